@@ -1,0 +1,37 @@
+package org.cupwright.course;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A golf course as the people who change its holes need it.
+ *
+ * @param id short name for commands and files: letters, digits and hyphens
+ * @param name the name people use
+ * @param frame coordinate frame and time zone
+ * @param holes in round order
+ */
+public record Course(String id, String name, CourseFrame frame, List<Hole> holes) {
+    public Course {
+        if (!id.matches("[A-Za-z0-9][A-Za-z0-9-]{0,39}")) {
+            throw new IllegalArgumentException("a course's id is letters, digits and hyphens: " + id);
+        }
+        holes = List.copyOf(holes);
+        Set<String> seen = new HashSet<>();
+        for (Hole hole : holes) {
+            if (!seen.add(hole.id())) {
+                throw new IllegalArgumentException("two holes are called " + hole.id());
+            }
+        }
+    }
+
+    public Optional<Hole> find(String holeId) {
+        return holes.stream().filter(hole -> hole.id().equals(holeId)).findFirst();
+    }
+
+    public Course withHoles(List<Hole> others) {
+        return new Course(id, name, frame, others);
+    }
+}

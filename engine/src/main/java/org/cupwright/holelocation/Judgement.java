@@ -1,0 +1,33 @@
+package org.cupwright.holelocation;
+
+import java.util.List;
+import java.util.Set;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.RestsOn;
+
+/**
+ * All that was found at one position.
+ *
+ * @param position where
+ * @param verdict the worst outcome among the rules that were checked and not set aside
+ * @param restsOn what the knowledge of the ground rests on here
+ * @param rules one result for each of the ten rules, in the order of {@link RuleId}
+ * @param setAside rules set aside that day on that green; they keep their outcome in {@code rules}
+ * @param difficulty how hard it plays
+ */
+public record Judgement(
+        MapPoint position,
+        Verdict verdict,
+        RestsOn restsOn,
+        List<RuleResult> rules,
+        Set<RuleId> setAside,
+        Difficulty difficulty) {
+    public Judgement {
+        rules = List.copyOf(rules);
+        setAside = java.util.Collections.unmodifiableSet(new java.util.TreeSet<>(setAside));
+    }
+
+    public RuleResult rule(RuleId id) {
+        return rules.get(id.ordinal());
+    }
+}

@@ -1,0 +1,44 @@
+package org.cupwright.holelocation;
+
+import java.util.List;
+
+/**
+ * Something to say, without the words: a key and typed arguments, which app.texts turns into a sentence in the reader's language
+ * and units.
+ *
+ * @param key key of the sentence
+ * @param arguments what it speaks of, in the order the sentence's placeholders count them
+ */
+public record Message(String key, List<Argument> arguments) {
+    public Message {
+        arguments = List.copyOf(arguments);
+    }
+
+    public static Message of(String key, Argument... arguments) {
+        return new Message(key, List.of(arguments));
+    }
+
+    /** A typed argument of a sentence. */
+    public sealed interface Argument {}
+
+    /** A length, m. */
+    public record Length(double metres) implements Argument {}
+
+    /** A slope, percent. */
+    public record Slope(double percent) implements Argument {}
+
+    /** A difference of slopes, percentage points. */
+    public record SlopePoints(double points) implements Argument {}
+
+    /** A plain number. */
+    public record Count(long number) implements Argument {}
+
+    /** A calendar day. */
+    public record Day(java.time.LocalDate date) implements Argument {}
+
+    /** The name of something, to be translated by its own key. */
+    public record Word(String key) implements Argument {}
+
+    /** A name a person gave, shown as it is. */
+    public record Name(String text) implements Argument {}
+}
