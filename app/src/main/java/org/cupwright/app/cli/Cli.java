@@ -1,0 +1,33 @@
+package org.cupwright.app.cli;
+
+import java.util.Arrays;
+import picocli.CommandLine;
+
+/**
+ * Runs one command line.
+ *
+ * <p>Exit statuses: 0 done · 1 a problem the person can mend · 2 wrong usage · 3 a defect of ours.
+ */
+public final class Cli {
+    private final Surroundings surroundings;
+
+    public Cli(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    public int run(String... arguments) {
+        CupwrightCommand options = new CupwrightCommand();
+        CommandLine line = new CommandLine(options);
+        line.addSubcommand(new PolicyCommand(surroundings));
+        line.setOut(new java.io.PrintWriter(surroundings.out(), true));
+        line.setErr(new java.io.PrintWriter(surroundings.err(), true));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        boolean json = Arrays.asList(arguments).contains("--json");
+        Failures failures = new Failures(surroundings, options, json);
+        line.setParameterExceptionHandler((wrong, given) -> failures.usage(wrong));
+        line.setExecutionExceptionHandler((failure, command, parsed) -> failures.execution(failure));
+        int status = line.execute(arguments);
+        surroundings.out().flush();
+        return status;
+    }
+}

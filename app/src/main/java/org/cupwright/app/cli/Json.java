@@ -1,0 +1,57 @@
+package org.cupwright.app.cli;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Building blocks of the JSON documents: numbers to four decimals, null where nothing is known. */
+final class Json {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private Json() {}
+
+    static ObjectNode object() {
+        return NODES.objectNode();
+    }
+
+    static ArrayNode array(Iterable<? extends JsonNode> nodes) {
+        ArrayNode array = NODES.arrayNode();
+        nodes.forEach(array::add);
+        return array;
+    }
+
+    static ArrayNode texts(Iterable<String> texts) {
+        ArrayNode array = NODES.arrayNode();
+        texts.forEach(array::add);
+        return array;
+    }
+
+    /** A number to 0.0001; null where it is not a finite one. */
+    static JsonNode number(double value) {
+        if (!Double.isFinite(value)) {
+            return NODES.nullNode();
+        }
+        BigDecimal rounded = new BigDecimal(value).setScale(4, RoundingMode.HALF_EVEN);
+        BigDecimal plain = rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+        return NODES.numberNode(plain.scale() < 0 ? plain.setScale(0) : plain);
+    }
+
+    static JsonNode number(OptionalDouble value) {
+        return value.isPresent() ? number(value.getAsDouble()) : NODES.nullNode();
+    }
+
+    static JsonNode text(Optional<String> value) {
+        return value.isPresent() ? NODES.stringNode(value.get()) : NODES.nullNode();
+    }
+
+    /** The document as it is written, in lines. */
+    static String document(JsonNode node) {
+        return JsonMapper.shared().writerWithDefaultPrettyPrinter().writeValueAsString(node);
+    }
+}

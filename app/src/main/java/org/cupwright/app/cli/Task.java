@@ -1,0 +1,66 @@
+package org.cupwright.app.cli;
+
+import java.time.LocalDate;
+import java.time.ZoneId;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.DeskPolicy;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.Settings;
+import org.cupwright.app.desk.ShowPolicy;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.policy.Policy;
+import org.cupwright.units.UnitSystem;
+import picocli.CommandLine.ParameterException;
+
+/** One command being carried out: its options, its data folder, its words and where it writes. */
+final class Task {
+    private final CupwrightCommand options;
+    private final Surroundings surroundings;
+    private final DataFolder folder;
+
+    Task(CupwrightCommand options, Surroundings surroundings) {
+        this.options = options;
+        this.surroundings = surroundings;
+        this.folder = surroundings.folders().apply(options.data(surroundings.home()));
+    }
+
+    CupwrightCommand options() {
+        return options;
+    }
+
+    DataFolder folder() {
+        return folder;
+    }
+
+    Surroundings surroundings() {
+        return surroundings;
+    }
+
+    /** The day asked for, or today in a zone. */
+    LocalDate day(ZoneId zone) {
+        return options.date().orElseGet(() -> LocalDate.now(surroundings.clock().withZone(zone)));
+    }
+
+    /** The words in the language and units asked for, or those of the policy. */
+    Texts texts() {
+        Policy policy = policyOrDefaults();
+        String language = options.language().orElseGet(() -> policy.get(DeskPolicy.LANGUAGE));
+        UnitSystem units = options.units().orElseGet(() -> policy.get(DeskPolicy.UNITS));
+        return Texts.find(language, units, org.cupwright.units.Paces.STANDARD_METRES)
+                .orElseThrow(() -> new ParameterException(
+                        options.spec().commandLine(), "There are no texts in the language '" + language + "'."));
+    }
+
+    void print(String line) {
+        surroundings.out().println(line);
+    }
+
+    private Policy policyOrDefaults() {
+        try {
+            LocalDate day = day(surroundings.clock().getZone());
+            return new ShowPolicy(folder, Settings.catalogue()).inForce(options.course(), day);
+        } catch (Problem cannotTell) {
+            return Policy.defaults(); // the command itself meets the same problem, and says it in the default words
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package org.cupwright.app.desk;
+
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.course.Course;
+import org.cupwright.course.Hole;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+
+/** Which course and hole a person means. */
+final class CourseChoice {
+    private CourseChoice() {}
+
+    /** The course of that id; without an id the only course there is. */
+    static Course course(Stores stores, Optional<String> wanted) {
+        List<String> ids = stores.courses().ids();
+        if (ids.isEmpty()) {
+            throw Problem.of(
+                    Message.of("problem.noCourse"),
+                    Message.of("where.dataFolder"),
+                    wanted.orElse(""),
+                    Message.of("try.noCourse"));
+        }
+        if (wanted.isEmpty() && ids.size() > 1) {
+            throw Problem.of(
+                    Message.of("problem.whichCourse"),
+                    Message.of("where.option", new Name("--course")),
+                    "",
+                    Message.of("try.whichCourse", new Name(String.join(", ", ids))));
+        }
+        String id = wanted.orElse(ids.get(0));
+        return stores.courses().find(id).orElseThrow(() -> unknownCourse(id, ids));
+    }
+
+    static Hole hole(Course course, String id) {
+        return course.find(id).orElseThrow(() -> unknownHole(course, id));
+    }
+
+    private static Problem unknownCourse(String id, List<String> ids) {
+        return Problem.of(
+                Message.of("problem.unknownCourse", new Name(id)),
+                Message.of("where.option", new Name("--course")),
+                id,
+                Message.of("try.whichCourse", new Name(String.join(", ", ids))));
+    }
+
+    private static Problem unknownHole(Course course, String id) {
+        String known = String.join(", ", course.holes().stream().map(Hole::id).toList());
+        return Problem.of(
+                Message.of("problem.unknownHole", new Name(id), new Name(course.id())),
+                Message.of("where.option", new Name("--hole")),
+                id,
+                Message.of("try.unknownHole", new Name(known)));
+    }
+}

@@ -1,0 +1,13 @@
+package org.cupwright.app.desk;
+
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/** Where everything that is known of the courses is kept. */
+public interface DataFolder {
+    /** Reads what is kept; a folder that does not exist or holds nothing reads as empty and is left as it is. */
+    <T> T read(Function<Stores, T> work);
+
+    /** Changes what is kept, all of it or nothing; the folder is made when it is not there. */
+    void write(Consumer<Stores> work);
+}

@@ -1,0 +1,17 @@
+package org.cupwright.app.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.cupwright.policy.PolicyCatalogue;
+import org.cupwright.policy.Setting;
+
+/** Every setting there is: the slices of the engine's packages and the desk's own. */
+public final class Settings {
+    private Settings() {}
+
+    public static PolicyCatalogue catalogue() {
+        List<Setting<?>> all = new ArrayList<>();
+        all.addAll(DeskPolicy.settings());
+        return new PolicyCatalogue(all);
+    }
+}

@@ -1,0 +1,8 @@
+package org.cupwright.app.desk;
+
+/** The stores of one data folder within one transaction. */
+public interface Stores {
+    CourseStore courses();
+
+    PolicyStore policies();
+}

@@ -1,0 +1,61 @@
+package org.cupwright.app.store;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonSubTypes.Type;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import org.cupwright.course.Outline;
+import org.cupwright.message.Message;
+import org.locationtech.jts.geom.Polygon;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.module.SimpleModule;
+
+/**
+ * Courses, plans and level readings as JSON documents: records by the names of their components.
+ *
+ * <p>What is written here is read back by later versions: a component that is renamed needs a new data format. A test reads
+ * documents as the first version wrote them.
+ */
+final class Documents {
+    private final JsonMapper mapper = JsonMapper.builder()
+            .addModule(geometry())
+            .addMixIn(Message.Argument.class, ArgumentNames.class)
+            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .build();
+
+    String write(Object value) {
+        return mapper.writeValueAsString(value);
+    }
+
+    <T> T read(String document, Class<T> type) {
+        try {
+            return mapper.readValue(document, type);
+        } catch (JacksonException damaged) {
+            throw new IllegalStateException("a stored " + type.getSimpleName() + " cannot be read", damaged);
+        }
+    }
+
+    private static SimpleModule geometry() {
+        SimpleModule module = new SimpleModule("geometry");
+        module.addSerializer(Polygon.class, new PolygonWriter());
+        module.addDeserializer(Polygon.class, new PolygonReader());
+        module.addSerializer(Outline.class, new OutlineWriter());
+        module.addDeserializer(Outline.class, new OutlineReader());
+        return module;
+    }
+
+    /** Which kind of argument it is stands in the property {@code is}. */
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "is")
+    @JsonSubTypes({
+        @Type(value = Message.Length.class, name = "length"),
+        @Type(value = Message.Area.class, name = "area"),
+        @Type(value = Message.Slope.class, name = "slope"),
+        @Type(value = Message.SlopePoints.class, name = "slopePoints"),
+        @Type(value = Message.Count.class, name = "count"),
+        @Type(value = Message.Day.class, name = "day"),
+        @Type(value = Message.Word.class, name = "word"),
+        @Type(value = Message.Name.class, name = "name")
+    })
+    private interface ArgumentNames {}
+}

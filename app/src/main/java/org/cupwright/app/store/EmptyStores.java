@@ -1,0 +1,52 @@
+package org.cupwright.app.store;
+
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.CourseStore;
+import org.cupwright.app.desk.PolicyStore;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.course.Course;
+import org.cupwright.policy.PolicyChange;
+import org.cupwright.policy.PolicyHistory;
+
+/** The stores of a folder that holds nothing, so that looking into it makes no file. */
+final class EmptyStores implements Stores {
+    @Override
+    public CourseStore courses() {
+        return new CourseStore() {
+            @Override
+            public List<String> ids() {
+                return List.of();
+            }
+
+            @Override
+            public Optional<Course> find(String id) {
+                return Optional.empty();
+            }
+
+            @Override
+            public void add(Course course) {
+                throw onlyRead();
+            }
+        };
+    }
+
+    @Override
+    public PolicyStore policies() {
+        return new PolicyStore() {
+            @Override
+            public PolicyHistory history(String courseId) {
+                return PolicyHistory.empty();
+            }
+
+            @Override
+            public void add(String courseId, PolicyChange change) {
+                throw onlyRead();
+            }
+        };
+    }
+
+    private static UnsupportedOperationException onlyRead() {
+        return new UnsupportedOperationException("reading only");
+    }
+}

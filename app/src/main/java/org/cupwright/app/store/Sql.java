@@ -1,0 +1,56 @@
+package org.cupwright.app.store;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Statements with their arguments on one connection. */
+final class Sql {
+    private final Connection connection;
+
+    Sql(Connection connection) {
+        this.connection = connection;
+    }
+
+    /** Reads one row into a value. */
+    interface Row<T> {
+        T read(ResultSet row) throws SQLException;
+    }
+
+    <T> List<T> list(Row<T> reader, String query, Object... arguments) {
+        try (PreparedStatement statement = prepared(query, arguments);
+                ResultSet rows = statement.executeQuery()) {
+            List<T> found = new ArrayList<>();
+            while (rows.next()) {
+                found.add(reader.read(rows));
+            }
+            return found;
+        } catch (SQLException error) {
+            throw new SqlFailure(error);
+        }
+    }
+
+    <T> Optional<T> find(Row<T> reader, String query, Object... arguments) {
+        return list(reader, query, arguments).stream().findFirst();
+    }
+
+    void run(String statementText, Object... arguments) {
+        try (PreparedStatement statement = prepared(statementText, arguments)) {
+            statement.executeUpdate();
+        } catch (SQLException error) {
+            throw new SqlFailure(error);
+        }
+    }
+
+    private PreparedStatement prepared(String text, Object... arguments) throws SQLException {
+        PreparedStatement statement = connection.prepareStatement(text);
+        for (int i = 0; i < arguments.length; i++) {
+            statement.setObject(i + 1, arguments[i]);
+        }
+        return statement;
+    }
+}

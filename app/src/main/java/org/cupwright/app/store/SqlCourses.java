@@ -1,0 +1,41 @@
+package org.cupwright.app.store;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.CourseStore;
+import org.cupwright.course.Course;
+
+final class SqlCourses implements CourseStore {
+    private final Sql sql;
+    private final Documents documents = new Documents();
+    private final Clock clock;
+
+    SqlCourses(Sql sql, Clock clock) {
+        this.sql = sql;
+        this.clock = clock;
+    }
+
+    @Override
+    public List<String> ids() {
+        return sql.list(row -> row.getString(1), "SELECT DISTINCT course FROM course_version ORDER BY course");
+    }
+
+    @Override
+    public Optional<Course> find(String id) {
+        return sql.find(
+                        row -> row.getString(1),
+                        "SELECT document FROM course_version WHERE course = ? ORDER BY id DESC LIMIT 1",
+                        id)
+                .map(document -> documents.read(document, Course.class));
+    }
+
+    @Override
+    public void add(Course course) {
+        sql.run(
+                "INSERT INTO course_version (course, recorded_at, document) VALUES (?, ?, ?)",
+                course.id(),
+                clock.instant().toString(),
+                documents.write(course));
+    }
+}

@@ -1,0 +1,19 @@
+package org.cupwright.app.store;
+
+import java.sql.SQLException;
+
+/** Carries an error of the database out of a store's method to the folder, which knows what to say about it. */
+final class SqlFailure extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    private final SQLException error;
+
+    SqlFailure(SQLException error) {
+        super(error);
+        this.error = error;
+    }
+
+    SQLException error() {
+        return error;
+    }
+}

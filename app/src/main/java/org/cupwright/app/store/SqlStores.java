@@ -1,0 +1,27 @@
+package org.cupwright.app.store;
+
+import java.time.Clock;
+import org.cupwright.app.desk.CourseStore;
+import org.cupwright.app.desk.PolicyStore;
+import org.cupwright.app.desk.Stores;
+
+/** The stores of one transaction. */
+final class SqlStores implements Stores {
+    private final Sql sql;
+    private final Clock clock;
+
+    SqlStores(Sql sql, Clock clock) {
+        this.sql = sql;
+        this.clock = clock;
+    }
+
+    @Override
+    public CourseStore courses() {
+        return new SqlCourses(sql, clock);
+    }
+
+    @Override
+    public PolicyStore policies() {
+        return new SqlPolicies(sql, clock);
+    }
+}

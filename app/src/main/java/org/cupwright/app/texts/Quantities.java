@@ -1,0 +1,86 @@
+package org.cupwright.app.texts;
+
+import java.text.NumberFormat;
+import java.util.Locale;
+import org.cupwright.units.LengthUnit;
+import org.cupwright.units.Paces;
+import org.cupwright.units.UnitSystem;
+
+/** Lengths, areas and slopes as a reader wants to see them, with their units. */
+final class Quantities {
+    private static final double INCHES_IN_A_FOOT = 12;
+
+    private final UnitSystem units;
+    private final Locale locale;
+    private final double paceMetres;
+
+    Quantities(UnitSystem units, Locale locale, double paceMetres) {
+        this.units = units;
+        this.locale = locale;
+        this.paceMetres = paceMetres;
+    }
+
+    String length(double metres) {
+        return switch (units) {
+            case METRIC -> metric(metres);
+            case IMPERIAL -> imperial(metres);
+            case PACES -> Math.abs(metres) < paceMetres ? metric(metres) : paces(metres);
+        };
+    }
+
+    private String metric(double metres) {
+        double size = Math.abs(metres);
+        if (size < 0.0995) {
+            return number(1000 * metres, 0) + " mm";
+        }
+        if (size < 1.995) {
+            return number(metres, 2) + " m";
+        }
+        return number(metres, size < 99.95 ? 1 : 0) + " m";
+    }
+
+    private String imperial(double metres) {
+        double feet = LengthUnit.FOOT.fromMetres(metres);
+        if (Math.abs(feet) < 1) {
+            double inches = INCHES_IN_A_FOOT * feet;
+            return number(inches, Math.abs(inches) < 3 ? 2 : 0) + " in";
+        }
+        return number(feet, Math.abs(feet) < 99.95 ? 1 : 0) + " ft";
+    }
+
+    private String paces(double metres) {
+        double paces = Paces.roundedToHalf(metres, paceMetres);
+        return halves(paces) + (paces == 1 ? " pace" : " paces");
+    }
+
+    /** A number of half paces as it is said: {@code 4½}. */
+    String halves(double paces) {
+        long whole = (long) Math.floor(paces);
+        boolean half = paces - whole >= 0.25;
+        return half ? (whole == 0 ? "" : whole) + "½" : Long.toString(whole);
+    }
+
+    String area(double squareMetres) {
+        if (units == UnitSystem.IMPERIAL) {
+            double foot = LengthUnit.FOOT.toMetres(1);
+            return number(squareMetres / (foot * foot), 0) + " ft²";
+        }
+        return number(squareMetres, 0) + " m²";
+    }
+
+    String slope(double percent) {
+        return number(percent, 1) + " %";
+    }
+
+    String points(double points) {
+        return number(points, 1);
+    }
+
+    String number(double value, int decimals) {
+        NumberFormat format = NumberFormat.getInstance(locale);
+        format.setMaximumFractionDigits(decimals);
+        format.setMinimumFractionDigits(decimals);
+        double rounded = Double.parseDouble(String.format(Locale.ROOT, "%." + decimals + "f", value));
+        return format.format(rounded == 0 ? 0.0 : rounded);
+    }
+}

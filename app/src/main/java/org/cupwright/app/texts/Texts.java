@@ -1,0 +1,133 @@
+package org.cupwright.app.texts;
+
+import java.text.MessageFormat;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Optional;
+import org.cupwright.message.Message;
+import org.cupwright.units.UnitSystem;
+
+/**
+ * Renders keys and typed arguments as sentences in one language and one choice of units.
+ *
+ * <p>Sentences are {@link MessageFormat} patterns: placeholders count from 0, an apostrophe is written twice. A key without a
+ * sentence is shown as it is, so that a missing translation never hides a finding; a test sees to it that English lacks none.
+ */
+public final class Texts {
+    private static final String LAST_RESORT = "en";
+
+    private final Locale locale;
+    private final MessageFile first;
+    private final MessageFile second;
+    private final Quantities quantities;
+
+    private Texts(Locale locale, MessageFile first, MessageFile second, Quantities quantities) {
+        this.locale = locale;
+        this.first = first;
+        this.second = second;
+        this.quantities = quantities;
+    }
+
+    /**
+     * @param language two or three letters
+     * @param units how lengths are shown
+     * @param paceMetres how long a pace is
+     * @return empty when there is no message file for the language
+     */
+    public static Optional<Texts> find(String language, UnitSystem units, double paceMetres) {
+        Locale locale = Locale.forLanguageTag(language);
+        return MessageFile.find(language)
+                .map(file -> new Texts(locale, file, english(), new Quantities(units, locale, paceMetres)));
+    }
+
+    private static MessageFile english() {
+        return MessageFile.find(LAST_RESORT)
+                .orElseThrow(() -> new IllegalStateException("the English words are missing"));
+    }
+
+    /** The sentence of a message. */
+    public String say(Message message) {
+        Object[] shown = message.arguments().stream().map(this::shown).toArray();
+        return format(message.key(), shown);
+    }
+
+    /** The sentence or word of a key that takes no arguments, or plain ones that are shown as they are. */
+    public String say(String key, Object... plain) {
+        return format(key, plain);
+    }
+
+    /** Whether there is a sentence for a key. */
+    public boolean knows(String key) {
+        return pattern(key).isPresent();
+    }
+
+    /** A length in the reader's units. */
+    public String length(double metres) {
+        return quantities.length(metres);
+    }
+
+    /** An area in the reader's units. */
+    public String area(double squareMetres) {
+        return quantities.area(squareMetres);
+    }
+
+    public String slope(double percent) {
+        return quantities.slope(percent);
+    }
+
+    /** A number of paces in halves: {@code 4½}. */
+    public String halves(double paces) {
+        return quantities.halves(paces);
+    }
+
+    /** A number with so many decimals, as the language writes it. */
+    public String number(double value, int decimals) {
+        return quantities.number(value, decimals);
+    }
+
+    /** A calendar day with its weekday. */
+    public String day(LocalDate date) {
+        return DateTimeFormatter.ofPattern("EEE d MMM yyyy", locale).format(date);
+    }
+
+    private String format(String key, Object... shown) {
+        return pattern(key)
+                .map(pattern -> new MessageFormat(pattern, locale).format(shown))
+                .orElse(key);
+    }
+
+    private Optional<String> pattern(String key) {
+        return first.pattern(key).or(() -> second.pattern(key));
+    }
+
+    /** An argument as it stands in a sentence. */
+    public String show(Message.Argument argument) {
+        return shown(argument) instanceof Long number ? quantities.number(number, 0) : (String) shown(argument);
+    }
+
+    private Object shown(Message.Argument argument) {
+        if (argument instanceof Message.Length length) {
+            return length(length.metres());
+        }
+        if (argument instanceof Message.Area area) {
+            return area(area.squareMetres());
+        }
+        if (argument instanceof Message.Slope slope) {
+            return slope(slope.percent());
+        }
+        if (argument instanceof Message.SlopePoints points) {
+            return quantities.points(points.points());
+        }
+        if (argument instanceof Message.Count count) {
+            return count.number();
+        }
+        if (argument instanceof Message.Day day) {
+            return day(day.date());
+        }
+        if (argument instanceof Message.Word word) {
+            return say(word.key());
+        }
+        return ((Message.Name) argument).text();
+    }
+}

@@ -1,0 +1,2 @@
+/** Puts the parts together. Nobody uses this package. */
+package org.cupwright.app.wiring;
