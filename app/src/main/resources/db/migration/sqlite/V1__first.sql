@@ -10,7 +10,8 @@ CREATE TABLE course_version (
 ) STRICT;
 CREATE INDEX course_version_course ON course_version (course, id);
 
--- Points of one green: gzip of little-endian doubles east, north, height in the course's frame, metres.
+-- Points of one green in the course's frame, metres: gzip of big-endian doubles, all easts, all norths, all heights.
+-- Nodes of a grid have a cell and a sigma; scattered points have neither.
 CREATE TABLE survey_version (
     id INTEGER PRIMARY KEY,
     course TEXT NOT NULL,
@@ -18,6 +19,7 @@ CREATE TABLE survey_version (
     recorded_at TEXT NOT NULL,
     epsg INTEGER NOT NULL,
     unit TEXT NOT NULL,
+    cell_metres REAL,
     sigma_metres REAL,
     source TEXT NOT NULL,
     point_count INTEGER NOT NULL CHECK (point_count > 0),

@@ -1,0 +1,42 @@
+package org.cupwright.app.cli;
+
+import org.cupwright.app.desk.JudgedPosition;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.PlaceOnGreen;
+import org.cupwright.green.Side;
+import org.cupwright.policy.EnumNames;
+import org.cupwright.units.Paces;
+
+/** Where a position is, in words: {@code back left · 22 on · 5 from left}. */
+final class PositionText {
+    private final Texts texts;
+    private final double paceMetres;
+
+    PositionText(Texts texts, double paceMetres) {
+        this.texts = texts;
+        this.paceMetres = paceMetres;
+    }
+
+    String of(JudgedPosition position) {
+        return position.place()
+                .map(this::of)
+                .orElseGet(() -> coordinates(position.judgement().position()));
+    }
+
+    private String of(PlaceOnGreen place) {
+        String area = texts.say("area." + EnumNames.lowerCamel(place.third()) + "." + EnumNames.lowerCamel(place.lateral()));
+        String on = halves(place.onMetres());
+        String side = halves(place.sideMetres());
+        return texts.say(place.side() == Side.LEFT ? "place.left" : "place.right", area, on, side);
+    }
+
+    /** Coordinates in the course's frame, for greens without a line of play. */
+    private String coordinates(MapPoint point) {
+        return texts.say("place.coordinates", texts.number(point.east(), 1), texts.number(point.north(), 1));
+    }
+
+    private String halves(double metres) {
+        return texts.halves(Paces.roundedToHalf(metres, paceMetres));
+    }
+}
