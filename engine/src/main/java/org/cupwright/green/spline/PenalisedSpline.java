@@ -13,9 +13,9 @@ final class PenalisedSpline {
     /** Dimension of what the penalty leaves free: 1, x, y and xy. */
     private static final int FREE = 4;
 
-    private static final double LEAST_LOG = -4;
-    private static final double GREATEST_LOG = 5;
-    private static final double LOG_TOLERANCE = 0.12;
+    private static final double LEAST_LOG = -3;
+    private static final double GREATEST_LOG = 4;
+    private static final double LOG_TOLERANCE = 0.25;
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private final Knots knots;
@@ -91,7 +91,30 @@ final class PenalisedSpline {
     }
 
     /** A solution for one λ. */
-    record Solution(double lambda, double[] coefficients, BandCholesky cholesky, double penalisedSquares) {}
+    static final class Solution {
+        private final double[] coefficients;
+        private final BandCholesky cholesky;
+        private final double penalisedSquares;
+
+        Solution(double[] coefficients, BandCholesky cholesky, double penalisedSquares) {
+            this.coefficients = coefficients;
+            this.cholesky = cholesky;
+            this.penalisedSquares = penalisedSquares;
+        }
+
+        double[] coefficients() {
+            return coefficients;
+        }
+
+        BandCholesky cholesky() {
+            return cholesky;
+        }
+
+        /** |z − Bc|² + λ·cᵀPc. */
+        double penalisedSquares() {
+            return penalisedSquares;
+        }
+    }
 
     /** The solution for a λ; empty when the points do not determine it. */
     Optional<Solution> solve(double lambda) {
@@ -101,7 +124,7 @@ final class PenalisedSpline {
             for (int i = 0; i < c.length; i++) {
                 fitted += c[i] * right[i];
             }
-            return new Solution(lambda, c, cholesky, Math.max(squares - fitted, 1e-12 * squares + 1e-18));
+            return new Solution(c, cholesky, Math.max(squares - fitted, 1e-12 * squares + 1e-18));
         });
     }
 
@@ -144,10 +167,9 @@ final class PenalisedSpline {
     /** Effective number of parameters of a solution: tr(A⁻¹B'B). */
     double effectiveParameters(SelectedInverse inverse) {
         double trace = 0;
-        int stride = normal.width + 1;
-        for (int i = 0; i < normal.size; i++) {
-            for (int j = Math.max(0, i - normal.width); j <= i; j++) {
-                double entry = normal.lower[i * stride + j - i + normal.width];
+        for (int i = 0; i < normal.size(); i++) {
+            for (int j = i; j <= Math.min(normal.size() - 1, i + normal.width()); j++) {
+                double entry = normal.get(i, j);
                 if (entry != 0) {
                     trace += (i == j ? 1 : 2) * entry * inverse.get(i, j);
                 }

@@ -91,11 +91,7 @@ public final class SurveyFit {
             if (better.size() == kept.size()) {
                 break;
             }
-            kept = better;
-            if (round == 0) {
-                spline = new PenalisedSpline(knots, kept, mean);
-                lambda = spline.remlLambda();
-            }
+            kept = better; // a few points fewer hardly move the penalty
         }
         double divided = lambda / policy.get(GroundPolicy.PENALTY_DIVISOR);
         PenalisedSpline.Solution solution = solved(spline, divided, kept);
@@ -153,6 +149,7 @@ public final class SurveyFit {
                 : CoverageRule.forPoints(policy);
         ErrorField errors = ErrorField.over(outline, knots, inverse, disc, index, rule, sigma);
         double ofDifference = sigma * Math.sqrt(2 * parameters / kept.size());
-        return new SurveyedGround(surface, errors, index, disc, new SurveyedGround.Noise(sigma, residual, ofDifference), blunders);
+        return new SurveyedGround(
+                surface, errors, index, disc, new SurveyedGround.Noise(sigma, residual, ofDifference), blunders);
     }
 }
