@@ -2,6 +2,7 @@ package org.cupwright.holelocation;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.cupwright.message.Message;
 
 /**
  * What one rule found at one position.

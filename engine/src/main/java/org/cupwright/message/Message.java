@@ -1,5 +1,6 @@
-package org.cupwright.holelocation;
+package org.cupwright.message;
 
+import java.time.LocalDate;
 import java.util.List;
 
 /**
@@ -24,6 +25,9 @@ public record Message(String key, List<Argument> arguments) {
     /** A length, m. */
     public record Length(double metres) implements Argument {}
 
+    /** An area, m². */
+    public record Area(double squareMetres) implements Argument {}
+
     /** A slope, percent. */
     public record Slope(double percent) implements Argument {}
 
@@ -34,11 +38,11 @@ public record Message(String key, List<Argument> arguments) {
     public record Count(long number) implements Argument {}
 
     /** A calendar day. */
-    public record Day(java.time.LocalDate date) implements Argument {}
+    public record Day(LocalDate date) implements Argument {}
 
     /** The name of something, to be translated by its own key. */
     public record Word(String key) implements Argument {}
 
-    /** A name a person gave, shown as it is. */
+    /** A name a person gave or words found in a file, shown as they are. */
     public record Name(String text) implements Argument {}
 }
