@@ -1,4 +1,4 @@
-package org.cupwright.testing;
+package org.cupwright.democourse;
 
 import java.util.ArrayList;
 import java.util.List;
