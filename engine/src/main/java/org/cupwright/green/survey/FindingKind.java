@@ -1,0 +1,83 @@
+package org.cupwright.green.survey;
+
+import java.util.Locale;
+
+/**
+ * What can be wrong with a survey file, or worth knowing about it.
+ *
+ * <p>Each kind has two sentences: {@code survey.<name>}, which says what was found and whose argument is the finding's value, and
+ * {@code survey.<name>.try}, which says what to try.
+ */
+public enum FindingKind {
+    // any file
+    EMPTY_FILE,
+    NOT_TEXT,
+    NOT_READABLE,
+    FILE_TOO_LARGE,
+    // coordinate frames
+    UNKNOWN_FRAME,
+    FRAME_NOT_FOR_MEASURING,
+    OUTSIDE_FRAME,
+    // outlines
+    NO_GREENS,
+    GREENS_NOT_TAGGED,
+    WRONG_SHAPE,
+    NOT_A_NUMBER,
+    RING_TOO_SHORT,
+    RING_OPEN,
+    OUTLINE_CROSSES_ITSELF,
+    FEATURE_LEFT_OUT,
+    GREEN_IN_PARTS,
+    GREEN_WITHOUT_REF,
+    GREENS_OVERLAP,
+    REF_NOT_USABLE,
+    REF_DISAGREES,
+    REF_USED_TWICE,
+    NO_LINE_OF_PLAY,
+    LINE_ENDS_FAR_FROM_GREEN,
+    LINE_DRAWN_BACKWARDS,
+    HOLES_SHARE_GREEN,
+    GREEN_VERY_LARGE,
+    GREEN_VERY_SMALL,
+    PAR_NOT_READABLE,
+    LENGTH_NOT_READABLE,
+    HOLE_UNKNOWN,
+    // points
+    COLUMNS_UNKNOWN,
+    LINE_NOT_READABLE,
+    NO_POINTS,
+    NO_POINTS_OF_CLASS,
+    TOO_MANY_POINTS,
+    POINTS_TWICE,
+    HEIGHTS_DISAGREE,
+    POINTS_FAR_FROM_GREENS,
+    HEIGHTS_IMPOSSIBLE,
+    UNIT_LOOKS_WRONG,
+    GREEN_WITHOUT_POINTS,
+    // level spots and ground items
+    SPOT_OFF_GREEN,
+    READING_NOT_READABLE,
+    NEEDS_LINE_OF_PLAY,
+    KIND_UNKNOWN,
+    DATE_NOT_READABLE,
+    NOT_ON_A_GREEN;
+
+    /** The name scripts see: {@code ringOpen}. */
+    public String jsonName() {
+        StringBuilder camel = new StringBuilder();
+        for (String word : name().toLowerCase(Locale.ROOT).split("_")) {
+            camel.append(camel.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
+        }
+        return camel.toString();
+    }
+
+    /** Key of the sentence that says what was found. */
+    public String key() {
+        return "survey." + jsonName();
+    }
+
+    /** Key of the sentence that says what to try. */
+    public String tryKey() {
+        return key() + ".try";
+    }
+}
