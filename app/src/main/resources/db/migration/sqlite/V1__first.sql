@@ -11,7 +11,7 @@ CREATE TABLE course_version (
 CREATE INDEX course_version_course ON course_version (course, id);
 
 -- Points of one green in the course's frame, metres: gzip of big-endian doubles, all easts, all norths, all heights.
--- Nodes of a grid have a cell and a sigma; scattered points have neither.
+-- cell_metres stands for a grid; sigma_metres is what was stated with the survey.
 CREATE TABLE survey_version (
     id INTEGER PRIMARY KEY,
     course TEXT NOT NULL,

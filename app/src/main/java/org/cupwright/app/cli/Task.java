@@ -8,6 +8,7 @@ import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.Settings;
 import org.cupwright.app.desk.ShowPolicy;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.green.PlacePolicy;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.UnitSystem;
 import picocli.CommandLine.ParameterException;
@@ -46,7 +47,7 @@ final class Task {
         Policy policy = policyOrDefaults();
         String language = options.language().orElseGet(() -> policy.get(DeskPolicy.LANGUAGE));
         UnitSystem units = options.units().orElseGet(() -> policy.get(DeskPolicy.UNITS));
-        return Texts.find(language, units, org.cupwright.units.Paces.STANDARD_METRES)
+        return Texts.find(language, units, policy.get(PlacePolicy.PACE_METRES))
                 .orElseThrow(() -> new ParameterException(
                         options.spec().commandLine(), "There are no texts in the language '" + language + "'."));
     }

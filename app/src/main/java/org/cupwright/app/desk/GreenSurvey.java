@@ -1,5 +1,6 @@
 package org.cupwright.app.desk;
 
+import java.util.OptionalDouble;
 import org.cupwright.green.SurveyPoints;
 
 /**
@@ -7,8 +8,18 @@ import org.cupwright.green.SurveyPoints;
  *
  * @param hole the hole
  * @param points in the course's frame, metres
- * @param epsg the frame the file was in
- * @param unit the unit the file was in, as its symbol
- * @param source the file's name
+ * @param gridCellMetres distance between neighbouring nodes of a grid; empty for scattered points
+ * @param sigmaMetres the stated standard deviation of a height; empty where none was stated
+ * @param origin where the points came from
  */
-public record GreenSurvey(String hole, SurveyPoints points, int epsg, String unit, String source) {}
+public record GreenSurvey(
+        String hole, SurveyPoints points, OptionalDouble gridCellMetres, OptionalDouble sigmaMetres, Origin origin) {
+    /**
+     * Where a survey came from.
+     *
+     * @param epsg the frame the file was in
+     * @param unit the unit the file was in, as its symbol
+     * @param file the file's name
+     */
+    public record Origin(int epsg, String unit, String file) {}
+}

@@ -2,6 +2,7 @@ package org.cupwright.app.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.cupwright.green.PlacePolicy;
 import org.cupwright.policy.PolicyCatalogue;
 import org.cupwright.policy.Setting;
 
@@ -12,6 +13,7 @@ public final class Settings {
     public static PolicyCatalogue catalogue() {
         List<Setting<?>> all = new ArrayList<>();
         all.addAll(DeskPolicy.settings());
+        all.addAll(PlacePolicy.settings());
         return new PolicyCatalogue(all);
     }
 }

@@ -4,5 +4,7 @@ package org.cupwright.app.desk;
 public interface Stores {
     CourseStore courses();
 
+    SurveyStore surveys();
+
     PolicyStore policies();
 }

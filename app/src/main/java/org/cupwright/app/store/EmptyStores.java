@@ -3,8 +3,10 @@ package org.cupwright.app.store;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseStore;
+import org.cupwright.app.desk.GreenSurvey;
 import org.cupwright.app.desk.PolicyStore;
 import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.SurveyStore;
 import org.cupwright.course.Course;
 import org.cupwright.policy.PolicyChange;
 import org.cupwright.policy.PolicyHistory;
@@ -26,6 +28,21 @@ final class EmptyStores implements Stores {
 
             @Override
             public void add(Course course) {
+                throw onlyRead();
+            }
+        };
+    }
+
+    @Override
+    public SurveyStore surveys() {
+        return new SurveyStore() {
+            @Override
+            public Optional<GreenSurvey> find(String courseId, String holeId) {
+                return Optional.empty();
+            }
+
+            @Override
+            public void add(String courseId, GreenSurvey survey) {
                 throw onlyRead();
             }
         };

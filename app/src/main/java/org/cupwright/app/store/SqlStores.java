@@ -4,6 +4,7 @@ import java.time.Clock;
 import org.cupwright.app.desk.CourseStore;
 import org.cupwright.app.desk.PolicyStore;
 import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.SurveyStore;
 
 /** The stores of one transaction. */
 final class SqlStores implements Stores {
@@ -18,6 +19,11 @@ final class SqlStores implements Stores {
     @Override
     public CourseStore courses() {
         return new SqlCourses(sql, clock);
+    }
+
+    @Override
+    public SurveyStore surveys() {
+        return new SqlSurveys(sql, clock);
     }
 
     @Override

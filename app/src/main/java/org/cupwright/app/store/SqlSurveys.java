@@ -4,7 +4,9 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.cupwright.app.desk.GreenSurvey;
+import org.cupwright.app.desk.GreenSurvey.Origin;
 import org.cupwright.app.desk.SurveyStore;
 import org.cupwright.green.SurveyPoints;
 
@@ -28,11 +30,17 @@ final class SqlSurveys implements SurveyStore {
     }
 
     private static GreenSurvey survey(ResultSet row) throws SQLException {
-        // a missing number reads as 0, which no cell and no σ can be
-        SurveyPoints points =
-                PointBlob.read(row.getBytes("points"), row.getInt("point_count"), row.getDouble("cell_metres"), row.getDouble("sigma_metres"));
         return new GreenSurvey(
-                row.getString("hole"), points, row.getInt("epsg"), row.getString("unit"), row.getString("source"));
+                row.getString("hole"),
+                PointBlob.read(row.getBytes("points"), row.getInt("point_count")),
+                optional(row, "cell_metres"),
+                optional(row, "sigma_metres"),
+                new Origin(row.getInt("epsg"), row.getString("unit"), row.getString("source")));
+    }
+
+    private static OptionalDouble optional(ResultSet row, String column) throws SQLException {
+        double value = row.getDouble(column);
+        return row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     @Override
@@ -44,16 +52,16 @@ final class SqlSurveys implements SurveyStore {
                 courseId,
                 survey.hole(),
                 clock.instant().toString(),
-                survey.epsg(),
-                survey.unit(),
-                orNull(points.gridCellMetres()),
-                orNull(points.givenSigmaMetres()),
-                survey.source(),
-                points.count(),
+                survey.origin().epsg(),
+                survey.origin().unit(),
+                orNull(survey.gridCellMetres()),
+                orNull(survey.sigmaMetres()),
+                survey.origin().file(),
+                points.size(),
                 PointBlob.write(points));
     }
 
-    private static Double orNull(java.util.OptionalDouble value) {
+    private static Double orNull(OptionalDouble value) {
         return value.isPresent() ? value.getAsDouble() : null;
     }
 }
