@@ -1,6 +1,7 @@
 package org.cupwright.app.cli;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.cupwright.app.desk.Problem;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.units.Paces;
@@ -50,7 +51,7 @@ final class Failures {
         Texts words = words();
         tell(
                 words.say(problem.what()),
-                words.say(problem.where()),
+                problem.where().stream().map(words::say).collect(Collectors.joining(", ")),
                 words.show(problem.value()),
                 words.say(problem.tryThis()));
         return MENDABLE;

@@ -1,5 +1,6 @@
 package org.cupwright.app.desk;
 
+import java.util.List;
 import org.cupwright.message.Message;
 
 /**
@@ -10,34 +11,34 @@ public final class Problem extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     private final transient Message what;
-    private final transient Message where;
+    private final transient List<Message> where;
     private final transient Message.Argument value;
     private final transient Message tryThis;
 
     /**
      * @param what what is wrong
-     * @param where the file, option, hole or folder it is about
+     * @param where the file, option, hole or folder it is about, from the greater to the smaller
      * @param value the value found there; an empty name where there is none
      * @param tryThis what the person can do about it
      */
-    public Problem(Message what, Message where, Message.Argument value, Message tryThis) {
+    public Problem(Message what, List<Message> where, Message.Argument value, Message tryThis) {
         super(what.key() + ": " + value, null, false, false);
         this.what = what;
-        this.where = where;
+        this.where = List.copyOf(where);
         this.value = value;
         this.tryThis = tryThis;
     }
 
     /** A problem with a value that stands as it was written. */
     public static Problem of(Message what, Message where, String value, Message tryThis) {
-        return new Problem(what, where, new Message.Name(value), tryThis);
+        return new Problem(what, List.of(where), new Message.Name(value), tryThis);
     }
 
     public Message what() {
         return what;
     }
 
-    public Message where() {
+    public List<Message> where() {
         return where;
     }
 

@@ -2,6 +2,7 @@ package org.cupwright.app.store;
 
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Locale;
 import org.cupwright.app.desk.Problem;
 import org.cupwright.message.Message;
@@ -24,7 +25,7 @@ final class StoreProblems {
     static Problem newer(Path file, int found, int known) {
         return new Problem(
                 Message.of("problem.store.newer", new Message.Count(found), new Message.Count(known)),
-                where(file),
+                List.of(where(file)),
                 new Message.Count(found),
                 Message.of("try.store.newer"));
     }
