@@ -22,6 +22,7 @@ public enum FindingKind {
     NO_GREENS,
     GREENS_NOT_TAGGED,
     WRONG_SHAPE,
+    PART_MISSING,
     NOT_A_NUMBER,
     RING_TOO_SHORT,
     RING_OPEN,
