@@ -14,8 +14,11 @@ import java.util.Set;
  * @param holes in round order
  */
 public record Course(String id, String name, CourseFrame frame, List<Hole> holes) {
+    /** What a course's id looks like. */
+    public static final String ID_PATTERN = "[A-Za-z0-9][A-Za-z0-9-]{0,39}";
+
     public Course {
-        if (!id.matches("[A-Za-z0-9][A-Za-z0-9-]{0,39}")) {
+        if (!id.matches(ID_PATTERN)) {
             throw new IllegalArgumentException("a course's id is letters, digits and hyphens: " + id);
         }
         holes = List.copyOf(holes);

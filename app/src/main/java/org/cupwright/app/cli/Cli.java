@@ -18,6 +18,7 @@ public final class Cli {
     public int run(String... arguments) {
         CupwrightCommand options = new CupwrightCommand();
         CommandLine line = new CommandLine(options);
+        line.addSubcommand(new ImportCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));
         line.setOut(new java.io.PrintWriter(surroundings.out(), true));
         line.setErr(new java.io.PrintWriter(surroundings.err(), true));

@@ -1,0 +1,99 @@
+package org.cupwright.app.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import org.cupwright.app.desk.ImportResult;
+import org.cupwright.app.desk.ImportResult.FileFinding;
+import org.cupwright.app.desk.ImportResult.GreenKnown;
+import org.cupwright.app.desk.ImportResult.Points;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.policy.EnumNames;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The result of an import as a page and as JSON. */
+final class ImportPrint {
+    private final Texts texts;
+
+    ImportPrint(Texts texts) {
+        this.texts = texts;
+    }
+
+    String page(ImportResult result) {
+        List<String> lines = new ArrayList<>();
+        int epsg = result.course().frame().epsg();
+        lines.add(texts.say("import.title", result.course().name(), result.holes().size(), "EPSG:" + epsg));
+        if (result.points().read() > 0) {
+            lines.add(texts.say("import.points", result.points().read(), result.points().kept()));
+        }
+        lines.add("");
+        lines.add(Layout.left(texts.say("column.hole"), 8) + Layout.right(texts.say("column.area"), 9) + "   "
+                + texts.say("column.knowledge"));
+        for (GreenKnown green : result.holes()) {
+            lines.add(Layout.left(green.hole(), 8) + Layout.right(texts.area(green.areaSquareMetres()), 9) + "   "
+                    + texts.say("restsOn." + EnumNames.lowerCamel(green.restsOn())));
+        }
+        lines.addAll(findings(result));
+        lines.add("");
+        lines.add(texts.say(result.stored() ? "import.stored" : "import.dryRun"));
+        return String.join(System.lineSeparator(), lines);
+    }
+
+    private List<String> findings(ImportResult result) {
+        List<String> lines = new ArrayList<>();
+        if (!result.findings().isEmpty()) {
+            lines.add("");
+            lines.add(texts.say("import.findings", result.findings().size()));
+        }
+        for (FileFinding found : result.findings()) {
+            List<String> text = Layout.wrapped("    ", texts.say(found.finding().says()) + " (" + where(found) + ")");
+            lines.add("  – " + text.get(0).strip());
+            lines.addAll(text.subList(1, text.size()));
+            lines.addAll(Layout.wrapped("      ", texts.say(found.finding().tryThis())));
+        }
+        return lines;
+    }
+
+    private String where(FileFinding found) {
+        return found.file() + ", " + texts.say(found.finding().where());
+    }
+
+    ObjectNode json(ImportResult result) {
+        ObjectNode node = Json.object();
+        node.put("course", result.course().id());
+        node.put("crs", "EPSG:" + result.course().frame().epsg());
+        node.set("unit", Json.text(result.unit()));
+        node.set("points", json(result.points()));
+        node.set("holes", Json.array(result.holes().stream().map(ImportPrint::json).toList()));
+        node.set("findings", Json.array(result.findings().stream().map(this::json).toList()));
+        node.put("stored", result.stored());
+        return node;
+    }
+
+    private static ObjectNode json(Points points) {
+        ObjectNode node = Json.object();
+        node.put("read", points.read());
+        node.put("kept", points.kept());
+        ObjectNode byClass = node.putObject("byClass");
+        new TreeMap<>(points.byClass()).forEach((code, count) -> byClass.put(code.toString(), count));
+        return node;
+    }
+
+    private static ObjectNode json(GreenKnown green) {
+        ObjectNode node = Json.object();
+        node.put("hole", green.hole());
+        node.set("areaSquareMetres", Json.number(green.areaSquareMetres()));
+        node.put("restsOn", EnumNames.lowerCamel(green.restsOn()));
+        return node;
+    }
+
+    private ObjectNode json(FileFinding found) {
+        ObjectNode node = Json.object();
+        node.put("kind", found.finding().kind().jsonName());
+        node.put("where", where(found));
+        node.put("value", texts.show(found.finding().value()));
+        node.put("tryThis", texts.say(found.finding().tryThis()));
+        node.put("says", texts.say(found.finding().says()));
+        return node;
+    }
+}
