@@ -3,10 +3,10 @@ package org.cupwright.green;
 import org.cupwright.course.MapPoint;
 
 /**
- * A point left out because it lies far from the surface through its neighbours.
+ * A surveyed point that was left out because it lies too far off the fitted surface.
  *
- * @param at where
- * @param heightMetres its height
- * @param residualMetres how far above the surface
+ * @param place where it is
+ * @param heightMetres the height that was surveyed
+ * @param residualMetres how far that is above the surface; negative below
  */
-public record Blunder(MapPoint at, double heightMetres, double residualMetres) {}
+public record Blunder(MapPoint place, double heightMetres, double residualMetres) {}

@@ -1,10 +1,11 @@
 package org.cupwright.green;
 
+import java.util.List;
 import org.cupwright.policy.Mark;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
 
-/** What the course may decide about how well its ground is known. */
+/** The settings by which surveys and level readings become ground. */
 public final class GroundPolicy {
     public static final Setting<Double> GRID_SIGMA_METRES = new Setting<>(
             "ground.gridSigmaMetres",
@@ -12,31 +13,39 @@ public final class GroundPolicy {
             "m",
             0.10,
             Mark.OURS,
-            "our choice: what a national height model usually states, where the file says nothing");
+            "our choice: a grid that does not say how good its heights are is taken for ordinary airborne data");
 
-    public static final Setting<Double> LEVEL_ERROR_POINTS = new Setting<>(
-            "ground.levelErrorPoints",
-            SettingType.number(0.01, 1),
-            "points",
+    public static final Setting<Double> GRID_CELL_METRES = new Setting<>(
+            "ground.gridCellMetres",
+            SettingType.number(0.1, 2),
+            "m",
+            1.0,
+            Mark.OURS,
+            "our choice: wider cells smooth away what a 0.91 m disc is to show");
+
+    public static final Setting<Double> READING_STANDARD_ERROR_PERCENT = new Setting<>(
+            "ground.readingStandardErrorPercent",
+            SettingType.number(0.01, 2),
+            "%",
             0.1,
             Mark.OURS,
-            "our choice: a digital level laid on a straight edge");
+            "our choice: what a digital level laid on turf repeats to");
 
-    public static final Setting<Double> LEVEL_REACH_METRES = new Setting<>(
-            "ground.levelReachMetres",
-            SettingType.number(0.2, 2),
+    public static final Setting<Double> READING_REACH_METRES = new Setting<>(
+            "ground.readingReachMetres",
+            SettingType.number(0.1, 2),
             "m",
             0.6,
             Mark.OURS,
-            "our choice: as far about a level reading as a spot is judged");
+            "our choice: the error of placing a hole, over which a reading is taken to hold");
 
     public static final Setting<Integer> LEAST_POINTS_IN_DISC = new Setting<>(
             "ground.leastPointsInDisc",
-            SettingType.wholeNumber(4, 100),
-            "points",
+            SettingType.wholeNumber(4, 50),
+            "",
             6,
             Mark.OURS,
-            "our choice: twice what a plane needs");
+            "our choice: twice what a plane needs, in the 0.91 m disc");
 
     public static final Setting<Double> WIDEST_GAP_METRES = new Setting<>(
             "ground.widestGapMetres",
@@ -44,23 +53,53 @@ public final class GroundPolicy {
             "m",
             1.0,
             Mark.OURS,
-            "our choice: a spot whose nearest point is farther than half of this is not surveyed");
+            "our choice: a spot in the middle of a wider empty circle is not surveyed");
+
+    public static final Setting<Double> MARGIN_METRES = new Setting<>(
+            "ground.marginMetres",
+            SettingType.number(0, 10),
+            "m",
+            2.0,
+            Mark.OURS,
+            "our choice: points so far outside the outline still help the slope at the edge");
+
+    public static final Setting<Double> KNOT_SPACING_METRES = new Setting<>(
+            "ground.knotSpacingMetres",
+            SettingType.number(0.25, 2),
+            "m",
+            0.5,
+            Mark.OURS,
+            "our choice: four knots across the 0.91 m disc");
 
     public static final Setting<Double> PENALTY_DIVISOR = new Setting<>(
             "ground.penaltyDivisor",
-            SettingType.number(1, 30),
+            SettingType.number(1, 20),
             "",
             3.0,
             Mark.OURS,
-            "our choice: full REML smooths steps away and its intervals miss there");
+            "our choice: the full restricted-likelihood penalty smooths tiers away and its intervals miss there");
 
     public static final Setting<Double> BLUNDER_LIMIT = new Setting<>(
             "ground.blunderLimit",
-            SettingType.number(3, 10),
+            SettingType.number(3, 20),
             "robust sd",
             4.0,
             Mark.OURS,
-            "our choice: one good point in sixteen thousand lies beyond");
+            "our choice: of ten thousand sound points fewer than one lies so far off");
 
     private GroundPolicy() {}
+
+    public static List<Setting<?>> settings() {
+        return List.of(
+                GRID_SIGMA_METRES,
+                GRID_CELL_METRES,
+                READING_STANDARD_ERROR_PERCENT,
+                READING_REACH_METRES,
+                LEAST_POINTS_IN_DISC,
+                WIDEST_GAP_METRES,
+                MARGIN_METRES,
+                KNOT_SPACING_METRES,
+                PENALTY_DIVISOR,
+                BLUNDER_LIMIT);
+    }
 }

@@ -1,29 +1,79 @@
 package org.cupwright.green;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
- * Points of a survey: place and height, in the course's frame.
- *
- * <p>The arrays are not copied; they must not be changed afterwards.
+ * The points of a survey, kept compactly: scattered points, whose noise is found from the points themselves, or the nodes of a
+ * grid, whose noise must be told because neighbouring nodes may have been smoothed together.
  */
 public final class SurveyPoints {
     private final double[] east;
     private final double[] north;
     private final double[] height;
+    private final double cellMetres;
+    private final double sigmaMetres;
 
-    /** Three arrays of equal length, metres. */
-    public SurveyPoints(double[] east, double[] north, double[] height) {
+    private SurveyPoints(double[] east, double[] north, double[] height, double cellMetres, double sigmaMetres) {
         if (east.length != north.length || east.length != height.length) {
-            throw new IllegalArgumentException("points need as many northings and heights as eastings");
+            throw new IllegalArgumentException(
+                    "coordinates of different counts: " + east.length + ", " + north.length + ", " + height.length);
         }
-        this.east = east;
-        this.north = north;
-        this.height = height;
+        this.east = checked(east);
+        this.north = checked(north);
+        this.height = checked(height);
+        this.cellMetres = cellMetres;
+        this.sigmaMetres = sigmaMetres;
     }
 
-    public int size() {
+    private static double[] checked(double[] values) {
+        for (int i = 0; i < values.length; i++) {
+            if (!Double.isFinite(values[i])) {
+                throw new IllegalArgumentException("point " + i + " has no finite coordinate: " + values[i]);
+            }
+        }
+        return values;
+    }
+
+    /**
+     * Scattered points.
+     *
+     * @param east metres, course frame
+     * @param north metres, course frame
+     * @param heightMetres heights above one level
+     */
+    public static SurveyPoints scattered(double[] east, double[] north, double[] heightMetres) {
+        return new SurveyPoints(east.clone(), north.clone(), heightMetres.clone(), Double.NaN, Double.NaN);
+    }
+
+    public static SurveyPoints scattered(List<SurveyPoint> points) {
+        return new SurveyPoints(
+                points.stream().mapToDouble(SurveyPoint::east).toArray(),
+                points.stream().mapToDouble(SurveyPoint::north).toArray(),
+                points.stream().mapToDouble(SurveyPoint::heightMetres).toArray(),
+                Double.NaN,
+                Double.NaN);
+    }
+
+    /**
+     * Nodes of a square grid, without those that hold no height.
+     *
+     * @param cellMetres distance between neighbouring nodes
+     * @param sigmaMetres standard deviation of a node's height
+     */
+    public static SurveyPoints grid(
+            double cellMetres, double sigmaMetres, double[] east, double[] north, double[] heightMetres) {
+        if (!(cellMetres > 0) || !(sigmaMetres > 0)) {
+            throw new IllegalArgumentException(
+                    "a grid needs a cell and a standard deviation above 0, not " + cellMetres + " and " + sigmaMetres);
+        }
+        return new SurveyPoints(east.clone(), north.clone(), heightMetres.clone(), cellMetres, sigmaMetres);
+    }
+
+    public int count() {
         return east.length;
     }
 
@@ -35,20 +85,31 @@ public final class SurveyPoints {
         return north[i];
     }
 
-    public double height(int i) {
+    public double heightMetres(int i) {
         return height[i];
     }
 
-    public double meanHeight() {
-        return IntStream.range(0, size()).mapToDouble(this::height).average().orElse(0);
+    /** Distance between neighbouring nodes; empty when the points are scattered. */
+    public OptionalDouble gridCellMetres() {
+        return present(cellMetres);
     }
 
-    /** The points whose number passes. */
-    public SurveyPoints keeping(IntPredicate keep) {
-        int[] kept = IntStream.range(0, size()).filter(keep).toArray();
-        return new SurveyPoints(
-                IntStream.of(kept).mapToDouble(this::east).toArray(),
-                IntStream.of(kept).mapToDouble(this::north).toArray(),
-                IntStream.of(kept).mapToDouble(this::height).toArray());
+    /** The standard deviation that came with a grid; empty when the points are scattered. */
+    public OptionalDouble givenSigmaMetres() {
+        return present(sigmaMetres);
+    }
+
+    private static OptionalDouble present(double value) {
+        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+
+    /** The points whose number passes a test, in the same order. */
+    public SurveyPoints where(IntPredicate wanted) {
+        int[] chosen = IntStream.range(0, east.length).filter(wanted).toArray();
+        return new SurveyPoints(pick(east, chosen), pick(north, chosen), pick(height, chosen), cellMetres, sigmaMetres);
+    }
+
+    private static double[] pick(double[] values, int[] chosen) {
+        return Arrays.stream(chosen).mapToDouble(i -> values[i]).toArray();
     }
 }

@@ -1,6 +1,5 @@
 package org.cupwright.app.desk;
 
-import java.util.OptionalDouble;
 import org.cupwright.green.SurveyPoints;
 
 /**
@@ -8,12 +7,9 @@ import org.cupwright.green.SurveyPoints;
  *
  * @param hole the hole
  * @param points in the course's frame, metres
- * @param gridCellMetres distance between neighbouring nodes of a grid; empty for scattered points
- * @param sigmaMetres the stated standard deviation of a height; empty where none was stated
  * @param origin where the points came from
  */
-public record GreenSurvey(
-        String hole, SurveyPoints points, OptionalDouble gridCellMetres, OptionalDouble sigmaMetres, Origin origin) {
+public record GreenSurvey(String hole, SurveyPoints points, Origin origin) {
     /**
      * Where a survey came from.
      *

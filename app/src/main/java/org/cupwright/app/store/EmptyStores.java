@@ -2,8 +2,10 @@ package org.cupwright.app.store;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.cupwright.app.desk.CourseStore;
 import org.cupwright.app.desk.GreenSurvey;
+import org.cupwright.app.desk.LevelSpots;
 import org.cupwright.app.desk.PolicyStore;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.SurveyStore;
@@ -42,7 +44,22 @@ final class EmptyStores implements Stores {
             }
 
             @Override
+            public Set<String> surveyed(String courseId) {
+                return Set.of();
+            }
+
+            @Override
             public void add(String courseId, GreenSurvey survey) {
+                throw onlyRead();
+            }
+
+            @Override
+            public LevelSpots levels(String courseId) {
+                return LevelSpots.none();
+            }
+
+            @Override
+            public void addLevels(String courseId, LevelSpots spots) {
                 throw onlyRead();
             }
         };

@@ -18,21 +18,24 @@ final class PointBlob {
     static byte[] write(SurveyPoints points) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (DataOutputStream out = new DataOutputStream(new GZIPOutputStream(bytes))) {
-            column(points.size(), points::east, out);
-            column(points.size(), points::north, out);
-            column(points.size(), points::height, out);
+            column(points.count(), points::east, out);
+            column(points.count(), points::north, out);
+            column(points.count(), points::heightMetres, out);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
         return bytes.toByteArray();
     }
 
-    static SurveyPoints read(byte[] blob, int count) {
+    /** Reads points written by {@link #write}; a cell and a σ make them a grid's, NaN for both scattered ones. */
+    static SurveyPoints read(byte[] blob, int count, double cellMetres, double sigmaMetres) {
         try (DataInputStream in = new DataInputStream(new GZIPInputStream(new ByteArrayInputStream(blob)))) {
             double[] east = column(count, in);
             double[] north = column(count, in);
             double[] height = column(count, in);
-            return new SurveyPoints(east, north, height);
+            return Double.isNaN(cellMetres)
+                    ? SurveyPoints.scattered(east, north, height)
+                    : SurveyPoints.grid(cellMetres, sigmaMetres, east, north, height);
         } catch (IOException damaged) {
             throw new UncheckedIOException(damaged);
         }

@@ -5,13 +5,17 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import org.cupwright.app.desk.GreenSurvey;
 import org.cupwright.app.desk.GreenSurvey.Origin;
+import org.cupwright.app.desk.LevelSpots;
 import org.cupwright.app.desk.SurveyStore;
 import org.cupwright.green.SurveyPoints;
 
 final class SqlSurveys implements SurveyStore {
     private final Sql sql;
+    private final Documents documents = new Documents();
     private final Clock clock;
 
     SqlSurveys(Sql sql, Clock clock) {
@@ -30,17 +34,43 @@ final class SqlSurveys implements SurveyStore {
     }
 
     private static GreenSurvey survey(ResultSet row) throws SQLException {
-        return new GreenSurvey(
-                row.getString("hole"),
-                PointBlob.read(row.getBytes("points"), row.getInt("point_count")),
-                optional(row, "cell_metres"),
-                optional(row, "sigma_metres"),
-                new Origin(row.getInt("epsg"), row.getString("unit"), row.getString("source")));
+        SurveyPoints points = PointBlob.read(
+                row.getBytes("points"),
+                row.getInt("point_count"),
+                orNotANumber(row, "cell_metres"),
+                orNotANumber(row, "sigma_metres"));
+        Origin origin = new Origin(row.getInt("epsg"), row.getString("unit"), row.getString("source"));
+        return new GreenSurvey(row.getString("hole"), points, origin);
     }
 
-    private static OptionalDouble optional(ResultSet row, String column) throws SQLException {
+    private static double orNotANumber(ResultSet row, String column) throws SQLException {
         double value = row.getDouble(column);
-        return row.wasNull() ? OptionalDouble.empty() : OptionalDouble.of(value);
+        return row.wasNull() ? Double.NaN : value;
+    }
+
+    @Override
+    public Set<String> surveyed(String courseId) {
+        return new TreeSet<>(sql.list(
+                row -> row.getString(1), "SELECT DISTINCT hole FROM survey_version WHERE course = ?", courseId));
+    }
+
+    @Override
+    public LevelSpots levels(String courseId) {
+        return sql.find(
+                        row -> row.getString(1),
+                        "SELECT document FROM levels_version WHERE course = ? ORDER BY id DESC LIMIT 1",
+                        courseId)
+                .map(document -> documents.read(document, LevelSpots.class))
+                .orElse(LevelSpots.none());
+    }
+
+    @Override
+    public void addLevels(String courseId, LevelSpots spots) {
+        sql.run(
+                "INSERT INTO levels_version (course, recorded_at, document) VALUES (?, ?, ?)",
+                courseId,
+                clock.instant().toString(),
+                documents.write(spots));
     }
 
     @Override
@@ -54,10 +84,10 @@ final class SqlSurveys implements SurveyStore {
                 clock.instant().toString(),
                 survey.origin().epsg(),
                 survey.origin().unit(),
-                orNull(survey.gridCellMetres()),
-                orNull(survey.sigmaMetres()),
+                orNull(points.gridCellMetres()),
+                orNull(points.givenSigmaMetres()),
                 survey.origin().file(),
-                points.size(),
+                points.count(),
                 PointBlob.write(points));
     }
 

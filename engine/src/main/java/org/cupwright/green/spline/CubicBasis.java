@@ -1,21 +1,20 @@
 package org.cupwright.green.spline;
 
-/** Uniform cubic B-splines: the four that are not zero on a cell, at t = 0…1 along it. */
+/** The four uniform cubic B-splines that are not zero on a cell. */
 final class CubicBasis {
-    private CubicBasis() {}
-
-    /** Coefficients of t⁰…t³ of the four functions, one row a function. */
-    static final double[][] POLYNOMIALS = {
-        {1 / 6.0, -3 / 6.0, 3 / 6.0, -1 / 6.0},
-        {4 / 6.0, 0, -6 / 6.0, 3 / 6.0},
-        {1 / 6.0, 3 / 6.0, 3 / 6.0, -3 / 6.0},
-        {0, 0, 0, 1 / 6.0}
+    /** Row a holds the factors of u^a in the four splines on one cell, 0 ≤ u ≤ 1. */
+    static final double[][] POWERS = {
+        {1.0 / 6, 4.0 / 6, 1.0 / 6, 0}, {-0.5, 0, 0.5, 0}, {0.5, -1, 0.5, 0}, {-1.0 / 6, 0.5, -0.5, 1.0 / 6}
     };
 
-    static void values(double t, double[] out) {
-        for (int i = 0; i < 4; i++) {
-            double[] p = POLYNOMIALS[i];
-            out[i] = p[0] + t * (p[1] + t * (p[2] + t * p[3]));
-        }
+    private CubicBasis() {}
+
+    /** Values of the four splines at the distance u from the cell's start, in cells. */
+    static void values(double u, double[] out) {
+        double rest = 1 - u;
+        out[0] = rest * rest * rest / 6;
+        out[1] = (4 + u * u * (3 * u - 6)) / 6;
+        out[2] = (4 + rest * rest * (3 * rest - 6)) / 6;
+        out[3] = u * u * u / 6;
     }
 }

@@ -2,67 +2,99 @@ package org.cupwright.green.spline;
 
 import org.cupwright.green.SurveyPoints;
 
-/** Survey points in square buckets, for questions about the neighbourhood of a spot. */
-final class PointIndex {
-    private static final double BUCKET = 0.5;
+/** Points sorted into squares, to find those near a spot quickly. */
+public final class PointIndex {
+    private static final double SQUARE_METRES = 0.5;
+
+    /** More squares than this are not laid out; they grow instead. */
+    private static final int MOST_SQUARES = 4_000_000;
 
     private final SurveyPoints points;
     private final double west;
     private final double south;
+    private final double squareMetres;
     private final int columns;
     private final int rows;
-    private final int[] start;
-    private final int[] order;
+    private final int[] firsts;
+    private final int[] sorted;
 
-    PointIndex(SurveyPoints points, Knots knots) {
+    public PointIndex(SurveyPoints points) {
         this.points = points;
-        this.west = knots.west();
-        this.south = knots.south();
-        this.columns = (int) Math.ceil(knots.columns() * knots.spacing() / BUCKET);
-        this.rows = (int) Math.ceil(knots.rows() * knots.spacing() / BUCKET);
-        this.start = new int[columns * rows + 1];
-        this.order = new int[points.size()];
-        for (int i = 0; i < points.size(); i++) {
-            start[bucket(i) + 1]++;
+        double[] box = box(points);
+        this.west = box[0];
+        this.south = box[1];
+        double width = box[2] - box[0];
+        double depth = box[3] - box[1];
+        this.squareMetres = Math.max(SQUARE_METRES, Math.max(width, depth) / Math.sqrt(MOST_SQUARES));
+        this.columns = (int) (width / squareMetres) + 1;
+        this.rows = (int) (depth / squareMetres) + 1;
+        this.firsts = new int[columns * rows + 1];
+        this.sorted = sort();
+    }
+
+    /** West, south, east and north edge of the points. */
+    public static double[] box(SurveyPoints points) {
+        double[] box = {
+            Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
+        };
+        for (int i = 0; i < points.count(); i++) {
+            box[0] = Math.min(box[0], points.east(i));
+            box[1] = Math.min(box[1], points.north(i));
+            box[2] = Math.max(box[2], points.east(i));
+            box[3] = Math.max(box[3], points.north(i));
         }
-        for (int b = 0; b < columns * rows; b++) {
-            start[b + 1] += start[b];
+        return box;
+    }
+
+    private int square(int point) {
+        int column = (int) ((points.east(point) - west) / squareMetres);
+        int row = (int) ((points.north(point) - south) / squareMetres);
+        return column * rows + row;
+    }
+
+    private int[] sort() {
+        for (int i = 0; i < points.count(); i++) {
+            firsts[square(i) + 1]++;
         }
-        int[] next = start.clone();
-        for (int i = 0; i < points.size(); i++) {
-            order[next[bucket(i)]++] = i;
+        for (int i = 1; i < firsts.length; i++) {
+            firsts[i] += firsts[i - 1];
         }
+        int[] next = firsts.clone();
+        int[] order = new int[points.count()];
+        for (int i = 0; i < points.count(); i++) {
+            order[next[square(i)]++] = i;
+        }
+        return order;
     }
 
-    private int bucket(int i) {
-        return row(points.north(i)) * columns + column(points.east(i));
+    /** What is done with a point and its offset from the spot. */
+    public interface Near {
+        void visit(int point, double east, double north);
     }
 
-    private int column(double east) {
-        return Math.min(columns - 1, Math.max(0, (int) Math.floor((east - west) / BUCKET)));
-    }
-
-    private int row(double north) {
-        return Math.min(rows - 1, Math.max(0, (int) Math.floor((north - south) / BUCKET)));
-    }
-
-    /** Takes the points within a radius one by one: offset east, offset north, number. */
-    interface Visitor {
-        void visit(double dx, double dy, int point);
-    }
-
-    void within(double east, double north, double radius, Visitor visitor) {
-        for (int row = row(north - radius); row <= row(north + radius); row++) {
-            for (int column = column(east - radius); column <= column(east + radius); column++) {
-                int bucket = row * columns + column;
-                for (int k = start[bucket]; k < start[bucket + 1]; k++) {
-                    double dx = points.east(order[k]) - east;
-                    double dy = points.north(order[k]) - north;
-                    if (dx * dx + dy * dy <= radius * radius) {
-                        visitor.visit(dx, dy, order[k]);
+    /** Visits every point within a distance of a spot. */
+    public void forEachWithin(double east, double north, double metres, Near near) {
+        int fromColumn = Math.max(0, (int) Math.floor((east - metres - west) / squareMetres));
+        int toColumn = Math.min(columns - 1, (int) Math.floor((east + metres - west) / squareMetres));
+        int fromRow = Math.max(0, (int) Math.floor((north - metres - south) / squareMetres));
+        int toRow = Math.min(rows - 1, (int) Math.floor((north + metres - south) / squareMetres));
+        for (int column = fromColumn; column <= toColumn; column++) {
+            for (int row = fromRow; row <= toRow; row++) {
+                int square = column * rows + row;
+                for (int k = firsts[square]; k < firsts[square + 1]; k++) {
+                    double dx = points.east(sorted[k]) - east;
+                    double dy = points.north(sorted[k]) - north;
+                    if (dx * dx + dy * dy <= metres * metres) {
+                        near.visit(sorted[k], dx, dy);
                     }
                 }
             }
         }
+    }
+
+    public int countWithin(double east, double north, double metres) {
+        int[] count = new int[1];
+        forEachWithin(east, north, metres, (point, dx, dy) -> count[0]++);
+        return count[0];
     }
 }

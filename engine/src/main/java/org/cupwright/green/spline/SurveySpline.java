@@ -1,0 +1,179 @@
+package org.cupwright.green.spline;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import org.cupwright.green.SurveyPoints;
+
+/**
+ * The surface fitted to a survey, with the covariances of what is read off it over discs.
+ *
+ * <p>The coefficients' covariance is σ²(B'B+λP)⁻¹ for the penalty in use. The large arrays live only while it is computed; what
+ * stays is the surface, the points, and covariances at nodes half a cell apart. Immutable and safe for use by several threads;
+ * covariances over wider discs are computed when first asked for, on knots that are wider by as much as the disc is.
+ */
+public final class SurveySpline {
+    private final SurveyPoints used;
+    private final List<LeftOut> leftOut;
+    private final KnotGrid grid;
+    private final double datumMetres;
+    private final SplineSummary summary;
+    private final Nodes nodes;
+    private final DiscCovariances withoutObservations;
+    private final List<SlopeObservation> observations;
+    private final PolynomialSurface surface;
+    private final Map<Double, DiscCovariances> byRadius = new ConcurrentHashMap<>();
+
+    /** The rectangle a surface must cover, metres, course frame. */
+    public record Area(double west, double south, double east, double north) {}
+
+    /**
+     * Where covariances are kept: at nodes near which enough points lie.
+     *
+     * @param discRadiusMetres the disc whose covariances are computed with the fit
+     * @param withinMetres distance from a spot within which its points are counted
+     * @param leastPoints how many there must be
+     */
+    public record Nodes(double discRadiusMetres, double withinMetres, int leastPoints) {}
+
+    /** A point that the fit left out, by its number, and how far it lies above the surface. */
+    public record LeftOut(int point, double residualMetres) {}
+
+    /**
+     * Fits a survey.
+     *
+     * @param points enough points, not on one line
+     */
+    public static SurveySpline fit(SurveyPoints points, Area area, FitSettings settings, Nodes nodes) {
+        KnotGrid grid = KnotGrid.covering(area.west, area.south, area.east, area.north, settings.knotSpacingMetres());
+        return new SurveySpline(points, SplineFitter.fit(points, grid, settings), nodes);
+    }
+
+    private SurveySpline(SurveyPoints points, FittedSpline fitted, Nodes nodes) {
+        NormalEquations equations = fitted.equations;
+        this.used = points.where(equations::isKept);
+        this.leftOut = leftOut(fitted);
+        this.grid = equations.grid;
+        this.datumMetres = equations.datumMetres;
+        this.nodes = nodes;
+        this.observations = List.of();
+        this.surface = new PolynomialSurface(grid, fitted.coefficients, datumMetres);
+        HeightFunctionals disc = HeightFunctionals.overDisc(nodes.discRadiusMetres);
+        SelectedInverse inverse = fitted.inverse(disc);
+        this.summary = summary(fitted, inverse);
+        this.withoutObservations = DiscCovariances.of(grid, disc, inverse, summary.variance(), wanted(grid));
+        byRadius.put(nodes.discRadiusMetres, withoutObservations);
+    }
+
+    private SurveySpline(SurveySpline before, List<SlopeObservation> observations) {
+        this.used = before.used;
+        this.leftOut = before.leftOut;
+        this.grid = before.grid;
+        this.datumMetres = before.datumMetres;
+        this.summary = before.summary;
+        this.nodes = before.nodes;
+        this.withoutObservations = before.withoutObservations;
+        this.observations = List.copyOf(observations);
+        Conditioning conditioning = condition(refit(1));
+        this.surface = new PolynomialSurface(grid, conditioning.coefficients, datumMetres);
+        byRadius.put(nodes.discRadiusMetres, withoutObservations.less(conditioning.directions));
+    }
+
+    private static List<LeftOut> leftOut(FittedSpline fitted) {
+        double[] residuals = fitted.equations.residuals(fitted.coefficients);
+        return IntStream.range(0, residuals.length)
+                .filter(point -> !fitted.equations.isKept(point))
+                .mapToObj(point -> new LeftOut(point, residuals[point]))
+                .toList();
+    }
+
+    private SplineSummary summary(FittedSpline fitted, SelectedInverse inverse) {
+        double effective = fitted.effectiveParameters(inverse);
+        double least = Math.max(
+                SplineFitter.LEAST_SIGMA_METRES, used.givenSigmaMetres().orElse(0));
+        double sigma = Math.max(least, fitted.residualSigma(effective));
+        double difference = sigma * HeightDifferences.typicalError(grid, inverse, wanted(grid));
+        return new SplineSummary(used.count(), grid.spacingMetres(), fitted.lambda, sigma, effective, difference);
+    }
+
+    /** Every node that a spot with enough points can interpolate from. */
+    private DiscCovariances.Wanted wanted(KnotGrid knots) {
+        PointIndex index = new PointIndex(used);
+        double reach = nodes.withinMetres + Math.sqrt(2) * knots.spacingMetres() / DiscCovariances.NODES_PER_CELL;
+        return (east, north) -> index.countWithin(east, north, reach) >= nodes.leastPoints;
+    }
+
+    /** The same fit again, on knots so many times as far apart; its penalty falls with the square of the spacing. */
+    private FittedSpline refit(int timesSpacing) {
+        KnotGrid knots = timesSpacing == 1 ? grid : grid.coarser(timesSpacing);
+        boolean[] all = new boolean[used.count()];
+        Arrays.fill(all, true);
+        NormalEquations equations = new NormalEquations(knots, used, all, datumMetres);
+        return new FittedSpline(equations, summary.lambda() / (timesSpacing * timesSpacing));
+    }
+
+    private Conditioning condition(FittedSpline fitted) {
+        return new Conditioning(fitted, summary.variance(), nodes.discRadiusMetres, observations);
+    }
+
+    /** The spline after slopes were measured on the spot, besides those it has taken in already. */
+    public SurveySpline with(List<SlopeObservation> more) {
+        List<SlopeObservation> all = new ArrayList<>(observations);
+        all.addAll(more);
+        return new SurveySpline(this, all);
+    }
+
+    /**
+     * What is read over a disc about a spot: the plane's gradient (east, north), then the quadratic's second derivatives (east²,
+     * east·north, north²).
+     */
+    public double[] valuesOverDisc(double radiusMetres, double east, double north) {
+        return covariances(radiusMetres).functionals().of(surface, east, north);
+    }
+
+    /**
+     * Covariances of {@link #valuesOverDisc}: the plane's three (east², east·north, north²), then the upper triangle of the
+     * quadratic's, row by row; NaN where too few points lie near.
+     */
+    public double[] covarianceOverDisc(double radiusMetres, double east, double north) {
+        return covariances(radiusMetres).at(east, north);
+    }
+
+    private DiscCovariances covariances(double radiusMetres) {
+        return byRadius.computeIfAbsent(radiusMetres, this::computeCovariances);
+    }
+
+    private DiscCovariances computeCovariances(double radiusMetres) {
+        int times = (int) Math.max(1, Math.floor(radiusMetres / nodes.discRadiusMetres));
+        FittedSpline fitted = refit(times);
+        KnotGrid knots = fitted.equations.grid;
+        HeightFunctionals disc = HeightFunctionals.overDisc(radiusMetres);
+        return DiscCovariances.of(knots, disc, fitted.inverse(disc), summary.variance(), wanted(knots))
+                .less(condition(fitted).directions);
+    }
+
+    public PolynomialSurface surface() {
+        return surface;
+    }
+
+    public SplineSummary summary() {
+        return summary;
+    }
+
+    public List<LeftOut> leftOut() {
+        return leftOut;
+    }
+
+    /** The points that counted. */
+    public SurveyPoints used() {
+        return used;
+    }
+
+    /** Whether a disc about a spot lies on the knots, with room for the nodes about the spot. */
+    public boolean holdsDisc(double east, double north, double radiusMetres) {
+        return grid.holdsDisc(east, north, radiusMetres + grid.spacingMetres() / DiscCovariances.NODES_PER_CELL);
+    }
+}
