@@ -27,7 +27,11 @@ public record Judgement(
         setAside = java.util.Collections.unmodifiableSet(new java.util.TreeSet<>(setAside));
     }
 
+    /** What one rule found; every judgement holds a result of each. */
     public RuleResult rule(RuleId id) {
-        return rules.get(id.ordinal());
+        return rules.stream()
+                .filter(result -> result.rule() == id)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("the judgement at " + position + " lacks " + id.id()));
     }
 }

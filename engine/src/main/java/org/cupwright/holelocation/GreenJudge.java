@@ -1,0 +1,95 @@
+package org.cupwright.holelocation;
+
+import java.util.List;
+import java.util.Set;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Coverage;
+import org.cupwright.green.Green;
+import org.cupwright.green.RestsOn;
+import org.cupwright.holelocation.rule.RulesOfDay;
+import org.cupwright.holelocation.rule.Site;
+import org.cupwright.holelocation.spot.PuttingArea;
+import org.cupwright.holelocation.spot.SpotGrid;
+import org.cupwright.holelocation.spot.SpotGround;
+import org.cupwright.policy.Policy;
+
+/**
+ * Judges the positions of one green on one day.
+ *
+ * <p>When made it measures and judges the whole green: what is conceded and how hard a position plays depend on all of it. Single
+ * positions are then a matter of milliseconds, and at the lattice's spots they agree with the green's judgement. Immutable, safe for
+ * use by several threads.
+ */
+public final class GreenJudge {
+    private final Green green;
+    private final DayConditions day;
+    private final Policy policy;
+    private final PuttingArea area;
+    private final SpotGrid grid;
+    private final Sites sites;
+    private final RulesOfDay rules;
+    private final GreenJudgement judgement;
+    private final Concessions conceded;
+    private final Thirds thirds;
+
+    /** Measures and judges the whole green: about half a second for a large one. */
+    public GreenJudge(Green green, DayConditions day, Policy policy) {
+        this(green, day, policy, new PuttingArea(green.hole()));
+    }
+
+    private GreenJudge(Green green, DayConditions day, Policy policy, PuttingArea area) {
+        this(green, day, policy, area, SpotGrid.measure(green, area, day.fastest(), policy));
+    }
+
+    private GreenJudge(Green green, DayConditions day, Policy policy, PuttingArea area, SpotGrid grid) {
+        this.green = green;
+        this.day = day;
+        this.policy = policy;
+        this.area = area;
+        this.grid = grid;
+        this.sites = new Sites(green, area, day.fastest(), grid, policy);
+        this.rules = new RulesOfDay(green, area, grid, day, policy);
+        CellVerdicts cells = CellVerdicts.judge(grid, sites, rules, policy);
+        this.conceded = Concessions.of(cells.concessions(), policy);
+        this.thirds = new Thirds(cells.meanLeavesOfGoodGround());
+        this.judgement = new GreenJudgement(green, grid, cells, this::judge, policy);
+    }
+
+    /** The same green on another day; what was measured is kept where the green speed is the same. */
+    public GreenJudge onDay(DayConditions other) {
+        return other.fastest().equals(day.fastest())
+                ? new GreenJudge(green, other, policy, area, grid)
+                : new GreenJudge(green, other, policy, area);
+    }
+
+    /** All that is found at one position, on the green or off it. */
+    public Judgement judge(MapPoint position) {
+        return judge(sites.at(position));
+    }
+
+    /** The whole green, at every spot of its lattice. */
+    public GreenJudgement judgeGreen() {
+        return judgement;
+    }
+
+    private Judgement judge(Site site) {
+        List<RuleResult> results = rules.judge(site);
+        Set<RuleId> setAside = conceded.setAside(results);
+        return new Judgement(
+                site.position(),
+                Concessions.verdict(results, setAside, inGap(site)),
+                restsOn(site.own()),
+                results,
+                setAside,
+                thirds.of(site.own().leave()));
+    }
+
+    static boolean inGap(Site site) {
+        return site.own().coverage() == Coverage.NOT_SURVEYED;
+    }
+
+    private RestsOn restsOn(SpotGround own) {
+        RestsOn whole = green.ground().restsOn();
+        return whole == RestsOn.LEVELS && !own.known() ? RestsOn.OUTLINE : whole;
+    }
+}

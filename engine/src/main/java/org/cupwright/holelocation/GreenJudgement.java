@@ -1,0 +1,147 @@
+package org.cupwright.holelocation;
+
+import java.util.AbstractList;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.RandomAccess;
+import java.util.function.Function;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Green;
+import org.cupwright.green.GreenLattice;
+import org.cupwright.holelocation.spot.SpotGrid;
+import org.cupwright.holelocation.spot.SpotGround;
+import org.cupwright.policy.Policy;
+
+/** What was found on a whole green on a day, at every spot of its quarter-metre lattice within its outline. */
+public final class GreenJudgement {
+    /** How many best spots are named: our choice. */
+    private static final int MOST_BEST = 5;
+
+    private final Green green;
+    private final GreenLattice lattice;
+    private final CellVerdicts cells;
+    private final Verdict[] verdicts;
+    private final Map<RuleId, Map<Outcome, Integer>> counts = new EnumMap<>(RuleId.class);
+    private final Optional<SlopeSpread> slopes;
+    private final Function<MapPoint, Judgement> judge;
+    private final double bestApartMetres;
+
+    GreenJudgement(Green green, SpotGrid grid, CellVerdicts cells, Function<MapPoint, Judgement> judge, Policy policy) {
+        this.green = green;
+        this.lattice = grid.lattice();
+        this.cells = cells;
+        this.judge = judge;
+        this.bestApartMetres = policy.get(HoleLocationPolicy.BEST_APART_METRES);
+        this.verdicts = new Verdict[lattice.size()];
+        int[] numbers = cells.cellNumbers().toArray();
+        for (int i = 0; i < numbers.length; i++) {
+            verdicts[numbers[i]] = cells.verdict(i);
+        }
+        List<RuleId> rules = List.of(RuleId.values());
+        for (int rule = 0; rule < rules.size(); rule++) {
+            Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
+            for (Outcome outcome : Outcome.values()) {
+                outcomes.put(outcome, cells.count(rule, outcome));
+            }
+            counts.put(rules.get(rule), outcomes);
+        }
+        this.slopes = SlopeSpread.of(grid.spots().stream()
+                .filter(SpotGround::known)
+                .mapToDouble(SpotGround::slopePercent)
+                .toArray());
+    }
+
+    /** How a green's spots divide, as fractions of 0–1 that sum to 1. */
+    public record Shares(double pass, double caution, double fail, double notSurveyed) {}
+
+    public Green green() {
+        return green;
+    }
+
+    public GreenLattice lattice() {
+        return lattice;
+    }
+
+    public double areaSquareMetres() {
+        return green.hole().green().areaSquareMetres();
+    }
+
+    public Shares shares() {
+        double all = Math.max(1, cells.cellNumbers().count());
+        return new Shares(
+                cells.count(Verdict.PASS) / all,
+                cells.count(Verdict.CAUTION) / all,
+                cells.count(Verdict.FAIL) / all,
+                cells.count(Verdict.NOT_SURVEYED) / all);
+    }
+
+    /** How many spots a rule answers with an outcome, set aside or not. */
+    public int count(RuleId rule, Outcome outcome) {
+        return counts.get(rule).get(outcome);
+    }
+
+    /** How steep the green is, over all spots where that is known; empty where it is known nowhere. */
+    public Optional<SlopeSpread> slopePercent() {
+        return slopes;
+    }
+
+    /** The verdict of one cell of the lattice; empty outside the outline. */
+    public Optional<Verdict> findVerdict(int cell) {
+        return Optional.ofNullable(verdicts[cell]);
+    }
+
+    /** What was conceded because nothing passed, in the course's order; empty on most greens and days. */
+    public List<ConcessionStep> concessions() {
+        return cells.steps();
+    }
+
+    /** Spots that do not fail, row by row from the south-west; each is judged anew when it is asked for. */
+    public List<Judgement> candidates() {
+        return new Judged(cells.goodCells());
+    }
+
+    /** Up to five spots to begin with: those with most margin, a few metres apart. */
+    public List<Judgement> best() {
+        List<MapPoint> chosen = new ArrayList<>();
+        for (int cell : cells.goodCellsBestFirst()) {
+            MapPoint spot = lattice.spot(cell);
+            boolean apart = chosen.stream().allMatch(other -> other.distanceMetres(spot) >= bestApartMetres);
+            if (apart && chosen.size() < MOST_BEST) {
+                chosen.add(spot);
+            }
+        }
+        return chosen.stream().map(judge).toList();
+    }
+
+    /** The rules that fail anywhere, those that fail at most spots first: why a green offers little or nothing. */
+    public List<RuleId> failing() {
+        return Arrays.stream(RuleId.values())
+                .filter(rule -> count(rule, Outcome.FAIL) > 0)
+                .sorted(Comparator.comparing((RuleId rule) -> -count(rule, Outcome.FAIL)))
+                .toList();
+    }
+
+    /** Judgements of some cells, made when asked for: a green has thousands. */
+    private final class Judged extends AbstractList<Judgement> implements RandomAccess {
+        private final int[] of;
+
+        private Judged(int[] of) {
+            this.of = of;
+        }
+
+        @Override
+        public Judgement get(int index) {
+            return judge.apply(lattice.spot(of[index]));
+        }
+
+        @Override
+        public int size() {
+            return of.length;
+        }
+    }
+}

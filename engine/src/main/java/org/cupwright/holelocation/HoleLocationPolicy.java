@@ -1,0 +1,40 @@
+package org.cupwright.holelocation;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.cupwright.policy.Mark;
+import org.cupwright.policy.Setting;
+import org.cupwright.policy.SettingType;
+
+/** The settings by which positions are judged: those of the rules, and what is done with the answers. */
+public final class HoleLocationPolicy {
+    /** What is conceded first where nothing passes; a concession left out is never made. */
+    public static final Setting<List<Concession>> CONCESSIONS = new Setting<>(
+            "holelocation.concessions",
+            SettingType.ranking(Concession.class),
+            "",
+            List.of(Concession.values()),
+            Mark.OURS,
+            "our choice of order: what troubles play least goes first, the rest of old holes last");
+
+    public static final Setting<Double> BEST_APART_METRES = new Setting<>(
+            "holelocation.bestApartMetres",
+            SettingType.number(0, 20),
+            "m",
+            3.0,
+            Mark.OURS,
+            "our choice: nearer spots are the same choice to whoever cuts the hole");
+
+    private HoleLocationPolicy() {}
+
+    /** All settings of this package. */
+    public static List<Setting<?>> settings() {
+        return Stream.of(
+                        DistancePolicy.settings(),
+                        SlopePolicy.settings(),
+                        HoldPolicy.settings(),
+                        List.<Setting<?>>of(CONCESSIONS, BEST_APART_METRES))
+                .<Setting<?>>flatMap(List::stream)
+                .toList();
+    }
+}

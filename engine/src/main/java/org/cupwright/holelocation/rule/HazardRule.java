@@ -1,0 +1,43 @@
+package org.cupwright.holelocation.rule;
+
+import java.util.Optional;
+import org.cupwright.course.Hole;
+import org.cupwright.holelocation.DistancePolicy;
+import org.cupwright.holelocation.Outcome;
+import org.cupwright.holelocation.RuleId;
+import org.cupwright.holelocation.RuleResult;
+import org.cupwright.holelocation.spot.PuttingArea;
+import org.cupwright.policy.Policy;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+
+/** How far the position is from that part of the edge beyond which a bunker, water or a fall-off lies, m. */
+final class HazardRule implements Rule {
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private final Optional<IndexedFacetDistance> edge;
+    private final double limitMetres;
+    private final double cautionMetres;
+
+    HazardRule(Hole hole, PuttingArea area, Policy policy) {
+        double reach = EdgeRule.standardPaces(policy.get(DistancePolicy.HAZARD_REACH_PACES));
+        Geometry near = area.edgeNear(hole.hazards(), reach);
+        this.edge = near.isEmpty() ? Optional.empty() : Optional.of(new IndexedFacetDistance(near));
+        this.limitMetres = EdgeRule.standardPaces(policy.get(DistancePolicy.HAZARD_PACES));
+        this.cautionMetres = limitMetres + EdgeRule.standardPaces(policy.get(DistancePolicy.CAUTION_PACES));
+    }
+
+    @Override
+    public RuleResult judge(Site site) {
+        return Unit.METRES.result(
+                RuleId.HAZARD,
+                edge.map(known -> at(site, known)).orElseGet(() -> Finding.bare(Grade.of(Outcome.PASS), "none")));
+    }
+
+    private Finding at(Site site, IndexedFacetDistance known) {
+        double metres = known.distance(FACTORY.createPoint(site.position().toCoordinate()));
+        Grade grade = Grade.of(Distances.outcome(metres, limitMetres, cautionMetres));
+        return Finding.atLeast(grade, metres, limitMetres);
+    }
+}

@@ -1,0 +1,63 @@
+package org.cupwright.holelocation.rule;
+
+import org.cupwright.holelocation.DayConditions;
+import org.cupwright.holelocation.HoldPolicy;
+import org.cupwright.holelocation.Outcome;
+import org.cupwright.holelocation.RuleId;
+import org.cupwright.holelocation.RuleResult;
+import org.cupwright.holelocation.spot.LeaveMeter;
+import org.cupwright.holelocation.spot.SpotGround;
+import org.cupwright.policy.Policy;
+
+/**
+ * Whether a putt from any side can be stopped by the hole: how far the worst ball rolls on that crosses it at the course's pace, m.
+ *
+ * <p>The leave is as uncertain as the slope that makes it. On a plane of slope s a ball that would run p past on the level rests
+ * at L = p·ρ/(ρ − s), so a leave L stands for the slope s = ρ(1 − p/L), and its bounds are those of s ± two standard errors of
+ * the slope along the fall line (our choice: the worst ball runs nearly down it). A leave shorter than p stands for a climb.
+ */
+final class HoldableRule implements Rule {
+    private final double resistance;
+    private final double pastMetres;
+    private final double limitMetres;
+    private final double cautionMetres;
+
+    HoldableRule(DayConditions day, Policy policy) {
+        this.resistance = day.fastest().rollingResistance();
+        this.pastMetres = policy.get(HoldPolicy.PAST_METRES);
+        this.limitMetres = policy.get(HoldPolicy.HOLD_METRES);
+        this.cautionMetres = Math.max(limitMetres, policy.get(HoldPolicy.HOLD_CAUTION_METRES));
+    }
+
+    @Override
+    public RuleResult judge(Site site) {
+        return Unit.METRES.result(RuleId.HOLDABLE, Finding.worst(site, this::at));
+    }
+
+    private Finding at(SpotGround spot) {
+        if (!spot.leave().known()) {
+            return Finding.notChecked();
+        }
+        double leave = spot.leave().worstMetres();
+        double slope = resistance * (1 - pastMetres / leave);
+        double shorter = onSlope(slope - Grade.ERRORS * spot.slopeError());
+        double longer = onSlope(slope + Grade.ERRORS * spot.slopeError());
+        Grade grade = Grade.between(shorter, leave, longer, this::outcome);
+        double error = spot.slopeError() * leave * leave / (pastMetres * resistance);
+        return Finding.atMost(grade, leave, limitMetres, error);
+    }
+
+    private double onSlope(double slope) {
+        double left = resistance - slope;
+        return left <= 0
+                ? LeaveMeter.FARTHEST_METRES
+                : Math.min(LeaveMeter.FARTHEST_METRES, pastMetres * resistance / left);
+    }
+
+    private Outcome outcome(double leaveMetres) {
+        if (leaveMetres <= limitMetres) {
+            return Outcome.PASS;
+        }
+        return leaveMetres <= cautionMetres ? Outcome.CAUTION : Outcome.FAIL;
+    }
+}
