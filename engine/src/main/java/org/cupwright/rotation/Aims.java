@@ -1,0 +1,100 @@
+package org.cupwright.rotation;
+
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Third;
+import org.cupwright.policy.Policy;
+import org.cupwright.rotation.candidate.Candidate;
+import org.cupwright.rotation.counting.Parts;
+import org.cupwright.rotation.counting.Shares;
+import org.cupwright.rotation.counting.Split;
+
+/** What the course wants of one day, read from its policy, and how far a position or a day falls short of it. */
+final class Aims {
+    /** Half easier, a third medium, a sixth harder on a busy day: see {@link DayRequest#busy()}. */
+    private static final Shares BUSY_DAY = new Shares(3, 2, 1);
+
+    private final Policy policy;
+    private final Set<Third> allowed;
+    private final Shares thirds;
+    private final Shares difficulties;
+    private final Map<Term, Double> weights = new EnumMap<>(Term.class);
+
+    Aims(Policy policy, boolean busy) {
+        this.policy = policy;
+        List<Third> named = policy.get(RotationPolicy.THIRDS_ALLOWED);
+        this.allowed = named.isEmpty() ? EnumSet.allOf(Third.class) : EnumSet.copyOf(named);
+        this.thirds = new Shares(share(Third.FRONT), share(Third.MIDDLE), share(Third.BACK));
+        this.difficulties = busy ? BUSY_DAY : Shares.THIRDS;
+        for (Term term : Term.values()) {
+            weights.put(term, policy.get(term.weight()));
+        }
+    }
+
+    private int share(Third third) {
+        return allowed.contains(third) ? 1 : 0;
+    }
+
+    boolean allows(Candidate candidate) {
+        return candidate.third().map(allowed::contains).orElse(true);
+    }
+
+    boolean balancesThirds() {
+        return policy.get(RotationPolicy.SCHEME) == Scheme.SIX_SIX_SIX;
+    }
+
+    /** The shares front, middle and back should have. */
+    Shares thirds() {
+        return thirds;
+    }
+
+    /** How many holes would have to be in another third; 0 under a scheme that does not ask. */
+    int thirdsOff(long tally) {
+        return balancesThirds() ? thirds.holesOff(Split.THIRD.parts(tally)) : 0;
+    }
+
+    double leastFromYesterdayMetres() {
+        return policy.get(RotationPolicy.YESTERDAY_LEAST_METRES);
+    }
+
+    int leftRightApart() {
+        return policy.get(RotationPolicy.LEFT_RIGHT_APART);
+    }
+
+    /** A term of one position; 0 for the terms of the whole day. */
+    double ofPosition(Term term, Candidate candidate, Optional<MapPoint> yesterday) {
+        double away = yesterday.map(candidate.at()::distanceMetres).orElse(Double.POSITIVE_INFINITY);
+        return switch (term) {
+            case NEAR_YESTERDAY -> Math.max(0, leastFromYesterdayMetres() - away);
+            case CLOSE_TO_YESTERDAY -> Math.max(0, policy.get(RotationPolicy.YESTERDAY_ENOUGH_METRES) - away);
+            case CARE ->
+                switch (candidate.verdict()) {
+                    case PASS -> 0;
+                    case CAUTION, FAIL, NOT_SURVEYED -> 1;
+                };
+            case LITTLE_ROOM ->
+                Math.max(0, policy.get(RotationPolicy.ROOM_ENOUGH_METRES) - candidate.goodWithinMetres());
+            case LEFT_RIGHT, LATERAL, DIFFICULTY -> 0;
+        };
+    }
+
+    /** A term of the whole day; 0 for the terms that are sums over positions. */
+    double ofDay(Term term, long tally) {
+        Parts laterals = Split.LATERAL.parts(tally);
+        return switch (term) {
+            case LEFT_RIGHT -> Math.max(0, Math.abs(laterals.first() - laterals.third()) - leftRightApart());
+            case LATERAL -> Shares.THIRDS.holesOff(laterals);
+            case DIFFICULTY -> difficulties.holesOff(Split.DIFFICULTY.parts(tally));
+            case NEAR_YESTERDAY, CLOSE_TO_YESTERDAY, CARE, LITTLE_ROOM -> 0;
+        };
+    }
+
+    double weight(Term term) {
+        return weights.get(term);
+    }
+}

@@ -1,0 +1,29 @@
+package org.cupwright.rotation;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.cupwright.holelocation.RuleId;
+import org.cupwright.message.Message;
+import org.cupwright.rotation.candidate.Candidate;
+
+/**
+ * Where one hole goes, and why.
+ *
+ * @param hole the hole's name
+ * @param candidate the position
+ * @param locked whether somebody fixed it beforehand
+ * @param reasons why there, most telling first; keys begin with {@code rotation.reason.}
+ * @param alternative the next best position of another kind on this green; empty for a locked hole and where there is none
+ */
+public record PlannedHole(
+        String hole, Candidate candidate, boolean locked, List<Message> reasons, Optional<Alternative> alternative) {
+    public PlannedHole {
+        reasons = List.copyOf(reasons);
+    }
+
+    /** Rules set aside on this green that day. */
+    public Set<RuleId> setAside() {
+        return candidate.judgement().setAside();
+    }
+}

@@ -1,0 +1,125 @@
+package org.cupwright.rotation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.green.Third;
+import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.Outcome;
+import org.cupwright.holelocation.RuleResult;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Argument;
+import org.cupwright.message.Message.Count;
+import org.cupwright.message.Message.Length;
+import org.cupwright.message.Message.Word;
+import org.cupwright.policy.EnumNames;
+import org.cupwright.rotation.candidate.Candidate;
+import org.cupwright.rotation.counting.Split;
+
+/** Why a hole is where it is, as far as the plan knows. */
+final class Reasons {
+    private final DayOutcome outcome;
+    private final Aims aims;
+
+    Reasons(DayOutcome outcome, Aims aims) {
+        this.outcome = outcome;
+        this.aims = aims;
+    }
+
+    List<Message> of(OpenGreen green, Appraised chosen) {
+        Candidate candidate = chosen.candidate();
+        List<Message> reasons = new ArrayList<>();
+        if (green.locked()) {
+            reasons.add(reason("locked"));
+        }
+        reasons.add(third(green, candidate));
+        reasons.add(yesterday(green, candidate));
+        reasons.addAll(rules(candidate.judgement()));
+        reasons.add(reason("room", new Length(candidate.goodWithinMetres())));
+        reasons.add(candidate
+                .rank()
+                .map(rank -> reason("difficulty", new Word("difficulty." + EnumNames.lowerCamel(rank))))
+                .orElse(reason("difficultyUnknown")));
+        return reasons;
+    }
+
+    private Message third(OpenGreen green, Candidate candidate) {
+        Optional<Third> third = candidate.third();
+        if (third.isEmpty()) {
+            return reason("noLineOfPlay");
+        }
+        Word word = new Word("third." + EnumNames.lowerCamel(third.get()));
+        if (green.offers(Split.THIRD).size() == 1) {
+            return reason("onlyThird", word);
+        }
+        if (!aims.balancesThirds()) {
+            return reason("thirdFree", word);
+        }
+        int part = third.get().ordinal();
+        int placed = Split.THIRD.parts(outcome.tally()).total();
+        return reason(
+                "third",
+                word,
+                new Count(Split.THIRD.parts(outcome.tally()).count(part)),
+                new Count(aims.thirds().most(part, placed)));
+    }
+
+    private Message yesterday(OpenGreen green, Candidate candidate) {
+        if (green.from().yesterday().isEmpty()) {
+            return reason("yesterdayUnknown");
+        }
+        double away = candidate.at().distanceMetres(green.from().yesterday().get());
+        double least = aims.leastFromYesterdayMetres();
+        return reason(away < least ? "nearYesterday" : "fromYesterday", new Length(away), new Length(least));
+    }
+
+    /** Rules set aside, refused or answered with care; where there are none of them, the rule with the least to spare. */
+    private static List<Message> rules(Judgement judgement) {
+        List<Message> said = new ArrayList<>();
+        for (RuleResult result : judgement.rules()) {
+            if (judgement.setAside().contains(result.rule())) {
+                said.add(rule("setAside", result));
+            } else if (result.outcome() == Outcome.FAIL) {
+                said.add(rule("fails", result));
+            } else if (result.outcome() == Outcome.CAUTION) {
+                said.add(rule("care", result));
+            }
+        }
+        if (said.isEmpty()) {
+            judgement.rules().stream()
+                    .filter(result -> result.outcome() == Outcome.PASS && measured(result))
+                    .min(Comparator.comparingDouble(Reasons::spare))
+                    .ifPresent(result -> said.add(rule("leastToSpare", result)));
+        }
+        return said;
+    }
+
+    /** The margin as a share of the limit, so that metres and slopes can be compared. */
+    private static double spare(RuleResult result) {
+        return result.margin().orElseThrow() / Math.abs(result.limit().orElseThrow());
+    }
+
+    private static boolean measured(RuleResult result) {
+        return result.value().isPresent()
+                && result.margin().isPresent()
+                && result.limit().isPresent()
+                && result.limit().getAsDouble() != 0;
+    }
+
+    private static Message rule(String what, RuleResult result) {
+        Word name = new Word("rule." + result.rule().id());
+        if (result.value().isEmpty() || result.limit().isEmpty()) {
+            return reason(what, name);
+        }
+        return reason(
+                what + "Measured",
+                name,
+                Measures.of(result, result.value().getAsDouble()),
+                Measures.of(result, result.limit().getAsDouble()));
+    }
+
+    private static Message reason(String what, Argument... arguments) {
+        return Message.of("rotation.reason." + what, arguments);
+    }
+}

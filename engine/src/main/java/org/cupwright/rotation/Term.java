@@ -1,0 +1,54 @@
+package org.cupwright.rotation;
+
+import org.cupwright.policy.Setting;
+
+/**
+ * One wish of the day's plan, measured in its own unit; 0 is a wish fully met, and nothing is better than 0.
+ *
+ * <p>The plan keeps front, middle and back as even as the greens allow, and among all such plans has the least sum of weight times
+ * term.
+ */
+public enum Term {
+    /** By how much holes are nearer to yesterday's than the least distance, over all holes. */
+    NEAR_YESTERDAY(Unit.METRES, RotationPolicy.WEIGHT_NEAR_YESTERDAY),
+    /** By how much holes are nearer to yesterday's than the distance that is enough, over all holes. */
+    CLOSE_TO_YESTERDAY(Unit.METRES, RotationPolicy.WEIGHT_CLOSE_TO_YESTERDAY),
+    /** Holes whose spot is to be used with care; a locked position the rules refuse counts too. */
+    CARE(Unit.HOLES, RotationPolicy.WEIGHT_CARE),
+    /** By how much the room about the spots falls short of enough, over all holes. */
+    LITTLE_ROOM(Unit.METRES, RotationPolicy.WEIGHT_LITTLE_ROOM),
+    /** By how many holes left and right are farther apart than the course allows. */
+    LEFT_RIGHT(Unit.HOLES, RotationPolicy.WEIGHT_LEFT_RIGHT),
+    /** Holes off an even spread over left, centre and right. */
+    LATERAL(Unit.HOLES, RotationPolicy.WEIGHT_LATERAL),
+    /** Holes off the wanted spread over easier, medium and harder. */
+    DIFFICULTY(Unit.HOLES, RotationPolicy.WEIGHT_DIFFICULTY);
+
+    /** What a term is counted in. */
+    public enum Unit {
+        METRES,
+        HOLES
+    }
+
+    private final Unit unit;
+    private final Setting<Double> weight;
+
+    Term(Unit unit, Setting<Double> weight) {
+        this.unit = unit;
+        this.weight = weight;
+    }
+
+    public Unit unit() {
+        return unit;
+    }
+
+    /** The setting that holds its weight, points for each unit. */
+    public Setting<Double> weight() {
+        return weight;
+    }
+
+    /** Whether the term is of the day as a whole, not a sum over its holes. */
+    public boolean ofTheWholeDay() {
+        return this == LEFT_RIGHT || this == LATERAL || this == DIFFICULTY;
+    }
+}

@@ -1,0 +1,35 @@
+package org.cupwright.rotation.candidate;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.cupwright.course.MapPoint;
+
+/**
+ * What there is to choose from on one green on one day.
+ *
+ * @param hole the hole's name
+ * @param candidates its candidates; none where nothing may be cut
+ * @param yesterday where the hole is now, or was last; empty when nobody knows
+ * @param wishes what has been decided beforehand
+ */
+public record GreenCandidates(String hole, List<Candidate> candidates, Optional<MapPoint> yesterday, Wishes wishes) {
+    public GreenCandidates {
+        candidates = List.copyOf(candidates);
+        long placed =
+                all(candidates, wishes).filter(one -> one.place().isPresent()).count();
+        if (placed != 0 && placed != all(candidates, wishes).count()) {
+            throw new IllegalArgumentException("hole " + hole + " has a line of play for some candidates and not for"
+                    + " others; give the line of play before candidates are made");
+        }
+    }
+
+    /** Whether its places have a front, a back, a left and a right. */
+    public boolean hasLineOfPlay() {
+        return all(candidates, wishes).anyMatch(one -> one.place().isPresent());
+    }
+
+    private static Stream<Candidate> all(List<Candidate> candidates, Wishes wishes) {
+        return Stream.concat(candidates.stream(), wishes.locked().stream());
+    }
+}

@@ -1,0 +1,48 @@
+package org.cupwright.rotation.candidate;
+
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.course.MapPoint;
+
+/**
+ * What somebody has decided about one green's day beforehand.
+ *
+ * @param locked the position the hole is to have, whatever the plan would choose; kept even where it is to be used with care, and
+ *     reported where the rules say not to cut there
+ * @param forbidden ground on which the hole is not to be that day
+ * @param closed whether the green is not in play
+ */
+public record Wishes(Optional<Candidate> locked, List<Circle> forbidden, boolean closed) {
+    public Wishes {
+        forbidden = List.copyOf(forbidden);
+        if (closed && locked.isPresent()) {
+            throw new IllegalArgumentException(
+                    "a closed green has no hole to lock at " + locked.get().at() + "; open the green or drop the lock");
+        }
+    }
+
+    public static Wishes none() {
+        return new Wishes(Optional.empty(), List.of(), false);
+    }
+
+    public static Wishes lockedAt(Candidate position) {
+        return new Wishes(Optional.of(position), List.of(), false);
+    }
+
+    public static Wishes greenClosed() {
+        return new Wishes(Optional.empty(), List.of(), true);
+    }
+
+    /** The ground about a point, its rim included. */
+    public record Circle(MapPoint centre, double radiusMetres) {
+        public Circle {
+            if (!(radiusMetres >= 0)) {
+                throw new IllegalArgumentException("a circle of " + radiusMetres + " m about " + centre);
+            }
+        }
+
+        public boolean holds(MapPoint point) {
+            return point.distanceMetres(centre) <= radiusMetres;
+        }
+    }
+}
