@@ -4,19 +4,21 @@ import java.util.List;
 import org.cupwright.policy.Mark;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
-import org.cupwright.units.GreenSpeed;
 import org.cupwright.units.UnitSystem;
 
 /** The settings that the desk itself reads. */
 public final class DeskPolicy {
-    /** The day's fastest green speed where nobody says and nobody has measured. */
-    public static final Setting<Double> SPEED_FEET = new Setting<>(
-            "desk.speedFeet",
-            SettingType.number(GreenSpeed.SLOWEST_FEET, GreenSpeed.FASTEST_FEET),
-            "ft",
-            10.0,
-            Mark.OURS,
-            "a middling speed to plan with until the course has a reading of its own");
+    /** How far back plans are looked at for the last holes of a green, days: our choice. */
+    static final int LOOK_BACK_DAYS = 28;
+
+    /** How long the ground about an old hole rests. */
+    public static final Setting<Integer> REST_DAYS = new Setting<>(
+            "desk.restDays",
+            SettingType.wholeNumber(0, 60),
+            "days",
+            14,
+            Mark.PUBLISHED,
+            "Lemons, USGA Green Section Record, 2008: no fewer than 14 days");
 
     /** How lengths are shown. */
     public static final Setting<UnitSystem> UNITS = new Setting<>(
@@ -34,6 +36,6 @@ public final class DeskPolicy {
     private DeskPolicy() {}
 
     public static List<Setting<?>> settings() {
-        return List.of(SPEED_FEET, UNITS, LANGUAGE);
+        return List.of(REST_DAYS, UNITS, LANGUAGE);
     }
 }

@@ -2,9 +2,12 @@ package org.cupwright.app.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.cupwright.green.GroundPolicy;
 import org.cupwright.green.PlacePolicy;
+import org.cupwright.holelocation.HoleLocationPolicy;
 import org.cupwright.policy.PolicyCatalogue;
 import org.cupwright.policy.Setting;
+import org.cupwright.rotation.RotationPolicy;
 
 /** Every setting there is: the slices of the engine's packages and the desk's own. */
 public final class Settings {
@@ -14,6 +17,9 @@ public final class Settings {
         List<Setting<?>> all = new ArrayList<>();
         all.addAll(DeskPolicy.settings());
         all.addAll(PlacePolicy.settings());
+        all.addAll(GroundPolicy.settings());
+        all.addAll(HoleLocationPolicy.settings());
+        all.addAll(RotationPolicy.settings());
         return new PolicyCatalogue(all);
     }
 }

@@ -7,4 +7,6 @@ public interface Stores {
     SurveyStore surveys();
 
     PolicyStore policies();
+
+    PlanStore plans();
 }

@@ -1,12 +1,15 @@
 package org.cupwright.app.store;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.desk.CourseStore;
 import org.cupwright.app.desk.GreenSurvey;
 import org.cupwright.app.desk.LevelSpots;
+import org.cupwright.app.desk.PlanStore;
 import org.cupwright.app.desk.PolicyStore;
+import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.SurveyStore;
 import org.cupwright.course.Course;
@@ -75,6 +78,31 @@ final class EmptyStores implements Stores {
 
             @Override
             public void add(String courseId, PolicyChange change) {
+                throw onlyRead();
+            }
+        };
+    }
+
+    @Override
+    public PlanStore plans() {
+        return new PlanStore() {
+            @Override
+            public Optional<StoredPlan> find(String courseId, LocalDate day) {
+                return Optional.empty();
+            }
+
+            @Override
+            public List<StoredPlan> between(String courseId, LocalDate first, LocalDate last) {
+                return List.of();
+            }
+
+            @Override
+            public List<LocalDate> days(String courseId, int atMost) {
+                return List.of();
+            }
+
+            @Override
+            public void add(StoredPlan plan) {
                 throw onlyRead();
             }
         };

@@ -2,6 +2,7 @@ package org.cupwright.app.store;
 
 import java.time.Clock;
 import org.cupwright.app.desk.CourseStore;
+import org.cupwright.app.desk.PlanStore;
 import org.cupwright.app.desk.PolicyStore;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.SurveyStore;
@@ -29,5 +30,10 @@ final class SqlStores implements Stores {
     @Override
     public PolicyStore policies() {
         return new SqlPolicies(sql, clock);
+    }
+
+    @Override
+    public PlanStore plans() {
+        return new SqlPlans(sql, clock);
     }
 }

@@ -1,0 +1,52 @@
+package org.cupwright.app.desk;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import org.cupwright.course.Course;
+import org.cupwright.holelocation.HoldPolicy;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+import org.cupwright.policy.Policy;
+import org.cupwright.policy.PolicyHistory;
+import org.cupwright.units.GreenSpeed;
+
+/**
+ * One day on one course: the policy in force, the green speed, the weather expected.
+ *
+ * @param course the course
+ * @param date the day
+ * @param policy the policy in force that day
+ * @param policyVersion how many changes of the policy there had been
+ * @param fastest the day's fastest green speed
+ * @param rain whether rain is expected during play
+ */
+public record CourseDay(
+        Course course, LocalDate date, Policy policy, int policyVersion, GreenSpeed fastest, boolean rain) {
+
+    static CourseDay of(Stores stores, DayQuestion question, Clock clock) {
+        Course course = CourseChoice.course(stores, question.course());
+        LocalDate date = question.date()
+                .orElseGet(() -> LocalDate.now(clock.withZone(course.frame().zone())));
+        PolicyHistory history = stores.policies().history(course.id());
+        Policy policy = history.at(date);
+        GreenSpeed fastest = question.speedFeet()
+                .map(CourseDay::speed)
+                .orElseGet(() -> new GreenSpeed(policy.get(HoldPolicy.SEASON_SPEED_FEET)));
+        return new CourseDay(course, date, policy, history.changes().size(), fastest, question.rain());
+    }
+
+    private static GreenSpeed speed(double feet) {
+        if (!(feet >= GreenSpeed.SLOWEST_FEET && feet <= GreenSpeed.FASTEST_FEET)) {
+            throw Problem.of(
+                    Message.of("problem.speed", new Name(plain(feet))),
+                    Message.of("where.option", new Name("--speed")),
+                    plain(feet),
+                    Message.of("try.speed", new Name(plain(GreenSpeed.SLOWEST_FEET)), new Name(plain(GreenSpeed.FASTEST_FEET))));
+        }
+        return new GreenSpeed(feet);
+    }
+
+    private static String plain(double feet) {
+        return feet == Math.rint(feet) ? Long.toString((long) feet) : Double.toString(feet);
+    }
+}

@@ -1,0 +1,20 @@
+package org.cupwright.app.desk;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * The day a person asks about.
+ *
+ * @param course the course; empty: the only one there is
+ * @param date the day; empty: today on the course
+ * @param speedFeet green speed, taken as the day's fastest with nothing added; empty: the policy's
+ * @param rain whether rain is expected during play
+ * @param ground a file of what lies on the greens
+ */
+public record DayQuestion(
+        Optional<String> course,
+        Optional<LocalDate> date,
+        Optional<Double> speedFeet,
+        boolean rain,
+        Optional<SourceFile> ground) {}

@@ -1,0 +1,93 @@
+package org.cupwright.app.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Green;
+import org.cupwright.green.GreenFrame;
+import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.PlaceOnGreen;
+import org.cupwright.green.PlacePolicy;
+import org.cupwright.holelocation.DayConditions;
+import org.cupwright.holelocation.GoodWithin;
+import org.cupwright.holelocation.GreenJudge;
+import org.cupwright.holelocation.GreenJudgement;
+import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.Verdict;
+import org.cupwright.policy.Policy;
+import org.cupwright.rotation.candidate.Candidate;
+import org.cupwright.rotation.candidate.GreenSpots;
+import org.cupwright.rotation.candidate.JudgedSpot;
+import org.cupwright.rotation.RotationPolicy;
+
+/** One green judged for one day, with places told as seen from the fairway. */
+final class Judging {
+    private final GreenJudge judge;
+    private final Optional<GreenFrame> frame;
+    private final GroundOnDay ground;
+    private final Policy policy;
+
+    private Judging(GreenJudge judge, Optional<GreenFrame> frame, GroundOnDay ground, Policy policy) {
+        this.judge = judge;
+        this.frame = frame;
+        this.ground = ground;
+        this.policy = policy;
+    }
+
+    /** Measures and judges the green: takes up to a second or two. */
+    static Judging of(Green green, CourseDay day, GroundOnDay ground) {
+        DayConditions conditions = new DayConditions(day.fastest(), day.rain(), false, ground);
+        Optional<GreenFrame> frame = frame(green, day.policy());
+        return new Judging(new GreenJudge(green, conditions, day.policy()), frame, ground, day.policy());
+    }
+
+    static Optional<GreenFrame> frame(Green green, Policy policy) {
+        return GreenFrame.of(green.hole(), policy.get(PlacePolicy.ON_CONVENTION));
+    }
+
+    GreenJudgement green() {
+        return judge.judgeGreen();
+    }
+
+    JudgedPosition at(MapPoint point) {
+        return told(judge.judge(point));
+    }
+
+    List<JudgedPosition> best() {
+        return green().best().stream().map(this::told).toList();
+    }
+
+    /** A judgement with its place and how far off it is as good. */
+    JudgedPosition told(Judgement judgement) {
+        boolean good = judgement.verdict() == Verdict.PASS || judgement.verdict() == Verdict.CAUTION;
+        OptionalDouble within = good
+                ? OptionalDouble.of(GoodWithin.of(judgement, green()).metres())
+                : OptionalDouble.empty();
+        return new JudgedPosition(judgement, place(judgement.position()), within);
+    }
+
+    private Optional<PlaceOnGreen> place(MapPoint point) {
+        return frame.filter(known -> green().green().hole().green().contains(point))
+                .map(known -> known.place(point));
+    }
+
+    /** What the plan may choose from. */
+    List<Candidate> candidates() {
+        List<JudgedSpot> spots = new ArrayList<>();
+        for (Judgement judgement : green().candidates()) {
+            spots.add(new JudgedSpot(judgement, place(judgement.position())));
+        }
+        GreenSpots all = new GreenSpots(spots, ground);
+        return all.thinned(policy.get(RotationPolicy.CANDIDATE_SQUARE_METRES)).stream()
+                .map(this::withRoom)
+                .toList();
+    }
+
+    /** The room about a spot as the judge of the green knows it, which has seen the bad ground too. */
+    private Candidate withRoom(Candidate candidate) {
+        double metres = GoodWithin.of(candidate.judgement(), green()).metres();
+        return new Candidate(candidate.judgement(), candidate.place(), metres, candidate.onSavedGround());
+    }
+}

@@ -1,0 +1,126 @@
+package org.cupwright.app.desk;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.cupwright.app.desk.StoredHole.Other;
+import org.cupwright.app.desk.StoredPlan.Basis;
+import org.cupwright.app.desk.StoredPlan.State;
+import org.cupwright.course.Hole;
+import org.cupwright.green.Green;
+import org.cupwright.green.GroundOnDay;
+import org.cupwright.policy.EnumNames;
+import org.cupwright.rotation.Alternative;
+import org.cupwright.rotation.DayPlan;
+import org.cupwright.rotation.DayPlanner;
+import org.cupwright.rotation.DayRequest;
+import org.cupwright.rotation.PlannedHole;
+import org.cupwright.rotation.Term;
+import org.cupwright.rotation.candidate.GreenCandidates;
+import org.cupwright.rotation.candidate.Wishes;
+
+/** Decides the hole locations of one day and keeps them as a draft. */
+public final class PlanDay {
+    private final DataFolder folder;
+    private final Clock clock;
+    private final String engineVersion;
+
+    public PlanDay(DataFolder folder, Clock clock, String engineVersion) {
+        this.folder = folder;
+        this.clock = clock;
+        this.engineVersion = engineVersion;
+    }
+
+    /** A stored plan and the day it is for. */
+    public record Answer(CourseDay day, StoredPlan plan) {}
+
+    /** One green of the day, read from the folder and not judged yet. */
+    private record Open(Green green, GroundOnDay ground) {}
+
+    /** What was read from the folder. */
+    private record Read(CourseDay day, List<Open> greens, OldHoles before) {}
+
+    public Answer plan(DayQuestion question, long seed, Progress progress) {
+        Read read = folder.read(stores -> read(stores, question));
+        Map<String, Judging> judged = judge(read, progress);
+        List<GreenCandidates> candidates = read.greens().stream()
+                .parallel()
+                .map(open -> candidates(open.green().hole(), judged, read.before()))
+                .toList();
+        DayRequest request = new DayRequest(read.day().date(), candidates, false, seed);
+        DayPlan plan = new DayPlanner(read.day().policy()).plan(request);
+        StoredPlan stored = stored(read.day(), plan, judged);
+        folder.write(stores -> stores.plans().add(stored));
+        return new Answer(read.day(), stored);
+    }
+
+    private Read read(Stores stores, DayQuestion question) {
+        CourseDay day = CourseDay.of(stores, question, clock);
+        OldHoles before = OldHoles.before(stores, day);
+        GroundFile file = GroundFile.read(question.ground(), day);
+        List<Open> greens = new ArrayList<>();
+        for (Hole hole : day.course().holes()) {
+            Green green = Grounds.green(stores, day.course().id(), hole, day.policy());
+            greens.add(new Open(green, before.ground(hole.id(), file.of(hole.id()))));
+        }
+        return new Read(day, greens, before);
+    }
+
+    /** Greens are judged side by side: each takes up to a second. */
+    private static Map<String, Judging> judge(Read read, Progress progress) {
+        Map<String, Judging> judged = new ConcurrentHashMap<>();
+        AtomicInteger done = new AtomicInteger();
+        read.greens().stream().parallel().forEach(open -> {
+            String hole = open.green().hole().id();
+            judged.put(hole, Judging.of(open.green(), read.day(), open.ground()));
+            progress.finished(hole, done.incrementAndGet(), read.greens().size());
+        });
+        return judged;
+    }
+
+    private static GreenCandidates candidates(Hole hole, Map<String, Judging> judged, OldHoles before) {
+        return new GreenCandidates(
+                hole.id(), judged.get(hole.id()).candidates(), before.last(hole.id()), Wishes.none());
+    }
+
+    private StoredPlan stored(CourseDay day, DayPlan plan, Map<String, Judging> judged) {
+        Basis basis = new Basis(plan.seed(), day.fastest().feet(), day.rain(), day.policyVersion(), engineVersion);
+        List<StoredHole> holes = plan.holes().stream()
+                .map(hole -> stored(hole, judged.get(hole.hole())))
+                .toList();
+        return new StoredPlan(
+                day.course().id(),
+                plan.date(),
+                State.DRAFT,
+                basis,
+                holes,
+                plan.totals(),
+                named(plan.terms()),
+                named(plan.bounds()),
+                plan.findings());
+    }
+
+    private static StoredHole stored(PlannedHole hole, Judging judging) {
+        return new StoredHole(
+                hole.hole(),
+                judging.told(hole.candidate().judgement()),
+                hole.locked(),
+                hole.reasons(),
+                hole.alternative().map(other -> stored(other, judging)),
+                judging.green().concessions());
+    }
+
+    private static Other stored(Alternative alternative, Judging judging) {
+        return new Other(judging.told(alternative.candidate().judgement()), alternative.whyNot());
+    }
+
+    private static Map<String, Double> named(Map<Term, Double> terms) {
+        Map<String, Double> named = new TreeMap<>();
+        terms.forEach((term, value) -> named.put(EnumNames.lowerCamel(term), value));
+        return named;
+    }
+}
