@@ -12,7 +12,9 @@ import org.cupwright.green.OnConvention;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.policy.Policy;
 import org.cupwright.testing.RandomGreens;
+import org.cupwright.testing.Shapes;
 import org.cupwright.testing.Suite;
+import org.cupwright.units.Heading;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -46,7 +48,23 @@ class PacesAgainstReferenceTest {
         assertThat(offs.get(offs.size() * 95 / 100))
                 .as("p95, seed " + Suite.seed())
                 .isLessThan(0.6);
-        assertThat(doubtful).as("not to one place, seed " + Suite.seed()).isLessThan(count / 10);
+        // these greens have deeper arms than most, and bunkers inside: about a fifth of their positions need more than
+        // paces
+        assertThat(doubtful).as("not to one place, seed " + Suite.seed()).isLessThan(count / 4);
+    }
+
+    @Test
+    void onARoundGreenPacesAlwaysLeadToOnePlace() {
+        Random random = new Random(Suite.seed());
+        Hole hole = RandomGreens.holeOn(Shapes.circle(500_000, 4_000_000, 13), new Heading(75), List.of());
+        SettingOut settingOut = SettingOut.of(hole, Policy.defaults());
+        int count = Suite.count("half paces on a round green", 1_000, 50);
+        for (int i = 0; i < count; i++) {
+            Directions directions = settingOut.directions(wellInside(hole, random));
+            assertThat(settingOut.leadToOnePlace(directions))
+                    .as(directions + ", seed " + Suite.seed())
+                    .isTrue();
+        }
     }
 
     @Test
