@@ -10,7 +10,7 @@ package org.cupwright.roll;
  * @param finishMetres when no more than this is left to roll, the rest is taken from the plane's closed form
  */
 public record RollSteps(double stepMetres, double greatestSpeedShare, double finishMetres) {
-    public static final RollSteps STANDARD = new RollSteps(0.15, 0.3, 0.003);
+    public static final RollSteps STANDARD = new RollSteps(0.2, 0.25, 0.003);
 
     public RollSteps {
         if (!(stepMetres > 0 && greatestSpeedShare > 0 && greatestSpeedShare < 1 && finishMetres > 0)) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.cupwright.green.Jet;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.Edge;
 import org.cupwright.roll.RollState;
@@ -57,7 +58,7 @@ class CurvedRollPublishedTest {
 
     /** 1.9 m/s on the map, along the ground. */
     private static double launch() {
-        org.cupwright.green.Jet jet = new org.cupwright.green.Jet();
+        Jet jet = new Jet();
         BUMP.at(0, 0, jet);
         double climb = jet.zx * east() + jet.zy * north();
         return 1.9 * Math.sqrt(1 + climb * climb);
