@@ -38,8 +38,7 @@ public final class AssessPosition {
         GreenFrame frame = Judging.frame(one.green(), one.day().policy())
                 .orElseThrow(() -> noLineOfPlay(one.green().hole()));
         double pace = one.day().policy().get(PlacePolicy.PACE_METRES);
-        return frame.find(
-                        Paces.toMetres(paced.onPaces(), pace), paced.side(), Paces.toMetres(paced.sidePaces(), pace))
+        return frame.find(Paces.toMetres(paced.onPaces(), pace), paced.side(), Paces.toMetres(paced.sidePaces(), pace))
                 .orElseThrow(() -> nowhere(one.green().hole(), paced));
     }
 

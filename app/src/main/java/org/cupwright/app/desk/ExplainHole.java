@@ -27,11 +27,10 @@ public final class ExplainHole {
     public Answer of(Optional<String> courseId, Optional<LocalDate> date, String holeId) {
         return folder.read(stores -> {
             Course course = CourseChoice.course(stores, courseId);
-            LocalDate day =
-                    date.orElseGet(() -> LocalDate.now(clock.withZone(course.frame().zone())));
+            LocalDate day = date.orElseGet(
+                    () -> LocalDate.now(clock.withZone(course.frame().zone())));
             CourseChoice.hole(course, holeId);
-            StoredPlan plan =
-                    stores.plans().find(course.id(), day).orElseThrow(() -> noPlan(stores, course, day));
+            StoredPlan plan = stores.plans().find(course.id(), day).orElseThrow(() -> noPlan(stores, course, day));
             StoredHole hole = plan.find(holeId).orElseThrow(() -> leftOut(holeId, day));
             return new Answer(course, plan, hole);
         });

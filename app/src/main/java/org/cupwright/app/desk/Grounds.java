@@ -28,7 +28,8 @@ final class Grounds {
             return readings.isEmpty() ? new OutlineOnlyGround() : new LevelSpotsGround(readings, policy);
         }
         try {
-            SurveyedGround ground = SurveyedGround.fit(hole.green(), survey.get().points(), policy);
+            SurveyedGround ground =
+                    SurveyedGround.fit(hole.green(), survey.get().points(), policy);
             return readings.isEmpty() ? ground : ground.withReadings(readings);
         } catch (SurveyTooThin tooThin) {
             return ground(hole, Optional.empty(), readings, policy); // said when the survey was imported

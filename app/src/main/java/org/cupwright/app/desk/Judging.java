@@ -17,10 +17,10 @@ import org.cupwright.holelocation.GreenJudgement;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.Policy;
+import org.cupwright.rotation.RotationPolicy;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.GreenSpots;
 import org.cupwright.rotation.candidate.JudgedSpot;
-import org.cupwright.rotation.RotationPolicy;
 
 /** One green judged for one day, with places told as seen from the fairway. */
 final class Judging {
@@ -62,9 +62,8 @@ final class Judging {
     /** A judgement with its place and how far off it is as good. */
     JudgedPosition told(Judgement judgement) {
         boolean good = judgement.verdict() == Verdict.PASS || judgement.verdict() == Verdict.CAUTION;
-        OptionalDouble within = good
-                ? OptionalDouble.of(GoodWithin.of(judgement, green()).metres())
-                : OptionalDouble.empty();
+        OptionalDouble within =
+                good ? OptionalDouble.of(GoodWithin.of(judgement, green()).metres()) : OptionalDouble.empty();
         return new JudgedPosition(judgement, place(judgement.position()), within);
     }
 

@@ -1,6 +1,7 @@
 package org.cupwright.holelocation.spot;
 
 import java.util.Optional;
+import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.green.Surface;
 import org.cupwright.holelocation.HoldPolicy;
@@ -26,9 +27,11 @@ public final class LeaveMeter {
     public static final double FARTHEST_METRES = 3;
 
     private final PuttingArea area;
+    private final GreenSpeed greenSpeed;
     private final double resistance;
     private final double speed;
     private final double startMetres;
+    private final Heading[] headings;
     private final double[] unitEast;
     private final double[] unitNorth;
     private final Optional<BallRoller> roller;
@@ -37,16 +40,18 @@ public final class LeaveMeter {
 
     public LeaveMeter(Optional<Surface> surface, PuttingArea area, GreenSpeed greenSpeed, Policy policy) {
         this.area = area;
+        this.greenSpeed = greenSpeed;
         this.resistance = greenSpeed.rollingResistance();
         this.speed = Math.sqrt(10.0 / 7.0 * Physics.GRAVITY * resistance * policy.get(HoldPolicy.PAST_METRES));
         this.startMetres = policy.get(HoldPolicy.START_METRES);
-        int headings = policy.get(HoldPolicy.HEADINGS);
-        this.unitEast = new double[headings];
-        this.unitNorth = new double[headings];
-        for (int i = 0; i < headings; i++) {
-            Heading heading = Heading.ofDegrees(360.0 * i / headings);
-            unitEast[i] = heading.east();
-            unitNorth[i] = heading.north();
+        int count = policy.get(HoldPolicy.HEADINGS);
+        this.headings = new Heading[count];
+        this.unitEast = new double[count];
+        this.unitNorth = new double[count];
+        for (int i = 0; i < count; i++) {
+            headings[i] = Heading.ofDegrees(360.0 * i / count);
+            unitEast[i] = headings[i].east();
+            unitNorth[i] = headings[i].north();
         }
         this.roller = surface.map(known -> new BallRoller(known, greenSpeed, reach));
     }
@@ -71,26 +76,20 @@ public final class LeaveMeter {
     private double rolled(BallRoller balls, double east, double north, int heading) {
         reach.east = east;
         reach.north = north;
-        balls.roll(east, north, unitEast[heading], unitNorth[heading], speed, ball);
+        balls.stopOf(east, north, unitEast[heading], unitNorth[heading], speed, ball);
         return ball.end == RollEnd.REST ? Math.hypot(ball.east - east, ball.north - north) : FARTHEST_METRES;
     }
 
     private double onPlane(PlaneFit plane, double east, double north, int heading) {
-        double slope = plane.slope();
-        if (slope >= resistance) {
+        if (plane.slope() >= resistance) {
             return FARTHEST_METRES;
         }
-        double downEast = slope > 0 ? -plane.gradientEast() / slope : 1;
-        double downNorth = slope > 0 ? -plane.gradientNorth() / slope : 0;
-        double stretch = Math.sqrt(1 + slope * slope);
-        double down = (unitEast[heading] * downEast + unitNorth[heading] * downNorth) * stretch;
-        double across = unitNorth[heading] * downEast - unitEast[heading] * downNorth;
-        PlaneRoll roll = PlaneRoll.toRest(slope, resistance, speed, down / Math.hypot(down, across));
-        double onDown = roll.downMetres() / stretch;
-        double onAcross = Math.copySign(roll.acrossMetres(), across);
-        boolean rests = reach.inside(
-                east, north, onDown * downEast - onAcross * downNorth, onDown * downNorth + onAcross * downEast);
-        return rests ? Math.hypot(onDown, onAcross) : FARTHEST_METRES;
+        MapPoint from = new MapPoint(east, north);
+        MapPoint stop = PlaneRoll.roll(plane, greenSpeed, from, headings[heading], speed)
+                .stop();
+        reach.east = east;
+        reach.north = north;
+        return reach.holds(stop.east(), stop.north()) ? from.distanceMetres(stop) : FARTHEST_METRES;
     }
 
     /** On the green and not yet given up; balls end where they leave it. */
@@ -99,16 +98,10 @@ public final class LeaveMeter {
         private double north;
 
         @Override
-        public boolean inside(double ballEast, double ballNorth) {
+        public boolean holds(double ballEast, double ballNorth) {
             double dx = ballEast - east;
             double dy = ballNorth - north;
             return dx * dx + dy * dy <= FARTHEST_METRES * FARTHEST_METRES && area.contains(ballEast, ballNorth);
-        }
-
-        private boolean inside(double fromEast, double fromNorth, double dx, double dy) {
-            east = fromEast;
-            north = fromNorth;
-            return inside(fromEast + dx, fromNorth + dy);
         }
     }
 }
