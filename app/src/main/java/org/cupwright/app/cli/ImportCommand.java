@@ -29,8 +29,9 @@ import picocli.CommandLine.Spec;
 /** Makes a course, or betters one, from files. */
 @Command(
         name = "import",
-        description = "Makes a course from a map of its greens, or adds a survey. Without --elevation the greens' outlines"
-                + " are enough to plan with.")
+        description =
+                "Makes a course from a map of its greens, or adds a survey. Without --elevation the greens' outlines"
+                        + " are enough to plan with.")
 final class ImportCommand implements Runnable {
     private final Surroundings surroundings;
 

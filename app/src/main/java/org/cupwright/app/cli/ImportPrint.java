@@ -22,9 +22,11 @@ final class ImportPrint {
     String page(ImportResult result) {
         List<String> lines = new ArrayList<>();
         int epsg = result.course().frame().epsg();
-        lines.add(texts.say("import.title", result.course().name(), result.holes().size(), "EPSG:" + epsg));
+        lines.add(
+                texts.say("import.title", result.course().name(), result.holes().size(), "EPSG:" + epsg));
         if (result.points().read() > 0) {
-            lines.add(texts.say("import.points", result.points().read(), result.points().kept()));
+            lines.add(texts.say(
+                    "import.points", result.points().read(), result.points().kept()));
         }
         lines.add("");
         lines.add(Layout.left(texts.say("column.hole"), 8) + Layout.right(texts.say("column.area"), 9) + "   "
@@ -64,8 +66,12 @@ final class ImportPrint {
         node.put("crs", "EPSG:" + result.course().frame().epsg());
         node.set("unit", Json.text(result.unit()));
         node.set("points", json(result.points()));
-        node.set("holes", Json.array(result.holes().stream().map(ImportPrint::json).toList()));
-        node.set("findings", Json.array(result.findings().stream().map(this::json).toList()));
+        node.set(
+                "holes",
+                Json.array(result.holes().stream().map(ImportPrint::json).toList()));
+        node.set(
+                "findings",
+                Json.array(result.findings().stream().map(this::json).toList()));
         node.put("stored", result.stored());
         return node;
     }

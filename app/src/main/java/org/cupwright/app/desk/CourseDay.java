@@ -41,7 +41,10 @@ public record CourseDay(
                     Message.of("problem.speed", new Name(plain(feet))),
                     Message.of("where.option", new Name("--speed")),
                     plain(feet),
-                    Message.of("try.speed", new Name(plain(GreenSpeed.SLOWEST_FEET)), new Name(plain(GreenSpeed.FASTEST_FEET))));
+                    Message.of(
+                            "try.speed",
+                            new Name(plain(GreenSpeed.SLOWEST_FEET)),
+                            new Name(plain(GreenSpeed.FASTEST_FEET))));
         }
         return new GreenSpeed(feet);
     }

@@ -32,7 +32,8 @@ public final class ImportCourse {
         Optional<Course> before = folder.read(stores -> stores.courses().find(request.courseId()));
         List<FileFinding> findings = new ArrayList<>();
         Course course = course(request, before, findings);
-        List<GreenKnown> greens = course.holes().stream().map(hole -> known(hole)).toList();
+        List<GreenKnown> greens =
+                course.holes().stream().map(hole -> known(hole)).toList();
         if (!request.dryRun()) {
             folder.write(stores -> stores.courses().add(course));
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Green;
 import org.cupwright.green.GreenFrame;
@@ -17,10 +18,10 @@ import org.cupwright.holelocation.GreenJudgement;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.Policy;
+import org.cupwright.rotation.RotationPolicy;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.GreenSpots;
 import org.cupwright.rotation.candidate.JudgedSpot;
-import org.cupwright.rotation.RotationPolicy;
 
 /** One green judged for one day, with places told as seen from the fairway. */
 final class Judging {
@@ -39,12 +40,12 @@ final class Judging {
     /** Measures and judges the green: takes up to a second or two. */
     static Judging of(Green green, CourseDay day, GroundOnDay ground) {
         DayConditions conditions = new DayConditions(day.fastest(), day.rain(), false, ground);
-        Optional<GreenFrame> frame = frame(green, day.policy());
+        Optional<GreenFrame> frame = frame(green.hole(), day.policy());
         return new Judging(new GreenJudge(green, conditions, day.policy()), frame, ground, day.policy());
     }
 
-    static Optional<GreenFrame> frame(Green green, Policy policy) {
-        return GreenFrame.of(green.hole(), policy.get(PlacePolicy.ON_CONVENTION));
+    static Optional<GreenFrame> frame(Hole hole, Policy policy) {
+        return GreenFrame.of(hole, policy.get(PlacePolicy.ON_CONVENTION));
     }
 
     GreenJudgement green() {
@@ -62,9 +63,8 @@ final class Judging {
     /** A judgement with its place and how far off it is as good. */
     JudgedPosition told(Judgement judgement) {
         boolean good = judgement.verdict() == Verdict.PASS || judgement.verdict() == Verdict.CAUTION;
-        OptionalDouble within = good
-                ? OptionalDouble.of(GoodWithin.of(judgement, green()).metres())
-                : OptionalDouble.empty();
+        OptionalDouble within =
+                good ? OptionalDouble.of(GoodWithin.of(judgement, green()).metres()) : OptionalDouble.empty();
         return new JudgedPosition(judgement, place(judgement.position()), within);
     }
 

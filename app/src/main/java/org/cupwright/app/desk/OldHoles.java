@@ -32,7 +32,8 @@ final class OldHoles {
         Policy policy = day.policy();
         int rest = policy.get(DeskPolicy.REST_DAYS);
         LocalDate from = day.date().minusDays(Math.max(rest, DeskPolicy.LOOK_BACK_DAYS));
-        return new OldHoles(stores.plans().between(day.course().id(), from, day.date().minusDays(1)), day.date(), rest);
+        return new OldHoles(
+                stores.plans().between(day.course().id(), from, day.date().minusDays(1)), day.date(), rest);
     }
 
     /** What lies on a green: its old holes and what else is known. */

@@ -27,14 +27,16 @@ public final class RollBall {
      * @param heading its direction on the map
      * @param launchMetresPerSecond its speed along the ground
      */
-    public Roll roll(DayQuestion question, String holeId, MapPoint from, Heading heading, double launchMetresPerSecond) {
+    public Roll roll(
+            DayQuestion question, String holeId, MapPoint from, Heading heading, double launchMetresPerSecond) {
         return folder.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, clock);
             Hole hole = CourseChoice.hole(day.course(), holeId);
             AssessPosition.onGreen(hole, from, "--from");
-            Green green = Grounds.green(stores, day.course().id(), hole, day.policy());
+            Green green = MeasuredGreen.of(stores, day.course().id(), hole).green(day.policy());
             Surface surface = green.ground().surface().orElseThrow(() -> noSurvey(hole));
-            return new BallRoller(surface, day.fastest(), Edge.of(hole.green())).roll(from, heading, launchMetresPerSecond);
+            return new BallRoller(surface, day.fastest(), Edge.of(hole.green()))
+                    .roll(from, heading, launchMetresPerSecond);
         });
     }
 
