@@ -16,9 +16,9 @@ public final class SpotMeter {
     private final double marginalSlope;
     private final double wideMetres;
 
-    public SpotMeter(Ground ground, PuttingArea area, GreenSpeed speed, Policy policy) {
+    SpotMeter(Ground ground, LeaveMeter leaves, GreenSpeed speed, Policy policy) {
         this.ground = ground;
-        this.leaves = new LeaveMeter(ground.surface(), area, speed, policy);
+        this.leaves = leaves;
         this.marginalSlope = policy.get(SlopePolicy.WIDE_GRADE_SHARE) * speed.rollingResistance();
         this.wideMetres = policy.get(SlopePolicy.WIDE_GRADE_METRES);
     }
