@@ -1,9 +1,9 @@
 package org.cupwright.green.survey;
 
 import org.cupwright.message.Message;
-import org.locationtech.proj4j.CRSFactory;
 import org.locationtech.proj4j.CoordinateReferenceSystem;
 import org.locationtech.proj4j.Proj4jException;
+import org.locationtech.proj4j.util.CRSCache;
 
 /**
  * A coordinate frame known by its EPSG code: degrees of longitude and latitude, or lengths east and north.
@@ -20,6 +20,9 @@ public final class CoordinateFrame {
     private static final double UTM_ZONE_DEGREES = 6;
     private static final int UTM_ZONES = 60;
 
+    /** Looking a code up reads the whole list of codes, so each is looked up once. */
+    private static final CRSCache KNOWN = new CRSCache();
+
     private final int epsg;
     private final CoordinateReferenceSystem system;
 
@@ -33,7 +36,7 @@ public final class CoordinateFrame {
      */
     public static CoordinateFrame of(int epsg) {
         try {
-            CoordinateReferenceSystem system = new CRSFactory().createFromName("EPSG:" + epsg);
+            CoordinateReferenceSystem system = KNOWN.createFromName("EPSG:" + epsg);
             if (system == null || system.getProjection() == null) {
                 throw unknown(epsg).failure();
             }
