@@ -39,7 +39,7 @@ final class JudgementText {
     List<String> full(JudgedPosition position) {
         Judgement judgement = position.judgement();
         List<String> summary = new ArrayList<>();
-        summary.add(verdict(judgement));
+        summary.add(texts.say("verdict." + EnumNames.lowerCamel(judgement.verdict())));
         within(position).ifPresent(summary::add);
         plays(judgement).ifPresent(plays -> summary.add(texts.say("plays", plays)));
         summary.add(texts.say("restsOn." + EnumNames.lowerCamel(judgement.restsOn())));
@@ -91,7 +91,7 @@ final class JudgementText {
 
     /** Half paces, rounded down: a promise is not rounded up. */
     private String halvesDown(double metres) {
-        return texts.halves(Math.floor(2 * Paces.fromMetres(metres, paceMetres) + 1e-9) / 2);
+        return texts.paces(Math.floor(2 * Paces.fromMetres(metres, paceMetres) + 1e-9) / 2);
     }
 
     private Optional<String> plays(Judgement judgement) {

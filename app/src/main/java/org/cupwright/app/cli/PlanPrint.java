@@ -3,6 +3,7 @@ package org.cupwright.app.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.desk.PlanDay;
 import org.cupwright.app.desk.StoredHole;
@@ -23,7 +24,8 @@ final class PlanPrint {
             "rotation.reason.room",
             "rotation.reason.difficulty",
             "rotation.reason.difficultyUnknown",
-            "rotation.reason.yesterdayUnknown");
+            "rotation.reason.yesterdayUnknown",
+            "rotation.reason.noLineOfPlay");
 
     private final Task task;
     private final Texts texts;
@@ -48,7 +50,7 @@ final class PlanPrint {
         lines.add(texts.say("plan.title", answer.day().course().name(), texts.day(plan.date()))
                 + " · " + new DayText(texts).speed(answer.day()) + " · "
                 + texts.say("state." + EnumNames.lowerCamel(plan.state())));
-        lines.add(spread(plan));
+        spread(plan).ifPresent(lines::add);
         lines.add("");
         for (StoredHole hole : plan.holes()) {
             lines.add(Layout.left(hole.hole(), 5) + judgements.row(hole.position()));
@@ -58,13 +60,13 @@ final class PlanPrint {
         return lines;
     }
 
-    private String spread(StoredPlan plan) {
+    private Optional<String> spread(StoredPlan plan) {
         List<String> parts = new ArrayList<>();
         parts.add(parts(plan.totals().thirds(), "third.front", "third.middle", "third.back"));
         parts.add(parts(plan.totals().laterals(), "lateral.left", "lateral.centre", "lateral.right"));
         parts.add(parts(plan.totals().difficulties(), "difficulty.easier", "difficulty.medium", "difficulty.harder"));
         parts.removeIf(String::isEmpty);
-        return String.join("   ", parts);
+        return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("   ", parts));
     }
 
     private String parts(Parts parts, String first, String second, String third) {
@@ -95,8 +97,8 @@ final class PlanPrint {
             lines.add("");
             lines.add(texts.say("plan.findings"));
         }
-        for (Message finding : plan.findings()) {
-            List<String> text = Layout.wrapped("    ", texts.say(finding));
+        for (String finding : new FindingGroups(texts).said(plan.findings())) {
+            List<String> text = Layout.wrapped("    ", finding);
             lines.add("  – " + text.get(0).strip());
             lines.addAll(text.subList(1, text.size()));
         }

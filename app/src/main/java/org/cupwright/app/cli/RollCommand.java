@@ -84,8 +84,8 @@ final class RollCommand implements Runnable {
         lines.add(texts.say("roll." + EnumNames.lowerCamel(roll.end()), texts.number(roll.seconds(), 1)));
         lines.add(texts.say(
                 "roll.where",
-                texts.number(roll.stop().east(), 2),
-                texts.number(roll.stop().north(), 2),
+                texts.coordinate(roll.stop().east()),
+                texts.coordinate(roll.stop().north()),
                 texts.length(roll.stop().distanceMetres(start))));
         lines.add(texts.say("roll.path", texts.length(roll.pathGroundMetres())));
         return lines;

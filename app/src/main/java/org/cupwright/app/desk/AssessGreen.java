@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.List;
 import org.cupwright.course.Hole;
 import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.survey.items.GroundItems;
 import org.cupwright.holelocation.GreenJudgement;
 
 /** Judges a whole green for a day. */
@@ -37,8 +38,8 @@ public final class AssessGreen {
             return folder.read(stores -> {
                 CourseDay day = CourseDay.of(stores, question, clock);
                 Hole hole = CourseChoice.hole(day.course(), holeId);
-                GroundFile file = GroundFile.read(question.ground(), day);
-                GroundOnDay ground = OldHoles.before(stores, day).ground(hole.id(), file.of(hole.id()));
+                GroundItems items = GroundFileReading.read(question.ground(), day.course());
+                GroundOnDay ground = OldHoles.before(stores, day).ground(hole.id(), items.of(hole.id()));
                 return new OneGreen(day, MeasuredGreen.of(stores, day.course().id(), hole), ground);
             });
         }

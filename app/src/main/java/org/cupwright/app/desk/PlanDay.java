@@ -12,6 +12,7 @@ import org.cupwright.app.desk.StoredPlan.Basis;
 import org.cupwright.app.desk.StoredPlan.State;
 import org.cupwright.course.Hole;
 import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.survey.items.GroundItems;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.Alternative;
 import org.cupwright.rotation.DayPlan;
@@ -60,11 +61,11 @@ public final class PlanDay {
     private Read read(Stores stores, DayQuestion question) {
         CourseDay day = CourseDay.of(stores, question, clock);
         OldHoles before = OldHoles.before(stores, day);
-        GroundFile file = GroundFile.read(question.ground(), day);
+        GroundItems items = GroundFileReading.read(question.ground(), day.course());
         List<Open> greens = new ArrayList<>();
         for (Hole hole : day.course().holes()) {
             MeasuredGreen green = MeasuredGreen.of(stores, day.course().id(), hole);
-            greens.add(new Open(green, before.ground(hole.id(), file.of(hole.id()))));
+            greens.add(new Open(green, before.ground(hole.id(), items.of(hole.id()))));
         }
         return new Read(day, greens, before);
     }
