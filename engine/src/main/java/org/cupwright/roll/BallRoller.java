@@ -1,5 +1,6 @@
 package org.cupwright.roll;
 
+import java.util.function.DoubleConsumer;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Jet;
 import org.cupwright.green.Surface;
@@ -7,153 +8,201 @@ import org.cupwright.units.GreenSpeed;
 import org.cupwright.units.Heading;
 
 /**
- * Rolls balls over a surface until they rest, leave the green, or are given up.
+ * Rolls balls over a green: where a putt comes to rest, how long it rolls, and whether it leaves the green.
  *
- * <p>The full equations of a sphere rolling without slipping ({@link RollEquations}) are stepped by distance, so that fast and slow
- * putts are followed equally closely. Low speed alone does not stop a ball: one that turns round on a slope passes zero. When the
- * plane through the ball would bring it to rest within {@link #FINISH_METRES}, the plane's closed form ends the roll.
+ * <p>The full equations of {@link RollingMotion} are stepped by the classical fourth-order Runge–Kutta rule, by distance rather
+ * than by time, in shorter steps where a slow ball bends; the last millimetres come from the plane's closed form
+ * ({@link PlaneRoll}). A ball that is slow is not therefore at rest: it rests only where the slope is at most ρ, and one that
+ * turns round on a steeper slope runs back down. Above ρ a ball may run for ever: after {@link #MOST_SECONDS} or
+ * {@link #MOST_PATH_METRES} the roll is given up as {@link RollEnd#RUNNING}.
  *
- * <p>Where the slope exceeds ρ a ball runs away; it is given up after {@link #LONGEST_SECONDS}. Not for use by several threads at
- * once: make one for each.
+ * <p>Places are in the course's frame, launch speeds along the ground. The hole is not looked at. The edge is asked at the end of
+ * every step: a corner of the outline that a ball cuts within one step is not noticed. Safe for use by several threads, with one
+ * {@link RollState} for each.
  */
 public final class BallRoller {
-    /** Distance between two steps, m; measured to keep stops within 2 mm of a reference integrator. */
-    static final double STEP_METRES = 0.15;
+    /** Bound on the time of a roll, s (our choice): five times the longest putt one sees. */
+    public static final double MOST_SECONDS = 60;
 
-    /** Within this of its rest a ball is finished with the closed form, m. */
-    static final double FINISH_METRES = 0.003;
+    /** Bound on the length of a roll, m (our choice): longer than any green. */
+    public static final double MOST_PATH_METRES = 100;
 
-    /** The greatest part of its speed that a ball may lose in one step. */
-    private static final double LOSS_IN_STEP = 0.35;
+    /** Below this speed, m/s, a ball counts as turning round or at rest (our choice): it has a few micrometres to roll. */
+    private static final double TURNING_METRES_PER_SECOND = 1e-4;
 
-    /** No step is shorter, s: a ball that turns round passes zero speed in steps of this length. */
-    private static final double SHORTEST_STEP_SECONDS = 0.002;
+    private static final int EDGE_HALVINGS = 24;
 
-    /** A ball that rolls longer is given up; on greens of speed 16 ft a level putt rolls 5.3 s from the measuring bar. */
-    static final double LONGEST_SECONDS = 60;
-
-    /** Below this speed along the ground the closed form is tried, m/s. */
-    private static final double SLOW = 0.2;
-
-    private static final double FIVE_SEVENTHS_GRAVITY = 5.0 / 7.0 * org.cupwright.units.Physics.GRAVITY;
-
-    private final RollEquations equations;
+    private final Surface surface;
     private final Edge edge;
-    private final double resistance;
-    private final double stepMetres;
+    private final RollSteps steps;
+    private final RollingMotion motion;
+    private final RollStep step;
 
-    /** A roller on a surface at a speed; balls that cross the edge end there. */
-    public BallRoller(Surface surface, GreenSpeed speed, Edge edge) {
-        this(surface, speed, edge, STEP_METRES);
+    /** Rolls on ground without end. */
+    public BallRoller(Surface surface, GreenSpeed speed) {
+        this(surface, speed, Edge.NONE);
     }
 
-    BallRoller(Surface surface, GreenSpeed speed, Edge edge, double stepMetres) {
-        this.resistance = speed.rollingResistance();
-        this.equations = new RollEquations(surface, resistance);
+    public BallRoller(Surface surface, GreenSpeed speed, Edge edge) {
+        this(surface, speed, edge, RollSteps.STANDARD);
+    }
+
+    public BallRoller(Surface surface, GreenSpeed speed, Edge edge, RollSteps steps) {
+        this.surface = surface;
         this.edge = edge;
-        this.stepMetres = stepMetres;
+        this.steps = steps;
+        this.motion = new RollingMotion(speed);
+        this.step = new RollStep(surface, motion);
     }
 
     /**
-     * Rolls one ball.
+     * Rolls one ball to its end.
      *
-     * @param from where it starts
-     * @param heading its direction on the map
-     * @param launchMetresPerSecond its speed along the ground, already rolling
+     * @param from where it starts; outside the edge it is off the green at once
+     * @param heading its first direction on the map
+     * @param launchMetresPerSecond its first speed along the ground, not negative
      */
     public Roll roll(MapPoint from, Heading heading, double launchMetresPerSecond) {
-        RollState ball = new RollState();
-        roll(from.east(), from.north(), heading.east(), heading.north(), launchMetresPerSecond, ball);
-        return new Roll(
-                new MapPoint(ball.east, ball.north), ball.seconds, ball.pathMetres, ball.pathGroundMetres, ball.end);
+        RollState state = new RollState();
+        stopOf(from.east(), from.north(), heading.east(), heading.north(), launchMetresPerSecond, state);
+        return state.toRoll();
     }
 
     /**
-     * Rolls one ball without making objects; the state holds the end.
+     * {@link #roll} for callers that roll millions.
      *
-     * @param unitEast east part of the unit vector of the start direction on the map
-     * @param launch speed along the ground, m/s
+     * @param unitEast east component of the first direction on the map, a unit vector
+     * @param out receives the end of the roll
      */
-    public void roll(double east, double north, double unitEast, double unitNorth, double launch, RollState ball) {
-        Jet jet = equations.jetAt(east, north);
-        double climb = jet.zx * unitEast + jet.zy * unitNorth;
-        double onMap = launch / Math.sqrt(1 + climb * climb);
-        ball.start(east, north, onMap * unitEast, onMap * unitNorth);
-        while (ball.end == RollEnd.RUNNING && ball.seconds < LONGEST_SECONDS) {
-            advance(ball);
+    public void stopOf(
+            double east, double north, double unitEast, double unitNorth, double launchMetresPerSecond, RollState out) {
+        launch(east, north, unitEast, unitNorth, launchMetresPerSecond, out);
+        while (out.end == null) {
+            advance(out, MOST_SECONDS);
         }
     }
 
-    private void advance(RollState ball) {
-        double speed = Math.hypot(ball.velocityEast, ball.velocityNorth);
-        if (speed < SLOW && finishes(ball)) {
+    /**
+     * Where a ball is and how fast after some time; its end, if it ends sooner.
+     *
+     * @param unitEast east component of the first direction on the map, a unit vector
+     * @param seconds since the launch
+     * @param out receives the state; its end is null where the ball still rolls
+     */
+    public void stateAfter(
+            double seconds,
+            double east,
+            double north,
+            double unitEast,
+            double unitNorth,
+            double launchMetresPerSecond,
+            RollState out) {
+        launch(east, north, unitEast, unitNorth, launchMetresPerSecond, out);
+        while (out.end == null && out.seconds < seconds) {
+            advance(out, seconds);
+        }
+    }
+
+    private void launch(double east, double north, double unitEast, double unitNorth, double speed, RollState out) {
+        out.start(east, north);
+        if (!edge.holds(east, north)) {
+            out.end = RollEnd.OFF_GREEN;
             return;
         }
-        double east = ball.east;
-        double north = ball.north;
-        double before = ball.seconds;
-        equations.step(ball, stepSeconds(speed));
-        if (!edge.inside(ball.east, ball.north)) {
-            leave(ball, east, north, before);
+        surface.at(east, north, out.jet);
+        out.launch(unitEast, unitNorth, speed);
+    }
+
+    /** Takes one step, at most to a time, or brings the roll to its end. */
+    private void advance(RollState state, double untilSeconds) {
+        surface.at(state.east, state.north, state.jet);
+        motion.at(state.jet, state.velocityEast, state.velocityNorth, state.first);
+        double speed = state.first.groundSpeed;
+        if (speed < TURNING_METRES_PER_SECOND) {
+            turnOrRest(state);
+        } else if (finishes(state.jet, speed)) {
+            finish(state);
+        } else {
+            double left = untilSeconds - state.seconds;
+            double stepSeconds = stepSeconds(state.first);
+            if (stepSeconds < left) {
+                takeStep(state, stepSeconds);
+            } else {
+                takeStep(state, left);
+                state.seconds = untilSeconds;
+            }
         }
     }
 
-    private double stepSeconds(double speed) {
-        double byDistance = stepMetres / Math.max(speed, 1e-9);
-        double byLoss = LOSS_IN_STEP * speed / (FIVE_SEVENTHS_GRAVITY * 2 * resistance);
-        return Math.max(SHORTEST_STEP_SECONDS, Math.min(byDistance, byLoss));
+    private double stepSeconds(RollingMotion.Acceleration now) {
+        double acceleration = Math.sqrt(now.east * now.east + now.north * now.north);
+        double changing = Math.max(acceleration, motion.decelerationOnLevel());
+        return Math.min(steps.stepMetres() / now.groundSpeed, steps.greatestSpeedShare() * now.groundSpeed / changing);
     }
 
-    /** Ends the roll in closed form if the plane through the ball stops it soon enough. */
-    private boolean finishes(RollState ball) {
-        Jet jet = equations.jetAt(ball.east, ball.north);
-        double slope = Math.sqrt(jet.zx * jet.zx + jet.zy * jet.zy);
-        if (slope >= resistance) {
+    private void takeStep(RollState state, double stepSeconds) {
+        state.keep();
+        step.take(state, stepSeconds);
+        if (!edge.holds(state.east, state.north)) {
+            toEdge(state, share -> step.take(state, share * stepSeconds));
+        } else if (state.seconds >= MOST_SECONDS || state.pathMetres >= MOST_PATH_METRES) {
+            state.end = RollEnd.RUNNING;
+        }
+    }
+
+    /** Where the slope is at most ρ the ball rests; where it is steeper it starts down the fall line at the speed it has. */
+    private void turnOrRest(RollState state) {
+        double slope = Math.hypot(state.jet.zx, state.jet.zy);
+        if (slope <= motion.rollingResistance()) {
+            state.end = RollEnd.REST;
+            return;
+        }
+        double mapSpeed = TURNING_METRES_PER_SECOND / Math.sqrt(1 + slope * slope);
+        state.velocityEast = -mapSpeed * state.jet.zx / slope;
+        state.velocityNorth = -mapSpeed * state.jet.zy / slope;
+        motion.at(state.jet, state.velocityEast, state.velocityNorth, state.first);
+        takeStep(state, stepSeconds(state.first));
+    }
+
+    /** Whether the ball stops within the last few millimetres, whichever way it goes: the longest way is straight down. */
+    private boolean finishes(Jet jet, double speed) {
+        double rho = motion.rollingResistance();
+        double brake = motion.decelerationOnLevel() / rho * 2 * steps.finishMetres();
+        double speedSquare = speed * speed;
+        if (speedSquare >= brake * rho) {
             return false;
         }
-        double stretch = Math.sqrt(1 + slope * slope);
-        double downEast = slope > 0 ? -jet.zx / slope : 1;
-        double downNorth = slope > 0 ? -jet.zy / slope : 0;
-        double down = (ball.velocityEast * downEast + ball.velocityNorth * downNorth) * stretch;
-        double across = ball.velocityNorth * downEast - ball.velocityEast * downNorth;
-        double speed = Math.hypot(down, across);
-        if (speed == 0) {
-            ball.end = RollEnd.REST;
-            return true;
-        }
-        PlaneRoll last = PlaneRoll.toRest(slope, resistance, speed, down / speed);
-        if (last.pathMetres() > FINISH_METRES) {
-            return false;
-        }
-        double onDown = last.downMetres() / stretch;
-        double onAcross = Math.copySign(last.acrossMetres(), across);
-        ball.east += onDown * downEast - onAcross * downNorth;
-        ball.north += onDown * downNorth + onAcross * downEast;
-        ball.seconds += last.seconds();
-        ball.pathGroundMetres += last.pathMetres();
-        ball.pathMetres += Math.hypot(onDown, onAcross);
-        ball.velocityEast = 0;
-        ball.velocityNorth = 0;
-        ball.end = RollEnd.REST;
-        return true;
+        double gradientSquare = jet.zx * jet.zx + jet.zy * jet.zy;
+        double slope = Math.sqrt(gradientSquare);
+        return speedSquare * Math.sqrt(1 + gradientSquare) < brake * (rho - slope);
     }
 
-    /** Moves a ball that has left the green back to where its last step crossed the edge. */
-    private void leave(RollState ball, double east, double north, double before) {
-        double inside = 0;
-        double outside = 1;
-        for (int i = 0; i < 30; i++) {
-            double middle = (inside + outside) / 2;
-            boolean on = edge.inside(east + middle * (ball.east - east), north + middle * (ball.north - north));
-            inside = on ? middle : inside;
-            outside = on ? outside : middle;
+    /** Lets the ball come to rest; over the last millimetres a straight line is near enough to find the edge. */
+    private void finish(RollState state) {
+        PlaneRoll rest = PlaneFinish.restOf(state, motion.rollingResistance());
+        state.keep();
+        PlaneFinish.move(state, rest, 1);
+        if (edge.holds(state.east, state.north)) {
+            state.end = RollEnd.REST;
+            return;
         }
-        double beyond = (1 - outside) * Math.hypot(ball.east - east, ball.north - north);
-        ball.east = east + outside * (ball.east - east);
-        ball.north = north + outside * (ball.north - north);
-        ball.seconds = before + outside * (ball.seconds - before);
-        ball.pathMetres -= beyond;
-        ball.pathGroundMetres -= beyond;
-        ball.end = RollEnd.OFF_GREEN;
+        toEdge(state, share -> PlaneFinish.move(state, rest, share));
+    }
+
+    /** Halves a movement that left the green until its end lies on the edge, to less than a micrometre. */
+    private void toEdge(RollState state, DoubleConsumer moveByShare) {
+        double on = 0;
+        double off = 1;
+        for (int i = 0; i < EDGE_HALVINGS; i++) {
+            double share = (on + off) / 2;
+            state.goBack();
+            moveByShare.accept(share);
+            if (edge.holds(state.east, state.north)) {
+                on = share;
+            } else {
+                off = share;
+            }
+        }
+        state.end = RollEnd.OFF_GREEN;
     }
 }

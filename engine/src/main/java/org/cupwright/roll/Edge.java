@@ -3,15 +3,20 @@ package org.cupwright.roll;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 
-/** Where a rolling ball is still on the green. */
+/**
+ * Where a green ends, asked at every step of a roll.
+ *
+ * <p>Implementations are quick and safe for use by several threads.
+ */
 @FunctionalInterface
 public interface Edge {
-    /** A green without an end. */
+    /** Ground without end. */
     Edge NONE = (east, north) -> true;
 
-    boolean inside(double east, double north);
+    /** Whether a point lies on the green, its edge included. */
+    boolean holds(double east, double north);
 
-    /** The edge of a green as it is drawn. */
+    /** The exact outline. {@link OutlineEdge} answers the same several times faster once it is made. */
     static Edge of(Outline outline) {
         return (east, north) -> outline.contains(new MapPoint(east, north));
     }

@@ -1,54 +1,89 @@
 package org.cupwright.roll;
 
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.PlaneFit;
+import org.cupwright.units.GreenSpeed;
+import org.cupwright.units.Heading;
 import org.cupwright.units.Physics;
 
 /**
- * A ball rolled to rest on a plane, in closed form (derived from the equations of rolling on a plane; the ball's direction ψ turns
- * downhill as it slows, and speed is a power of tan(ψ/2)).
+ * Where a ball comes to rest on a plane, in closed form (derived from the equations of {@link RollingMotion} with constant slope).
  *
- * <p>Down is measured in the plane along the fall line, across at right angles to it; k = ρ/tan α must exceed 1, or the ball never
- * stops.
+ * <p>With f the braking and σ the downhill acceleration, c and s the cosine and sine of the angle between the launch and straight
+ * down, v the launch speed:
  *
- * @param downMetres how far down the fall line it stopped, in the plane; negative uphill
- * @param acrossMetres how far across, in the direction in which it started across; never negative
- * @param seconds how long it rolled
- * @param pathMetres length of its path in the plane
+ * <pre>
+ * t    = v/2·[(1+c)/(f−σ) + (1−c)/(f+σ)]
+ * down = v²/8·[(1+c)²/(f−σ) − (1−c)²/(f+σ)]
+ * across = v²s/2·[(1+c)/(2f−σ) + (1−c)/(2f+σ)]
+ * path = v²/8·[(1+c)²/(f−σ) + 2s²/f + (1−c)²/(f+σ)]
+ * </pre>
+ *
+ * <p>This is the textbook form in tan(ψ/2), written so that no launch and no slope below ρ is a special case.
+ *
+ * @param downMetres how far down the plane, measured in the plane; negative: up
+ * @param acrossMetres how far across, positive to the side of a positive angle
+ * @param seconds time until it rests
+ * @param pathGroundMetres length of its path in the plane
+ * @param mapDownMetres downMetres seen on the map; acrossMetres is the same there
+ * @param pathMetres length of its path on the map, right to an eighth of the slope's fourth power (0.02 mm in 4 m at 8 %)
  */
-public record PlaneRoll(double downMetres, double acrossMetres, double seconds, double pathMetres) {
-    /** Below this slope a plane is level: the fall line means nothing, and the closed form would divide by it. */
-    private static final double LEVEL = 1e-9;
+public record PlaneRoll(
+        double downMetres,
+        double acrossMetres,
+        double seconds,
+        double pathGroundMetres,
+        double mapDownMetres,
+        double pathMetres) {
+    /**
+     * @param slope of the plane, rise over run
+     * @param speed of the green
+     * @param metresPerSecond launch along the plane
+     * @param degreesFromDownhill between the launch and straight down, measured in the plane
+     * @throws IllegalArgumentException if a ball does not stop on such a slope
+     */
+    public static PlaneRoll of(double slope, GreenSpeed speed, double metresPerSecond, double degreesFromDownhill) {
+        double angle = Math.toRadians(degreesFromDownhill);
+        return of(slope, speed.rollingResistance(), metresPerSecond, StrictMath.cos(angle), StrictMath.sin(angle));
+    }
 
     /**
-     * Rolls a ball to rest.
+     * The model of ground known only by a level reading: one ball rolled on the plane about a spot.
      *
-     * @param slope the plane's slope, rise over run
-     * @param resistance rolling resistance ρ, rise over run; greater than slope
-     * @param speed speed along the plane, m/s
-     * @param cosine cosine of the angle between the start direction and straight down, measured in the plane
-     * @throws IllegalArgumentException if a ball does not stop on such a plane
+     * @throws IllegalArgumentException if a ball does not stop on such a slope
      */
-    public static PlaneRoll toRest(double slope, double resistance, double speed, double cosine) {
-        if (slope >= resistance) {
-            throw new IllegalArgumentException(
-                    "a ball does not stop on a slope of " + slope + " with rolling resistance " + resistance);
+    public static Roll roll(
+            PlaneFit plane, GreenSpeed speed, MapPoint from, Heading heading, double launchMetresPerSecond) {
+        RollState state = new RollState();
+        state.start(from.east(), from.north());
+        state.jet.zx = plane.gradientEast();
+        state.jet.zy = plane.gradientNorth();
+        state.launch(heading.east(), heading.north(), launchMetresPerSecond);
+        if (launchMetresPerSecond > 0) {
+            PlaneFinish.move(state, PlaneFinish.restOf(state, speed.rollingResistance()), 1);
         }
-        double cosAlpha = 1 / Math.sqrt(1 + slope * slope);
-        double friction = 5.0 / 7.0 * resistance * Physics.GRAVITY * cosAlpha;
-        if (slope < LEVEL) {
-            double length = speed * speed / (2 * friction);
-            double sine = Math.sqrt(Math.max(0, 1 - cosine * cosine));
-            return new PlaneRoll(length * cosine, length * sine, speed / friction, length);
+        state.end = RollEnd.REST;
+        return state.toRoll();
+    }
+
+    static PlaneRoll of(double slope, double rollingResistance, double v, double cos, double sin) {
+        if (!(slope >= 0 && slope < rollingResistance)) {
+            throw new IllegalArgumentException("a ball does not stop on a slope of " + 100 * slope
+                    + " % where the steepest that holds one is " + 100 * rollingResistance
+                    + " %; try a slower green or flatter ground");
         }
-        double pull = 5.0 / 7.0 * Physics.GRAVITY * slope * cosAlpha;
-        double k = friction / pull;
-        double c2 = Math.min(1, Math.max(0, (1 + cosine) / 2));
-        double s2 = 1 - c2;
-        double seconds = speed / pull * (c2 / (k - 1) + s2 / (k + 1));
-        double scale = speed * speed / pull;
-        double down = scale * (c2 * c2 / (2 * k - 2) - s2 * s2 / (2 * k + 2));
-        double across = 2 * scale * Math.sqrt(c2 * s2) * (c2 / (2 * k - 1) + s2 / (2 * k + 1));
-        double drop = down * slope * cosAlpha;
-        double path = (0.7 * speed * speed / Physics.GRAVITY + drop) / (resistance * cosAlpha);
-        return new PlaneRoll(down, across, seconds, path);
+        double cosSlope = 1 / Math.sqrt(1 + slope * slope);
+        double sinSlope = slope * cosSlope;
+        double f = RollingMotion.SPHERE * Physics.GRAVITY * rollingResistance * cosSlope;
+        double sigma = RollingMotion.SPHERE * Physics.GRAVITY * sinSlope;
+        double ahead = (1 + cos) / (f - sigma);
+        double back = (1 - cos) / (f + sigma);
+        double straight = v * v / 8 * ((1 + cos) * ahead + (1 - cos) * back);
+        double aside = v * v * sin * sin / (4 * f);
+        double down = v * v / 8 * ((1 + cos) * ahead - (1 - cos) * back);
+        double across = v * v * sin / 2 * ((1 + cos) / (2 * f - sigma) + (1 - cos) / (2 * f + sigma));
+        double path = straight + aside;
+        double foreshortening = sinSlope * sinSlope / 2 * (straight - aside);
+        return new PlaneRoll(down, across, v / 2 * (ahead + back), path, down * cosSlope, path - foreshortening);
     }
 }

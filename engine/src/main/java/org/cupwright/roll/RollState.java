@@ -1,9 +1,13 @@
 package org.cupwright.roll;
 
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Jet;
+
 /**
- * A ball on its way: reused from roll to roll by callers that roll millions, so mutable and for one thread.
+ * A rolling ball's place, velocity and path so far; written by {@link BallRoller}, reused from putt to putt by callers that roll
+ * millions, one for each thread.
  *
- * <p>Place and velocity are on the map (m, m/s); path lengths are kept on the map and along the ground.
+ * <p>Metres and seconds; places, velocities and {@link #pathMetres} on the map, {@link #pathGroundMetres} along the ground.
  */
 public final class RollState {
     public double east;
@@ -13,17 +17,77 @@ public final class RollState {
     public double seconds;
     public double pathMetres;
     public double pathGroundMetres;
-    public RollEnd end = RollEnd.RUNNING;
 
-    /** Puts the ball down at a point with a velocity on the map. */
-    void start(double atEast, double atNorth, double eastwards, double northwards) {
-        east = atEast;
-        north = atNorth;
-        velocityEast = eastwards;
-        velocityNorth = northwards;
+    /** How the roll ended; null before its end. */
+    public RollEnd end;
+
+    final Jet jet = new Jet();
+    final RollingMotion.Acceleration first = new RollingMotion.Acceleration();
+    final RollingMotion.Acceleration later = new RollingMotion.Acceleration();
+
+    /** The ball as it was before its last step; null in such a memory itself. */
+    private final RollState before;
+
+    public RollState() {
+        this(new RollState(null));
+    }
+
+    private RollState(RollState before) {
+        this.before = before;
+    }
+
+    /** A copy that does not change any more; only of a roll that has ended. */
+    public Roll toRoll() {
+        return new Roll(new MapPoint(east, north), seconds, pathMetres, pathGroundMetres, end);
+    }
+
+    void start(double fromEast, double fromNorth) {
+        east = fromEast;
+        north = fromNorth;
+        velocityEast = 0;
+        velocityNorth = 0;
         seconds = 0;
         pathMetres = 0;
         pathGroundMetres = 0;
-        end = RollEnd.RUNNING;
+        end = null;
+    }
+
+    /** Gives the ball its first velocity, the ground's gradient being in {@link #jet}. */
+    void launch(double unitEast, double unitNorth, double metresPerSecond) {
+        if (!(metresPerSecond >= 0 && metresPerSecond < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("launch speed " + metresPerSecond + " m/s; try a number from 0 to 5");
+        }
+        double climb = jet.zx * unitEast + jet.zy * unitNorth;
+        double mapSpeed = metresPerSecond / Math.sqrt(1 + climb * climb);
+        velocityEast = mapSpeed * unitEast;
+        velocityNorth = mapSpeed * unitNorth;
+    }
+
+    /** Moves on by what a step adds; the velocity is set by the caller. */
+    void move(double byEast, double byNorth, double bySeconds, double byPathMetres, double byPathGroundMetres) {
+        east += byEast;
+        north += byNorth;
+        seconds += bySeconds;
+        pathMetres += byPathMetres;
+        pathGroundMetres += byPathGroundMetres;
+    }
+
+    /** Remembers the ball as it is, for {@link #goBack}. */
+    void keep() {
+        before.copyFrom(this);
+    }
+
+    void goBack() {
+        copyFrom(before);
+    }
+
+    private void copyFrom(RollState other) {
+        east = other.east;
+        north = other.north;
+        velocityEast = other.velocityEast;
+        velocityNorth = other.velocityNorth;
+        seconds = other.seconds;
+        pathMetres = other.pathMetres;
+        pathGroundMetres = other.pathGroundMetres;
     }
 }

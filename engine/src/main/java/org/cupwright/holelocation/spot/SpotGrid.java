@@ -10,7 +10,6 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 import org.cupwright.green.Green;
 import org.cupwright.green.GreenLattice;
-import org.cupwright.green.Surface;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
 
@@ -37,9 +36,8 @@ public final class SpotGrid {
     public static SpotGrid measure(Green green, PuttingArea area, GreenSpeed speed, Policy policy) {
         Outline outline = green.hole().green();
         GreenLattice lattice = GreenLattice.over(outline, 0);
-        Optional<Surface> table = green.ground().surface().map(surface -> new TabulatedSurface(surface, outline));
         Supplier<SpotMeter> meters = () ->
-                new SpotMeter(green.ground(), new LeaveMeter(table, area, speed, policy), speed, policy);
+                new SpotMeter(green.ground(), new LeaveMeter(green.ground().surface(), area, speed, policy), speed, policy);
         SpotGround[] spots = new SpotGround[lattice.size()];
         IntStream.range(0, lattice.rows()).parallel().forEach(row -> {
             SpotMeter meter = meters.get();

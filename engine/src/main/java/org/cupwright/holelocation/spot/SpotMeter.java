@@ -36,6 +36,6 @@ public final class SpotMeter {
                 plane.get().slopeStandardError(),
                 ground.bendAt(spot, Ground.DISC_RADIUS_METRES).map(BendFit::greatest),
                 slope > marginalSlope ? ground.bendAt(spot, wideMetres).map(BendFit::greatest) : Optional.empty(),
-                leaves.at(spot.east(), spot.north(), plane.get()));
+                leaves.at(spot, plane.get()));
     }
 }
