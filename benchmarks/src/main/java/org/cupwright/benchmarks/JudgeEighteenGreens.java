@@ -1,5 +1,7 @@
 package org.cupwright.benchmarks;
 
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +39,7 @@ public final class JudgeEighteenGreens {
         List<Green> greens = surveyedGreens();
         long cells = 0;
         long started = System.nanoTime();
+        double processor = processorSeconds();
         List<GreenJudge> judges = new ArrayList<>();
         for (int i = 0; i < GREENS; i++) {
             GreenJudge judge = new GreenJudge(greens.get(i % greens.size()), DAY, Policy.defaults());
@@ -44,8 +47,16 @@ public final class JudgeEighteenGreens {
             judges.add(judge);
         }
         double seconds = (System.nanoTime() - started) / 1e9;
-        System.out.printf("%d greens, %d cells: %.2f s%n", GREENS, cells, seconds);
+        System.out.printf(
+                "%d greens, %d cells: %.2f s, %.2f s of processor time%n",
+                GREENS, cells, seconds, processorSeconds() - processor);
         positions(judges);
+    }
+
+    /** Tells how much the machine's other work disturbed the time. */
+    private static double processorSeconds() {
+        OperatingSystemMXBean system = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+        return system.getProcessCpuTime() / 1e9;
     }
 
     private static List<Green> surveyedGreens() throws SurveyTooThin {

@@ -47,7 +47,7 @@ public final class GreenJudge {
         this.policy = policy;
         this.area = area;
         this.grid = grid;
-        this.sites = new Sites(green, area, day.fastest(), grid, policy);
+        this.sites = new Sites(green.hole().green(), grid, policy);
         this.rules = new RulesOfDay(green, area, grid, day, policy);
         CellVerdicts cells = CellVerdicts.judge(grid, sites, rules, policy);
         this.conceded = Concessions.of(cells.concessions(), policy);

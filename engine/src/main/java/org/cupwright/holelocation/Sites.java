@@ -5,15 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
-import org.cupwright.green.Green;
 import org.cupwright.green.GreenLattice;
 import org.cupwright.holelocation.rule.Site;
-import org.cupwright.holelocation.spot.PuttingArea;
 import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.holelocation.spot.SpotGround;
 import org.cupwright.holelocation.spot.SpotMeter;
 import org.cupwright.policy.Policy;
-import org.cupwright.units.GreenSpeed;
 
 /**
  * Puts positions together with the ground about them: the quarter-metre lattice about the position within the policy's distance
@@ -22,11 +19,8 @@ import org.cupwright.units.GreenSpeed;
  * <p>A position of the green's own lattice takes what was measured there; any other is measured in the same way.
  */
 final class Sites {
-    private final Green green;
-    private final PuttingArea area;
+    private final Outline outline;
     private final SpotGrid grid;
-    private final GreenSpeed speed;
-    private final Policy policy;
     private final List<Offset> offsets = new ArrayList<>();
 
     private record Offset(int columns, int rows) {
@@ -39,12 +33,9 @@ final class Sites {
         }
     }
 
-    Sites(Green green, PuttingArea area, GreenSpeed speed, SpotGrid grid, Policy policy) {
-        this.green = green;
-        this.area = area;
+    Sites(Outline outline, SpotGrid grid, Policy policy) {
+        this.outline = outline;
         this.grid = grid;
-        this.speed = speed;
-        this.policy = policy;
         double reach = policy.get(SlopePolicy.ABOUT_METRES) / GreenLattice.CELL_METRES;
         int far = (int) Math.floor(reach);
         for (int rows = -far; rows <= far; rows++) {
@@ -72,8 +63,7 @@ final class Sites {
     }
 
     private Site measured(MapPoint position) {
-        SpotMeter meter = new SpotMeter(green.ground(), area, speed, policy);
-        Outline outline = green.hole().green();
+        SpotMeter meter = grid.meter();
         List<SpotGround> about = new ArrayList<>(offsets.size());
         for (Offset offset : offsets) {
             MapPoint spot = new MapPoint(position.east() + offset.east(), position.north() + offset.north());

@@ -44,8 +44,8 @@ final class DaySearch {
 
     Choice find() {
         List<List<Option>> options = greens.stream().map(OpenGreen::options).toList();
-        CountingTable across = table(options, Split.LATERAL, this::price);
-        CountingTable difficulty = table(options, Split.DIFFICULTY, this::price);
+        CountingTable across = table(options, List.of(Split.THIRD, Split.LATERAL), this::price);
+        CountingTable difficulty = table(options, List.of(Split.THIRD, Split.DIFFICULTY), this::price);
         LongUnaryOperator atLeast = tally -> Tally.holes(tally) == greens.size()
                 ? endPrice(tally, this::price)
                 : Math.max(across.leastFrom(tally), difficulty.leastFrom(tally));
@@ -67,25 +67,31 @@ final class DaySearch {
     Map<Term, Double> bounds() {
         Map<Term, Double> bounds = new EnumMap<>(Term.class);
         for (Term term : Term.values()) {
-            Split other = term == Term.DIFFICULTY ? Split.DIFFICULTY : Split.LATERAL;
-            long least = table(
-                            priced(one -> millionths(one.terms().get(term))),
-                            other,
-                            tally -> millionths(aims.ofDay(term, tally)))
-                    .leastFrom(0);
-            bounds.put(term, least / 1e6);
+            CountingTable table = table(
+                    priced(one -> millionths(one.terms().get(term))),
+                    seenBy(term),
+                    tally -> millionths(aims.ofDay(term, tally)));
+            bounds.put(term, table.leastFrom(0) / 1e6);
         }
         return bounds;
+    }
+
+    private static List<Split> seenBy(Term term) {
+        return switch (term) {
+            case NEAR_YESTERDAY, CLOSE_TO_YESTERDAY, CARE, LITTLE_ROOM -> List.of(Split.THIRD);
+            case LEFT_RIGHT, LATERAL -> List.of(Split.THIRD, Split.LATERAL);
+            case DIFFICULTY -> List.of(Split.THIRD, Split.DIFFICULTY);
+        };
     }
 
     private static long millionths(double value) {
         return Math.round(value * 1e6);
     }
 
-    private CountingTable table(List<List<Option>> options, Split besides, LongUnaryOperator price) {
+    private CountingTable table(List<List<Option>> options, List<Split> splits, LongUnaryOperator price) {
         return new CountingTable(
                 options,
-                List.of(Split.THIRD, besides),
+                splits,
                 tally -> endPrice(tally, price),
                 tally -> thirdsReachable.leastFrom(tally) < CountingTable.IMPOSSIBLE);
     }

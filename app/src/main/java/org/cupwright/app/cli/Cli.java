@@ -19,6 +19,10 @@ public final class Cli {
         CupwrightCommand options = new CupwrightCommand();
         CommandLine line = new CommandLine(options);
         line.addSubcommand(new ImportCommand(surroundings));
+        line.addSubcommand(new AssessCommand(surroundings));
+        line.addSubcommand(new RollCommand(surroundings));
+        line.addSubcommand(new PlanCommand(surroundings));
+        line.addSubcommand(new ExplainCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));
         line.setOut(new java.io.PrintWriter(surroundings.out(), true));
         line.setErr(new java.io.PrintWriter(surroundings.err(), true));

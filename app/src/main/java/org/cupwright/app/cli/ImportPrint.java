@@ -1,13 +1,18 @@
 package org.cupwright.app.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.cupwright.app.desk.ImportResult;
 import org.cupwright.app.desk.ImportResult.FileFinding;
 import org.cupwright.app.desk.ImportResult.GreenKnown;
 import org.cupwright.app.desk.ImportResult.Points;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.green.survey.FindingKind;
 import org.cupwright.policy.EnumNames;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -47,17 +52,34 @@ final class ImportPrint {
             lines.add("");
             lines.add(texts.say("import.findings", result.findings().size()));
         }
-        for (FileFinding found : result.findings()) {
-            List<String> text = Layout.wrapped("    ", texts.say(found.finding().says()) + " (" + where(found) + ")");
-            lines.add("  – " + text.get(0).strip());
-            lines.addAll(text.subList(1, text.size()));
-            lines.addAll(Layout.wrapped("      ", texts.say(found.finding().tryThis())));
+        Map<FindingKind, List<FileFinding>> byKind = result.findings().stream()
+                .collect(Collectors.groupingBy(
+                        found -> found.finding().kind(), LinkedHashMap::new, Collectors.toList()));
+        byKind.values().forEach(alike -> lines.addAll(finding(alike)));
+        return lines;
+    }
+
+    /** The first of a kind in full, and where the others are. */
+    private List<String> finding(List<FileFinding> alike) {
+        FileFinding first = alike.get(0);
+        List<String> text = Layout.wrapped("    ", texts.say(first.finding().says()) + " (" + where(first) + ")");
+        List<String> lines = new ArrayList<>();
+        lines.add("  – " + text.get(0).strip());
+        lines.addAll(text.subList(1, text.size()));
+        lines.addAll(Layout.wrapped("    ", texts.say(first.finding().tryThis())));
+        if (alike.size() > 1) {
+            String others = alike.stream()
+                    .skip(1)
+                    .map(found -> texts.say(found.finding().where()))
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            lines.addAll(Layout.wrapped("    ", texts.say("import.others", others)));
         }
         return lines;
     }
 
     private String where(FileFinding found) {
-        return found.file() + ", " + texts.say(found.finding().where());
+        return Path.of(found.file()).getFileName() + ", " + texts.say(found.finding().where());
     }
 
     ObjectNode json(ImportResult result) {

@@ -87,4 +87,17 @@ final class PositionJson {
     String restsOn(Judgement judgement) {
         return EnumNames.lowerCamel(judgement.restsOn());
     }
+
+    ArrayNode setAside(Judgement judgement) {
+        return Json.texts(judgement.setAside().stream().map(rule -> rule.id()).toList());
+    }
+
+    /** A position with its verdict, as a list of them has it. */
+    ObjectNode judged(JudgedPosition position) {
+        ObjectNode node = position(position);
+        node.put("verdict", verdict(position.judgement()));
+        node.put("restsOn", restsOn(position.judgement()));
+        node.set("difficulty", difficulty(position.judgement().difficulty()));
+        return node;
+    }
 }

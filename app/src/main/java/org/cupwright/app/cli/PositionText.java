@@ -34,7 +34,7 @@ final class PositionText {
 
     /** Coordinates in the course's frame, for greens without a line of play. */
     private String coordinates(MapPoint point) {
-        return texts.say("place.coordinates", texts.number(point.east(), 1), texts.number(point.north(), 1));
+        return texts.say("place.coordinates", texts.coordinate(point.east()), texts.coordinate(point.north()));
     }
 
     private String halves(double metres) {

@@ -3,8 +3,8 @@ package org.cupwright.app.desk;
 import java.time.Clock;
 import java.util.List;
 import org.cupwright.course.Hole;
-import org.cupwright.green.Green;
 import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.survey.items.GroundItems;
 import org.cupwright.holelocation.GreenJudgement;
 
 /** Judges a whole green for a day. */
@@ -33,19 +33,23 @@ public final class AssessGreen {
     }
 
     /** One green on one day, read from the folder. */
-    record OneGreen(CourseDay day, Green green, GroundOnDay ground) {
+    record OneGreen(CourseDay day, MeasuredGreen measured, GroundOnDay ground) {
         static OneGreen of(DataFolder folder, DayQuestion question, String holeId, Clock clock) {
             return folder.read(stores -> {
                 CourseDay day = CourseDay.of(stores, question, clock);
                 Hole hole = CourseChoice.hole(day.course(), holeId);
-                GroundFile file = GroundFile.read(question.ground(), day);
-                GroundOnDay ground = OldHoles.before(stores, day).ground(hole.id(), file.of(hole.id()));
-                return new OneGreen(day, Grounds.green(stores, day.course().id(), hole, day.policy()), ground);
+                GroundItems items = GroundFileReading.read(question.ground(), day.course());
+                GroundOnDay ground = OldHoles.before(stores, day).ground(hole.id(), items.of(hole.id()));
+                return new OneGreen(day, MeasuredGreen.of(stores, day.course().id(), hole), ground);
             });
         }
 
+        Hole hole() {
+            return measured.hole();
+        }
+
         Judging judged() {
-            return Judging.of(green, day, ground);
+            return Judging.of(measured.green(day.policy()), day, ground);
         }
     }
 }

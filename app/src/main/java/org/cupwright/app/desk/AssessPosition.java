@@ -27,19 +27,18 @@ public final class AssessPosition {
     public Answer of(DayQuestion question, String holeId, Spot spot) {
         OneGreen one = OneGreen.of(folder, question, holeId, clock);
         MapPoint point = point(one, spot);
-        return new Answer(one.day(), one.green().hole(), one.judged().at(point));
+        return new Answer(one.day(), one.hole(), one.judged().at(point));
     }
 
     private static MapPoint point(OneGreen one, Spot spot) {
         if (spot instanceof Spot.At at) {
-            return onGreen(one.green().hole(), at.point(), "--at");
+            return onGreen(one.hole(), at.point(), "--at");
         }
         Spot.Paced paced = (Spot.Paced) spot;
-        GreenFrame frame = Judging.frame(one.green(), one.day().policy())
-                .orElseThrow(() -> noLineOfPlay(one.green().hole()));
+        GreenFrame frame = Judging.frame(one.hole(), one.day().policy()).orElseThrow(() -> noLineOfPlay(one.hole()));
         double pace = one.day().policy().get(PlacePolicy.PACE_METRES);
         return frame.find(Paces.toMetres(paced.onPaces(), pace), paced.side(), Paces.toMetres(paced.sidePaces(), pace))
-                .orElseThrow(() -> nowhere(one.green().hole(), paced));
+                .orElseThrow(() -> nowhere(one.hole(), paced));
     }
 
     /** The point, if it lies on the green. */

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.cupwright.course.Course;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.policy.Policy;
 
 /** Why a hole was where it was on a day: from the plan that was stored, not computed anew. */
 public final class ExplainHole {
@@ -21,8 +22,8 @@ public final class ExplainHole {
         this.clock = clock;
     }
 
-    /** The plan of the day and the hole in it. */
-    public record Answer(Course course, StoredPlan plan, StoredHole hole) {}
+    /** The plan of the day, the hole in it, and the policy of that day. */
+    public record Answer(Course course, Policy policy, StoredPlan plan, StoredHole hole) {}
 
     public Answer of(Optional<String> courseId, Optional<LocalDate> date, String holeId) {
         return folder.read(stores -> {
@@ -32,7 +33,7 @@ public final class ExplainHole {
             CourseChoice.hole(course, holeId);
             StoredPlan plan = stores.plans().find(course.id(), day).orElseThrow(() -> noPlan(stores, course, day));
             StoredHole hole = plan.find(holeId).orElseThrow(() -> leftOut(holeId, day));
-            return new Answer(course, plan, hole);
+            return new Answer(course, stores.policies().history(course.id()).at(day), plan, hole);
         });
     }
 

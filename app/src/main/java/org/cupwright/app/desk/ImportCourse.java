@@ -1,10 +1,17 @@
 package org.cupwright.app.desk;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.cupwright.app.desk.ImportResult.FileFinding;
 import org.cupwright.app.desk.ImportResult.GreenKnown;
+import org.cupwright.app.desk.ImportResult.Points;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.green.RestsOn;
@@ -12,8 +19,10 @@ import org.cupwright.green.survey.CoordinateFrame;
 import org.cupwright.green.survey.UnreadableSurvey;
 import org.cupwright.green.survey.outlines.OutlineRequest;
 import org.cupwright.green.survey.outlines.ReadCourse;
+import org.cupwright.green.survey.points.GreenPoints;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.policy.Policy;
 
 /**
  * Makes a course, or betters one, from the files a person has.
@@ -22,27 +31,105 @@ import org.cupwright.message.Message.Name;
  */
 public final class ImportCourse {
     private final DataFolder folder;
+    private final LocalDate today;
 
-    public ImportCourse(DataFolder folder) {
+    /** @param today whose policy says how what was measured is taken */
+    public ImportCourse(DataFolder folder, LocalDate today) {
         this.folder = folder;
+        this.today = today;
     }
 
-    public ImportResult run(ImportRequest request) {
+    /** What is known of a course before the import. */
+    private record Before(Optional<Course> course, Policy policy, Set<String> surveyed, LevelSpots levels) {
+        static Before of(Stores stores, String courseId, LocalDate today) {
+            return new Before(
+                    stores.courses().find(courseId),
+                    stores.policies().history(courseId).at(today),
+                    stores.surveys().surveyed(courseId),
+                    stores.surveys().levels(courseId));
+        }
+    }
+
+    /** What the files add. */
+    private record Added(Points points, List<GreenSurvey> surveys, Optional<LevelSpots> levels, Optional<String> unit) {}
+
+    public ImportResult run(ImportRequest request, Progress progress) {
         checkId(request.courseId());
-        Optional<Course> before = folder.read(stores -> stores.courses().find(request.courseId()));
+        Before before = folder.read(stores -> Before.of(stores, request.courseId(), today));
         List<FileFinding> findings = new ArrayList<>();
-        Course course = course(request, before, findings);
-        List<GreenKnown> greens =
-                course.holes().stream().map(hole -> known(hole)).toList();
+        Course course = course(request, before.course(), findings);
+        Added added = added(request, course, before.policy(), findings, progress);
         if (!request.dryRun()) {
-            folder.write(stores -> stores.courses().add(course));
+            folder.write(stores -> store(stores, course, added));
         }
         return new ImportResult(
-                course, Optional.empty(), ImportResult.Points.NONE, greens, findings, !request.dryRun());
+                course,
+                added.unit(),
+                added.points(),
+                known(course, before, added),
+                findings,
+                !request.dryRun());
     }
 
-    private static GreenKnown known(Hole hole) {
-        return new GreenKnown(hole.id(), hole.green().areaSquareMetres(), RestsOn.OUTLINE);
+    private static void store(Stores stores, Course course, Added added) {
+        stores.courses().add(course);
+        added.surveys().forEach(survey -> stores.surveys().add(course.id(), survey));
+        added.levels().ifPresent(levels -> stores.surveys().addLevels(course.id(), levels));
+    }
+
+    private static List<GreenKnown> known(Course course, Before before, Added added) {
+        Set<String> surveyed = new HashSet<>(before.surveyed());
+        added.surveys().forEach(survey -> surveyed.add(survey.hole()));
+        LevelSpots levels = added.levels().orElse(before.levels());
+        List<GreenKnown> known = new ArrayList<>();
+        for (Hole hole : course.holes()) {
+            RestsOn withoutSurvey = levels.of(hole.id()).isEmpty() ? RestsOn.OUTLINE : RestsOn.LEVELS;
+            RestsOn restsOn = surveyed.contains(hole.id()) ? RestsOn.SURVEY : withoutSurvey;
+            known.add(new GreenKnown(hole.id(), hole.green().areaSquareMetres(), restsOn));
+        }
+        return known;
+    }
+
+    private static Added added(
+            ImportRequest request, Course course, Policy policy, List<FileFinding> findings, Progress progress) {
+        Optional<LevelSpots> levels =
+                request.levels().map(file -> LevelReadingFile.read(file, course, policy, findings));
+        List<SourceFile> files = request.elevation();
+        if (files.isEmpty()) {
+            return new Added(Points.NONE, List.of(), levels, Optional.empty());
+        }
+        SurveyReading reading = new SurveyReading(course, request.survey());
+        GreenPoints points = reading.read(files);
+        String names = SurveyReading.names(files);
+        points.findings().forEach(finding -> findings.add(new FileFinding(names, finding)));
+        List<GreenSurvey> surveys = course.holes().stream()
+                .flatMap(hole -> points.find(hole.id()).map(cloud -> reading.survey(hole.id(), cloud, files)).stream())
+                .toList();
+        List<GreenSurvey> usable = usable(surveys, course, policy, findings, progress);
+        return new Added(
+                new Points(points.read(), points.kept(), points.byClass()),
+                usable,
+                levels,
+                Optional.of(reading.unit().symbol()));
+    }
+
+    /** Fits every green once, side by side, and keeps the surveys from which a ground could be made. */
+    private static List<GreenSurvey> usable(
+            List<GreenSurvey> surveys, Course course, Policy policy, List<FileFinding> findings, Progress progress) {
+        Map<String, SurveyCheck> checks = new ConcurrentHashMap<>();
+        AtomicInteger done = new AtomicInteger();
+        surveys.stream().parallel().forEach(survey -> {
+            Hole hole = course.find(survey.hole()).orElseThrow();
+            checks.put(hole.id(), SurveyCheck.of(hole, survey, policy));
+            progress.finished(hole.id(), done.incrementAndGet(), surveys.size());
+        });
+        for (GreenSurvey survey : surveys) {
+            String file = survey.origin().file();
+            checks.get(survey.hole()).findings().forEach(finding -> findings.add(new FileFinding(file, finding)));
+        }
+        return surveys.stream()
+                .filter(survey -> checks.get(survey.hole()).usable())
+                .toList();
     }
 
     private static Course course(ImportRequest request, Optional<Course> before, List<FileFinding> findings) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Green;
 import org.cupwright.green.GreenFrame;
@@ -39,12 +40,12 @@ final class Judging {
     /** Measures and judges the green: takes up to a second or two. */
     static Judging of(Green green, CourseDay day, GroundOnDay ground) {
         DayConditions conditions = new DayConditions(day.fastest(), day.rain(), false, ground);
-        Optional<GreenFrame> frame = frame(green, day.policy());
+        Optional<GreenFrame> frame = frame(green.hole(), day.policy());
         return new Judging(new GreenJudge(green, conditions, day.policy()), frame, ground, day.policy());
     }
 
-    static Optional<GreenFrame> frame(Green green, Policy policy) {
-        return GreenFrame.of(green.hole(), policy.get(PlacePolicy.ON_CONVENTION));
+    static Optional<GreenFrame> frame(Hole hole, Policy policy) {
+        return GreenFrame.of(hole, policy.get(PlacePolicy.ON_CONVENTION));
     }
 
     GreenJudgement green() {

@@ -11,8 +11,8 @@ import org.cupwright.app.desk.StoredHole.Other;
 import org.cupwright.app.desk.StoredPlan.Basis;
 import org.cupwright.app.desk.StoredPlan.State;
 import org.cupwright.course.Hole;
-import org.cupwright.green.Green;
 import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.survey.items.GroundItems;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.Alternative;
 import org.cupwright.rotation.DayPlan;
@@ -39,7 +39,7 @@ public final class PlanDay {
     public record Answer(CourseDay day, StoredPlan plan) {}
 
     /** One green of the day, read from the folder and not judged yet. */
-    private record Open(Green green, GroundOnDay ground) {}
+    private record Open(MeasuredGreen green, GroundOnDay ground) {}
 
     /** What was read from the folder. */
     private record Read(CourseDay day, List<Open> greens, OldHoles before) {}
@@ -61,11 +61,11 @@ public final class PlanDay {
     private Read read(Stores stores, DayQuestion question) {
         CourseDay day = CourseDay.of(stores, question, clock);
         OldHoles before = OldHoles.before(stores, day);
-        GroundFile file = GroundFile.read(question.ground(), day);
+        GroundItems items = GroundFileReading.read(question.ground(), day.course());
         List<Open> greens = new ArrayList<>();
         for (Hole hole : day.course().holes()) {
-            Green green = Grounds.green(stores, day.course().id(), hole, day.policy());
-            greens.add(new Open(green, before.ground(hole.id(), file.of(hole.id()))));
+            MeasuredGreen green = MeasuredGreen.of(stores, day.course().id(), hole);
+            greens.add(new Open(green, before.ground(hole.id(), items.of(hole.id()))));
         }
         return new Read(day, greens, before);
     }
@@ -76,7 +76,7 @@ public final class PlanDay {
         AtomicInteger done = new AtomicInteger();
         read.greens().stream().parallel().forEach(open -> {
             String hole = open.green().hole().id();
-            judged.put(hole, Judging.of(open.green(), read.day(), open.ground()));
+            judged.put(hole, Judging.of(open.green().green(read.day().policy()), read.day(), open.ground()));
             progress.finished(hole, done.incrementAndGet(), read.greens().size());
         });
         return judged;

@@ -13,8 +13,12 @@ final class Quantities {
     private final UnitSystem units;
     private final Locale locale;
     private final double paceMetres;
+    private final String paceWord;
+    private final String pacesWord;
 
-    Quantities(UnitSystem units, Locale locale, double paceMetres) {
+    Quantities(UnitSystem units, Locale locale, double paceMetres, String paceWord, String pacesWord) {
+        this.paceWord = paceWord;
+        this.pacesWord = pacesWord;
         this.units = units;
         this.locale = locale;
         this.paceMetres = paceMetres;
@@ -49,8 +53,12 @@ final class Quantities {
     }
 
     private String paces(double metres) {
-        double paces = Paces.roundedToHalf(metres, paceMetres);
-        return halves(paces) + (paces == 1 ? " pace" : " paces");
+        return withPaces(Paces.roundedToHalf(metres, paceMetres));
+    }
+
+    String withPaces(double paces) {
+        boolean one = paces > 0 && paces <= 1;
+        return halves(paces) + " " + (one ? paceWord : pacesWord);
     }
 
     /** A number of half paces as it is said: {@code 4½}. */

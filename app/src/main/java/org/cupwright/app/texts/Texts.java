@@ -22,11 +22,11 @@ public final class Texts {
     private final MessageFile second;
     private final Quantities quantities;
 
-    private Texts(Locale locale, MessageFile first, MessageFile second, Quantities quantities) {
+    private Texts(Locale locale, MessageFile first, MessageFile second, UnitSystem units, double paceMetres) {
         this.locale = locale;
         this.first = first;
         this.second = second;
-        this.quantities = quantities;
+        this.quantities = new Quantities(units, locale, paceMetres, say("unit.pace"), say("unit.paces"));
     }
 
     /**
@@ -38,7 +38,7 @@ public final class Texts {
     public static Optional<Texts> find(String language, UnitSystem units, double paceMetres) {
         Locale locale = Locale.forLanguageTag(language);
         return MessageFile.find(language)
-                .map(file -> new Texts(locale, file, english(), new Quantities(units, locale, paceMetres)));
+                .map(file -> new Texts(locale, file, english(), units, paceMetres));
     }
 
     private static MessageFile english() {
@@ -84,6 +84,16 @@ public final class Texts {
     /** A number with so many decimals, as the language writes it. */
     public String number(double value, int decimals) {
         return quantities.number(value, decimals);
+    }
+
+    /** A coordinate to a tenth of a metre, its thousands not grouped: it is typed in again. */
+    public String coordinate(double metres) {
+        return String.format(Locale.ROOT, "%.1f", metres);
+    }
+
+    /** A number of paces in halves with its word: {@code 1 pace}, {@code 2½ paces}. */
+    public String paces(double paces) {
+        return quantities.withPaces(paces);
     }
 
     /** A calendar day with its weekday. */

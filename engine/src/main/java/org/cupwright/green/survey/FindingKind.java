@@ -59,6 +59,10 @@ public enum FindingKind {
     COLUMNS_EXCHANGED,
     HEIGHTS_STEEP,
     GREEN_WITHOUT_POINTS,
+    // what the fitted ground shows
+    SURVEY_TOO_THIN,
+    POINTS_LEFT_OUT,
+    SLOPES_UNCERTAIN,
     // level spots and ground items
     COLUMN_MISSING,
     SPOT_OFF_GREEN,

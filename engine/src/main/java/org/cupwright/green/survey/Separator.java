@@ -2,6 +2,7 @@ package org.cupwright.green.survey;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** What stands between the fields of a line, found from a line itself. */
 public enum Separator {
@@ -10,6 +11,9 @@ public enum Separator {
     COMMA(','),
     /** Any run of blanks. */
     BLANKS(' ');
+
+    private static final Pattern NUMBER =
+            Pattern.compile("[+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,3})?");
 
     private final char character;
 
@@ -75,7 +79,7 @@ public enum Separator {
     public double number(String field) {
         boolean decimalComma = this != COMMA && field.indexOf('.') < 0;
         String text = decimalComma ? field.replace(',', '.') : field;
-        if (!text.matches("[+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]{1,3})?")) {
+        if (!NUMBER.matcher(text).matches()) {
             return Double.NaN;
         }
         double value = Double.parseDouble(text);

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
@@ -18,11 +19,13 @@ import org.cupwright.units.GreenSpeed;
  * <p>Rows are measured by several threads; every spot is measured by itself, so the answers do not depend on how many.
  */
 public final class SpotGrid {
+    private final Supplier<SpotMeter> meters;
     private final GreenLattice lattice;
     private final SpotGround[] spots;
     private final int[] inside;
 
-    private SpotGrid(GreenLattice lattice, SpotGround[] spots) {
+    private SpotGrid(Supplier<SpotMeter> meters, GreenLattice lattice, SpotGround[] spots) {
+        this.meters = meters;
         this.lattice = lattice;
         this.spots = spots;
         this.inside = IntStream.range(0, spots.length)
@@ -33,9 +36,11 @@ public final class SpotGrid {
     public static SpotGrid measure(Green green, PuttingArea area, GreenSpeed speed, Policy policy) {
         Outline outline = green.hole().green();
         GreenLattice lattice = GreenLattice.over(outline, 0);
+        Supplier<SpotMeter> meters = () ->
+                new SpotMeter(green.ground(), new LeaveMeter(green.ground().surface(), area, speed, policy), speed, policy);
         SpotGround[] spots = new SpotGround[lattice.size()];
         IntStream.range(0, lattice.rows()).parallel().forEach(row -> {
-            SpotMeter meter = new SpotMeter(green.ground(), area, speed, policy);
+            SpotMeter meter = meters.get();
             for (int cell = row * lattice.columns(); cell < (row + 1) * lattice.columns(); cell++) {
                 MapPoint spot = lattice.spot(cell);
                 if (outline.contains(spot)) {
@@ -43,11 +48,16 @@ public final class SpotGrid {
                 }
             }
         });
-        return new SpotGrid(lattice, spots);
+        return new SpotGrid(meters, lattice, spots);
     }
 
     public GreenLattice lattice() {
         return lattice;
+    }
+
+    /** A meter by which the lattice was measured, for other spots; for one thread. */
+    public SpotMeter meter() {
+        return meters.get();
     }
 
     /** The cells within the outline, row by row from the south-west. */

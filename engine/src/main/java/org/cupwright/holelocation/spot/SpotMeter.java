@@ -16,9 +16,9 @@ public final class SpotMeter {
     private final double marginalSlope;
     private final double wideMetres;
 
-    public SpotMeter(Ground ground, PuttingArea area, GreenSpeed speed, Policy policy) {
+    SpotMeter(Ground ground, LeaveMeter leaves, GreenSpeed speed, Policy policy) {
         this.ground = ground;
-        this.leaves = new LeaveMeter(ground.surface(), area, speed, policy);
+        this.leaves = leaves;
         this.marginalSlope = policy.get(SlopePolicy.WIDE_GRADE_SHARE) * speed.rollingResistance();
         this.wideMetres = policy.get(SlopePolicy.WIDE_GRADE_METRES);
     }
@@ -36,6 +36,6 @@ public final class SpotMeter {
                 plane.get().slopeStandardError(),
                 ground.bendAt(spot, Ground.DISC_RADIUS_METRES).map(BendFit::greatest),
                 slope > marginalSlope ? ground.bendAt(spot, wideMetres).map(BendFit::greatest) : Optional.empty(),
-                leaves.at(spot.east(), spot.north(), plane.get()));
+                leaves.at(spot, plane.get()));
     }
 }

@@ -1,7 +1,7 @@
 package org.cupwright.rotation.counting;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.LongPredicate;
@@ -21,7 +21,7 @@ public final class CountingTable {
     private final long mask;
     private final LongUnaryOperator endCost;
     private final LongPredicate worthAsking;
-    private final Map<Long, Long> known = new HashMap<>();
+    private final TallyMap known = new TallyMap();
 
     /**
      * A table over the splits in {@code splits}.
@@ -46,23 +46,29 @@ public final class CountingTable {
         if (Tally.holes(key) == greens.size()) {
             return endCost.applyAsLong(key);
         }
-        Long before = known.get(key);
-        if (before != null) {
+        long before = known.get(key);
+        if (before != TallyMap.ABSENT) {
             return before;
         }
+        long least = worthAsking.test(key) ? leastOfOptions(key) : IMPOSSIBLE;
+        known.put(key, least);
+        return least;
+    }
+
+    private long leastOfOptions(long key) {
         long least = IMPOSSIBLE;
-        if (worthAsking.test(key)) {
-            for (Option option : greens.get(Tally.holes(key))) {
-                least = Math.min(least, option.cost() + leastFrom(key + option.tally()));
+        for (Option option : greens.get(Tally.holes(key))) {
+            least = Math.min(least, option.cost() + leastFrom(key + option.tally()));
+            if (least == 0) {
+                break; // no cost is negative: nothing is less
             }
         }
-        known.put(key, least);
         return least;
     }
 
     /** The cheapest option of each kind that this table tells apart. */
     private List<Option> seen(List<Option> options) {
-        Map<Long, Long> least = new java.util.LinkedHashMap<>();
+        Map<Long, Long> least = new LinkedHashMap<>();
         options.forEach(option -> least.merge(option.tally() & mask, option.cost(), Math::min));
         List<Option> seen = new ArrayList<>();
         least.forEach((tally, cost) -> seen.add(new Option(tally, cost)));

@@ -11,6 +11,7 @@ import org.cupwright.course.Course;
 import org.cupwright.course.CourseFrame;
 import org.cupwright.course.Hole;
 import org.cupwright.course.LineOfPlay;
+import org.cupwright.course.Tee;
 import org.cupwright.green.survey.CoordinateFrame;
 import org.cupwright.green.survey.Finding;
 import org.cupwright.green.survey.FindingKind;
@@ -95,14 +96,15 @@ public final class CourseOutlines {
         List<String> names = HoleNames.of(drafts, findings);
         List<Hole> holes = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
-            holes.add(hole(names.get(i), drafts.get(i), surroundings));
+            HoleDraft draft = drafts.get(i);
+            holes.add(hole(names.get(i), draft, surroundings, surroundings.teesOf(draft, drafts)));
         }
         tellUnknownDirections(names);
         holes.sort(Comparator.comparing(Hole::id, RoundOrder.byName()));
         return holes;
     }
 
-    private Hole hole(String id, HoleDraft draft, Surroundings surroundings) {
+    private Hole hole(String id, HoleDraft draft, Surroundings surroundings, List<Tee> tees) {
         Optional<HoleLine> line = draft.line();
         return new Hole(
                 id,
@@ -111,7 +113,7 @@ public final class CourseOutlines {
                 line.map(HoleLine::par).orElseGet(OptionalInt::empty),
                 line.map(HoleLine::distMetres).orElseGet(OptionalDouble::empty),
                 surroundings.hazardsNear(draft.green().outline().polygon()),
-                surroundings.teesOf(draft),
+                tees,
                 List.of());
     }
 

@@ -72,10 +72,15 @@ final class Surroundings {
                 .toList();
     }
 
-    /** The tees that carry the hole's ref and, of those without a ref, the ones at the start of its line. */
-    List<Tee> teesOf(HoleDraft draft) {
+    /**
+     * The tees at the start of a hole's line; where no line is drawn, those that carry its ref, if no other hole has the same.
+     */
+    List<Tee> teesOf(HoleDraft draft, List<HoleDraft> all) {
+        long namesakes =
+                all.stream().filter(other -> other.ref().equals(draft.ref())).count();
+        boolean byRef = draft.line().isEmpty() && draft.ref().isPresent() && namesakes == 1;
         return tees.stream()
-                .filter(tee -> tee.ref.isPresent() ? tee.ref.equals(draft.ref()) : startsAt(tee.tee, draft))
+                .filter(tee -> byRef ? tee.ref.equals(draft.ref()) : startsAt(tee.tee, draft))
                 .map(MapTee::tee)
                 .toList();
     }

@@ -190,6 +190,15 @@ class CourseOutlinesTest {
     }
 
     @Test
+    void givesTeesByTheirRefOnlyWhereOneHoleHasIt() {
+        InventedMap map =
+                new InventedMap().green(0, 0, 12, ",\"ref\":\"7\"").area(300, 0, 5, "\"golf\":\"tee\",\"ref\":\"7\"");
+        assertThat(map.read().course().find("7").orElseThrow().tees()).hasSize(1);
+        map.green(600, 0, 12, ",\"ref\":\"7\"");
+        assertThat(map.read().course().find("7").orElseThrow().tees()).isEmpty();
+    }
+
+    @Test
     void takesUntaggedPolygonsForGreensAndSaysSo() {
         ReadCourse read = new InventedMap().area(0, 0, 12, "\"ref\":\"1\"").read();
         assertThat(ids(read)).containsExactly("1");

@@ -1,0 +1,55 @@
+package org.cupwright.app.cli;
+
+import org.cupwright.app.desk.Spot;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Side;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+
+/** Reads arguments that have a form of their own. */
+final class Arguments {
+    private final CommandSpec spec;
+
+    Arguments(CommandSpec spec) {
+        this.spec = spec;
+    }
+
+    /** {@code E,N}. */
+    MapPoint point(String option, String text) {
+        String[] parts = text.split(",", -1);
+        if (parts.length == 2) {
+            double east = number(option, parts[0], text);
+            double north = number(option, parts[1], text);
+            return new MapPoint(east, north);
+        }
+        throw wrong(option + " takes two numbers, E,N in the course's frame, not '" + text + "'.", text);
+    }
+
+    private double number(String option, String part, String text) {
+        try {
+            double value = Double.parseDouble(part.strip());
+            if (Double.isFinite(value)) {
+                return value;
+            }
+        } catch (NumberFormatException notOne) {
+            throw wrong(option + " takes two numbers, E,N in the course's frame, not '" + text + "'.", text);
+        }
+        throw wrong(option + " takes two finite numbers, not '" + text + "'.", text);
+    }
+
+    /** {@code 22} and {@code L5}. */
+    Spot.Paced paced(double on, String sideText) {
+        if (!sideText.matches("(?i)[LR][0-9]{1,3}([.][0-9]{1,3})?")) {
+            throw wrong("--side takes L or R and paces, such as L5, not '" + sideText + "'.", sideText);
+        }
+        if (!(on >= 0 && on < 1000)) {
+            throw wrong("--on takes paces of 0 and more, not " + on + ".", Double.toString(on));
+        }
+        Side side = Character.toUpperCase(sideText.charAt(0)) == 'L' ? Side.LEFT : Side.RIGHT;
+        return new Spot.Paced(on, side, Double.parseDouble(sideText.substring(1)));
+    }
+
+    ParameterException wrong(String what, String value) {
+        return new ParameterException(spec.commandLine(), what, null, value);
+    }
+}

@@ -1,0 +1,76 @@
+package org.cupwright.app.cli;
+
+import java.time.Clock;
+import java.util.Optional;
+import org.cupwright.app.desk.AssessGreen;
+import org.cupwright.app.desk.AssessPosition;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.Spot;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Judges one position with every rule, or a whole green. */
+@Command(name = "assess", description = "Judges a position by every rule, or without --at and --on the whole green.")
+final class AssessCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private CupwrightCommand options;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private DayOptions day;
+
+    @Option(names = "--hole", paramLabel = "H", required = true, description = "The hole.")
+    private String hole;
+
+    @Option(names = "--at", paramLabel = "E,N", description = "The position, in the course's frame.")
+    private String at;
+
+    @Option(names = "--on", paramLabel = "P", description = "The position by paces on; with --side.")
+    private Double on;
+
+    @Option(
+            names = "--side",
+            paramLabel = "L5",
+            description = "Paces from the left (L) or right (R) edge, as seen from the fairway; with --on.")
+    private String side;
+
+    AssessCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        Task task = new Task(options, surroundings);
+        Clock clock = surroundings.clock();
+        DayQuestion question = day.question(options);
+        Optional<Spot> spot = spot();
+        AssessPrint print = new AssessPrint(task);
+        if (spot.isPresent()) {
+            print.position(new AssessPosition(task.folder(), clock).of(question, hole, spot.get()));
+        } else {
+            print.green(new AssessGreen(task.folder(), clock).of(question, hole));
+        }
+    }
+
+    private Optional<Spot> spot() {
+        Arguments arguments = new Arguments(spec);
+        if (at != null && (on != null || side != null)) {
+            throw arguments.wrong("Give the position by --at, or by --on and --side, not by both.", "");
+        }
+        if (at != null) {
+            return Optional.of(new Spot.At(arguments.point("--at", at)));
+        }
+        if ((on == null) != (side == null)) {
+            throw arguments.wrong("--on and --side go together.", "");
+        }
+        return on == null ? Optional.empty() : Optional.of(arguments.paced(on, side));
+    }
+}

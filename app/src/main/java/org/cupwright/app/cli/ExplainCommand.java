@@ -1,0 +1,29 @@
+package org.cupwright.app.cli;
+
+import org.cupwright.app.desk.ExplainHole;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+
+/** Says on one page why a hole was where it was. */
+@Command(name = "explain", description = "Says why a hole is, or was, where the day's plan put it.")
+final class ExplainCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private CupwrightCommand options;
+
+    @Option(names = "--hole", paramLabel = "H", required = true, description = "The hole.")
+    private String hole;
+
+    ExplainCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        Task task = new Task(options, surroundings);
+        ExplainHole explain = new ExplainHole(task.folder(), surroundings.clock());
+        new ExplainPrint(task).print(explain.of(options.course(), options.date(), hole));
+    }
+}

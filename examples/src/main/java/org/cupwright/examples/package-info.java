@@ -1,0 +1,2 @@
+/** Small programs on the engine that can be run and read. */
+package org.cupwright.examples;
