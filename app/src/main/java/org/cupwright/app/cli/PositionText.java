@@ -25,7 +25,8 @@ final class PositionText {
     }
 
     private String of(PlaceOnGreen place) {
-        String area = texts.say("area." + EnumNames.lowerCamel(place.third()) + "." + EnumNames.lowerCamel(place.lateral()));
+        String area =
+                texts.say("area." + EnumNames.lowerCamel(place.third()) + "." + EnumNames.lowerCamel(place.lateral()));
         String on = halves(place.onMetres());
         String side = halves(place.sideMetres());
         return texts.say(place.side() == Side.LEFT ? "place.left" : "place.right", area, on, side);

@@ -29,8 +29,11 @@ final class SqlSurveys implements SurveyStore {
 
     private static GreenSurvey survey(ResultSet row) throws SQLException {
         // a missing number reads as 0, which no cell and no σ can be
-        SurveyPoints points =
-                PointBlob.read(row.getBytes("points"), row.getInt("point_count"), row.getDouble("cell_metres"), row.getDouble("sigma_metres"));
+        SurveyPoints points = PointBlob.read(
+                row.getBytes("points"),
+                row.getInt("point_count"),
+                row.getDouble("cell_metres"),
+                row.getDouble("sigma_metres"));
         return new GreenSurvey(
                 row.getString("hole"), points, row.getInt("epsg"), row.getString("unit"), row.getString("source"));
     }
