@@ -1,0 +1,17 @@
+package org.cupwright.app.sheets;
+
+/** The paper a sheet is printed on. */
+public enum PaperSize {
+    A4("210mm 297mm"),
+    LETTER("8.5in 11in");
+
+    private final String css;
+
+    PaperSize(String css) {
+        this.css = css;
+    }
+
+    String css() {
+        return css;
+    }
+}
