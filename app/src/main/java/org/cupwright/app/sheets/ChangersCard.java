@@ -19,7 +19,8 @@ public final class ChangersCard {
     private static final int DRAWING_HEIGHT = 260;
     private static final List<String> TICKS = List.of(
             "cutter", "mallet", "puller", "setter", "soil", "water", "rag", "knife", "ballMarkTool", "pipe", "flags");
-    private static final List<String> CAUTIONS = List.of("blade", "play", "thunder", "frost", "spray", "heat", "alone", "local");
+    private static final List<String> CAUTIONS =
+            List.of("blade", "play", "thunder", "frost", "spray", "heat", "alone", "local");
 
     private final Texts texts;
 
@@ -62,8 +63,9 @@ public final class ChangersCard {
         out.element("td", "hole", hole.hole());
         out.open("td", "what");
         out.element("div", "where", hole.place().map(words::area).orElse(hole.fallback()));
-        hole.place().ifPresent(place -> out.element(
-                "div", "paces", texts.say("sheet.on", words.on(place)) + " · " + words.side(place)));
+        hole.place()
+                .ifPresent(place -> out.element(
+                        "div", "paces", texts.say("sheet.on", words.on(place)) + " · " + words.side(place)));
         out.element("div", "within", words.within(hole.goodWithinMetres()));
         out.close("td").open("td", "jobs");
         hole.place()
@@ -103,9 +105,13 @@ public final class ChangersCard {
         StringBuilder load = new StringBuilder();
         for (Third third : Third.values()) {
             long count = day.holes().stream()
-                    .filter(hole -> hole.place().map(place -> place.third() == third).orElse(false))
+                    .filter(hole ->
+                            hole.place().map(place -> place.third() == third).orElse(false))
                     .count();
-            load.append(load.length() > 0 ? " · " : "").append(count).append(" × ").append(flags.named(third));
+            load.append(load.length() > 0 ? " · " : "")
+                    .append(count)
+                    .append(" × ")
+                    .append(flags.named(third));
         }
         out.element("p", "load", texts.say("sheet.card.load", load.toString()));
     }
@@ -123,6 +129,7 @@ public final class ChangersCard {
         String rim = day.policy().get(SheetPolicy.WHITE_RIM) ? "sheet.card.whiteRim" : "sheet.card.plainRim";
         out.element("p", "note", texts.say(rim));
         String ring = day.policy().get(SheetPolicy.RING);
-        out.element("p", "note", ring.isBlank() ? texts.say("sheet.card.ringBlank") : texts.say("sheet.card.ring", ring));
+        out.element(
+                "p", "note", ring.isBlank() ? texts.say("sheet.card.ringBlank") : texts.say("sheet.card.ring", ring));
     }
 }

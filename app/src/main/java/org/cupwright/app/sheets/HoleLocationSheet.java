@@ -22,11 +22,12 @@ public final class HoleLocationSheet {
         Page page = new Page(day, texts);
         Xhtml out = page.start("locations");
         page.heading(texts.say("sheet.locations.title"), out);
-        String state = day.asCutAt()
-                .map(time -> texts.say("sheet.asCutAt", time))
-                .orElseGet(() -> texts.say("sheet.planned"));
+        String state =
+                day.asCutAt().map(time -> texts.say("sheet.asCutAt", time)).orElseGet(() -> texts.say("sheet.planned"));
         out.element("p", "state", state + " · " + texts.say("sheet.greenSpeed", texts.number(day.speedFeet(), 1)));
-        int half = day.holes().size() > 9 ? (day.holes().size() + 1) / 2 : day.holes().size();
+        int half = day.holes().size() > 9
+                ? (day.holes().size() + 1) / 2
+                : day.holes().size();
         out.open("table", "columns").open("tr");
         column(day.holes().subList(0, half), day, out);
         if (half < day.holes().size()) {
@@ -55,7 +56,9 @@ public final class HoleLocationSheet {
                 out.element("td", "paces", texts.say("sheet.on", words.on(place)) + " · " + words.side(place));
                 out.element("td", "flag", flags.named(place.third()));
             } else {
-                out.element("td", "where", hole.fallback()).element("td", "paces", "").element("td", "flag", "");
+                out.element("td", "where", hole.fallback())
+                        .element("td", "paces", "")
+                        .element("td", "flag", "");
             }
             out.close("tr");
         }

@@ -60,8 +60,7 @@ final class Pdf {
     }
 
     private static void font(PdfRendererBuilder builder, String file, int weight) {
-        builder.useFont(
-                () -> stream(file), FAMILY, weight, PdfRendererBuilder.FontStyle.NORMAL, true);
+        builder.useFont(() -> stream(file), FAMILY, weight, PdfRendererBuilder.FontStyle.NORMAL, true);
     }
 
     private static InputStream stream(String file) {
