@@ -100,7 +100,7 @@ class GreenJudgeTest {
 
     @Test
     void oldHolesComeCloserBeforeTheyAreSetAside() {
-        GroundItem[] holes = crowd(2.6);
+        GroundItem[] holes = crowd(2.6, 2);
         GreenJudge crowded = judge(ROUND, plane(0.01), Days.dry(10, holes));
         assertThat(conceded(crowded)).containsExactly(Concession.OLD_HOLE_CLOSER);
         for (Judgement candidate : crowded.judgeGreen().candidates()) {
@@ -110,16 +110,16 @@ class GreenJudgeTest {
                 assertThat(oldHole.value().orElseThrow()).isGreaterThanOrEqualTo(2.44);
             }
         }
-        assertThat(conceded(judge(ROUND, plane(0.01), Days.dry(10, crowd(1))))).containsExactly(Concession.OLD_HOLE);
+        assertThat(conceded(judge(ROUND, plane(0.01), Days.dry(10, crowd(1, 6))))).containsExactly(Concession.OLD_HOLE);
     }
 
-    /** Resting holes all over, the nearest at a distance from the middle. */
-    private static GroundItem[] crowd(double nearest) {
+    /** Resting holes on a square grid about the middle, which stays free. */
+    private static GroundItem[] crowd(double apart, int each) {
         List<GroundItem> holes = new ArrayList<>();
-        for (int east = -2; east <= 2; east++) {
-            for (int north = -2; north <= 2; north++) {
+        for (int east = -each; east <= each; east++) {
+            for (int north = -each; north <= each; north++) {
                 if (east != 0 || north != 0) {
-                    holes.add(Days.restingHole(nearest * east, nearest * north, 5));
+                    holes.add(Days.restingHole(apart * east, apart * north, 5));
                 }
             }
         }

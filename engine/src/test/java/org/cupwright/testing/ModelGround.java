@@ -29,6 +29,8 @@ public record ModelGround(
         Optional<Outline> gap,
         RestsOn restsOn)
         implements Ground {
+    private static final DiscQuadrature DISC = new DiscQuadrature(DISC_RADIUS_METRES);
+
     /** Ground known without error. */
     public static ModelGround exact(Surface surface) {
         return new ModelGround(surface, 0, 0, 0, Optional.empty(), RestsOn.SURVEY);
@@ -74,7 +76,7 @@ public record ModelGround(
         if (coverageAt(point) != Coverage.KNOWN) {
             return Optional.empty();
         }
-        double[] fit = new DiscQuadrature(DISC_RADIUS_METRES).of(known, point);
+        double[] fit = DISC.of(known, point);
         double variance = slopeError * slopeError;
         return Optional.of(new PlaneFit(fit[0], fit[1], variance, 0, variance));
     }
@@ -84,7 +86,8 @@ public record ModelGround(
         if (restsOn != RestsOn.SURVEY || coverageAt(point) != Coverage.KNOWN) {
             return Optional.empty();
         }
-        double[] fit = new DiscQuadrature(discRadiusMetres).of(known, point);
+        DiscQuadrature disc = discRadiusMetres == DISC_RADIUS_METRES ? DISC : new DiscQuadrature(discRadiusMetres);
+        double[] fit = disc.of(known, point);
         double each = bendErrorPoints / (200 * discRadiusMetres);
         double variance = each * each;
         // the same error in every direction: var(u'Hu) = variance

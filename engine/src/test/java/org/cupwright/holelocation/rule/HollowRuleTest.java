@@ -1,7 +1,6 @@
 package org.cupwright.holelocation.rule;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.data.Offset.offset;
 import static org.cupwright.holelocation.rule.RuleAssert.assertRule;
 
 import org.cupwright.course.Outline;
@@ -46,8 +45,8 @@ class HollowRuleTest {
 
     @Test
     void theDepthIsThatToWhichTheHollowFills() {
-        // the rim is seen through the lattice, so a little lower than it is
-        assertThat(inBowl(0.04, 0).value().orElseThrow()).isCloseTo(40, offset(2.0));
+        // the rim is seen through the lattice, whose lowest way over it runs 0.06 m inside: 38 mm there
+        assertThat(inBowl(0.04, 0).value().orElseThrow()).isBetween(37.5, 40.0);
     }
 
     @Test
