@@ -20,10 +20,9 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
 
 class FactCheckTest {
-    private static final Outline GREEN =
-            new Outline((Polygon) new Area.Around(new MapPoint(10, 10), 12).toGeometry());
-    private static final FactCheck CHECK = new FactCheck(new Course(
-            "made-up", "Invented", new CourseFrame(25832, ZoneOffset.UTC), List.of(Hole.of("7", GREEN))));
+    private static final Outline GREEN = new Outline((Polygon) new Area.Around(new MapPoint(10, 10), 12).toGeometry());
+    private static final FactCheck CHECK = new FactCheck(
+            new Course("made-up", "Invented", new CourseFrame(25832, ZoneOffset.UTC), List.of(Hole.of("7", GREEN))));
 
     private static List<String> asks(String hole, Payload payload) {
         return CHECK.check(on("2024-05-01T05:00:00Z", hole, payload)).stream()
@@ -47,8 +46,7 @@ class FactCheckTest {
     @Test
     void asksWhetherInchesWereTypedForMillimetres() {
         assertThat(asks("7", depth(110, 27))).isEmpty();
-        assertThat(asks("7", depth(4.25, 1)))
-                .containsExactly("fact.inchesForMillimetres", "fact.inchesForMillimetres");
+        assertThat(asks("7", depth(4.25, 1))).containsExactly("fact.inchesForMillimetres", "fact.inchesForMillimetres");
         assertThat(asks("7", depth(900, 27))).containsExactly("fact.unlikelyMeasure");
         assertThat(asks("", new CrewNote.StopSet("old one", 5))).containsExactly("fact.inchesForMillimetres");
     }
@@ -75,7 +73,8 @@ class FactCheckTest {
         assertThatThrownBy(() -> on("2024-05-01T05:00:00Z", "", cut(1, 1))).hasMessageContaining("name its hole");
         assertThatThrownBy(() -> depth(-1, 20)).hasMessageContaining("hole depth");
         assertThatThrownBy(() -> new CareWork.Irrigated(Double.NaN)).hasMessageContaining("irrigation");
-        assertThatThrownBy(() -> new DayReading.SpeedRead(40, OptionalDouble.empty())).hasMessageContaining("speed");
+        assertThatThrownBy(() -> new DayReading.SpeedRead(40, OptionalDouble.empty()))
+                .hasMessageContaining("speed");
         assertThatThrownBy(() -> new Area.Drawn(
                         List.of(new MapPoint(0, 0), new MapPoint(2, 2), new MapPoint(2, 0), new MapPoint(0, 2))))
                 .hasMessageContaining("crosses itself");

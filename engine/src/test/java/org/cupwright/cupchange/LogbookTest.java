@@ -103,9 +103,10 @@ class LogbookTest {
     @Test
     void letsCorrectionsInACircleWait() {
         Fact one = on("2024-05-02T08:00:00Z", "", Correction.withdrawing(FIRST.id()));
-        Fact circleA = MadeFacts.fact(SECOND.id(), one.happenedAt(), Optional.empty(), Correction.withdrawing(one.id()));
-        Fact circleB = MadeFacts.fact(
-                one.id(), one.happenedAt(), Optional.empty(), Correction.withdrawing(circleA.id()));
+        Fact circleA =
+                MadeFacts.fact(SECOND.id(), one.happenedAt(), Optional.empty(), Correction.withdrawing(one.id()));
+        Fact circleB =
+                MadeFacts.fact(one.id(), one.happenedAt(), Optional.empty(), Correction.withdrawing(circleA.id()));
         Logbook book = Logbook.of(List.of(circleA, circleB, FIRST));
         assertThat(book.facts()).containsExactly(FIRST);
         assertThat(book.waiting()).hasSize(2);

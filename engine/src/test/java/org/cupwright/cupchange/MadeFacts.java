@@ -79,7 +79,8 @@ public final class MadeFacts {
         return switch (random.nextInt(14)) {
             case 0, 1, 2, 3 -> changed(random);
             case 4 -> new PlugWork.PlugSeen(place(random), pick(random, PlugWork.PlugLook.values()));
-            case 5 -> new PlugWork.PlugTended(place(random), pick(random, PlugWork.PlugCare.values()), Optional.empty());
+            case 5 ->
+                new PlugWork.PlugTended(place(random), pick(random, PlugWork.PlugCare.values()), Optional.empty());
             case 6 -> marked(random, day);
             case 7 -> new CareWork.Maintained(pick(random, CareWork.Upkeep.values()));
             case 8 -> new CareWork.Irrigated(random.nextInt(0, 6));

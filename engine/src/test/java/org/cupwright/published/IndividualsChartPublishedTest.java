@@ -21,7 +21,8 @@ class IndividualsChartPublishedTest {
         assertThat(chart.meanMove()).isCloseTo(5.32632, within(0.000005));
         assertThat(chart.upperLimit()).isCloseTo(94.5557, within(0.00005));
         assertThat(chart.lowerLimit()).isCloseTo(66.2243, within(0.00005));
-        assertThat(chart.upperMoveLimit()).isCloseTo(17.4011, within(0.00006)); // half a digit of MR̄ and of the product
+        assertThat(chart.upperMoveLimit())
+                .isCloseTo(17.4011, within(0.00006)); // half a digit of MR̄ and of the product
         assertThat(chart.outside()).isEmpty();
     }
 

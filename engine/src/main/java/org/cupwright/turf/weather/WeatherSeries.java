@@ -55,6 +55,10 @@ public final class WeatherSeries implements WeatherProvider {
         return Optional.ofNullable(days.lowerEntry(day)).map(NavigableMap.Entry::getValue);
     }
 
+    List<WeatherDay> between(LocalDate first, LocalDate last) {
+        return List.copyOf(days.subMap(first, true, last, true).values());
+    }
+
     Optional<WeatherDay> firstAfter(LocalDate day) {
         return Optional.ofNullable(days.higherEntry(day)).map(NavigableMap.Entry::getValue);
     }

@@ -8,6 +8,8 @@ public enum WeatherSource {
     FORECAST,
     /** What the record has at this time of year. */
     CLIMATE,
+    /** As the last weeks of a record that has not seen this time of year yet. */
+    RECENT,
     /** Nothing is known: growth is taken to be middling. */
     ASSUMED;
 
