@@ -154,7 +154,7 @@ public final class BallRoller {
     private void turnOrRest(RollState state) {
         double slope = Math.hypot(state.jet.zx, state.jet.zy);
         if (slope <= motion.rollingResistance()) {
-            state.end = RollEnd.REST;
+            state.rest();
             return;
         }
         double mapSpeed = TURNING_METRES_PER_SECOND / Math.sqrt(1 + slope * slope);
@@ -183,7 +183,7 @@ public final class BallRoller {
         state.keep();
         PlaneFinish.move(state, rest, 1);
         if (edge.holds(state.east, state.north)) {
-            state.end = RollEnd.REST;
+            state.rest();
             return;
         }
         toEdge(state, share -> PlaneFinish.move(state, rest, share));

@@ -72,6 +72,12 @@ public final class RollState {
         pathGroundMetres += byPathGroundMetres;
     }
 
+    void rest() {
+        velocityEast = 0;
+        velocityNorth = 0;
+        end = RollEnd.REST;
+    }
+
     /** Remembers the ball as it is, for {@link #goBack}. */
     void keep() {
         before.copyFrom(this);
