@@ -19,7 +19,8 @@ final class FindingGroups {
     List<String> said(List<Message> findings) {
         Map<Message, List<String>> holes = new LinkedHashMap<>();
         for (Message finding : findings) {
-            boolean ofHole = !finding.arguments().isEmpty() && finding.arguments().get(0) instanceof Message.Name;
+            boolean ofHole =
+                    !finding.arguments().isEmpty() && finding.arguments().get(0) instanceof Message.Name;
             Message same = ofHole ? without(finding) : finding;
             List<String> names = holes.computeIfAbsent(same, key -> new ArrayList<>());
             if (ofHole) {
@@ -33,7 +34,8 @@ final class FindingGroups {
 
     private static Message without(Message finding) {
         return new Message(
-                finding.key(), finding.arguments().subList(1, finding.arguments().size()));
+                finding.key(),
+                finding.arguments().subList(1, finding.arguments().size()));
     }
 
     private static Message with(Message finding, List<String> names) {

@@ -87,7 +87,8 @@ final class ImportCommand implements Runnable {
     @Override
     public void run() {
         Task task = new Task(options, surroundings);
-        ImportCourse importing = new ImportCourse(task.folder(), task.day(surroundings.clock().getZone()));
+        ImportCourse importing =
+                new ImportCourse(task.folder(), task.day(surroundings.clock().getZone()));
         ImportResult result = importing.run(request(), new ProgressLine(task));
         ImportPrint print = new ImportPrint(task.texts());
         task.print(options.json() ? Json.document(print.json(result)) : print.page(result));

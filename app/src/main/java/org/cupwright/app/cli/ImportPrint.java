@@ -79,7 +79,8 @@ final class ImportPrint {
     }
 
     private String where(FileFinding found) {
-        return Path.of(found.file()).getFileName() + ", " + texts.say(found.finding().where());
+        return Path.of(found.file()).getFileName() + ", "
+                + texts.say(found.finding().where());
     }
 
     ObjectNode json(ImportResult result) {

@@ -51,7 +51,8 @@ public final class ImportCourse {
     }
 
     /** What the files add. */
-    private record Added(Points points, List<GreenSurvey> surveys, Optional<LevelSpots> levels, Optional<String> unit) {}
+    private record Added(
+            Points points, List<GreenSurvey> surveys, Optional<LevelSpots> levels, Optional<String> unit) {}
 
     public ImportResult run(ImportRequest request, Progress progress) {
         checkId(request.courseId());
@@ -63,12 +64,7 @@ public final class ImportCourse {
             folder.write(stores -> store(stores, course, added));
         }
         return new ImportResult(
-                course,
-                added.unit(),
-                added.points(),
-                known(course, before, added),
-                findings,
-                !request.dryRun());
+                course, added.unit(), added.points(), known(course, before, added), findings, !request.dryRun());
     }
 
     private static void store(Stores stores, Course course, Added added) {

@@ -57,8 +57,7 @@ record SurveyCheck(boolean usable, List<Finding> findings) {
         }
         double points = 2 * 100 * medianSlopeError(hole, ground);
         if (points > GOOD_FOR_JUDGING_POINTS) {
-            findings.add(
-                    Finding.of(FindingKind.SLOPES_UNCERTAIN, Where.hole(hole.id()), new SlopePoints(points)));
+            findings.add(Finding.of(FindingKind.SLOPES_UNCERTAIN, Where.hole(hole.id()), new SlopePoints(points)));
         }
         return findings;
     }
@@ -78,7 +77,8 @@ record SurveyCheck(boolean usable, List<Finding> findings) {
                 }
             }
         }
-        double[] sorted = errors.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        double[] sorted =
+                errors.stream().mapToDouble(Double::doubleValue).sorted().toArray();
         return sorted.length == 0 ? 0 : sorted[sorted.length / 2];
     }
 }

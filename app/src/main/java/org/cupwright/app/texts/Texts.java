@@ -37,8 +37,7 @@ public final class Texts {
      */
     public static Optional<Texts> find(String language, UnitSystem units, double paceMetres) {
         Locale locale = Locale.forLanguageTag(language);
-        return MessageFile.find(language)
-                .map(file -> new Texts(locale, file, english(), units, paceMetres));
+        return MessageFile.find(language).map(file -> new Texts(locale, file, english(), units, paceMetres));
     }
 
     private static MessageFile english() {
