@@ -1,0 +1,43 @@
+package org.cupwright.app.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.cupwright.app.store.SqliteFolder;
+
+/** Runs command lines in this process on a data folder, on an invented morning. */
+final class InProcess {
+    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T05:00:00Z"), ZoneOffset.UTC);
+
+    private final Path data;
+
+    InProcess(Path data) {
+        this.data = data;
+    }
+
+    /** What a command line came to. */
+    record Result(int status, String out, String err) {}
+
+    Result run(Object... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        List<String> line =
+                new ArrayList<>(Arrays.stream(arguments).map(Object::toString).toList());
+        line.addAll(List.of("--data", data.toString()));
+        Surroundings surroundings = new Surroundings(
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                CLOCK,
+                data,
+                folder -> new SqliteFolder(folder, CLOCK));
+        int status = new Cli(surroundings).run(line.toArray(String[]::new));
+        return new Result(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,130 @@
+package org.cupwright.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.cupwright.app.cli.InProcess.Result;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What {@code --json} writes keeps to the published schemas, and says what the course is. */
+class JsonShapesTest {
+    private static final Path SCHEMAS = Path.of("../docs/schemas");
+
+    @TempDir
+    static Path files;
+
+    private static InProcess cupwright;
+    private static Result imported;
+
+    @BeforeAll
+    static void importACourse() throws IOException {
+        cupwright = new InProcess(files.resolve("data"));
+        imported = cupwright.run(
+                "import",
+                "--course",
+                "made",
+                "--outlines",
+                MadeCourse.outlines(files, 3),
+                "--elevation",
+                MadeCourse.survey(files, 1, 1),
+                "--crs",
+                "EPSG:32626",
+                "--json");
+    }
+
+    private static JsonNode checked(String schemaName, Result result) throws IOException {
+        String text = Files.readString(SCHEMAS.resolve(schemaName + ".schema.json"));
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(text, InputFormat.JSON);
+        List<Error> errors = schema.validate(result.out(), InputFormat.JSON);
+        assertThat(errors).as(result.out() + result.err()).isEmpty();
+        return JsonMapper.shared().readTree(result.out());
+    }
+
+    @Test
+    void importKeepsItsShape() throws IOException {
+        JsonNode node = checked("import", imported);
+        assertThat(imported.status()).isZero();
+        assertThat(node.path("crs").asString()).isEqualTo("EPSG:32626");
+        assertThat(node.path("points").path("read").asInt()).isEqualTo(3000);
+        assertThat(node.path("holes").path(0).path("restsOn").asString()).isEqualTo("survey");
+        assertThat(node.path("holes").path(1).path("restsOn").asString()).isEqualTo("outline");
+        assertThat(node.path("holes").path(0).path("areaSquareMetres").asDouble())
+                .isEqualTo(484);
+    }
+
+    @Test
+    void assessOfAPositionKeepsItsShape() throws IOException {
+        Result result = cupwright.run("assess", "--hole", "1", "--on", "12", "--side", "L11", "--json");
+        JsonNode node = checked("assess-position", result);
+        assertThat(result.status()).isZero();
+        assertThat(node.path("position").path("onPaces").asDouble()).isEqualTo(12);
+        assertThat(node.path("position").path("side").asString()).isEqualTo("L");
+        JsonNode level = node.path("rules").path(0);
+        assertThat(level.path("value").asDouble()).isBetween(0.9, 1.6);
+        assertThat(level.path("outcome").asString()).isEqualTo("pass");
+    }
+
+    @Test
+    void assessOfAGreenKeepsItsShape() throws IOException {
+        for (String hole : List.of("1", "2")) {
+            Result result = cupwright.run("--json", "assess", "--hole", hole);
+            JsonNode shares = checked("assess-green", result).path("shares");
+            double sum = 0;
+            for (JsonNode share : shares) {
+                sum += share.asDouble();
+            }
+            assertThat(sum).isCloseTo(1, org.assertj.core.data.Offset.offset(2e-4));
+        }
+    }
+
+    @Test
+    void rollKeepsItsShape() throws IOException {
+        Result result = cupwright.run(
+                "roll", "--hole", "1", "--from", "500011,4400011", "--heading", "0", "--launch", "1.5", "--json");
+        JsonNode node = checked("roll", result);
+        assertThat(node.path("end").asString()).isEqualTo("rest");
+        assertThat(node.path("stop").path("north").asDouble()).isGreaterThan(4_400_011);
+    }
+
+    @Test
+    void planAndExplainKeepTheirShapes() throws IOException {
+        Result plan = cupwright.run("plan", "--json");
+        JsonNode node = checked("plan", plan);
+        assertThat(plan.status()).isZero();
+        assertThat(node.path("days").path(0).path("holes").size()).isEqualTo(3);
+        Result explained = cupwright.run("explain", "--hole", "2", "--json");
+        JsonNode why = checked("explain", explained);
+        assertThat(why.path("position"))
+                .isEqualTo(node.path("days").path(0).path("holes").path(1).path("position"));
+    }
+
+    @Test
+    void policyKeepsItsShape() throws IOException {
+        JsonNode node = checked("policy", cupwright.run("policy", "--json"));
+        assertThat(node.path("settings").size()).isGreaterThan(40);
+    }
+
+    @Test
+    void problemsKeepTheirShape() throws IOException {
+        Result unknownHole = cupwright.run("assess", "--hole", "77", "--json");
+        assertThat(unknownHole.status()).isEqualTo(1);
+        JsonNode node = checked("error", unknownHole);
+        assertThat(node.path("value").asString()).isEqualTo("77");
+        Result wrongUsage = cupwright.run("assess", "--nonsense", "--json");
+        assertThat(wrongUsage.status()).isEqualTo(2);
+        checked("error", wrongUsage);
+    }
+}

@@ -1,0 +1,140 @@
+package org.cupwright.app.texts;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.cupwright.app.desk.Settings;
+import org.cupwright.green.survey.FindingKind;
+import org.cupwright.holelocation.RuleId;
+import org.cupwright.policy.EnumNames;
+import org.cupwright.rotation.Term;
+
+/** Every key that the engine and the app can ask a sentence for, found in their sources. */
+final class SentenceKeys {
+    private static final Path ENGINE = Path.of("../engine/src/main/java/org/cupwright");
+    private static final Path APP = Path.of("src/main/java/org/cupwright/app");
+
+    private SentenceKeys() {}
+
+    /** Keys that must have a sentence. */
+    static Set<String> needed() {
+        Set<String> keys = new TreeSet<>();
+        Settings.catalogue().settings().forEach(setting -> keys.add(setting.sentenceKey()));
+        for (FindingKind kind : FindingKind.values()) {
+            keys.add(kind.key());
+            if (kind != FindingKind.FEATURE_LEFT_OUT) {
+                keys.add(kind.tryKey()); // a feature left out keeps the advice of its trouble
+            }
+        }
+        keys.addAll(literals(ENGINE, "\"((?:survey|rotation)\\.(?:where|whyNot|reason|finding)\\.[A-Za-z]+)\""));
+        addRotation(keys);
+        for (RuleId rule : RuleId.values()) {
+            keys.add("rule." + rule.id());
+            words(rule).forEach(word -> keys.add("rule." + rule.id() + "." + word));
+        }
+        keys.addAll(literals(APP, "(?:Message\\.of|say)\\(\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\""));
+        return keys;
+    }
+
+    /** Whether app or engine can ask for a key: it is needed, stands in a source, or begins as a key made up there. */
+    static boolean used(String key) {
+        String source = String.join("\n", sources(ENGINE)) + String.join("\n", sources(APP));
+        boolean whole = source.contains('"' + key + '"');
+        String beginning = key.substring(0, key.lastIndexOf('.') + 1);
+        boolean madeUp = !beginning.isEmpty() && source.contains('"' + beginning + '"');
+        boolean placed = key.startsWith("area.") && source.contains("\"area.\"");
+        return whole || (madeUp && !key.startsWith("rule.") && !key.startsWith("rotation.")) || placed;
+    }
+
+    private static void addRotation(Set<String> keys) {
+        Path rotation = ENGINE.resolve("rotation");
+        for (String reason : literals(rotation.resolve("Reasons.java"), "reason\\(\\s*\"([A-Za-z]+)\"")) {
+            keys.add("rotation.reason." + reason);
+        }
+        for (String yesterday : literals(rotation.resolve("Reasons.java"), "\"((?:near|from)Yesterday)\"")) {
+            keys.add("rotation.reason." + yesterday);
+        }
+        for (String rule : literals(rotation.resolve("Reasons.java"), "[ (]rule\\(\"([A-Za-z]+)\"")) {
+            keys.add("rotation.reason." + rule);
+            keys.add("rotation.reason." + rule + "Measured");
+        }
+        for (String file : List.of("Findings.java", "OpenGreens.java")) {
+            for (String finding : literals(
+                    rotation.resolve(file), "(?:name|parts|leftOut)\\(\\s*\"([A-Za-z]+)\"|\"(\\w+)\", green\\)")) {
+                keys.add("rotation.finding." + finding);
+            }
+        }
+        for (Term term : Term.values()) {
+            keys.add("rotation.whyNot." + EnumNames.lowerCamel(term));
+            if (term.ofTheWholeDay()) {
+                keys.add("rotation.finding." + EnumNames.lowerCamel(term));
+            }
+        }
+    }
+
+    /** The last parts of the keys a rule can answer with, from its source. */
+    private static Set<String> words(RuleId rule) {
+        String name = Character.toUpperCase(rule.id().charAt(0)) + rule.id().substring(1) + "Rule.java";
+        Path file = ENGINE.resolve("holelocation/rule").resolve(name);
+        String source = String.join("\n", sources(file));
+        Set<String> words = new TreeSet<>(literals(file, "(?:saying\\(|bare\\([^;]*?, )\"([A-Za-z]+)\""));
+        for (String outcome : literals(file, "Grade\\.of\\(Outcome\\.([A-Z]+)\\)")) {
+            words.add(outcome.toLowerCase(Locale.ROOT));
+        }
+        if (source.contains("Distances.outcome(")) {
+            words.addAll(List.of("pass", "caution", "fail"));
+        }
+        if (source.contains("Grade.between(")) {
+            words.addAll(List.of("pass", "caution", "check", "fail"));
+        }
+        if (source.contains("Finding.worst(")) {
+            words.addAll(List.of("gap", "notChecked"));
+        }
+        if (source.contains("notChecked()")) {
+            words.add("notChecked");
+        }
+        return words;
+    }
+
+    private static Set<String> literals(Path place, String pattern) {
+        Set<String> found = new TreeSet<>();
+        for (String source : sources(place)) {
+            Matcher matcher = Pattern.compile(pattern).matcher(source);
+            while (matcher.find()) {
+                for (int group = 1; group <= matcher.groupCount(); group++) {
+                    if (matcher.group(group) != null) {
+                        found.add(matcher.group(group));
+                    }
+                }
+            }
+        }
+        return found;
+    }
+
+    private static List<String> sources(Path place) {
+        try (Stream<Path> files = Files.walk(place)) {
+            List<Path> java = files.filter(file -> file.toString().endsWith(".java"))
+                    .sorted()
+                    .toList();
+            return java.stream().map(SentenceKeys::text).toList();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}

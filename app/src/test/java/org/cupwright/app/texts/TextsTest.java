@@ -1,0 +1,57 @@
+package org.cupwright.app.texts;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Length;
+import org.cupwright.units.Paces;
+import org.cupwright.units.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+class TextsTest {
+    private static Texts texts(UnitSystem units) {
+        return Texts.find("en", units, Paces.STANDARD_METRES).orElseThrow();
+    }
+
+    @Test
+    void lengthsAreShownInTheUnitsAskedFor() {
+        assertThat(texts(UnitSystem.METRIC).length(3.656)).isEqualTo("3.7 m");
+        assertThat(texts(UnitSystem.METRIC).length(0.61)).isEqualTo("0.61 m");
+        assertThat(texts(UnitSystem.METRIC).length(0.012)).isEqualTo("12 mm");
+        assertThat(texts(UnitSystem.IMPERIAL).length(3.656)).isEqualTo("12.0 ft");
+        assertThat(texts(UnitSystem.IMPERIAL).length(0.0254)).isEqualTo("1.00 in");
+        assertThat(texts(UnitSystem.PACES).length(3.656)).isEqualTo("4 paces");
+        assertThat(texts(UnitSystem.PACES).length(1.4)).isEqualTo("1½ paces");
+        assertThat(texts(UnitSystem.PACES).length(0.914)).isEqualTo("1 pace");
+    }
+
+    @Test
+    void aSentenceHoldsItsArgumentsInTheReadersUnits() {
+        Message message = Message.of("rule.edge.pass", new Length(4.57), new Length(3.656));
+        assertThat(texts(UnitSystem.METRIC).say(message)).isEqualTo("4.6 m from the edge, at least 3.7 m.");
+        assertThat(texts(UnitSystem.PACES).say(message)).isEqualTo("5 paces from the edge, at least 4 paces.");
+    }
+
+    @Test
+    void numbersChooseTheirSentence() {
+        Message one = Message.of("survey.pointsLeftOut", new Message.Count(1));
+        Message many = Message.of("survey.pointsLeftOut", new Message.Count(1234));
+        assertThat(texts(UnitSystem.METRIC).say(one))
+                .startsWith("One point lies")
+                .contains("was left out");
+        assertThat(texts(UnitSystem.METRIC).say(many))
+                .startsWith("1,234 points lie")
+                .contains("were left out");
+    }
+
+    @Test
+    void aKeyWithoutASentenceIsShownAsItIs() {
+        assertThat(texts(UnitSystem.METRIC).say(Message.of("no.such.key"))).isEqualTo("no.such.key");
+    }
+
+    @Test
+    void daysCarryTheirWeekday() {
+        assertThat(texts(UnitSystem.METRIC).day(LocalDate.of(2026, 6, 20))).isEqualTo("Sat 20 Jun 2026");
+    }
+}
