@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.cupwright.course.MapPoint;
+import org.cupwright.democourse.MadeSurface;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.Roll;
 import org.cupwright.roll.RollEnd;
-import org.cupwright.testing.MadeSurface;
 import org.cupwright.units.GreenSpeed;
 import org.cupwright.units.GreenSpeedReading;
 import org.cupwright.units.Heading;

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
+import org.cupwright.democourse.MadeSurface;
 import org.cupwright.green.Surface;
-import org.cupwright.testing.MadeSurface;
 import org.cupwright.testing.Shapes;
 import org.cupwright.units.GreenSpeed;
 import org.cupwright.units.Heading;
