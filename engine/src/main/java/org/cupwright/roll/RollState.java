@@ -25,6 +25,8 @@ public final class RollState {
     final RollingMotion.Acceleration first = new RollingMotion.Acceleration();
     final RollingMotion.Acceleration later = new RollingMotion.Acceleration();
 
+    final PlaneRest rest = new PlaneRest();
+
     /** The ball as it was before its last step; null in such a memory itself. */
     private final RollState before;
 
@@ -72,7 +74,7 @@ public final class RollState {
         pathGroundMetres += byPathGroundMetres;
     }
 
-    void rest() {
+    void comeToRest() {
         velocityEast = 0;
         velocityNorth = 0;
         end = RollEnd.REST;
