@@ -79,8 +79,7 @@ final class IndependentChecker {
             double share = ((at.east() - ring[i - 1].x) * dx + (at.north() - ring[i - 1].y) * dy) / (dx * dx + dy * dy);
             double on = Math.max(0, Math.min(1, share));
             nearest = Math.min(
-                    nearest,
-                    Math.hypot(ring[i - 1].x + on * dx - at.east(), ring[i - 1].y + on * dy - at.north()));
+                    nearest, Math.hypot(ring[i - 1].x + on * dx - at.east(), ring[i - 1].y + on * dy - at.north()));
         }
         return nearest;
     }
@@ -183,7 +182,8 @@ final class IndependentChecker {
             truth.at(x, y, jet);
             double v = Math.hypot(u, w);
             double slope = Math.hypot(jet.zx, jet.zy);
-            if (v < 0.002 && slope < RESISTANCE || Math.hypot(x - at.east(), y - at.north()) > 3) {
+            boolean rests = v < 0.002 && slope < RESISTANCE;
+            if (rests || Math.hypot(x - at.east(), y - at.north()) > 3) {
                 break;
             }
             u -= dt * 5 / 7 * 9.81 * (jet.zx + RESISTANCE * u / v);
