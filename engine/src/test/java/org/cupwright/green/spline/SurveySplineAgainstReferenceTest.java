@@ -106,6 +106,7 @@ class SurveySplineAgainstReferenceTest {
         return covariance;
     }
 
+    /** Between nodes a twentieth of the variance, so 2.5 % of a standard error. */
     @Test
     void covariancesAtTheNodesAreTheDenseOnesAndBetweenThemNearlySo() {
         FittedSpline fitted = new FittedSpline(equations, LAMBDA);
@@ -115,7 +116,7 @@ class SurveySplineAgainstReferenceTest {
 
         compare(covariances.at(1.75, 1.5), covarianceByHand(1.75, 1.5, 0.91, LAMBDA), 1e-6);
         compare(covariances.at(2.0, 1.25), covarianceByHand(2.0, 1.25, 0.91, LAMBDA), 1e-6);
-        compare(covariances.at(1.87, 1.38), covarianceByHand(1.87, 1.38, 0.91, LAMBDA), 0.03);
+        compare(covariances.at(1.87, 1.38), covarianceByHand(1.87, 1.38, 0.91, LAMBDA), 0.05);
     }
 
     /** Each entry to a share of the two standard deviations it belongs to. */
