@@ -57,8 +57,7 @@ public final class TurfFoldBenchmark {
         List<Fact> since = new ArrayList<>(book.between(from, end));
         since.add(late);
         System.out.printf(Locale.ROOT, "facts since the checkpoint before the late one %,d%n", since.size());
-        TurfState refolded =
-                timed("late by ninety days, refolded", 5, () -> good.at(Logbook.of(since), end));
+        TurfState refolded = timed("late by ninety days, refolded", 5, () -> good.at(Logbook.of(since), end));
         facts.add(late);
         check("late fact", refolded, TurfFold.fold(NOTHING, Logbook.of(facts).facts()));
     }
