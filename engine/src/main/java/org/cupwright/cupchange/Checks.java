@@ -2,7 +2,7 @@ package org.cupwright.cupchange;
 
 import java.util.OptionalDouble;
 
-/** What can never be right, whoever typed it. What merely looks wrong is asked about by {@link FactCheck}. */
+/** What can never be right, whoever typed it. What merely looks wrong is asked about in the package {@code check}. */
 final class Checks {
     private Checks() {}
 

@@ -1,7 +1,5 @@
 package org.cupwright.cupchange;
 
-import java.util.Locale;
-
 /** What a fact says. Each kind is a record of its own, grouped by what it is about. */
 public sealed interface Payload permits CupWork, PlugWork, GroundNote, CareWork, DayReading, CrewNote, Correction {
     /** Whether it makes sense for one hole only. */
@@ -9,7 +7,6 @@ public sealed interface Payload permits CupWork, PlugWork, GroundNote, CareWork,
 
     /** The kind as files and the store write it: the record's name in lower camel case. */
     default String kind() {
-        String name = getClass().getSimpleName();
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+        return PayloadKinds.nameOf(getClass());
     }
 }

@@ -3,6 +3,7 @@ package org.cupwright.turf.growth;
 import java.time.LocalDate;
 import org.cupwright.policy.Policy;
 import org.cupwright.turf.TurfPolicy;
+import org.cupwright.turf.weather.WeatherSource;
 
 /**
  * A clock in calendar days that slow growth stretches, and never beyond its cap.
@@ -48,6 +49,11 @@ public record GrowthClock(int growingDays, int slowDays, int capDays) {
     public double daysAt(double meanGrowth) {
         double share = (GROWING - meanGrowth) / (GROWING - SLOW);
         return growingDays + Math.min(1, Math.max(0, share)) * (slowDays - growingDays);
+    }
+
+    /** When a clock that started before anything is known of growth has run out at the latest. */
+    public ClockEnd latestFrom(LocalDate start) {
+        return new ClockEnd(start.plusDays(capDays - 1L), capDays, GrowthSeries.ASSUMED_GROWTH, WeatherSource.ASSUMED);
     }
 
     /** When the clock that starts on a day runs out. */

@@ -43,6 +43,11 @@ public final class GrowthSeries {
         return new GrowthSeries(from, sumBefore, sources);
     }
 
+    /** Whether the series begins on a day or before it. */
+    public boolean reachesBackTo(LocalDate day) {
+        return !day.isBefore(first);
+    }
+
     public double on(LocalDate day) {
         return sum(day, day.plusDays(1));
     }

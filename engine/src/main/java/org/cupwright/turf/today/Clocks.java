@@ -35,7 +35,7 @@ public final class Clocks {
 
     /** When an old hole's surroundings have rested. */
     public ClockEnd rest(OldHole old) {
-        return wearRest.endFrom(old.leftOn(), turf.growth());
+        return end(wearRest, old.leftOn());
     }
 
     /** Plugs of a green that count or are asked about on a day. */
@@ -47,9 +47,14 @@ public final class Clocks {
                 .toList();
     }
 
+    /** What began before the growth series is long over: its latest end will do. */
+    private ClockEnd end(GrowthClock clock, LocalDate start) {
+        return turf.growth().reachesBackTo(start) ? clock.endFrom(start, turf.growth()) : clock.latestFrom(start);
+    }
+
     private VisiblePlug visible(String hole, Plug plug) {
         Policy policy = turf.policy();
-        ClockEnd guess = plugClock.endFrom(plug.knitsSince(), turf.growth());
+        ClockEnd guess = end(plugClock, plug.knitsSince());
         boolean faulty = plug.look().filter(look -> look != PlugLook.LEVEL).isPresent();
         Optional<LocalDate> seenUntil =
                 plug.seenOn().map(seen -> seen.plusDays(policy.get(TurfPolicy.PLUG_LOOK_AGAIN_DAYS)));

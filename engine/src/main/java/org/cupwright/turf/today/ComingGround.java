@@ -12,6 +12,7 @@ import org.cupwright.green.GroundItem.Kind;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.turf.state.CupInGround;
 import org.cupwright.turf.state.GreenState;
+import org.cupwright.turf.state.HolesOnGreen;
 import org.cupwright.turf.state.MarkedGround;
 import org.cupwright.turf.state.OldHole;
 import org.cupwright.turf.state.Plug;
@@ -33,7 +34,7 @@ public final class ComingGround {
     /**
      * The ground of a green on a day.
      *
-     * <p>Old holes carry the day on which they were cut and the last day of their rest. The hole that is in use now is an old hole without
+     * <p>Old holes that still rest, and the last four whether or not they do, carry the day on which they were cut and the last day of their rest. The hole that is in use now is an old hole without
      * an end, unless it was cut on the asked day itself; where it was, no plug is foreseen, since nobody knows when it will be left.
      * A plug seen high, low or damaged counts until somebody sees it mended.
      *
@@ -42,12 +43,12 @@ public final class ComingGround {
     public GroundOnDay on(String hole, LocalDate day) {
         GreenState green = turf.state().green(hole);
         List<GroundItem> items = new ArrayList<>();
-        for (OldHole old : green.holes().old()) {
-            items.add(item(
-                    Kind.OLD_HOLE,
-                    old.at(),
-                    old.cutOn(),
-                    Optional.of(clocks.rest(old).lastDay())));
+        List<OldHole> old = green.holes().old();
+        for (int i = 0; i < old.size(); i++) {
+            LocalDate restsUntil = clocks.rest(old.get(i)).lastDay();
+            if (!restsUntil.isBefore(day) || i >= old.size() - HolesOnGreen.LAST_KEPT) {
+                items.add(item(Kind.OLD_HOLE, old.get(i).at(), old.get(i).cutOn(), Optional.of(restsUntil)));
+            }
         }
         green.cup()
                 .filter(cup -> cup.cutOn().isBefore(day))

@@ -67,7 +67,7 @@ class GrowthClockTest {
 
     @Test
     void saysWhatItRestsOn() {
-        assertThat(REST.endFrom(START, steady(20, 10)).restsOn()).isEqualTo(WeatherSource.CLIMATE);
+        assertThat(REST.endFrom(START, steady(20, 12)).restsOn()).isEqualTo(WeatherSource.CLIMATE);
         assertThat(REST.endFrom(START, steady(20, 3)).restsOn()).isEqualTo(WeatherSource.RECENT);
         GrowthSeries nothing = GrowthSeries.over(
                 WeatherOutlook.of(WeatherSeries.empty()), GrassKind.WARM_SEASON, START, START.plusDays(40));
@@ -77,6 +77,6 @@ class GrowthClockTest {
 
     @Test
     void refusesDaysItWasNotMadeFor() {
-        assertThatThrownBy(() -> steady(20, 10).on(START.minusDays(1))).hasMessageContaining("2024-02-19");
+        assertThatThrownBy(() -> steady(20, 12).on(START.minusDays(1))).hasMessageContaining("2024-02-19");
     }
 }

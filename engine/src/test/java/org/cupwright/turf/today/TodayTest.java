@@ -110,6 +110,15 @@ class TodayTest {
     }
 
     @Test
+    void holesLeftYearsAgoAreStillTheLastFourAndRestNoMore() {
+        LocalDate yearsLater = DAY.plusYears(3);
+        GroundOnDay ground = new ComingGround(turfOn(yearsLater)).on("7", yearsLater);
+        assertThat(ground.lastHoles(4)).containsExactly(new MapPoint(9, 9), new MapPoint(3, 4));
+        assertThat(ground.counting(Kind.OLD_HOLE)).hasSize(1); // the hole that is still in use
+        assertThat(ground.counting(Kind.PLUG)).isEmpty();
+    }
+
+    @Test
     void markedGroundCountsOnItsDaysOnly() {
         add(
                 "10",

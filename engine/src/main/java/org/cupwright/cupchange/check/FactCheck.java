@@ -1,4 +1,4 @@
-package org.cupwright.cupchange;
+package org.cupwright.cupchange.check;
 
 import java.time.Duration;
 import java.util.ArrayList;
@@ -8,6 +8,11 @@ import java.util.OptionalDouble;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
+import org.cupwright.cupchange.Correction;
+import org.cupwright.cupchange.CrewNote;
+import org.cupwright.cupchange.CupWork;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.Payload;
 import org.cupwright.message.Message;
 
 /**

@@ -1,4 +1,4 @@
-package org.cupwright.cupchange;
+package org.cupwright.cupchange.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -16,6 +16,16 @@ import org.cupwright.course.CourseFrame;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
+import org.cupwright.cupchange.Area;
+import org.cupwright.cupchange.CareWork;
+import org.cupwright.cupchange.Correction;
+import org.cupwright.cupchange.CrewNote;
+import org.cupwright.cupchange.CupWork;
+import org.cupwright.cupchange.DayReading;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.GroundNote;
+import org.cupwright.cupchange.MadeFacts;
+import org.cupwright.cupchange.Payload;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
 
@@ -95,11 +105,5 @@ class FactCheckTest {
                 .isCloseTo(10.957, org.assertj.core.api.Assertions.within(0.0005));
         assertThat(new DayReading.SpeedRead(20, OptionalDouble.of(4)).speed().feet())
                 .isCloseTo(6.667, org.assertj.core.api.Assertions.within(0.0005));
-    }
-
-    @Test
-    void writesKindsAsTheirNames() {
-        assertThat(cut(1, 1).kind()).isEqualTo("cupChanged");
-        assertThat(new CareWork.Irrigated(1).kind()).isEqualTo("irrigated");
     }
 }

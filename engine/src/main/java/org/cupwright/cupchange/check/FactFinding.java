@@ -1,4 +1,4 @@
-package org.cupwright.cupchange;
+package org.cupwright.cupchange.check;
 
 import java.util.UUID;
 import org.cupwright.message.Message;

@@ -1,7 +1,10 @@
-package org.cupwright.cupchange;
+package org.cupwright.cupchange.check;
 
 import java.util.List;
 import org.cupwright.course.MapPoint;
+import org.cupwright.cupchange.CupWork;
+import org.cupwright.cupchange.Payload;
+import org.cupwright.cupchange.PlugWork;
 
 /** The places a payload says lie on the green. */
 final class Places {
