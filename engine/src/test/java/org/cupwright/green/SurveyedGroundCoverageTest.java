@@ -8,7 +8,7 @@ import org.assertj.core.api.SoftAssertions;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 import org.cupwright.policy.Policy;
-import org.cupwright.testing.MadeSurface;
+import org.cupwright.democourse.MadeSurface;
 import org.cupwright.testing.MadeSurvey;
 import org.cupwright.testing.Shapes;
 import org.cupwright.testing.Suite;

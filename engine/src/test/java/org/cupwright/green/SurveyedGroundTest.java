@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 import org.cupwright.policy.Policy;
-import org.cupwright.testing.MadeSurface;
+import org.cupwright.democourse.MadeSurface;
 import org.cupwright.testing.MadeSurvey;
 import org.cupwright.testing.Shapes;
 import org.junit.jupiter.api.Test;

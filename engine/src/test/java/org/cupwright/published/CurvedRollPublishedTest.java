@@ -9,7 +9,7 @@ import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.Edge;
 import org.cupwright.roll.RollState;
 import org.cupwright.roll.RollSteps;
-import org.cupwright.testing.MadeSurface;
+import org.cupwright.democourse.MadeSurface;
 import org.cupwright.units.GreenSpeed;
 import org.junit.jupiter.api.Test;
 

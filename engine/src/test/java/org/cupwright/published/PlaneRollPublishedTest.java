@@ -9,7 +9,7 @@ import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.PlaneRoll;
 import org.cupwright.roll.Roll;
 import org.cupwright.roll.RollEnd;
-import org.cupwright.testing.MadeSurface;
+import org.cupwright.democourse.MadeSurface;
 import org.cupwright.units.Heading;
 import org.cupwright.units.Physics;
 import org.junit.jupiter.params.ParameterizedTest;
