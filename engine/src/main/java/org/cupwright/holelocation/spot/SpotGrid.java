@@ -36,8 +36,8 @@ public final class SpotGrid {
     public static SpotGrid measure(Green green, PuttingArea area, GreenSpeed speed, Policy policy) {
         Outline outline = green.hole().green();
         GreenLattice lattice = GreenLattice.over(outline, 0);
-        Supplier<SpotMeter> meters = () ->
-                new SpotMeter(green.ground(), new LeaveMeter(green.ground().surface(), area, speed, policy), speed, policy);
+        Supplier<SpotMeter> meters = () -> new SpotMeter(
+                green.ground(), new LeaveMeter(green.ground().surface(), area, speed, policy), speed, policy);
         SpotGround[] spots = new SpotGround[lattice.size()];
         IntStream.range(0, lattice.rows()).parallel().forEach(row -> {
             SpotMeter meter = meters.get();
