@@ -27,18 +27,17 @@ import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.rotation.candidate.Wishes;
 
 /**
- * Invented greens for the planning benchmarks: thirty metres square, candidates on two to four patches of four metres' radius, a
+ * Invented greens for the planning benchmarks: thirty metres square, candidates on two to four patches of a given radius, a
  * quarter of them to be used with care, none with more than two metres of room.
  */
 final class MadeCandidates {
     private static final double SIZE_METRES = 30;
-    private static final double PATCH_METRES = 4;
     private static final List<RuleResult> RULES =
             Arrays.stream(RuleId.values()).map(MadeCandidates::notChecked).toList();
 
     private MadeCandidates() {}
 
-    static List<GreenCandidates> greens(long seed, int greens, int candidates) {
+    static List<GreenCandidates> greens(long seed, int greens, int candidates, double patchMetres) {
         Random random = new Random(seed);
         List<GreenCandidates> made = new ArrayList<>();
         for (int i = 0; i < greens; i++) {
@@ -48,7 +47,7 @@ final class MadeCandidates {
                     .toList();
             while (all.size() < candidates) {
                 MapPoint at = point(random);
-                if (patches.stream().anyMatch(patch -> patch.distanceMetres(at) < PATCH_METRES)) {
+                if (patches.stream().anyMatch(patch -> patch.distanceMetres(at) < patchMetres)) {
                     all.add(candidate(random, at));
                 }
             }

@@ -11,7 +11,8 @@ import org.cupwright.rotation.DayRequest;
 import org.cupwright.rotation.Term;
 
 /**
- * How long one day's plan takes, on invented greens: {@code PlanOneDay [greens [candidates [days]]]}, 18, 300 and 30 by default.
+ * How long one day's plan takes, on invented greens: {@code PlanOneDay [greens [candidates [days
+ * [patchMetres]]]]}, 18, 300, 30 and 4 by default; with patches of 30 m candidates lie all over the greens.
  *
  * <p>Every plan is checked: thirds even or the reason named, no term better than its bound, and the same plan when asked again. The times are the
  * thread's own, so that other work on the machine does not count.
@@ -23,6 +24,7 @@ public final class PlanOneDay {
         int greens = args.length > 0 ? Integer.parseInt(args[0]) : 18;
         int candidates = args.length > 1 ? Integer.parseInt(args[1]) : 300;
         int days = args.length > 2 ? Integer.parseInt(args[2]) : 30;
+        double patchMetres = args.length > 3 ? Double.parseDouble(args[3]) : 4;
         ThreadMXBean clock = ManagementFactory.getThreadMXBean();
         DayPlanner planner = new DayPlanner(Policy.defaults());
         double[] milliseconds = new double[days];
@@ -31,7 +33,7 @@ public final class PlanOneDay {
         for (int day = 0; day < days; day++) {
             DayRequest request = new DayRequest(
                     LocalDate.of(2026, 5, 1).plusDays(day),
-                    MadeCandidates.greens(day + 1L, greens, candidates),
+                    MadeCandidates.greens(day + 1L, greens, candidates, patchMetres),
                     false,
                     1);
             long start = clock.getCurrentThreadCpuTime();
