@@ -32,6 +32,8 @@ public final class CoordinateFrame {
     }
 
     /**
+     * The frame of a code.
+     *
      * @throws UnreadableSurvey if there is no such frame, or it is not one of the map (a vertical one, for example)
      */
     public static CoordinateFrame of(int epsg) {

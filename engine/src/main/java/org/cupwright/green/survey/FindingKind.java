@@ -76,8 +76,13 @@ public enum FindingKind {
     /** The name scripts see: {@code ringOpen}. */
     public String jsonName() {
         StringBuilder camel = new StringBuilder();
-        for (String word : name().toLowerCase(Locale.ROOT).split("_")) {
-            camel.append(camel.isEmpty() ? word : Character.toUpperCase(word.charAt(0)) + word.substring(1));
+        String words = name().toLowerCase(Locale.ROOT);
+        for (int i = 0; i < words.length(); i++) {
+            boolean starts = i > 0 && words.charAt(i - 1) == '_';
+            char letter = words.charAt(i);
+            if (letter != '_') {
+                camel.append(starts ? Character.toUpperCase(letter) : letter);
+            }
         }
         return camel.toString();
     }

@@ -36,13 +36,15 @@ public final class Projection {
     }
 
     /**
+     * The same place in the other frame.
+     *
      * @throws UnreadableSurvey if the point is not a point of the frame it is said to be in
      */
     public Coordinate apply(double x, double y) {
         if (from.equals(to)) {
             return new Coordinate(x, y);
         }
-        boolean onEarth = !from.isGeographic() || Math.abs(x) <= 360 && Math.abs(y) <= 90;
+        boolean onEarth = !from.isGeographic() || (Math.abs(x) <= 360 && Math.abs(y) <= 90);
         ProjCoordinate out = new ProjCoordinate(Double.NaN, Double.NaN);
         if (onEarth) {
             try {

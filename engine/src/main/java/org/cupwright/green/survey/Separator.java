@@ -35,8 +35,8 @@ public enum Separator {
         if (line.indexOf(',') < 0) {
             return BLANKS;
         }
-        String[] blocks = line.strip().split("\\s+");
-        boolean decimals = blocks.length >= 3 && isDecimal(blocks[0]) && isDecimal(blocks[1]);
+        List<String> blocks = BLANKS.split(line);
+        boolean decimals = blocks.size() >= 3 && isDecimal(blocks.get(0)) && isDecimal(blocks.get(1));
         return decimals ? BLANKS : COMMA;
     }
 

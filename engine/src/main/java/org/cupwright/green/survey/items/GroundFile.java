@@ -49,6 +49,8 @@ public final class GroundFile {
     }
 
     /**
+     * Reads the items of a course.
+     *
      * @param in the file; not closed
      * @throws UnreadableSurvey if the file is empty, no GeoJSON, or beyond the bounds
      */

@@ -41,6 +41,8 @@ public final class LevelSpotsCsv {
     }
 
     /**
+     * Reads the spots of a course.
+     *
      * @param in the file; not closed
      * @param course the course whose greens were measured
      * @param convention from where "on" is measured

@@ -38,6 +38,8 @@ public final class CourseOutlines {
     }
 
     /**
+     * Makes the course.
+     *
      * @param map the features of an outlines file
      * @param request what the person says beside it
      * @return the course with at least one hole

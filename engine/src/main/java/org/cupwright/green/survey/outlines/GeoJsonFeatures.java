@@ -35,6 +35,8 @@ public final class GeoJsonFeatures {
     }
 
     /**
+     * Reads all features of a file.
+     *
      * @param in the file; not closed
      * @param essential by its tags, whether a feature that cannot be read makes the whole file useless
      * @throws UnreadableSurvey if the file is empty, no GeoJSON, too large, nested too deeply, or an essential feature is broken

@@ -34,6 +34,8 @@ public final class OsmFeatures {
     }
 
     /**
+     * Reads the golf features of a file.
+     *
      * @param in the file; not closed
      * @param essential by its tags, whether a feature that cannot be read makes the whole file useless
      * @throws UnreadableSurvey if the file is empty, no OpenStreetMap XML, too large, or an essential feature is broken

@@ -2,6 +2,7 @@ package org.cupwright.green.survey.points;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -65,10 +66,11 @@ record ColumnPlan(Separator separator, Map<ColumnRole, Integer> columns, boolean
         List<String> lower =
                 header.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
         Map<ColumnRole, Integer> byName = new EnumMap<>(ColumnRole.class);
-        for (int i = 0; i < Math.min(names.size(), ColumnRole.values().length); i++) {
-            int column = lower.indexOf(names.get(i).toLowerCase(Locale.ROOT));
+        Iterator<String> inOrder = names.iterator();
+        for (ColumnRole role : ColumnRole.values()) {
+            int column = inOrder.hasNext() ? lower.indexOf(inOrder.next().toLowerCase(Locale.ROOT)) : -1;
             if (column >= 0) {
-                byName.put(ColumnRole.values()[i], column);
+                byName.put(role, column);
             }
         }
         return byName;

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
+import org.cupwright.course.Outline;
 import org.cupwright.green.survey.CoordinateFrame;
 import org.cupwright.green.survey.Finding;
 import org.cupwright.green.survey.FindingKind;
@@ -15,6 +16,7 @@ import org.cupwright.green.survey.UnreadableSurvey;
 import org.cupwright.green.survey.Where;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /**
@@ -41,6 +43,14 @@ public final class PointCollector implements PointSink {
     private long read;
     private long kept;
 
+    /** A hole's green with the margin about it. */
+    private record Near(String holeId, Outline withMargin) {}
+
+    /**
+     * A collector for one survey of a course.
+     *
+     * @throws UnreadableSurvey if the course's frame is not known
+     */
     public PointCollector(Course course, PointRequest request) {
         this.course = course;
         this.request = request;
@@ -49,9 +59,8 @@ public final class PointCollector implements PointSink {
         this.units = new FileUnits(fileFrame, request.unit(), courseFrame);
         this.extent = new FileExtent(course, fileFrame);
         for (Hole hole : course.holes()) {
-            Envelope near = new Envelope(hole.green().polygon().getEnvelopeInternal());
-            near.expandBy(MARGIN_METRES);
-            nearGreens.insert(near, hole);
+            Outline withMargin = new Outline((Polygon) hole.green().polygon().buffer(MARGIN_METRES));
+            nearGreens.insert(withMargin.polygon().getEnvelopeInternal(), new Near(hole.id(), withMargin));
         }
         nearGreens.build();
     }
@@ -69,7 +78,7 @@ public final class PointCollector implements PointSink {
         MapPoint point = units.toCourse(x, y);
         boolean near = false;
         for (Object found : nearGreens.query(new Envelope(point.toCoordinate()))) {
-            near |= keep((Hole) found, point, units.heightMetres(z), pointClass);
+            near |= keep((Near) found, point, units.heightMetres(z), pointClass);
         }
         if (near && ++kept > MOST_POINTS) {
             Message.Argument most = new Message.Count(MOST_POINTS);
@@ -77,10 +86,10 @@ public final class PointCollector implements PointSink {
         }
     }
 
-    private boolean keep(Hole hole, MapPoint point, double heightMetres, int pointClass) {
-        boolean near = hole.green().contains(point) || hole.green().distanceToEdgeMetres(point) <= MARGIN_METRES;
+    private boolean keep(Near green, MapPoint point, double heightMetres, int pointClass) {
+        boolean near = green.withMargin.contains(point);
         if (near) {
-            byHole.computeIfAbsent(hole.id(), id -> new PointCloud.Builder())
+            byHole.computeIfAbsent(green.holeId, id -> new PointCloud.Builder())
                     .add(point.east(), point.north(), heightMetres, pointClass);
         }
         return near;

@@ -35,6 +35,8 @@ public final class PointsCsv {
     }
 
     /**
+     * Reads all points of a file into a collector.
+     *
      * @param in the file; not closed
      * @param columns what the person says of the columns: {@code x,y,z,class}, {@code p,n,e,z,d}, or the header's names of x, y and
      *     z (and class); empty: found out

@@ -6,6 +6,7 @@ import static org.cupwright.green.survey.points.InventedPoints.gentle;
 import static org.cupwright.green.survey.points.InventedPoints.lines;
 import static org.cupwright.green.survey.points.InventedPoints.read;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleBinaryOperator;
 import org.cupwright.green.survey.CoordinateFrame;
@@ -13,6 +14,7 @@ import org.cupwright.green.survey.Finding;
 import org.cupwright.green.survey.FindingKind;
 import org.cupwright.green.survey.InventedMap;
 import org.cupwright.green.survey.Projection;
+import org.cupwright.green.survey.Separator;
 import org.cupwright.message.Message;
 import org.cupwright.units.LengthUnit;
 import org.junit.jupiter.api.Test;
@@ -63,10 +65,10 @@ class PointCollectorTest {
     void takesPointsFromAnotherFrame() {
         Projection toOther = Projection.between(CoordinateFrame.of(32625), CoordinateFrame.of(32626));
         StringBuilder text = new StringBuilder();
-        for (String line : gentle(XYZ).split("\n")) {
-            String[] xyz = line.split(",");
-            Coordinate moved = toOther.apply(Double.parseDouble(xyz[0]), Double.parseDouble(xyz[1]));
-            text.append(String.format(Locale.ROOT, "%.4f,%.4f,%s%n", moved.x, moved.y, xyz[2]));
+        for (String line : gentle(XYZ).lines().toList()) {
+            List<String> xyz = Separator.COMMA.split(line);
+            Coordinate moved = toOther.apply(Double.parseDouble(xyz.get(0)), Double.parseDouble(xyz.get(1)));
+            text.append(String.format(Locale.ROOT, "%.4f,%.4f,%s%n", moved.x, moved.y, xyz.get(2)));
         }
         PointCloud cloud = read(text.toString(), METRES.in(CoordinateFrame.of(32626)))
                 .find("1")
