@@ -65,7 +65,7 @@ public final class GroundPolicy {
 
     public static final Setting<Double> KNOT_SPACING_METRES = new Setting<>(
             "ground.knotSpacingMetres",
-            SettingType.number(0.25, 2),
+            SettingType.number(0.25, 1),
             "m",
             0.5,
             Mark.OURS,

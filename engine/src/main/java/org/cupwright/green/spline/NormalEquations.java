@@ -8,8 +8,11 @@ import org.cupwright.green.SurveyPoints;
  * <p>Heights count from a datum near their mean, so that nothing is lost to rounding on high ground.
  */
 final class NormalEquations {
-    /** Share of a typical diagonal entry that holds up what the points leave wholly open (our choice: far below any noise). */
-    private static final double RIDGE = 1e-9;
+    /**
+     * Added to the diagonal, in points: holds up what the points leave wholly open, above the rounding of the greatest penalty and
+     * far below any noise (our choice).
+     */
+    private static final double RIDGE = 1e-7;
 
     final KnotGrid grid;
     final SurveyPoints points;
@@ -45,7 +48,7 @@ final class NormalEquations {
         }
         this.count = counted;
         for (int i = 0; i < gram.order; i++) {
-            gram.add(i, i, RIDGE * count / gram.order);
+            gram.add(i, i, RIDGE);
         }
     }
 

@@ -14,7 +14,7 @@ final class RestrictedLikelihood {
     /** Bounds of ln λ (our choice): a step of a third of a metre measured to a millimetre, and a plane for all purposes. */
     static final double LEAST = -12;
 
-    static final double GREATEST = 16;
+    static final double GREATEST = 12;
 
     /** A survey's heights are written to a tenth of a millimetre at best: keeps the logarithm finite on exact heights. */
     private static final double HEIGHT_STEP_METRES = 1e-4;

@@ -34,9 +34,14 @@ final class SelectedInverse {
 
     /** The entry of the inverse for two coefficients at most the asked half-bandwidth apart. */
     double get(int one, int other) {
-        int row = Math.min(one, other);
-        int column = Math.max(one, other);
-        return values[square(row / BLOCK, column / BLOCK) + BLOCK * (row % BLOCK) + column % BLOCK];
+        return above(Math.min(one, other), Math.max(one, other));
+    }
+
+    /** The entry for a row that is no greater than the column. */
+    double above(int row, int column) {
+        // Shifts instead of divisions: this is read some ten million times a green.
+        int square = (column >> 2) * panel + SQUARE * ((row >> 2) - (column >> 2) + blocksBefore);
+        return values[square + BLOCK * (row & 3) + (column & 3)];
     }
 
     private int square(int row, int column) {

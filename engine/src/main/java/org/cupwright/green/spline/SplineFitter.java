@@ -19,8 +19,11 @@ final class SplineFitter {
     /** Rounds after which the set of points is taken as it is (our choice; two are usual). */
     private static final int MOST_ROUNDS = 5;
 
-    /** Least robust standard deviation, m (our choice): a survey of turf is no better than a millimetre. */
+    /** Least standard deviation of a height, m (our choice): a survey of turf is no better than a millimetre. */
     static final double LEAST_SIGMA_METRES = 0.001;
+
+    /** Least robust deviation to call blunders by, m (our choice): at a sharp step the surface itself is off by millimetres. */
+    private static final double LEAST_BLUNDER_SIGMA_METRES = 0.005;
 
     private final SurveyPoints points;
     private final KnotGrid grid;
@@ -76,7 +79,9 @@ final class SplineFitter {
     }
 
     private boolean[] within(double[] residuals, double limit) {
-        double sigma = Math.max(LEAST_SIGMA_METRES, robustSigma(residuals));
+        double least =
+                Math.max(LEAST_BLUNDER_SIGMA_METRES, points.givenSigmaMetres().orElse(0));
+        double sigma = Math.max(least, robustSigma(residuals));
         boolean[] within = new boolean[residuals.length];
         for (int i = 0; i < residuals.length; i++) {
             within[i] = Math.abs(residuals[i]) <= limit * sigma;

@@ -80,22 +80,27 @@ final class Stencil {
     double[][] covariance(SelectedInverse inverse, int corner) {
         int rows = weights.length;
         double[][] sums = new double[rows][rows];
+        double[] entries = new double[indices.length];
         double[] half = new double[rows];
         for (int a = 0; a < indices.length; a++) {
-            int one = corner + indices[a];
-            double own = inverse.get(one, one) / 2;
-            for (int row = 0; row < rows; row++) {
-                half[row] = own * weights[row][a];
-            }
             for (int b = 0; b < a; b++) {
-                double entry = inverse.get(one, corner + indices[b]);
-                for (int row = 0; row < rows; row++) {
-                    half[row] += entry * weights[row][b];
-                }
+                entries[b] = inverse.above(corner + indices[b], corner + indices[a]);
+            }
+            entries[a] = inverse.above(corner + indices[a], corner + indices[a]) / 2;
+            for (int row = 0; row < rows; row++) {
+                half[row] = dot(entries, weights[row], a + 1);
             }
             addSymmetric(sums, half, a);
         }
         return sums;
+    }
+
+    private static double dot(double[] one, double[] other, int length) {
+        double sum = 0;
+        for (int i = 0; i < length; i++) {
+            sum += one[i] * other[i];
+        }
+        return sum;
     }
 
     private void addSymmetric(double[][] sums, double[] half, int column) {
