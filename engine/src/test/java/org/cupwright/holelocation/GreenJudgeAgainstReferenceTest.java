@@ -32,9 +32,8 @@ class GreenJudgeAgainstReferenceTest {
             double north = 7 + 3 * random.nextDouble();
             Outline outline = Shapes.polygon(
                     -east, -north + 2, -east + 2, -north, east - 1, -north, east, 0, east - 2, north, -east, north - 1);
-            Hazard bunker = new Hazard(
-                    Hazard.Kind.BUNKER,
-                    Shapes.area(east + 1, -3, east + 5, -3, east + 5, 2, east + 1, 2));
+            Hazard bunker =
+                    new Hazard(Hazard.Kind.BUNKER, Shapes.area(east + 1, -3, east + 5, -3, east + 5, 2, east + 1, 2));
             MadeSurface surface = MadeSurface.gentle(seed, 10);
             Hole hole = Hole.of("1", outline).withHazards(List.of(bunker));
             DayConditions day = Days.dry(
@@ -52,8 +51,7 @@ class GreenJudgeAgainstReferenceTest {
         }
 
         GreenJudge judgeAt(double speedFeet) {
-            DayConditions faster = new DayConditions(
-                    new GreenSpeed(speedFeet), false, false, day.ground());
+            DayConditions faster = new DayConditions(new GreenSpeed(speedFeet), false, false, day.ground());
             return new GreenJudge(green, faster, Policy.defaults());
         }
 
@@ -74,12 +72,13 @@ class GreenJudgeAgainstReferenceTest {
         for (int i = 0; i < greens; i++) {
             Made made = Made.of(1000 * Suite.seed() + i);
             GreenJudge judge = made.judge();
-            IndependentChecker checker =
-                    new IndependentChecker(made.green, made.truth, made.day, SLOPE_ERROR);
+            IndependentChecker checker = new IndependentChecker(made.green, made.truth, made.day, SLOPE_ERROR);
             Random random = new Random(made.seed);
             for (int k = 0; k < 40; k++) {
                 Judgement found = judge.judge(made.cell(random));
-                assertThat(checker.brokenInSilence(found)).as("seed %d", made.seed).isEmpty();
+                assertThat(checker.brokenInSilence(found))
+                        .as("seed %d", made.seed)
+                        .isEmpty();
                 assertThat(checker.failsWithoutReason(found))
                         .as("seed %d: %s", made.seed, found)
                         .isFalse();
@@ -87,10 +86,14 @@ class GreenJudgeAgainstReferenceTest {
             List<Judgement> good = judge.judgeGreen().candidates();
             for (int k = 0; k < Math.min(40, good.size()); k++) {
                 Judgement found = good.get(random.nextInt(good.size()));
-                assertThat(checker.brokenInSilence(found)).as("seed %d", made.seed).isEmpty();
+                assertThat(checker.brokenInSilence(found))
+                        .as("seed %d", made.seed)
+                        .isEmpty();
             }
             for (Judgement best : judge.judgeGreen().best()) {
-                assertThat(checker.brokenInSilence(best)).as("seed %d", made.seed).isEmpty();
+                assertThat(checker.brokenInSilence(best))
+                        .as("seed %d", made.seed)
+                        .isEmpty();
             }
         }
     }
@@ -112,9 +115,7 @@ class GreenJudgeAgainstReferenceTest {
                 // measured afresh a millionth beside the lattice, it is the same spot
                 Judgement beside = judge.judge(new MapPoint(spot.east() + 1e-6, spot.north()));
                 assertThat(beside.rule(RuleId.LEVEL).value().orElseThrow())
-                        .isCloseTo(
-                                found.rule(RuleId.LEVEL).value().orElseThrow(),
-                                offset(1e-3));
+                        .isCloseTo(found.rule(RuleId.LEVEL).value().orElseThrow(), offset(1e-3));
             }
         }
     }
@@ -156,8 +157,7 @@ class GreenJudgeAgainstReferenceTest {
                 cells += green.findVerdict(cell).isPresent() ? 1 : 0;
             }
             // a cell is a sixteenth of a square metre
-            assertThat(cells / 16.0)
-                    .isCloseTo(green.areaSquareMetres(), withPercentage(2));
+            assertThat(cells / 16.0).isCloseTo(green.areaSquareMetres(), withPercentage(2));
             for (RuleId rule : RuleId.values()) {
                 int counted = 0;
                 for (Outcome outcome : Outcome.values()) {

@@ -110,7 +110,8 @@ class GreenJudgeTest {
                 assertThat(oldHole.value().orElseThrow()).isGreaterThanOrEqualTo(2.44);
             }
         }
-        assertThat(conceded(judge(ROUND, plane(0.01), Days.dry(10, crowd(1, 6))))).containsExactly(Concession.OLD_HOLE);
+        assertThat(conceded(judge(ROUND, plane(0.01), Days.dry(10, crowd(1, 6)))))
+                .containsExactly(Concession.OLD_HOLE);
     }
 
     /** Resting holes on a square grid about the middle, which stays free. */

@@ -79,8 +79,7 @@ final class IndependentChecker {
             double share = ((at.east() - ring[i - 1].x) * dx + (at.north() - ring[i - 1].y) * dy) / (dx * dx + dy * dy);
             double on = Math.max(0, Math.min(1, share));
             nearest = Math.min(
-                    nearest,
-                    Math.hypot(ring[i - 1].x + on * dx - at.east(), ring[i - 1].y + on * dy - at.north()));
+                    nearest, Math.hypot(ring[i - 1].x + on * dx - at.east(), ring[i - 1].y + on * dy - at.north()));
         }
         return nearest;
     }

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.cupwright.democourse.MadeSurface;
 import org.cupwright.green.Jet;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.Edge;
 import org.cupwright.roll.RollState;
 import org.cupwright.roll.RollSteps;
-import org.cupwright.democourse.MadeSurface;
 import org.cupwright.units.GreenSpeed;
 import org.junit.jupiter.api.Test;
 

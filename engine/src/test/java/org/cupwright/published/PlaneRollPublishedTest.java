@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.cupwright.course.MapPoint;
+import org.cupwright.democourse.MadeSurface;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.PlaneRoll;
 import org.cupwright.roll.Roll;
 import org.cupwright.roll.RollEnd;
-import org.cupwright.democourse.MadeSurface;
 import org.cupwright.units.Heading;
 import org.cupwright.units.Physics;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -22,8 +22,7 @@ final class SentenceKeys {
     private static final Path ENGINE = Path.of("../engine/src/main/java/org/cupwright");
     private static final Path APP = Path.of("src/main/java/org/cupwright/app");
 
-    private static final String ALL_SOURCES =
-            String.join("\n", sources(ENGINE)) + String.join("\n", sources(APP));
+    private static final String ALL_SOURCES = String.join("\n", sources(ENGINE)) + String.join("\n", sources(APP));
 
     private SentenceKeys() {}
 

@@ -61,25 +61,36 @@ class BadInputIT {
         bad.add(outlines("empty outlines", "", "empty"));
         bad.add(outlines("garbled outlines", "{\"type\":\"Feat", "cannot be read"));
         bad.add(outlines("no greens", MadeCourse.collection(""), "there is no green"));
-        bad.add(outlines("coordinate that is no number", MadeCourse.collection(closed.replace("[500000.000,", "[NaN,")), "cannot be read"));
+        bad.add(outlines(
+                "coordinate that is no number",
+                MadeCourse.collection(closed.replace("[500000.000,", "[NaN,")),
+                "cannot be read"));
         bad.add(outlines(
                 "open outline",
                 MadeCourse.collection(MadeCourse.polygon("1", W, S, W + 20, S, W + 20, S + 20, W, S + 20)),
                 "not closed"));
         bad.add(outlines(
                 "crossing outline",
-                MadeCourse.collection(
-                        MadeCourse.polygon("1", W, S, W + 20, S + 20, W + 20, S, W, S + 20, W, S)),
+                MadeCourse.collection(MadeCourse.polygon("1", W, S, W + 20, S + 20, W + 20, S, W, S + 20, W, S)),
                 "crosses itself"));
         bad.add(points("empty points", "", crs, "empty"));
         bad.add(points("garbled points", "\u0000\u0001\u0002\u0003garbled", crs, "not text"));
         bad.add(points("points that are no numbers", "x,y,z\nNaN,NaN,NaN\n", crs, "no points"));
-        bad.add(points("points far away", "x,y,z\n600000,4400010,1\n600001,4400011,1\n", crs, "from the greens", "--crs"));
+        bad.add(points(
+                "points far away", "x,y,z\n600000,4400010,1\n600001,4400011,1\n", crs, "from the greens", "--crs"));
         bad.add(points("unknown frame", "x,y,z\n1,2,3\n", List.of("--crs", "EPSG:999999"), "EPSG:999999"));
         Path feet = Files.createDirectories(files.resolve("feet"));
         bad.add(new Bad(
                 "feet said to be metres",
-                List.of("--outlines", outlines, "--elevation", MadeCourse.survey(feet, 1, 0.3048), "--crs", utm, "--unit", "m"),
+                List.of(
+                        "--outlines",
+                        outlines,
+                        "--elevation",
+                        MadeCourse.survey(feet, 1, 0.3048),
+                        "--crs",
+                        utm,
+                        "--unit",
+                        "m"),
                 List.of("--unit ft")));
         return bad;
     }

@@ -57,7 +57,8 @@ class HostileFolderIT {
             assertThat(first.status()).as(first.err()).isZero();
             remounted(mount, "ro");
             String before = RealProcess.hash(mount);
-            Result refused = RealProcess.cupwright("import", "--course", "made", "--outlines", outlines, "--data", data);
+            Result refused =
+                    RealProcess.cupwright("import", "--course", "made", "--outlines", outlines, "--data", data);
             assertThat(refused.status()).as(refused.err()).isEqualTo(1);
             assertThat(refused.err()).contains("Nothing can be written").contains("--data");
             Result read = RealProcess.cupwright("assess", "--hole", "1", "--data", data);
@@ -76,8 +77,17 @@ class HostileFolderIT {
         mounted("size=1m", mount -> {
             String before = RealProcess.hash(mount);
             Result refused = RealProcess.cupwright(
-                    "import", "--course", "made", "--outlines", outlines, "--elevation", points, "--crs", "EPSG:32626",
-                    "--data", mount.resolve("data"));
+                    "import",
+                    "--course",
+                    "made",
+                    "--outlines",
+                    outlines,
+                    "--elevation",
+                    points,
+                    "--crs",
+                    "EPSG:32626",
+                    "--data",
+                    mount.resolve("data"));
             assertThat(refused.status()).as(refused.err()).isEqualTo(1);
             assertThat(refused.err()).contains("disk is full");
             assertThat(RealProcess.hash(mount)).isEqualTo(before);
