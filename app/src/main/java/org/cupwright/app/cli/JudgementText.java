@@ -29,9 +29,9 @@ final class JudgementText {
 
     /** One row of a list: where, how far off is still good, how it plays, the verdict. */
     String row(JudgedPosition position) {
-        return Layout.left(where(position), 42)
-                + Layout.left(within(position).orElse(""), 24)
-                + Layout.left(plays(position.judgement()).orElse(""), 9)
+        return Layout.left(where(position), 39)
+                + Layout.left(within(position).orElse(""), 22)
+                + Layout.left(plays(position.judgement()).orElse(""), 8)
                 + verdict(position.judgement());
     }
 

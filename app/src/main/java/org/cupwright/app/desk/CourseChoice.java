@@ -13,6 +13,11 @@ final class CourseChoice {
 
     /** The course of that id; without an id the only course there is. */
     static Course course(Stores stores, Optional<String> wanted) {
+        return stores.courses().find(id(stores, wanted)).orElseThrow();
+    }
+
+    /** The id of a course that is there; the course itself is not read. */
+    static String id(Stores stores, Optional<String> wanted) {
         List<String> ids = stores.courses().ids();
         if (ids.isEmpty()) {
             throw Problem.of(
@@ -29,7 +34,10 @@ final class CourseChoice {
                     Message.of("try.whichCourse", new Name(String.join(", ", ids))));
         }
         String id = wanted.orElse(ids.get(0));
-        return stores.courses().find(id).orElseThrow(() -> unknownCourse(id, ids));
+        if (!ids.contains(id)) {
+            throw unknownCourse(id, ids);
+        }
+        return id;
     }
 
     static Hole hole(Course course, String id) {

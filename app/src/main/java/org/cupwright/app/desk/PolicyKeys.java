@@ -18,9 +18,7 @@ final class PolicyKeys {
     /** The course whose settings are meant; before there is any course, {@link PolicyStore#EVERY_COURSE}. */
     static String owner(Stores stores, Optional<String> course) {
         boolean noneYet = course.isEmpty() && stores.courses().ids().isEmpty();
-        return noneYet
-                ? PolicyStore.EVERY_COURSE
-                : CourseChoice.course(stores, course).id();
+        return noneYet ? PolicyStore.EVERY_COURSE : CourseChoice.id(stores, course);
     }
 
     private static Problem unknown(PolicyCatalogue catalogue, String key) {

@@ -18,19 +18,22 @@ import tools.jackson.databind.module.SimpleModule;
  * documents as the first version wrote them.
  */
 final class Documents {
-    private final JsonMapper mapper = JsonMapper.builder()
-            .addModule(geometry())
-            .addMixIn(Message.Argument.class, ArgumentNames.class)
-            .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
-            .build();
+    /** Made when the first document is read or written: commands that need none start faster without it. */
+    private static final class Mapper {
+        static final JsonMapper INSTANCE = JsonMapper.builder()
+                .addModule(geometry())
+                .addMixIn(Message.Argument.class, ArgumentNames.class)
+                .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .build();
+    }
 
     String write(Object value) {
-        return mapper.writeValueAsString(value);
+        return Mapper.INSTANCE.writeValueAsString(value);
     }
 
     <T> T read(String document, Class<T> type) {
         try {
-            return mapper.readValue(document, type);
+            return Mapper.INSTANCE.readValue(document, type);
         } catch (JacksonException damaged) {
             throw new IllegalStateException("a stored " + type.getSimpleName() + " cannot be read", damaged);
         }

@@ -66,10 +66,15 @@ public final class MadeCourse {
 
     /** Invented survey points of the first greens: a slope of 1.2 % to the south, noise of 5 mm, 5 points a square metre. */
     public static Path survey(Path folder, int greens, double perUnit) throws IOException {
+        return survey(folder, greens, 3000, perUnit);
+    }
+
+    /** The same with so many points on each green; a unit is so many metres. */
+    public static Path survey(Path folder, int greens, int pointsEach, double perUnit) throws IOException {
         Random random = new Random(7);
         StringBuilder text = new StringBuilder("x,y,z\n");
         for (int i = 0; i < greens; i++) {
-            for (int point = 0; point < 3000; point++) {
+            for (int point = 0; point < pointsEach; point++) {
                 double east = WEST + APART * i - 1 + (SIDE + 2) * random.nextDouble();
                 double north = SOUTH - 1 + (SIDE + 2) * random.nextDouble();
                 double height = 20 + 0.012 * (north - SOUTH) + 0.005 * random.nextGaussian();

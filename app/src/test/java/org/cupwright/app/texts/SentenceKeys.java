@@ -22,6 +22,8 @@ final class SentenceKeys {
     private static final Path ENGINE = Path.of("../engine/src/main/java/org/cupwright");
     private static final Path APP = Path.of("src/main/java/org/cupwright/app");
 
+    private static final String ALL_SOURCES = String.join("\n", sources(ENGINE)) + String.join("\n", sources(APP));
+
     private SentenceKeys() {}
 
     /** Keys that must have a sentence. */
@@ -46,11 +48,10 @@ final class SentenceKeys {
 
     /** Whether app or engine can ask for a key: it is needed, stands in a source, or begins as a key made up there. */
     static boolean used(String key) {
-        String source = String.join("\n", sources(ENGINE)) + String.join("\n", sources(APP));
-        boolean whole = source.contains('"' + key + '"');
+        boolean whole = ALL_SOURCES.contains('"' + key + '"');
         String beginning = key.substring(0, key.lastIndexOf('.') + 1);
-        boolean madeUp = !beginning.isEmpty() && source.contains('"' + beginning + '"');
-        boolean placed = key.startsWith("area.") && source.contains("\"area.\"");
+        boolean madeUp = !beginning.isEmpty() && ALL_SOURCES.contains('"' + beginning + '"');
+        boolean placed = key.startsWith("area.") && ALL_SOURCES.contains("\"area.\"");
         return whole || (madeUp && !key.startsWith("rule.") && !key.startsWith("rotation.")) || placed;
     }
 

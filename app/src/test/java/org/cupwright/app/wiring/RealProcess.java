@@ -1,0 +1,75 @@
+package org.cupwright.app.wiring;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/** Runs the built program as a person does, and tells whether a folder is as it was. */
+final class RealProcess {
+    private static final long LONGEST_SECONDS = 300;
+
+    private RealProcess() {}
+
+    /** What a run came to. */
+    record Result(int status, String out, String err) {}
+
+    static Result cupwright(Object... arguments) throws IOException, InterruptedException {
+        List<String> line = new ArrayList<>();
+        line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        line.addAll(List.of("-jar", System.getProperty("cupwright.jar")));
+        for (Object argument : arguments) {
+            line.add(argument.toString());
+        }
+        return run(line);
+    }
+
+    static Result run(List<String> line) throws IOException, InterruptedException {
+        Path out = Files.createTempFile("cupwright", ".out");
+        Path err = Files.createTempFile("cupwright", ".err");
+        try {
+            Process process = new ProcessBuilder(line)
+                    .redirectOutput(out.toFile())
+                    .redirectError(err.toFile())
+                    .start();
+            if (!process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS)) {
+                process.destroyForcibly();
+                throw new IllegalStateException(line + " still ran after " + LONGEST_SECONDS + " s");
+            }
+            return new Result(process.exitValue(), text(out), text(err));
+        } finally {
+            Files.delete(out);
+            Files.delete(err);
+        }
+    }
+
+    private static String text(Path file) throws IOException {
+        return Files.readString(file, StandardCharsets.UTF_8);
+    }
+
+    /** A hash over the names and contents of everything in a folder; "absent" where there is no folder. */
+    static String hash(Path folder) throws IOException {
+        if (!Files.exists(folder)) {
+            return "absent";
+        }
+        try (Stream<Path> all = Files.walk(folder)) {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            for (Path path : all.sorted().toList()) {
+                digest.update(folder.relativize(path).toString().getBytes(StandardCharsets.UTF_8));
+                if (Files.isRegularFile(path)) {
+                    digest.update(Files.readAllBytes(path));
+                }
+            }
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}
