@@ -8,13 +8,13 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.cupwright.democourse.MadeSurface;
 import org.cupwright.green.Surface;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.Edge;
 import org.cupwright.roll.OutlineEdge;
 import org.cupwright.roll.ReferenceRoll;
 import org.cupwright.roll.RollState;
-import org.cupwright.testing.MadeSurface;
 import org.cupwright.testing.Shapes;
 import org.cupwright.units.GreenSpeed;
 

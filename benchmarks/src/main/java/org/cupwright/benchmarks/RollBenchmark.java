@@ -1,11 +1,11 @@
 package org.cupwright.benchmarks;
 
 import java.util.concurrent.TimeUnit;
+import org.cupwright.democourse.MadeSurface;
 import org.cupwright.green.Surface;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.ReferenceRoll;
 import org.cupwright.roll.RollState;
-import org.cupwright.testing.MadeSurface;
 import org.cupwright.units.GreenSpeed;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import org.cupwright.course.MapPoint;
+import org.cupwright.democourse.MadeSurface;
 import org.cupwright.green.PlaneFit;
-import org.cupwright.testing.MadeSurface;
 import org.cupwright.units.GreenSpeed;
 import org.cupwright.units.Heading;
 import org.junit.jupiter.api.Test;
