@@ -2,6 +2,7 @@ package org.cupwright.app.sheets;
 
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.desk.PaperPolicy;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.Third;
@@ -49,10 +50,10 @@ public final class ChangersCard {
         out.open("div", "side");
         page.heading(texts.say("sheet.card.before"), out);
         load(day, out);
-        list("sheet.tick", TICKS, "tick", out);
+        list("sheet.tick.", TICKS, "tick", out);
         settings(day, out);
         out.element("h2", "cautions", texts.say("sheet.caution.title"));
-        list("sheet.caution", CAUTIONS, "caution", out);
+        list("sheet.caution.", CAUTIONS, "caution", out);
         out.close("div");
         return page.end(out);
     }
@@ -92,7 +93,7 @@ public final class ChangersCard {
         }
         for (RuleId rule : hole.setAside()) {
             text.append(text.length() > 0 ? " · " : "");
-            text.append(texts.say("sheet.setAside", texts.say("rule." + rule.id() + ".name")));
+            text.append(texts.say("sheet.setAside", texts.say("rule." + rule.id())));
         }
         if (!hole.checked()) {
             text.append(text.length() > 0 ? " · " : "").append(texts.say("sheet.slopeNotChecked"));
@@ -119,16 +120,16 @@ public final class ChangersCard {
     private void list(String prefix, List<String> keys, String cssClass, Xhtml out) {
         out.open("ul", cssClass);
         for (String key : keys) {
-            out.element("li", cssClass, texts.say(prefix + "." + key));
+            out.element("li", cssClass, texts.say(prefix + key));
         }
         out.close("ul");
     }
 
     private void settings(DaySheet day, Xhtml out) {
         out.element("p", "note", texts.say("sheet.convention." + EnumNames.lowerCamel(day.convention())));
-        String rim = day.policy().get(SheetPolicy.WHITE_RIM) ? "sheet.card.whiteRim" : "sheet.card.plainRim";
+        String rim = day.policy().get(PaperPolicy.WHITE_RIM) ? "sheet.card.whiteRim" : "sheet.card.plainRim";
         out.element("p", "note", texts.say(rim));
-        String ring = day.policy().get(SheetPolicy.RING);
+        String ring = day.policy().get(PaperPolicy.RING);
         out.element(
                 "p", "note", ring.isBlank() ? texts.say("sheet.card.ringBlank") : texts.say("sheet.card.ring", ring));
     }

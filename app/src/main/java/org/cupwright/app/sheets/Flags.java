@@ -1,5 +1,6 @@
 package org.cupwright.app.sheets;
 
+import org.cupwright.app.desk.PaperPolicy;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.Third;
 import org.cupwright.policy.EnumNames;
@@ -22,9 +23,9 @@ final class Flags {
     String named(Third third) {
         String colour = policy.get(
                 switch (third) {
-                    case FRONT -> SheetPolicy.FLAG_FRONT;
-                    case MIDDLE -> SheetPolicy.FLAG_MIDDLE;
-                    case BACK -> SheetPolicy.FLAG_BACK;
+                    case FRONT -> PaperPolicy.FLAG_FRONT;
+                    case MIDDLE -> PaperPolicy.FLAG_MIDDLE;
+                    case BACK -> PaperPolicy.FLAG_BACK;
                 });
         return colour.isBlank() ? letter(third) : letter(third) + " " + colour;
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import org.cupwright.app.desk.PaperPolicy;
 import org.cupwright.app.texts.Texts;
 
 /** What all paper has in common: size, style, heading, foot. */
@@ -21,7 +22,7 @@ final class Page {
         out.raw("<html xmlns=\"http://www.w3.org/1999/xhtml\"><head><title>")
                 .text(day.course())
                 .raw("</title><style>@page { size: "
-                        + day.policy().get(SheetPolicy.PAPER).css() + "; }")
+                        + day.policy().get(PaperPolicy.PAPER).css() + "; }")
                 .raw(style())
                 .raw("</style></head>");
         return out.open("body", kind);

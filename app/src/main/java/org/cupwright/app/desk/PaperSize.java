@@ -1,4 +1,4 @@
-package org.cupwright.app.sheets;
+package org.cupwright.app.desk;
 
 /** The paper a sheet is printed on. */
 public enum PaperSize {
@@ -11,7 +11,8 @@ public enum PaperSize {
         this.css = css;
     }
 
-    String css() {
+    /** The size as style sheets write it. */
+    public String css() {
         return css;
     }
 }

@@ -1,4 +1,4 @@
-package org.cupwright.app.sheets;
+package org.cupwright.app.desk;
 
 import java.util.List;
 import org.cupwright.policy.Mark;
@@ -6,19 +6,19 @@ import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
 
 /** What the course decides about its paper. */
-public final class SheetPolicy {
+public final class PaperPolicy {
     private static final int SHORT = 24;
     private static final int LINE = 160;
 
-    public static final Setting<PaperSize> PAPER = new Setting<>(
-            "sheets.paper", SettingType.oneOf(PaperSize.class), "", PaperSize.A4, Mark.OURS, "our choice");
+    public static final Setting<PaperSize> PAPER =
+            new Setting<>("paper.size", SettingType.oneOf(PaperSize.class), "", PaperSize.A4, Mark.OURS, "our choice");
 
     public static final Setting<String> FLAG_FRONT = flag("flagFront", "red");
     public static final Setting<String> FLAG_MIDDLE = flag("flagMiddle", "white");
     public static final Setting<String> FLAG_BACK = flag("flagBack", "blue");
 
     public static final Setting<String> RING = new Setting<>(
-            "sheets.ring",
+            "paper.ring",
             SettingType.text(LINE),
             "",
             "",
@@ -26,18 +26,18 @@ public final class SheetPolicy {
             "our choice: nobody, until the course names whom to ring");
 
     public static final Setting<Boolean> WHITE_RIM = new Setting<>(
-            "sheets.whiteRim",
+            "paper.whiteRim",
             SettingType.yesNo(),
             "",
             false,
             Mark.COMMON_PRACTICE,
             "common practice, no source: rims are whited for events");
 
-    private SheetPolicy() {}
+    private PaperPolicy() {}
 
     private static Setting<String> flag(String name, String colour) {
         return new Setting<>(
-                "sheets." + name,
+                "paper." + name,
                 SettingType.text(SHORT),
                 "",
                 colour,
