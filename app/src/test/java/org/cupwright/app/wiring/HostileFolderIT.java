@@ -73,7 +73,7 @@ class HostileFolderIT {
     @Test
     void aFullDiskIsSaidAndNothingIsHalfWritten() throws IOException, InterruptedException {
         Path outlines = MadeCourse.outlines(files, 5);
-        Path points = MadeCourse.survey(files, 5, 16_000, 1);
+        Path points = MadeCourse.survey(files, 5, 40_000, 1);
         mounted("size=1m", mount -> {
             String before = RealProcess.hash(mount);
             Result refused = RealProcess.cupwright(
