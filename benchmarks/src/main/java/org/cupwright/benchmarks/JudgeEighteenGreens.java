@@ -5,17 +5,16 @@ import java.lang.management.ManagementFactory;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.DemoCourse;
-import org.cupwright.democourse.DemoSurvey;
 import org.cupwright.green.Green;
 import org.cupwright.green.Ground;
 import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.SurveyPoint;
 import org.cupwright.green.SurveyPoints;
 import org.cupwright.green.SurveyTooThin;
-import org.cupwright.green.spline.SurveyFit;
+import org.cupwright.green.SurveyedGround;
 import org.cupwright.holelocation.DayConditions;
 import org.cupwright.holelocation.GreenJudge;
 import org.cupwright.holelocation.GreenJudgement;
@@ -64,7 +63,7 @@ public final class JudgeEighteenGreens {
         DemoCourse demo = new DemoCourse(1);
         List<Green> greens = new ArrayList<>();
         for (Hole hole : demo.course().holes()) {
-            List<DemoSurvey.Point> points = demo.survey(hole.id());
+            List<SurveyPoint> points = demo.survey(hole.id());
             if (!points.isEmpty()) {
                 greens.add(new Green(hole, ground(points, hole)));
             }
@@ -72,12 +71,8 @@ public final class JudgeEighteenGreens {
         return greens;
     }
 
-    private static Ground ground(List<DemoSurvey.Point> points, Hole hole) throws SurveyTooThin {
-        SurveyPoints survey = new SurveyPoints(
-                points.stream().mapToDouble(DemoSurvey.Point::east).toArray(),
-                points.stream().mapToDouble(DemoSurvey.Point::north).toArray(),
-                points.stream().mapToDouble(DemoSurvey.Point::heightMetres).toArray());
-        return SurveyFit.toPoints(survey, hole.green(), OptionalDouble.empty(), Policy.defaults());
+    private static Ground ground(List<SurveyPoint> points, Hole hole) throws SurveyTooThin {
+        return SurveyedGround.fit(hole.green(), SurveyPoints.scattered(points), Policy.defaults());
     }
 
     private static long check(GreenJudge judge) {
@@ -107,7 +102,8 @@ public final class JudgeEighteenGreens {
         for (GreenJudge judge : judges) {
             for (Judgement best : judge.judgeGreen().best()) {
                 long one = System.nanoTime();
-                MapPoint beside = new MapPoint(best.position().east() + 0.1, best.position().north() + 0.1);
+                MapPoint beside = new MapPoint(
+                        best.position().east() + 0.1, best.position().north() + 0.1);
                 Judgement found = judge.judge(beside);
                 slowest = Math.max(slowest, (System.nanoTime() - one) / 1e6);
                 judged++;

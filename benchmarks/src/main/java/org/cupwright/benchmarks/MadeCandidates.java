@@ -60,7 +60,7 @@ final class MadeCandidates {
         Verdict verdict = random.nextInt(4) == 0 ? Verdict.CAUTION : Verdict.PASS;
         Difficulty difficulty = new Difficulty(
                 OptionalDouble.empty(),
-                Optional.of(DifficultyClass.values()[random.nextInt(3)]),
+                Optional.of(List.of(DifficultyClass.values()).get(random.nextInt(3))),
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
         Judgement judgement = new Judgement(at, verdict, RestsOn.SURVEY, RULES, Set.of(), difficulty);
@@ -72,8 +72,8 @@ final class MadeCandidates {
     }
 
     private static PlaceOnGreen place(MapPoint at) {
-        Third third = Third.values()[(int) (at.north() / 10)];
-        Lateral lateral = Lateral.values()[(int) (at.east() / 10)];
+        Third third = List.of(Third.values()).get((int) (at.north() / 10));
+        Lateral lateral = List.of(Lateral.values()).get((int) (at.east() / 10));
         Side side = at.east() < SIZE_METRES / 2 ? Side.LEFT : Side.RIGHT;
         double sideMetres = Math.min(at.east(), SIZE_METRES - at.east());
         return new PlaceOnGreen(at.north(), SIZE_METRES - at.north(), side, sideMetres, third, lateral);

@@ -4,6 +4,8 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.DayPlan;
 import org.cupwright.rotation.DayPlanner;
@@ -28,8 +30,8 @@ public final class PlanOneDay {
         ThreadMXBean clock = ManagementFactory.getThreadMXBean();
         DayPlanner planner = new DayPlanner(Policy.defaults());
         double[] milliseconds = new double[days];
-        double[] terms = new double[Term.values().length];
-        double[] bounds = new double[Term.values().length];
+        Map<Term, Double> terms = new EnumMap<>(Term.class);
+        Map<Term, Double> bounds = new EnumMap<>(Term.class);
         for (int day = 0; day < days; day++) {
             DayRequest request = new DayRequest(
                     LocalDate.of(2026, 5, 1).plusDays(day),
@@ -41,8 +43,8 @@ public final class PlanOneDay {
             milliseconds[day] = (clock.getCurrentThreadCpuTime() - start) / 1e6;
             check(plan, planner.plan(request));
             for (Term term : Term.values()) {
-                terms[term.ordinal()] += plan.terms().get(term) / days;
-                bounds[term.ordinal()] += plan.bounds().get(term) / days;
+                terms.merge(term, plan.terms().get(term) / days, Double::sum);
+                bounds.merge(term, plan.bounds().get(term) / days, Double::sum);
             }
         }
         System.out.printf(
@@ -51,8 +53,7 @@ public final class PlanOneDay {
         System.out.printf(", median %.1f ms, longest %.1f ms%n", milliseconds[days / 2], milliseconds[days - 1]);
         for (Term term : Term.values()) {
             System.out.printf(
-                    "  %-18s mean %8.3f, mean bound %8.3f %s%n",
-                    term, terms[term.ordinal()], bounds[term.ordinal()], term.unit());
+                    "  %-18s mean %8.3f, mean bound %8.3f %s%n", term, terms.get(term), bounds.get(term), term.unit());
         }
     }
 

@@ -18,6 +18,8 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.course.Mark;
 import org.cupwright.course.Outline;
 import org.cupwright.course.Tee;
+import org.cupwright.green.LevelReading;
+import org.cupwright.green.SurveyPoint;
 
 /**
  * Wrenfold Moor: an invented course of eighteen holes on open ocean, made up for demonstrations and tests.
@@ -61,7 +63,7 @@ public final class DemoCourse {
     }
 
     /** Points of an invented survey; empty for a green that was never surveyed. */
-    public List<DemoSurvey.Point> survey(String holeId) {
+    public List<SurveyPoint> survey(String holeId) {
         DemoLayout layout = layout(holeId);
         return layout.hole().known() == DemoHole.Known.SURVEY
                 ? DemoSurvey.points(hole(layout).green(), trueSurface(holeId), seedFor(holeId))
@@ -69,7 +71,7 @@ public final class DemoCourse {
     }
 
     /** Slopes read with a level at a few spots; empty where nobody read any. */
-    public List<DemoSurvey.Reading> levelReadings(String holeId) {
+    public List<LevelReading> levelReadings(String holeId) {
         DemoLayout layout = layout(holeId);
         return layout.hole().known() == DemoHole.Known.LEVELS
                 ? DemoSurvey.readings(layout, trueSurface(holeId), seedFor(holeId))

@@ -6,12 +6,14 @@ import java.util.Random;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 import org.cupwright.green.Jet;
+import org.cupwright.green.LevelReading;
 import org.cupwright.green.Surface;
+import org.cupwright.green.SurveyPoint;
 import org.cupwright.units.Heading;
 import org.locationtech.jts.geom.Envelope;
 
 /** Invented measurements of an invented green: a walk over it with a satellite receiver, and readings of a digital level. */
-public final class DemoSurvey {
+final class DemoSurvey {
     /** Points per square metre. */
     private static final double DENSITY = 8;
 
@@ -26,18 +28,12 @@ public final class DemoSurvey {
 
     private DemoSurvey() {}
 
-    /** A measured point. */
-    public record Point(double east, double north, double heightMetres) {}
-
-    /** A slope read at a spot: percent, and the direction in which the ground falls. */
-    public record Reading(MapPoint at, double slopePercent, Heading downhill) {}
-
-    static List<Point> points(Outline green, Surface surface, long seed) {
+    static List<SurveyPoint> points(Outline green, Surface surface, long seed) {
         Random random = new Random(seed);
         Envelope box = green.polygon().getEnvelopeInternal();
         box.expandBy(MARGIN);
         long tries = Math.round(DENSITY * box.getArea());
-        List<Point> points = new ArrayList<>();
+        List<SurveyPoint> points = new ArrayList<>();
         Jet jet = new Jet();
         for (long i = 0; i < tries; i++) {
             double east = millimetres(box.getMinX() + box.getWidth() * random.nextDouble());
@@ -46,7 +42,7 @@ public final class DemoSurvey {
             MapPoint at = new MapPoint(east, north);
             if (green.contains(at) || green.distanceToEdgeMetres(at) < MARGIN) {
                 surface.at(east, north, jet);
-                points.add(new Point(east, north, millimetres(jet.z + noise)));
+                points.add(new SurveyPoint(east, north, millimetres(jet.z + noise)));
             }
         }
         return points;
@@ -57,9 +53,9 @@ public final class DemoSurvey {
     }
 
     /** Six readings: front, middle and back, left and right of the middle line. */
-    static List<Reading> readings(DemoLayout layout, Surface surface, long seed) {
+    static List<LevelReading> readings(DemoLayout layout, Surface surface, long seed) {
         Random random = new Random(seed);
-        List<Reading> readings = new ArrayList<>();
+        List<LevelReading> readings = new ArrayList<>();
         Jet jet = new Jet();
         for (int third = -1; third <= 1; third++) {
             for (int side = -1; side <= 1; side += 2) {
@@ -70,7 +66,7 @@ public final class DemoSurvey {
                 double north = jet.zy + LEVEL_SIGMA * random.nextGaussian();
                 double percent = Math.rint(1000 * Math.hypot(east, north)) / 10;
                 double degrees = Math.rint(Heading.ofStep(-east, -north).degrees());
-                readings.add(new Reading(at, percent, Heading.ofDegrees(degrees)));
+                readings.add(LevelReading.steepest(at, percent, Heading.ofDegrees(degrees), 100 * LEVEL_SIGMA));
             }
         }
         return readings;

@@ -45,7 +45,7 @@ record Meeting(Coordinate from, Coordinate to) {
         double dx = b.across1() - a.across1();
         double dy = b.along1() - a.along1();
         double cross = ax * by - ay * bx;
-        if (Math.abs(cross) <= HAIR * Math.hypot(ax, ay) * Math.hypot(bx, by)) {
+        if (cross * cross <= HAIR * HAIR * (ax * ax + ay * ay) * (bx * bx + by * by)) {
             return shared(a, b);
         }
         double onA = (dx * by - dy * bx) / cross;

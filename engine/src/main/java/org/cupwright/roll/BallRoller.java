@@ -69,7 +69,7 @@ public final class BallRoller {
     }
 
     /**
-     * {@link #roll} for callers that roll millions.
+     * {@link #roll} for callers that roll millions: makes no object for a ball that stays clear of the edge.
      *
      * @param unitEast east component of the first direction on the map, a unit vector
      * @param out receives the end of the roll
@@ -87,7 +87,7 @@ public final class BallRoller {
      *
      * @param unitEast east component of the first direction on the map, a unit vector
      * @param seconds since the launch
-     * @param out receives the state; its end is null where the ball still rolls
+     * @param out receives the state; its end is null where the ball still rolls, and set as soon as its last millimetres begin
      */
     public void stateAfter(
             double seconds,
@@ -154,7 +154,7 @@ public final class BallRoller {
     private void turnOrRest(RollState state) {
         double slope = Math.hypot(state.jet.zx, state.jet.zy);
         if (slope <= motion.rollingResistance()) {
-            state.end = RollEnd.REST;
+            state.comeToRest();
             return;
         }
         double mapSpeed = TURNING_METRES_PER_SECOND / Math.sqrt(1 + slope * slope);
@@ -179,14 +179,14 @@ public final class BallRoller {
 
     /** Lets the ball come to rest; over the last millimetres a straight line is near enough to find the edge. */
     private void finish(RollState state) {
-        PlaneRoll rest = PlaneFinish.restOf(state, motion.rollingResistance());
+        state.rest.solve(state, motion.rollingResistance());
         state.keep();
-        PlaneFinish.move(state, rest, 1);
+        state.rest.move(state, 1);
         if (edge.holds(state.east, state.north)) {
-            state.end = RollEnd.REST;
+            state.comeToRest();
             return;
         }
-        toEdge(state, share -> PlaneFinish.move(state, rest, share));
+        toEdge(state, share -> state.rest.move(state, share));
     }
 
     /** Halves a movement that left the green until its end lies on the edge, to less than a micrometre. */

@@ -4,7 +4,6 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.units.GreenSpeed;
 import org.cupwright.units.Heading;
-import org.cupwright.units.Physics;
 
 /**
  * Where a ball comes to rest on a plane, in closed form (derived from the equations of {@link RollingMotion} with constant slope).
@@ -44,7 +43,14 @@ public record PlaneRoll(
      */
     public static PlaneRoll of(double slope, GreenSpeed speed, double metresPerSecond, double degreesFromDownhill) {
         double angle = Math.toRadians(degreesFromDownhill);
-        return of(slope, speed.rollingResistance(), metresPerSecond, StrictMath.cos(angle), StrictMath.sin(angle));
+        PlaneRest rest = new PlaneRest();
+        rest.solve(
+                holding(slope, speed),
+                speed.rollingResistance(),
+                metresPerSecond,
+                StrictMath.cos(angle),
+                StrictMath.sin(angle));
+        return new PlaneRoll(rest.down, rest.across, rest.seconds, rest.pathGround, rest.mapDown, rest.path);
     }
 
     /**
@@ -54,36 +60,27 @@ public record PlaneRoll(
      */
     public static Roll roll(
             PlaneFit plane, GreenSpeed speed, MapPoint from, Heading heading, double launchMetresPerSecond) {
+        holding(plane.slope(), speed);
         RollState state = new RollState();
         state.start(from.east(), from.north());
         state.jet.zx = plane.gradientEast();
         state.jet.zy = plane.gradientNorth();
         state.launch(heading.east(), heading.north(), launchMetresPerSecond);
         if (launchMetresPerSecond > 0) {
-            PlaneFinish.move(state, PlaneFinish.restOf(state, speed.rollingResistance()), 1);
+            state.rest.solve(state, speed.rollingResistance());
+            state.rest.move(state, 1);
         }
-        state.end = RollEnd.REST;
+        state.comeToRest();
         return state.toRoll();
     }
 
-    static PlaneRoll of(double slope, double rollingResistance, double v, double cos, double sin) {
-        if (!(slope >= 0 && slope < rollingResistance)) {
-            throw new IllegalArgumentException("a ball does not stop on a slope of " + 100 * slope
-                    + " % where the steepest that holds one is " + 100 * rollingResistance
+    private static double holding(double slope, GreenSpeed speed) {
+        double rho = speed.rollingResistance();
+        if (!(slope >= 0 && slope < rho)) {
+            throw new IllegalArgumentException("a ball does not stop on a slope of " + 100 * slope + " % at "
+                    + speed.feet() + " ft, where the steepest that holds one is " + 100 * rho
                     + " %; try a slower green or flatter ground");
         }
-        double cosSlope = 1 / Math.sqrt(1 + slope * slope);
-        double sinSlope = slope * cosSlope;
-        double f = RollingMotion.SPHERE * Physics.GRAVITY * rollingResistance * cosSlope;
-        double sigma = RollingMotion.SPHERE * Physics.GRAVITY * sinSlope;
-        double ahead = (1 + cos) / (f - sigma);
-        double back = (1 - cos) / (f + sigma);
-        double straight = v * v / 8 * ((1 + cos) * ahead + (1 - cos) * back);
-        double aside = v * v * sin * sin / (4 * f);
-        double down = v * v / 8 * ((1 + cos) * ahead - (1 - cos) * back);
-        double across = v * v * sin / 2 * ((1 + cos) / (2 * f - sigma) + (1 - cos) / (2 * f + sigma));
-        double path = straight + aside;
-        double foreshortening = sinSlope * sinSlope / 2 * (straight - aside);
-        return new PlaneRoll(down, across, v / 2 * (ahead + back), path, down * cosSlope, path - foreshortening);
+        return slope;
     }
 }

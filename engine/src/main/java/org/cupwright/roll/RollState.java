@@ -25,6 +25,8 @@ public final class RollState {
     final RollingMotion.Acceleration first = new RollingMotion.Acceleration();
     final RollingMotion.Acceleration later = new RollingMotion.Acceleration();
 
+    final PlaneRest rest = new PlaneRest();
+
     /** The ball as it was before its last step; null in such a memory itself. */
     private final RollState before;
 
@@ -70,6 +72,12 @@ public final class RollState {
         seconds += bySeconds;
         pathMetres += byPathMetres;
         pathGroundMetres += byPathGroundMetres;
+    }
+
+    void comeToRest() {
+        velocityEast = 0;
+        velocityNorth = 0;
+        end = RollEnd.REST;
     }
 
     /** Remembers the ball as it is, for {@link #goBack}. */

@@ -29,15 +29,15 @@ record Appraised(Candidate candidate, Map<Term, Double> terms, Option option) {
         return Tally.HOLE
                 + candidate
                         .third()
-                        .map(third -> Split.THIRD.one(third.ordinal()))
+                        .map(third -> Split.THIRD.one(PartOf.third(third)))
                         .orElse(0L)
                 + candidate
                         .lateral()
-                        .map(lateral -> Split.LATERAL.one(lateral.ordinal()))
+                        .map(lateral -> Split.LATERAL.one(PartOf.lateral(lateral)))
                         .orElse(0L)
                 + candidate
                         .rank()
-                        .map(rank -> Split.DIFFICULTY.one(rank.ordinal()))
+                        .map(rank -> Split.DIFFICULTY.one(PartOf.difficulty(rank)))
                         .orElse(0L);
     }
 }

@@ -48,7 +48,7 @@ final class Findings {
      * than may have it. (By Hall's theorem a set of thirds is at fault; with three of them, one is, or the one left over.)
      */
     private void whyThirdsAreOff(Third third) {
-        int part = third.ordinal();
+        int part = PartOf.third(third);
         int placed = Split.THIRD.parts(outcome.tally()).total();
         long one = Split.THIRD.one(part);
         Word word = new Word("third." + EnumNames.lowerCamel(third));

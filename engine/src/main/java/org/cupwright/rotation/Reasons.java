@@ -56,7 +56,7 @@ final class Reasons {
         if (!aims.balancesThirds()) {
             return reason("thirdFree", word);
         }
-        int part = third.get().ordinal();
+        int part = PartOf.third(third.get());
         int placed = Split.THIRD.parts(outcome.tally()).total();
         return reason(
                 "third",

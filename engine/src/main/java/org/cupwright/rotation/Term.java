@@ -10,19 +10,19 @@ import org.cupwright.policy.Setting;
  */
 public enum Term {
     /** By how much holes are nearer to yesterday's than the least distance, over all holes. */
-    NEAR_YESTERDAY(Unit.METRES, RotationPolicy.WEIGHT_NEAR_YESTERDAY),
+    NEAR_YESTERDAY(Unit.METRES),
     /** By how much holes are nearer to yesterday's than the distance that is enough, over all holes. */
-    CLOSE_TO_YESTERDAY(Unit.METRES, RotationPolicy.WEIGHT_CLOSE_TO_YESTERDAY),
+    CLOSE_TO_YESTERDAY(Unit.METRES),
     /** Holes whose spot is to be used with care; a locked position the rules refuse counts too. */
-    CARE(Unit.HOLES, RotationPolicy.WEIGHT_CARE),
+    CARE(Unit.HOLES),
     /** By how much the room about the spots falls short of enough, over all holes. */
-    LITTLE_ROOM(Unit.METRES, RotationPolicy.WEIGHT_LITTLE_ROOM),
+    LITTLE_ROOM(Unit.METRES),
     /** By how many holes left and right are farther apart than the course allows. */
-    LEFT_RIGHT(Unit.HOLES, RotationPolicy.WEIGHT_LEFT_RIGHT),
+    LEFT_RIGHT(Unit.HOLES),
     /** Holes off an even spread over left, centre and right. */
-    LATERAL(Unit.HOLES, RotationPolicy.WEIGHT_LATERAL),
+    LATERAL(Unit.HOLES),
     /** Holes off the wanted spread over easier, medium and harder. */
-    DIFFICULTY(Unit.HOLES, RotationPolicy.WEIGHT_DIFFICULTY);
+    DIFFICULTY(Unit.HOLES);
 
     /** What a term is counted in. */
     public enum Unit {
@@ -31,11 +31,9 @@ public enum Term {
     }
 
     private final Unit unit;
-    private final Setting<Double> weight;
 
-    Term(Unit unit, Setting<Double> weight) {
+    Term(Unit unit) {
         this.unit = unit;
-        this.weight = weight;
     }
 
     public Unit unit() {
@@ -44,7 +42,15 @@ public enum Term {
 
     /** The setting that holds its weight, points for each unit. */
     public Setting<Double> weight() {
-        return weight;
+        return switch (this) {
+            case NEAR_YESTERDAY -> RotationPolicy.WEIGHT_NEAR_YESTERDAY;
+            case CLOSE_TO_YESTERDAY -> RotationPolicy.WEIGHT_CLOSE_TO_YESTERDAY;
+            case CARE -> RotationPolicy.WEIGHT_CARE;
+            case LITTLE_ROOM -> RotationPolicy.WEIGHT_LITTLE_ROOM;
+            case LEFT_RIGHT -> RotationPolicy.WEIGHT_LEFT_RIGHT;
+            case LATERAL -> RotationPolicy.WEIGHT_LATERAL;
+            case DIFFICULTY -> RotationPolicy.WEIGHT_DIFFICULTY;
+        };
     }
 
     /** Whether the term is of the day as a whole, not a sum over its holes. */

@@ -19,4 +19,10 @@ public final class Paces {
     public static double roundedToHalf(double metres, double paceMetres) {
         return Math.rint(2 * metres / paceMetres) / 2;
     }
+
+    /** The length in paces, down to the half pace below: for "good within so many paces", which must not promise too much. */
+    public static double roundedDownToHalf(double metres, double paceMetres) {
+        double roundingOfTheDivision = 1e-9;
+        return Math.floor(2 * metres / paceMetres + roundingOfTheDivision) / 2;
+    }
 }

@@ -69,6 +69,8 @@ class GreenJudgeAgainstReferenceTest {
     @Test
     void noRuleIsBrokenInSilenceAndNothingFailsWithoutAReason() {
         int greens = Suite.count("judged greens against brute force", 60, 4);
+        int goodSpots = 0;
+        int failingSpots = 0;
         for (int i = 0; i < greens; i++) {
             Made made = Made.of(1000 * Suite.seed() + i);
             GreenJudge judge = made.judge();
@@ -76,6 +78,7 @@ class GreenJudgeAgainstReferenceTest {
             Random random = new Random(made.seed);
             for (int k = 0; k < 40; k++) {
                 Judgement found = judge.judge(made.cell(random));
+                failingSpots += found.verdict() == Verdict.FAIL ? 1 : 0;
                 assertThat(checker.brokenInSilence(found))
                         .as("seed %d", made.seed)
                         .isEmpty();
@@ -84,6 +87,7 @@ class GreenJudgeAgainstReferenceTest {
                         .isFalse();
             }
             List<Judgement> good = judge.judgeGreen().candidates();
+            goodSpots += good.size();
             for (int k = 0; k < Math.min(40, good.size()); k++) {
                 Judgement found = good.get(random.nextInt(good.size()));
                 assertThat(checker.brokenInSilence(found))
@@ -96,6 +100,9 @@ class GreenJudgeAgainstReferenceTest {
                         .isEmpty();
             }
         }
+        // the suite means something only if it met both
+        assertThat(goodSpots).isGreaterThan(100);
+        assertThat(failingSpots).isGreaterThan(20);
     }
 
     @Test

@@ -182,7 +182,8 @@ final class IndependentChecker {
             truth.at(x, y, jet);
             double v = Math.hypot(u, w);
             double slope = Math.hypot(jet.zx, jet.zy);
-            if (v < 0.002 && slope < RESISTANCE || Math.hypot(x - at.east(), y - at.north()) > 3) {
+            boolean rests = v < 0.002 && slope < RESISTANCE;
+            if (rests || Math.hypot(x - at.east(), y - at.north()) > 3) {
                 break;
             }
             u -= dt * 5 / 7 * 9.81 * (jet.zx + RESISTANCE * u / v);

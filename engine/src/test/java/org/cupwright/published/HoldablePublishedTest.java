@@ -39,21 +39,25 @@ class HoldablePublishedTest {
 
     /** The slope at which the rule no longer passes, by halving. */
     private static double limitPercent(double speedFeet, RestsOn restsOn) {
-        double passes = 0;
-        double not = 10;
-        for (int i = 0; i < 10; i++) {
+        double resistance = new GreenSpeed(speedFeet).rollingResistance();
+        double passes = 45 * resistance;
+        double not = 57 * resistance;
+        for (int i = 0; i < 6; i++) {
             double middle = (passes + not) / 2;
             boolean pass = outcome(middle / 100, speedFeet, restsOn) == Outcome.PASS;
             passes = pass ? middle : passes;
             not = pass ? not : middle;
         }
+        // both ends of the bracket were tried, or the limit lies outside it
+        assertThat(passes).isGreaterThan(45 * resistance);
+        assertThat(not).isLessThan(57 * resistance);
         return (passes + not) / 2;
     }
 
     private static Outcome outcome(double slope, double speedFeet, RestsOn restsOn) {
         ModelGround ground =
                 ModelGround.exact(MadeSurface.plane(0.6 * slope, 0.8 * slope)).restingOn(restsOn);
-        Green green = new Green(Hole.of("1", Shapes.circle(0, 0, 4)), ground);
+        Green green = new Green(Hole.of("1", Shapes.circle(0, 0, 3.1)), ground);
         GreenJudge judge = new GreenJudge(green, Days.dry(speedFeet), Policy.defaults());
         return judge.judge(new MapPoint(0, 0)).rule(RuleId.HOLDABLE).outcome();
     }

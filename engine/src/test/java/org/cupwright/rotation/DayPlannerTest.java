@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.DifficultyClass;
@@ -197,10 +198,9 @@ class DayPlannerTest {
 
     @Test
     void busyDaysAreEasier() {
-        Candidate[] all = new Candidate[3];
-        for (DifficultyClass rank : DifficultyClass.values()) {
-            all[rank.ordinal()] = MadeGreens.good(15, 15, rank);
-        }
+        Candidate[] all = Stream.of(DifficultyClass.values())
+                .map(rank -> MadeGreens.good(15, 15, rank))
+                .toArray(Candidate[]::new);
         DayRequest busy = new DayRequest(DAY, greens(18, all), true, 1);
         Policy free = Policy.defaults().with(RotationPolicy.SCHEME, Scheme.FREE);
         assertThat(new DayPlanner(free).plan(busy).totals().difficulties()).isEqualTo(new Parts(9, 6, 3));

@@ -75,8 +75,8 @@ public final class MadeGreens {
     }
 
     public static PlaceOnGreen place(double east, double north) {
-        Third third = Third.values()[(int) Math.min(2, Math.max(0, north / 10))];
-        Lateral lateral = Lateral.values()[(int) Math.min(2, Math.max(0, east / 10))];
+        Third third = List.of(Third.values()).get((int) Math.min(2, Math.max(0, north / 10)));
+        Lateral lateral = List.of(Lateral.values()).get((int) Math.min(2, Math.max(0, east / 10)));
         Side side = east <= SIZE_METRES / 2 ? Side.LEFT : Side.RIGHT;
         return new PlaceOnGreen(north, SIZE_METRES - north, side, Math.min(east, SIZE_METRES - east), third, lateral);
     }
@@ -94,7 +94,7 @@ public final class MadeGreens {
 
     /** A candidate in the middle of a third, in the centre of the green. */
     static Candidate in(Third third) {
-        return good(15, 5 + 10.0 * third.ordinal(), DifficultyClass.MEDIUM);
+        return good(15, 5 + 10.0 * PartOf.third(third), DifficultyClass.MEDIUM);
     }
 
     static GreenCandidates green(String hole, Candidate... candidates) {
@@ -157,8 +157,9 @@ public final class MadeGreens {
         int dice = random.nextInt(10);
         Verdict verdict = dice < 6 ? Verdict.PASS : dice < 9 ? Verdict.CAUTION : Verdict.FAIL;
         int rank = random.nextInt(7);
-        Optional<DifficultyClass> known =
-                rank == 6 ? Optional.empty() : Optional.of(DifficultyClass.values()[rank % 3]);
+        Optional<DifficultyClass> known = rank == 6
+                ? Optional.empty()
+                : Optional.of(List.of(DifficultyClass.values()).get(rank % 3));
         Candidate made = candidate(east, north, verdict, known, placed, 3 * random.nextDouble());
         return random.nextInt(5) > 0
                 ? made

@@ -57,8 +57,10 @@ public record MadeSurvey(
         double[] z = new double[columns * rows];
         Jet jet = new Jet();
         for (int i = 0; i < x.length; i++) {
-            x[i] = west + i / rows * cellMetres;
-            y[i] = south + i % rows * cellMetres;
+            int column = i / rows;
+            int row = i % rows;
+            x[i] = west + column * cellMetres;
+            y[i] = south + row * cellMetres;
             surface.at(x[i], y[i], jet);
             z[i] = jet.z + sigmaMetres * random.nextGaussian();
         }

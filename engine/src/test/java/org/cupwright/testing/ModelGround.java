@@ -5,7 +5,6 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 import org.cupwright.green.BendFit;
 import org.cupwright.green.Coverage;
-import org.cupwright.green.DiscQuadrature;
 import org.cupwright.green.Ground;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.green.RestsOn;

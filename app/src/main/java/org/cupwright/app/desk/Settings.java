@@ -16,6 +16,7 @@ public final class Settings {
     public static PolicyCatalogue catalogue() {
         List<Setting<?>> all = new ArrayList<>();
         all.addAll(DeskPolicy.settings());
+        all.addAll(PaperPolicy.settings());
         all.addAll(PlacePolicy.settings());
         all.addAll(GroundPolicy.settings());
         all.addAll(HoleLocationPolicy.settings());

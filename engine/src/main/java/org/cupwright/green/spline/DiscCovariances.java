@@ -62,8 +62,10 @@ final class DiscCovariances {
     private static Stencil[] stencils(KnotGrid grid, HeightFunctionals functionals) {
         Stencil[] stencils = new Stencil[NODES_PER_CELL * NODES_PER_CELL];
         for (int i = 0; i < stencils.length; i++) {
-            double east = (double) (i / NODES_PER_CELL) / NODES_PER_CELL;
-            double north = (double) (i % NODES_PER_CELL) / NODES_PER_CELL;
+            int column = i / NODES_PER_CELL;
+            int row = i % NODES_PER_CELL;
+            double east = (double) column / NODES_PER_CELL;
+            double north = (double) row / NODES_PER_CELL;
             stencils[i] = Stencil.at(east, north, functionals, grid);
         }
         return stencils;
@@ -74,11 +76,13 @@ final class DiscCovariances {
     }
 
     private double east(int node) {
-        return grid.west() + node / rows * grid.spacingMetres() / NODES_PER_CELL;
+        int column = node / rows;
+        return grid.west() + column * grid.spacingMetres() / NODES_PER_CELL;
     }
 
     private double north(int node) {
-        return grid.south() + node % rows * grid.spacingMetres() / NODES_PER_CELL;
+        int row = node % rows;
+        return grid.south() + row * grid.spacingMetres() / NODES_PER_CELL;
     }
 
     /** A margin keeps points that rounding puts on the grid's edge off the cells beyond. */

@@ -38,10 +38,12 @@ final class HeightFunctionals {
         double[] east = new double[count];
         double[] north = new double[count];
         for (int i = 0; i < count; i++) {
-            double ring = radiusMetres * Math.sqrt((i / SPOKES + 0.5) / RINGS);
-            double turn = 2 * Math.PI * (i % SPOKES + 0.5 * (i / SPOKES % 2)) / SPOKES;
-            east[i] = ring * StrictMath.cos(turn);
-            north[i] = ring * StrictMath.sin(turn);
+            int ring = i / SPOKES;
+            int spoke = i % SPOKES;
+            double distance = radiusMetres * Math.sqrt((ring + 0.5) / RINGS);
+            double turn = 2 * Math.PI * (spoke + (ring % 2 == 0 ? 0 : 0.5)) / SPOKES;
+            east[i] = distance * StrictMath.cos(turn);
+            north[i] = distance * StrictMath.sin(turn);
         }
         return new HeightFunctionals(radiusMetres, east, north, leastSquares(east, north));
     }

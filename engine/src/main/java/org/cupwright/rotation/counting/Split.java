@@ -6,9 +6,15 @@ package org.cupwright.rotation.counting;
  * <p>Parts are numbered 0 to 2, in the order of the enum they come from (front, middle, back and so on).
  */
 public enum Split {
-    THIRD,
-    LATERAL,
-    DIFFICULTY;
+    THIRD(0),
+    LATERAL(3),
+    DIFFICULTY(6);
+
+    private final int firstCount;
+
+    Split(int firstCount) {
+        this.firstCount = firstCount;
+    }
 
     /** The tally of one hole in one part. */
     public long one(int part) {
@@ -22,7 +28,8 @@ public enum Split {
 
     /** The bits of a tally that belong to this split. */
     public long mask() {
-        return (1L << 3 * Tally.BITS) - 1 << shift(0);
+        long threeCounts = (1L << (3 * Tally.BITS)) - 1;
+        return threeCounts << shift(0);
     }
 
     private int count(long tally, int part) {
@@ -30,6 +37,6 @@ public enum Split {
     }
 
     private int shift(int part) {
-        return Tally.BITS * (3 * ordinal() + part);
+        return Tally.BITS * (firstCount + part);
     }
 }

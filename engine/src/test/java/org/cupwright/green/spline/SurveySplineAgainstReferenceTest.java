@@ -37,6 +37,7 @@ class SurveySplineAgainstReferenceTest {
         return new NormalEquations(knots, points, all, 0);
     }
 
+    /** To a micrometre: the ridge of 1e-7 points is in the banded equations only. */
     @Test
     void theFittedSurfaceIsTheDenseOne() {
         RealVector coefficients = dense.coefficients(LAMBDA);
@@ -48,7 +49,7 @@ class SurveySplineAgainstReferenceTest {
                 surface.at(east, north, jet);
                 assertThat(jet.z)
                         .as("seed %d at %s, %s", Suite.seed(), east, north)
-                        .isCloseTo(dense.basis(east, north).dotProduct(coefficients), within(1e-8));
+                        .isCloseTo(dense.basis(east, north).dotProduct(coefficients), within(1e-6));
             }
         }
     }
@@ -81,7 +82,7 @@ class SurveySplineAgainstReferenceTest {
         RealMatrix smoother = dense.design.multiply(dense.inverse(LAMBDA)).multiply(dense.design.transpose());
 
         assertThat(fitted.effectiveParameters(fitted.inverse(HeightFunctionals.overDisc(0.91))))
-                .isCloseTo(smoother.getTrace(), within(1e-6));
+                .isCloseTo(smoother.getTrace(), within(1e-4));
     }
 
     /** Weights of the plane and the quadratic by a dense least-squares solve over the same heights. */
@@ -105,6 +106,7 @@ class SurveySplineAgainstReferenceTest {
         return covariance;
     }
 
+    /** Between nodes a twentieth of the variance, so 2.5 % of a standard error. */
     @Test
     void covariancesAtTheNodesAreTheDenseOnesAndBetweenThemNearlySo() {
         FittedSpline fitted = new FittedSpline(equations, LAMBDA);
@@ -114,7 +116,7 @@ class SurveySplineAgainstReferenceTest {
 
         compare(covariances.at(1.75, 1.5), covarianceByHand(1.75, 1.5, 0.91, LAMBDA), 1e-6);
         compare(covariances.at(2.0, 1.25), covarianceByHand(2.0, 1.25, 0.91, LAMBDA), 1e-6);
-        compare(covariances.at(1.87, 1.38), covarianceByHand(1.87, 1.38, 0.91, LAMBDA), 0.03);
+        compare(covariances.at(1.87, 1.38), covarianceByHand(1.87, 1.38, 0.91, LAMBDA), 0.05);
     }
 
     /** Each entry to a share of the two standard deviations it belongs to. */

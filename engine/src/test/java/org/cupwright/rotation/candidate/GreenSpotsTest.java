@@ -126,7 +126,7 @@ class GreenSpotsTest {
     private static List<JudgedSpot> mixed(Random random, int count) {
         List<JudgedSpot> spots = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            Verdict verdict = Verdict.values()[random.nextInt(10) / 3 % 4];
+            Verdict verdict = List.of(Verdict.values()).get(random.nextInt(10) / 3);
             spots.add(spot(30 * random.nextDouble(), 30 * random.nextDouble(), verdict));
         }
         return spots;

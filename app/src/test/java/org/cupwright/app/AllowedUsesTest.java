@@ -1,0 +1,195 @@
+package org.cupwright.app;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * Which package may use which: the table below <em>is</em> the structure of the project. A package that is not in it fails.
+ *
+ * <p>A package's sub-packages belong to it. Every package may also use what is in {@link #EVERYWHERE}. Changing the table needs
+ * a decision record (docs/decisions).
+ */
+class AllowedUsesTest {
+    private static final String ROOT = "org.cupwright.";
+    private static final Set<String> EVERYWHERE = Set.of("units", "policy", "message");
+    private static final String ENGINE = "course green roll holelocation cupchange turf rotation settingout democourse";
+
+    /** package → what it may use besides itself and {@link #EVERYWHERE}. */
+    private static final Map<String, String> ALLOWED = Map.ofEntries(
+            Map.entry("units", ""),
+            Map.entry("message", ""),
+            Map.entry("policy", ""),
+            Map.entry("course", ""),
+            Map.entry("green", "course"),
+            Map.entry("settingout", "course green"),
+            Map.entry("cupchange", "course"),
+            Map.entry("roll", "course green"),
+            Map.entry("holelocation", "course green roll"),
+            Map.entry("turf", "course green cupchange"),
+            Map.entry("rotation", "course green holelocation"),
+            Map.entry("democourse", "course green cupchange turf"),
+            Map.entry("app.desk", ENGINE),
+            Map.entry("app.store", ENGINE + " app.desk"),
+            Map.entry("app.people", ENGINE + " app.desk"),
+            Map.entry("app.texts", ENGINE),
+            Map.entry("app.maps", "course green holelocation app.texts"),
+            Map.entry("app.sheets", ENGINE + " app.desk app.texts app.maps"),
+            Map.entry("app.cli", ENGINE + " app.desk app.people app.texts app.maps app.sheets"),
+            Map.entry("app.office", ENGINE + " app.desk app.people app.texts app.maps app.sheets"),
+            Map.entry("app.field", ENGINE + " app.desk app.people app.texts app.maps app.sheets"),
+            Map.entry(
+                    "app.wiring",
+                    ENGINE
+                            + " app.desk app.store app.people app.texts app.maps app.sheets app.cli app.office app.field"));
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .withImportOption(place -> !place.contains("-tests.jar"))
+            .importPackages("org.cupwright");
+
+    @Test
+    void bothModulesAreSeen() {
+        Set<String> packages = packages();
+        assertThat(packages).contains("units", "holelocation", "app.cli", "app.wiring");
+    }
+
+    @Test
+    void everyPackageIsInTheTable() {
+        assertThat(packages()).isSubsetOf(ALLOWED.keySet());
+    }
+
+    @TestFactory
+    List<DynamicTest> everyPackageUsesOnlyWhatItMay() {
+        return ALLOWED.keySet().stream()
+                .sorted()
+                .map(name -> DynamicTest.dynamicTest(name, () -> holds(name)))
+                .toList();
+    }
+
+    /** Since every package keeps to its row, no circle in the table means none in the code. */
+    @Test
+    void theTableHasNoCircle() {
+        Set<String> laid = new HashSet<>(EVERYWHERE);
+        Set<String> left = new TreeSet<>(ALLOWED.keySet());
+        left.removeAll(EVERYWHERE);
+        boolean laying = true;
+        while (laying) {
+            laying = left.removeIf(name -> laid.containsAll(uses(name)) && laid.add(name));
+        }
+        assertThat(left).as("packages that stand in a circle, or on one").isEmpty();
+    }
+
+    @Test
+    void theEngineIsPlainJava() {
+        noClasses()
+                .that(areIn(Set.of(ENGINE.split(" ")), "the engine").or(areIn(EVERYWHERE, "its foundation")))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "org.springframework..",
+                        "jakarta.servlet..",
+                        "java.sql..",
+                        "javax.sql..",
+                        "java.io.File",
+                        "java.nio.file..",
+                        "org.apache.pdfbox..",
+                        "java.net.http..",
+                        "java.util.logging..")
+                .orShould()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("java.io.File")
+                .orShould()
+                .callMethod(System.class, "currentTimeMillis")
+                .orShould()
+                .callMethod(System.class, "nanoTime")
+                .orShould()
+                .callMethod(java.time.LocalDate.class, "now")
+                .orShould()
+                .callMethod(java.time.Instant.class, "now")
+                .orShould()
+                .callMethod(Math.class, "random")
+                .orShould()
+                .callConstructor(java.util.Random.class)
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyStoreAndPeopleSpeakSql() {
+        noClasses()
+                .that(areIn(others("app.store", "app.people"), "every other package"))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.sql..", "javax.sql..", "org.sqlite..", "org.postgresql..", "org.flywaydb..")
+                .check(CLASSES);
+    }
+
+    @Test
+    void springStaysAtTheEdges() {
+        Set<String> springless = others("app.store", "app.people", "app.office", "app.field", "app.wiring");
+        noClasses()
+                .that(areIn(springless, "every other package"))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.springframework..")
+                .check(CLASSES);
+    }
+
+    private static void holds(String name) {
+        Set<String> mayUse = new HashSet<>(EVERYWHERE);
+        mayUse.addAll(uses(name));
+        mayUse.add(name);
+        classes()
+                .that(areIn(Set.of(name), name))
+                .should()
+                .onlyDependOnClassesThat(describe(
+                        "are in " + new TreeSet<>(mayUse) + " or outside the project",
+                        used -> !used.getPackageName().startsWith(ROOT) || mayUse.contains(packageOf(used))))
+                .allowEmptyShould(true)
+                .check(CLASSES);
+    }
+
+    private static Set<String> uses(String name) {
+        String row = ALLOWED.get(name);
+        return row.isEmpty() ? Set.of() : Set.copyOf(Arrays.asList(row.split(" ")));
+    }
+
+    private static DescribedPredicate<JavaClass> areIn(Set<String> names, String called) {
+        return describe("are in " + called, type -> names.contains(packageOf(type)));
+    }
+
+    private static Set<String> others(String... excepted) {
+        Set<String> rest = new TreeSet<>(ALLOWED.keySet());
+        rest.removeAll(Set.of(excepted));
+        return rest;
+    }
+
+    private static Set<String> packages() {
+        return CLASSES.stream().map(AllowedUsesTest::packageOf).collect(Collectors.toSet());
+    }
+
+    /** The row of the table a class belongs to: {@code rotation} for {@code org.cupwright.rotation.solver.X}. */
+    private static String packageOf(JavaClass type) {
+        String rest = type.getPackageName()
+                .substring(Math.min(ROOT.length(), type.getPackageName().length()));
+        String[] parts = rest.split("\\.", -1);
+        return parts[0].equals("app") && parts.length > 1 ? parts[0] + "." + parts[1] : parts[0];
+    }
+}

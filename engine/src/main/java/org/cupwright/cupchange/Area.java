@@ -1,0 +1,55 @@
+package org.cupwright.cupchange;
+
+import java.util.List;
+import org.cupwright.course.MapPoint;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+
+/** A piece of ground, drawn by hand or paced out. In the course's frame. */
+public sealed interface Area {
+    /** The area as a polygon; discs have 64 corners. */
+    Geometry toGeometry();
+
+    /**
+     * A drawn area.
+     *
+     * @param corners three or more, in order, the first not repeated
+     */
+    record Drawn(List<MapPoint> corners) implements Area {
+        public Drawn {
+            corners = List.copyOf(corners);
+            if (corners.size() < 3) {
+                throw new IllegalArgumentException("an area of " + corners.size() + " corners; it needs three");
+            }
+            if (!polygon(corners).isValid()) {
+                throw new IllegalArgumentException("the drawn area crosses itself; draw its corners in order");
+            }
+        }
+
+        @Override
+        public Geometry toGeometry() {
+            return polygon(corners);
+        }
+
+        private static Geometry polygon(List<MapPoint> corners) {
+            Coordinate[] ring = new Coordinate[corners.size() + 1];
+            for (int i = 0; i < ring.length; i++) {
+                ring[i] = corners.get(i % corners.size()).toCoordinate();
+            }
+            return new GeometryFactory().createPolygon(ring);
+        }
+    }
+
+    /** Everything within a distance of a place. */
+    record Around(MapPoint centre, double radiusMetres) implements Area {
+        public Around {
+            Checks.between("radius", radiusMetres, 0.05, 100, "m");
+        }
+
+        @Override
+        public Geometry toGeometry() {
+            return new GeometryFactory().createPoint(centre.toCoordinate()).buffer(radiusMetres, 16);
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package org.cupwright.cupchange;
+
+import java.time.LocalDate;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.cupwright.units.GreenSpeed;
+
+/** What was read or counted on a day. */
+public sealed interface DayReading extends Payload {
+    @Override
+    default boolean needsHole() {
+        return false;
+    }
+
+    /**
+     * The green speed was read.
+     *
+     * @param feet the reading; downhill, when it was read both ways
+     * @param otherWayFeet the reading the other way
+     */
+    record SpeedRead(double feet, OptionalDouble otherWayFeet) implements DayReading {
+        public SpeedRead {
+            Checks.between("green speed", feet, 1, 60, "ft");
+            Checks.between("green speed", otherWayFeet, 1, 60, "ft");
+            toSpeed(feet, otherWayFeet);
+        }
+
+        /** The speed on the level; both ways give 2·a·b/(a+b) (Brede, USGA Green Section Record 28(6), 1990). */
+        public GreenSpeed speed() {
+            return toSpeed(feet, otherWayFeet);
+        }
+
+        private static GreenSpeed toSpeed(double feet, OptionalDouble otherWayFeet) {
+            double other = otherWayFeet.orElse(feet);
+            return new GreenSpeed(2 * feet * other / (feet + other));
+        }
+    }
+
+    /** Rounds played on a day. */
+    record RoundsPlayed(LocalDate day, int rounds) implements DayReading {
+        public RoundsPlayed {
+            Checks.between("rounds", rounds, 0, 2000, "rounds");
+        }
+    }
+
+    /**
+     * The weather of a day, as far as it is known.
+     *
+     * @param windMetresPerSecond mean of the day, at the station's height
+     * @param sunshineMinutes bright sunshine
+     * @param rainMillimetres rain of the day; 0 with {@code rainTrace} when it only wetted the gauge
+     */
+    record WeatherEntered(
+            LocalDate day,
+            double highestCelsius,
+            double lowestCelsius,
+            OptionalDouble highestHumidityPercent,
+            OptionalDouble lowestHumidityPercent,
+            OptionalDouble windMetresPerSecond,
+            OptionalInt sunshineMinutes,
+            OptionalDouble rainMillimetres,
+            boolean rainTrace)
+            implements DayReading {
+        public WeatherEntered {
+            Checks.between("highest temperature", highestCelsius, -60, 60, "°C");
+            Checks.between("lowest temperature", lowestCelsius, -60, highestCelsius, "°C");
+            Checks.between("humidity", highestHumidityPercent, 0, 100, "%");
+            Checks.between("humidity", lowestHumidityPercent, 0, highestHumidityPercent.orElse(100), "%");
+            Checks.between("wind", windMetresPerSecond, 0, 100, "m/s");
+            Checks.between("rain", rainMillimetres, 0, 2000, "mm");
+            sunshineMinutes.ifPresent(minutes -> Checks.between("sunshine", minutes, 0, 1440, "min"));
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Asks about facts that look wrong before they are believed. */
+package org.cupwright.cupchange.check;

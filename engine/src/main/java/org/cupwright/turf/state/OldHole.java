@@ -1,0 +1,12 @@
+package org.cupwright.turf.state;
+
+import java.time.LocalDate;
+import org.cupwright.course.MapPoint;
+
+/**
+ * Where a hole was.
+ *
+ * @param cutOn the day it was cut
+ * @param leftOn the day the hole went elsewhere: its rest begins
+ */
+public record OldHole(MapPoint at, LocalDate cutOn, LocalDate leftOn) {}

@@ -1,0 +1,46 @@
+package org.cupwright.cupchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class PayloadKindsTest {
+    /** The names stand in files and stores: a record must not be renamed without a thought for them. */
+    @Test
+    void kindsKeepTheirNames() {
+        assertThat(PayloadKinds.all().keySet())
+                .containsExactly(
+                        "ballMark",
+                        "ballMarksMended",
+                        "correction",
+                        "cupChanged",
+                        "dotPainted",
+                        "frost",
+                        "groundMarked",
+                        "holeMovedInPlay",
+                        "irrigated",
+                        "learnerSignedOff",
+                        "leftInOldHole",
+                        "maintained",
+                        "noteToNext",
+                        "plugSeen",
+                        "plugSet",
+                        "plugTended",
+                        "rolledByHand",
+                        "roundsPlayed",
+                        "somethingOdd",
+                        "speedRead",
+                        "spotCheck",
+                        "sprayed",
+                        "stopSet",
+                        "temporaryGreen",
+                        "toolSharpened",
+                        "toolsChecked",
+                        "weatherEntered");
+    }
+
+    @Test
+    void aPayloadKnowsItsKind() {
+        assertThat(PayloadKinds.all()).containsEntry(MadeFacts.cut(1, 1).kind(), CupWork.CupChanged.class);
+    }
+}
