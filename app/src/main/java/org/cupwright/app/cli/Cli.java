@@ -31,8 +31,12 @@ public final class Cli {
         Failures failures = new Failures(surroundings, options, json);
         line.setParameterExceptionHandler((wrong, given) -> failures.usage(wrong));
         line.setExecutionExceptionHandler((failure, command, parsed) -> failures.execution(failure));
-        int status = line.execute(arguments);
-        surroundings.out().flush();
-        return status;
+        try {
+            return line.execute(arguments);
+        } catch (Error broken) { // out of memory or stack: a defect like any other, and told the same way
+            return failures.defect(broken);
+        } finally {
+            surroundings.out().flush();
+        }
     }
 }

@@ -17,7 +17,7 @@ final class DefectReport {
     }
 
     /** Writes the details into the data folder, or the folder for temporary files where that cannot be; answers the path. */
-    String write(Path data, Exception defect) {
+    String write(Path data, Throwable defect) {
         Instant now = surroundings.clock().instant();
         String name = "cupwright-defect-" + now.toString().replace(":", "") + ".txt";
         String details = details(now, defect);
@@ -33,7 +33,7 @@ final class DefectReport {
         }
     }
 
-    private static String details(Instant now, Exception defect) {
+    private static String details(Instant now, Throwable defect) {
         StringWriter text = new StringWriter();
         PrintWriter out = new PrintWriter(text);
         out.println("cupwright " + Version.text() + ", " + now);

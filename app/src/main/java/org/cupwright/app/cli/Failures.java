@@ -57,7 +57,8 @@ final class Failures {
         return MENDABLE;
     }
 
-    private int defect(Exception failure) {
+    /** Writes the details of a defect of ours to a file and says where. */
+    int defect(Throwable failure) {
         String written = new DefectReport(surroundings).write(options.data(surroundings.home()), failure);
         Texts words = words();
         tell(words.say("problem.defect"), written, failure.getClass().getSimpleName(), words.say("try.defect"));
