@@ -13,6 +13,7 @@ import org.cupwright.green.PlacePolicy;
 import org.cupwright.holelocation.ConcessionStep;
 import org.cupwright.holelocation.GreenJudgement;
 import org.cupwright.holelocation.GreenJudgement.Shares;
+import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.SlopeSpread;
 import org.cupwright.policy.EnumNames;
@@ -144,6 +145,7 @@ final class AssessPrint {
                         .map(AssessPrint::slopeNumbers)
                         .orElse(null));
         node.set("surveySigmaMetres", Json.number(green.green().ground().surveySigmaMetres()));
+        node.set("rules", spots(green));
         node.set("best", Json.array(answer.best().stream().map(json::judged).toList()));
         node.set(
                 "setAside",
@@ -153,6 +155,18 @@ final class AssessPrint {
                         .toList()));
         addDay(node, answer.day());
         return node;
+    }
+
+    /** How many of the green's spots each rule answered how. */
+    private static ObjectNode spots(GreenJudgement green) {
+        ObjectNode rules = Json.object();
+        for (RuleId rule : RuleId.values()) {
+            ObjectNode counts = rules.putObject(rule.id());
+            for (Outcome outcome : Outcome.values()) {
+                counts.put(EnumNames.lowerCamel(outcome), green.count(rule, outcome));
+            }
+        }
+        return rules;
     }
 
     private static ObjectNode shareNumbers(Shares shares) {

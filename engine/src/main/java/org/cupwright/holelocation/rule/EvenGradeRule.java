@@ -13,7 +13,7 @@ import org.cupwright.policy.Policy;
  *
  * <p>It fails where the change is above the limit even with two errors taken off, passes where it is not with two errors added, and
  * leans in between. Where the slope is marginal the change over the wide disc counts too, as a caution (sentence {@code wide}).
- * A change known worse than the policy's error is not checked.
+ * A change known worse than the policy's error is not checked, and the sentence {@code uncertain} says so.
  */
 final class EvenGradeRule implements Rule {
     private final double limitPoints;
@@ -47,7 +47,8 @@ final class EvenGradeRule implements Rule {
     private Finding of(BendFit.Change change) {
         double error = change.standardErrorPoints();
         if (!(error <= greatestErrorPoints)) {
-            return Finding.notChecked();
+            return Finding.atMost(Grade.of(Outcome.NOT_CHECKED), Double.NaN, Double.NaN, error)
+                    .saying("uncertain");
         }
         double points = Math.abs(change.points());
         double either = Grade.ERRORS * error;

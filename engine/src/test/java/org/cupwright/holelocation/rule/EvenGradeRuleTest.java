@@ -40,7 +40,7 @@ class EvenGradeRuleTest {
     @Test
     void aChangeKnownTooBadlyIsNotChecked() {
         assertRule(judge(0.1, 1.0)).says(Outcome.CAUTION, "check");
-        assertRule(judge(0.1, 1.01)).says(Outcome.NOT_CHECKED, "notChecked").isClear();
+        assertRule(judge(0.1, 1.01)).says(Outcome.NOT_CHECKED, "uncertain").isClear();
         assertRule(rule.judge(Spots.alone(Spots.slope(1, 0)))).says(Outcome.NOT_CHECKED, "notChecked");
         assertRule(rule.judge(Spots.alone(Spots.unknown(Coverage.NOT_MEASURED))))
                 .says(Outcome.NOT_CHECKED, "notChecked");
@@ -64,6 +64,6 @@ class EvenGradeRuleTest {
         assertRule(rule.judge(Spots.with(Spots.bend(1, 0.1), Spots.bend(3, 0.1))))
                 .says(Outcome.FAIL, "fail");
         assertRule(rule.judge(Spots.with(Spots.bend(1, 0.1), Spots.bend(1, 2))))
-                .says(Outcome.NOT_CHECKED, "notChecked");
+                .says(Outcome.NOT_CHECKED, "uncertain");
     }
 }
