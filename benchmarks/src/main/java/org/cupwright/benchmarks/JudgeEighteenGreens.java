@@ -96,7 +96,7 @@ public final class JudgeEighteenGreens {
 
     /** Single positions between the lattice's spots, so that each is measured afresh. */
     private static void positions(List<GreenJudge> judges) {
-        long started = System.nanoTime();
+        double sum = 0;
         int judged = 0;
         double slowest = 0;
         for (GreenJudge judge : judges) {
@@ -105,14 +105,15 @@ public final class JudgeEighteenGreens {
                 MapPoint beside = new MapPoint(
                         best.position().east() + 0.1, best.position().north() + 0.1);
                 Judgement found = judge.judge(beside);
-                slowest = Math.max(slowest, (System.nanoTime() - one) / 1e6);
+                double milliseconds = (System.nanoTime() - one) / 1e6;
+                sum += milliseconds;
+                slowest = Math.max(slowest, milliseconds);
                 judged++;
                 if (found.rules().size() != 10 || !judge.judge(best.position()).equals(best)) {
                     throw new IllegalStateException("a position disagrees with its green at " + best.position());
                 }
             }
         }
-        double milliseconds = (System.nanoTime() - started) / 1e6 / Math.max(1, judged);
-        System.out.printf("%d positions: %.2f ms each, slowest %.1f ms%n", judged, milliseconds, slowest);
+        System.out.printf("%d positions: %.2f ms each, slowest %.1f ms%n", judged, sum / Math.max(1, judged), slowest);
     }
 }

@@ -87,7 +87,9 @@ final class Findings {
         if (chosen.candidate().rank().isEmpty()) {
             name("difficultyUnknown", hole);
         }
-        if (chosen.candidate().verdict() == Verdict.CAUTION) {
+        if (chosen.candidate().doubtful()) {
+            name("doubtful", hole);
+        } else if (chosen.candidate().verdict() == Verdict.CAUTION) {
             name("care", hole);
         }
         if (chosen.terms().get(Term.NEAR_YESTERDAY) > 0) {

@@ -82,6 +82,10 @@ final class Reasons {
                 said.add(rule("setAside", result));
             } else if (result.outcome() == Outcome.FAIL) {
                 said.add(rule("fails", result));
+            } else if (result.leans().equals(Optional.of(Outcome.FAIL))) {
+                said.add(rule("doubtful", result));
+            } else if (result.leans().isPresent()) {
+                said.add(rule("check", result));
             } else if (result.outcome() == Outcome.CAUTION) {
                 said.add(rule("care", result));
             }

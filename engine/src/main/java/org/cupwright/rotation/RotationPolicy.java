@@ -80,6 +80,12 @@ public final class RotationPolicy {
             30,
             "our choice: rather two holes off the balance than one spot to be used with care");
 
+    public static final Setting<Double> WEIGHT_DOUBTFUL = weight(
+            "doubtful",
+            "points/hole",
+            60,
+            "our choice: on top of care, as much as a hole too many on one side; nobody trusts a spot he can see is wrong");
+
     public static final Setting<Double> WEIGHT_LITTLE_ROOM = weight(
             "littleRoom",
             "points/m",
@@ -117,6 +123,7 @@ public final class RotationPolicy {
                 WEIGHT_NEAR_YESTERDAY,
                 WEIGHT_CLOSE_TO_YESTERDAY,
                 WEIGHT_CARE,
+                WEIGHT_DOUBTFUL,
                 WEIGHT_LITTLE_ROOM,
                 WEIGHT_LEFT_RIGHT,
                 WEIGHT_LATERAL,

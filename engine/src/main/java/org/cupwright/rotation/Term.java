@@ -15,6 +15,8 @@ public enum Term {
     CLOSE_TO_YESTERDAY(Unit.METRES),
     /** Holes whose spot is to be used with care; a locked position the rules refuse counts too. */
     CARE(Unit.HOLES),
+    /** Holes at whose spot a rule cannot tell for errors of measurement, and likelier refuses it. */
+    DOUBTFUL(Unit.HOLES),
     /** By how much the room about the spots falls short of enough, over all holes. */
     LITTLE_ROOM(Unit.METRES),
     /** By how many holes left and right are farther apart than the course allows. */
@@ -46,6 +48,7 @@ public enum Term {
             case NEAR_YESTERDAY -> RotationPolicy.WEIGHT_NEAR_YESTERDAY;
             case CLOSE_TO_YESTERDAY -> RotationPolicy.WEIGHT_CLOSE_TO_YESTERDAY;
             case CARE -> RotationPolicy.WEIGHT_CARE;
+            case DOUBTFUL -> RotationPolicy.WEIGHT_DOUBTFUL;
             case LITTLE_ROOM -> RotationPolicy.WEIGHT_LITTLE_ROOM;
             case LEFT_RIGHT -> RotationPolicy.WEIGHT_LEFT_RIGHT;
             case LATERAL -> RotationPolicy.WEIGHT_LATERAL;

@@ -6,10 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.MadeSurface;
 import org.cupwright.green.PlaneFit;
+import org.cupwright.green.SurveyPoints;
+import org.cupwright.green.SurveyTooThin;
+import org.cupwright.green.SurveyedGround;
+import org.cupwright.policy.Policy;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.PlaneRoll;
 import org.cupwright.roll.Roll;
 import org.cupwright.roll.RollEnd;
+import org.cupwright.testing.MadeSurvey;
+import org.cupwright.testing.Shapes;
+import org.cupwright.testing.Suite;
 import org.cupwright.units.Heading;
 import org.cupwright.units.Physics;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,6 +56,22 @@ class PlaneRollPublishedTest {
         assertThat(roll.stop().east()).isCloseTo(known.across(), within(1e-5));
         assertThat(roll.seconds()).isCloseTo(known.seconds(), within(1e-5));
         assertThat(roll.pathGroundMetres()).isCloseTo(known.path(), within(1e-5));
+    }
+
+    /** Derived; within 0.01 m on the surface fitted to a survey of the plane (8 points/m², 1 mm of noise, so that slope is known). */
+    @ParameterizedTest
+    @MethodSource("stops")
+    void ballOnASurveyedPlaneComesToTheDerivedStop(PlaneStop known) throws SurveyTooThin {
+        MadeSurface plane = MadeSurface.plane(0, known.slope());
+        SurveyPoints points = new MadeSurvey(plane, -9, -9, 9, 9, 8, 0.001, Suite.seed()).points();
+        SurveyedGround ground = SurveyedGround.fit(Shapes.rectangle(-7, -7, 7, 7), points, Policy.defaults());
+        double cosSlope = 1 / Math.sqrt(1 + known.slope() * known.slope());
+
+        Roll roll = new BallRoller(ground.surface().orElseThrow(), known.speed())
+                .roll(new MapPoint(0, 0), headingOf(known), known.metresPerSecond());
+
+        assertThat(-roll.stop().north()).as("seed " + Suite.seed()).isCloseTo(known.down() * cosSlope, within(0.01));
+        assertThat(roll.stop().east()).as("seed " + Suite.seed()).isCloseTo(known.across(), within(0.01));
     }
 
     /** Derived; the model of a level spot gives the same as the integrator, also along the map. */

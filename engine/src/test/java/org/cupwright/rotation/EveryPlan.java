@@ -10,6 +10,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.green.Lateral;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.DifficultyClass;
+import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.GreenCandidates;
@@ -23,6 +24,7 @@ final class EveryPlan {
             Term.NEAR_YESTERDAY, 20.0,
             Term.CLOSE_TO_YESTERDAY, 1.0,
             Term.CARE, 30.0,
+            Term.DOUBTFUL, 60.0,
             Term.LITTLE_ROOM, 5.0,
             Term.LEFT_RIGHT, 60.0,
             Term.LATERAL, 10.0,
@@ -124,6 +126,11 @@ final class EveryPlan {
                 terms.merge(Term.CLOSE_TO_YESTERDAY, away < 10 ? 10 - away : 0, Double::sum);
             }
             terms.merge(Term.CARE, one.verdict() == Verdict.PASS ? 0.0 : 1.0, Double::sum);
+            long refusing = one.judgement().rules().stream()
+                    .filter(rule -> rule.leans().isPresent() && rule.leans().get() == Outcome.FAIL)
+                    .filter(rule -> !one.judgement().setAside().contains(rule.rule()))
+                    .count();
+            terms.merge(Term.DOUBTFUL, refusing > 0 ? 1.0 : 0.0, Double::sum);
             terms.merge(Term.LITTLE_ROOM, Math.max(0, 1.83 - one.goodWithinMetres()), Double::sum);
         }
         int[] sides = counts(

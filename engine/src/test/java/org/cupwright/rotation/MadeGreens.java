@@ -57,8 +57,14 @@ public final class MadeGreens {
                 OptionalDouble.of(metres - 3.66),
                 OptionalDouble.empty(),
                 outcome,
-                Optional.empty(),
+                leaning(outcome, metres),
                 Message.of("made.edge"));
+    }
+
+    /** Every other metre a caution leans to a refusal. */
+    private static Optional<Outcome> leaning(Outcome outcome, double metres) {
+        boolean doubtful = outcome == Outcome.CAUTION && Math.floor(metres) % 2 == 0;
+        return doubtful ? Optional.of(Outcome.FAIL) : Optional.empty();
     }
 
     private static RuleResult notChecked(RuleId rule) {

@@ -84,14 +84,14 @@ final class JudgementText {
 
     private Optional<String> within(JudgedPosition position) {
         return position.goodWithinMetres().isPresent()
-                ? Optional.of(texts.say(
-                        "goodWithin", halvesDown(position.goodWithinMetres().getAsDouble())))
+                ? Optional.of(within(position.goodWithinMetres().getAsDouble()))
                 : Optional.empty();
     }
 
-    /** Half paces, rounded down: a promise is not rounded up. */
-    private String halvesDown(double metres) {
-        return texts.paces(Math.floor(2 * Paces.fromMetres(metres, paceMetres) + 1e-9) / 2);
+    /** In half paces, rounded down: a promise is not rounded up. */
+    private String within(double metres) {
+        double paces = Math.floor(2 * Paces.fromMetres(metres, paceMetres) + 1e-9) / 2;
+        return paces == 0 ? texts.say("goodJustThere") : texts.say("goodWithin", texts.paces(paces));
     }
 
     private Optional<String> plays(Judgement judgement) {

@@ -7,6 +7,7 @@ import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.DifficultyClass;
 import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.Verdict;
 
 /**
@@ -36,6 +37,13 @@ public record Candidate(
     /** Whether a hole may be cut here: good, or to be used with care. */
     public boolean usable() {
         return verdict() == Verdict.PASS || verdict() == Verdict.CAUTION;
+    }
+
+    /** Whether a rule not set aside cannot tell for errors of measurement, and likelier refuses the spot than not. */
+    public boolean doubtful() {
+        return judgement.rules().stream()
+                .filter(result -> !judgement.setAside().contains(result.rule()))
+                .anyMatch(result -> result.leans().equals(Optional.of(Outcome.FAIL)));
     }
 
     public Optional<Third> third() {

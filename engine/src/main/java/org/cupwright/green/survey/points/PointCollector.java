@@ -126,7 +126,10 @@ public final class PointCollector implements PointSink {
 
     private void failWithoutPoints() {
         if (read == 0) {
-            throw Finding.of(FindingKind.NO_POINTS, Where.file(), new Message.Count(0))
+            throw findings
+                    .stream() // what the first line that did not read has wrong says more than that there is nothing
+                    .findFirst()
+                    .orElseGet(() -> Finding.of(FindingKind.NO_POINTS, Where.file(), new Message.Count(0)))
                     .failure();
         }
         if (extent.isEmpty()) {

@@ -131,7 +131,7 @@ class PointsCsvTest {
                 "1,2 | COLUMNS_UNKNOWN",
                 "1.5,2,3,4 | COLUMNS_UNKNOWN",
                 "x,y,z | NO_POINTS",
-                "NaN,NaN,NaN | NO_POINTS"
+                "NaN,NaN,NaN | LINE_NOT_READABLE"
             })
     void saysWhatIsWrongWithAFile(String text, FindingKind kind) {
         assertThat(InventedMap.troubleOf(() -> read(text)).kind()).isEqualTo(kind);
