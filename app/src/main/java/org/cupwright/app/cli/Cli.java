@@ -1,5 +1,7 @@
 package org.cupwright.app.cli;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import picocli.CommandLine;
 
@@ -24,8 +26,8 @@ public final class Cli {
         line.addSubcommand(new PlanCommand(surroundings));
         line.addSubcommand(new ExplainCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));
-        line.setOut(new java.io.PrintWriter(surroundings.out(), true));
-        line.setErr(new java.io.PrintWriter(surroundings.err(), true));
+        line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
+        line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         boolean json = Arrays.asList(arguments).contains("--json");
         Failures failures = new Failures(surroundings, options, json);

@@ -6,6 +6,8 @@ public interface Progress {
     Progress NONE = (hole, done, all) -> {};
 
     /**
+     * Takes note that one more green is done.
+     *
      * @param hole the hole just finished
      * @param done how many are finished
      * @param all how many there are

@@ -23,6 +23,8 @@ public final class RollBall {
     }
 
     /**
+     * Rolls the ball to its end.
+     *
      * @param from where the ball starts, on the green
      * @param heading its direction on the map
      * @param launchMetresPerSecond its speed along the ground

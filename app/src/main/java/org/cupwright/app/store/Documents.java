@@ -1,7 +1,6 @@
 package org.cupwright.app.store;
 
 import com.fasterxml.jackson.annotation.JsonSubTypes;
-import com.fasterxml.jackson.annotation.JsonSubTypes.Type;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import org.cupwright.course.Outline;
 import org.cupwright.message.Message;
@@ -51,14 +50,14 @@ final class Documents {
     /** Which kind of argument it is stands in the property {@code is}. */
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "is")
     @JsonSubTypes({
-        @Type(value = Message.Length.class, name = "length"),
-        @Type(value = Message.Area.class, name = "area"),
-        @Type(value = Message.Slope.class, name = "slope"),
-        @Type(value = Message.SlopePoints.class, name = "slopePoints"),
-        @Type(value = Message.Count.class, name = "count"),
-        @Type(value = Message.Day.class, name = "day"),
-        @Type(value = Message.Word.class, name = "word"),
-        @Type(value = Message.Name.class, name = "name")
+        @JsonSubTypes.Type(value = Message.Length.class, name = "length"),
+        @JsonSubTypes.Type(value = Message.Area.class, name = "area"),
+        @JsonSubTypes.Type(value = Message.Slope.class, name = "slope"),
+        @JsonSubTypes.Type(value = Message.SlopePoints.class, name = "slopePoints"),
+        @JsonSubTypes.Type(value = Message.Count.class, name = "count"),
+        @JsonSubTypes.Type(value = Message.Day.class, name = "day"),
+        @JsonSubTypes.Type(value = Message.Word.class, name = "word"),
+        @JsonSubTypes.Type(value = Message.Name.class, name = "name")
     })
     private interface ArgumentNames {}
 }

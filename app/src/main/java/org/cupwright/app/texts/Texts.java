@@ -30,6 +30,8 @@ public final class Texts {
     }
 
     /**
+     * The words of a language.
+     *
      * @param language two or three letters
      * @param units how lengths are shown
      * @param paceMetres how long a pace is

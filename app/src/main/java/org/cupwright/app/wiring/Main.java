@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import org.cupwright.app.cli.Cli;
 import org.cupwright.app.cli.Surroundings;
 import org.cupwright.app.store.SqliteFolder;
@@ -20,7 +21,7 @@ public final class Main {
 
     /** Runs one command line with the given outputs; answers the exit status. */
     static int run(PrintStream out, PrintStream err, String... arguments) {
-        Clock clock = Clock.systemDefaultZone();
+        Clock clock = Clock.system(ZoneId.systemDefault());
         Path home = Path.of(System.getProperty("user.home"));
         return new Cli(new Surroundings(out, err, clock, home, folder -> new SqliteFolder(folder, clock)))
                 .run(arguments);
