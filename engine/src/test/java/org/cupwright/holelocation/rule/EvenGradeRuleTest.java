@@ -63,7 +63,6 @@ class EvenGradeRuleTest {
     void theWorstGroundAboutThePositionCounts() {
         assertRule(rule.judge(Spots.with(Spots.bend(1, 0.1), Spots.bend(3, 0.1))))
                 .says(Outcome.FAIL, "fail");
-        assertRule(rule.judge(Spots.with(Spots.bend(1, 0.1), Spots.bend(1, 2))))
-                .says(Outcome.NOT_CHECKED, "uncertain");
+        assertRule(rule.judge(Spots.with(Spots.bend(1, 0.1), Spots.bend(1, 2)))).says(Outcome.NOT_CHECKED, "uncertain");
     }
 }
