@@ -8,7 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
@@ -68,9 +67,6 @@ final class ImportCommand implements Runnable {
     @Option(names = "--unit", paramLabel = "m|ft|usft", description = "Unit of the survey's x, y and z.")
     private String unit;
 
-    @Option(names = "--sigma", paramLabel = "METRES", description = "Standard deviation of the survey's heights.")
-    private Double sigma;
-
     @Option(names = "--class", paramLabel = "N", description = "Keep points of this class only. May be repeated.")
     private Set<Integer> classes = new LinkedHashSet<>();
 
@@ -113,7 +109,6 @@ final class ImportCommand implements Runnable {
         return new SurveyOptions(
                 crs == null ? OptionalInt.empty() : OptionalInt.of(epsg(crs)),
                 Optional.ofNullable(unit).map(this::lengthUnit),
-                sigma == null ? OptionalDouble.empty() : OptionalDouble.of(checkedSigma(sigma)),
                 classes,
                 Optional.ofNullable(columns));
     }
@@ -130,13 +125,6 @@ final class ImportCommand implements Runnable {
                 .filter(known -> known.symbol().equals(text))
                 .findFirst()
                 .orElseThrow(() -> wrong("--unit takes m, ft or usft, not '" + text + "'.", text));
-    }
-
-    private double checkedSigma(double metres) {
-        if (!(metres > 0 && metres <= 10)) {
-            throw wrong("--sigma takes metres above 0 and up to 10, not " + metres + ".", Double.toString(metres));
-        }
-        return metres;
     }
 
     private Heading heading(double degrees) {

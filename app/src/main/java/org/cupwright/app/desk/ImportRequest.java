@@ -4,7 +4,6 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.cupwright.units.Heading;
@@ -41,16 +40,11 @@ public record ImportRequest(
      *
      * @param epsg the frame they are in; empty: what the file says, else the course's
      * @param unit the unit of x, y and z
-     * @param sigmaMetres standard deviation of a height
      * @param classes point classes to keep; empty: all, or ground where the file tells classes
      * @param columns the order of a text file's columns
      */
     public record SurveyOptions(
-            OptionalInt epsg,
-            Optional<LengthUnit> unit,
-            OptionalDouble sigmaMetres,
-            Set<Integer> classes,
-            Optional<String> columns) {
+            OptionalInt epsg, Optional<LengthUnit> unit, Set<Integer> classes, Optional<String> columns) {
         public SurveyOptions {
             classes = Set.copyOf(classes);
         }
