@@ -75,7 +75,7 @@ class BadInputIT {
                 "crosses itself"));
         bad.add(points("empty points", "", crs, "empty"));
         bad.add(points("garbled points", "\u0000\u0001\u0002\u0003garbled", crs, "not text"));
-        bad.add(points("points that are no numbers", "x,y,z\nNaN,NaN,NaN\n", crs, "no points"));
+        bad.add(points("points that are no numbers", "x,y,z\nNaN,NaN,NaN\n", crs, "is not a point", "line 2"));
         bad.add(points(
                 "points far away", "x,y,z\n600000,4400010,1\n600001,4400011,1\n", crs, "from the greens", "--crs"));
         bad.add(points("unknown frame", "x,y,z\n1,2,3\n", List.of("--crs", "EPSG:999999"), "EPSG:999999"));
