@@ -82,7 +82,7 @@ final class Database {
 
     /** Opens the file for copying it out: like reading, but the database itself may write the copy. */
     Connection openToCopy() throws SQLException {
-        return checked(readable(), "");
+        return checked(readable(), "PRAGMA query_only = false");
     }
 
     /** Opens the file for writing; it must exist and be of the newest format. */

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
@@ -155,7 +154,7 @@ final class Restore {
 
     private void exchangeContents(Database ready) throws SQLException {
         try (Connection connection = database.openToExchange()) {
-            attach(connection, ready.file());
+            run(connection, "ATTACH " + Snapshot.quoted(ready.file()) + " AS restored");
             connection.setAutoCommit(false);
             try {
                 exchange(connection);
@@ -164,13 +163,6 @@ final class Restore {
                 connection.rollback();
                 throw failed;
             }
-        }
-    }
-
-    private static void attach(Connection connection, Path file) throws SQLException {
-        try (PreparedStatement attach = connection.prepareStatement("ATTACH ? AS restored")) {
-            attach.setString(1, file.toString());
-            attach.executeUpdate();
         }
     }
 

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -62,10 +61,14 @@ final class Snapshot {
     }
 
     private static void copy(Connection connection, Path target) throws SQLException {
-        try (PreparedStatement statement = connection.prepareStatement("VACUUM INTO ?")) {
-            statement.setString(1, target.toString());
-            statement.executeUpdate();
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("VACUUM INTO " + quoted(target)); // the driver does not take it with an argument
         }
+    }
+
+    /** A path as SQL writes text. */
+    static String quoted(Path path) {
+        return "'" + path.toString().replace("'", "''") + "'";
     }
 
     /** What the database itself finds wrong with a file; empty when nothing is. */
