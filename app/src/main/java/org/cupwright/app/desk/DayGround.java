@@ -5,10 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.log.DayLog;
+import org.cupwright.course.Course;
+import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.green.GroundItem;
 import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.survey.items.GroundItems;
 import org.cupwright.turf.state.CupInGround;
 import org.cupwright.turf.state.HolesOnGreen;
 import org.cupwright.turf.state.OldHole;
@@ -25,11 +28,13 @@ final class DayGround {
     private static final int LOOK_BACK_DAYS = 60;
 
     private final LocalDate date;
+    private final Course course;
     private final TurfState state;
     private final ComingGround coming;
 
-    private DayGround(LocalDate date, TurfState state, ComingGround coming) {
-        this.date = date;
+    private DayGround(CourseDay day, TurfState state, ComingGround coming) {
+        this.date = day.date();
+        this.course = day.course();
         this.state = state;
         this.coming = coming;
     }
@@ -49,13 +54,16 @@ final class DayGround {
         TurfState state = TurfFold.fold(TurfState.empty(log.zone()), facts);
         WeatherOutlook outlook = WeatherOutlook.of(RecordedWeather.of(log.facts()));
         TurfDay turf = TurfDay.of(state, day.date(), outlook, day.policy());
-        return new DayGround(day.date(), state, new ComingGround(turf));
+        return new DayGround(day, state, new ComingGround(turf));
     }
 
-    /** A green's ground: what the turf's clocks say of it, and what else is known. */
-    GroundOnDay on(String hole, List<GroundItem> others) {
-        List<GroundItem> items = new ArrayList<>(others);
-        items.addAll(coming.on(hole, date).items());
+    /** A green's ground: what the turf's clocks say of it, for all the holes played to it, and what else is known. */
+    GroundOnDay on(Hole hole, GroundItems others) {
+        List<GroundItem> items = new ArrayList<>(others.of(hole.id()));
+        items.addAll(coming.on(hole.id(), date).items());
+        for (Hole other : course.sharingGreenWith(hole)) {
+            items.addAll(coming.on(other.id(), date).items());
+        }
         return new GroundOnDay(date, items);
     }
 

@@ -69,7 +69,7 @@ public final class PlanDay {
         List<Open> greens = new ArrayList<>();
         for (Hole hole : day.course().holes()) {
             MeasuredGreen green = MeasuredGreen.of(stores, day.course().id(), hole);
-            greens.add(new Open(green, before.on(hole.id(), items.of(hole.id()))));
+            greens.add(new Open(green, before.on(hole, items)));
         }
         return new Read(day, greens, before);
     }
