@@ -20,6 +20,7 @@ public final class Cli {
     public int run(String... arguments) {
         CupwrightCommand options = new CupwrightCommand();
         CommandLine line = new CommandLine(options);
+        line.addSubcommand(new DemoCommand(surroundings));
         line.addSubcommand(new ImportCommand(surroundings));
         line.addSubcommand(new AssessCommand(surroundings));
         line.addSubcommand(new RollCommand(surroundings));

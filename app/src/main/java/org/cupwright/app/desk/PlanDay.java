@@ -61,6 +61,18 @@ public final class PlanDay {
         return new Answer(read.day(), stored);
     }
 
+    /** The day's plan if it is published or done: it stands, and is not made anew. */
+    public Optional<Answer> standing(DayQuestion question) {
+        return folder.read(stores -> {
+            CourseDay day = CourseDay.of(stores, question, clock);
+            return standing(stores, day).map(plan -> new Answer(day, plan));
+        });
+    }
+
+    private static Optional<StoredPlan> standing(Stores stores, CourseDay day) {
+        return stores.plans().find(day.course().id(), day.date()).filter(plan -> plan.state() != State.DRAFT);
+    }
+
     private Read read(Stores stores, DayQuestion question) {
         CourseDay day = CourseDay.of(stores, question, clock);
         refuseToReplace(stores, day);
@@ -76,14 +88,13 @@ public final class PlanDay {
 
     /** What was published stands until somebody withdraws it: the shop's sheet may hang already. */
     private static void refuseToReplace(Stores stores, CourseDay day) {
-        Optional<StoredPlan> known = stores.plans().find(day.course().id(), day.date());
-        if (known.isPresent() && known.get().state() != State.DRAFT) {
+        standing(stores, day).ifPresent(plan -> {
             throw Problem.of(
                     Message.of("problem.planPublished", new Message.Day(day.date())),
                     Message.of("where.option", new Name("--date")),
                     day.date().toString(),
-                    known.get().state() == State.DONE ? Message.of("try.planDone") : Message.of("try.withdraw"));
-        }
+                    plan.state() == State.DONE ? Message.of("try.planDone") : Message.of("try.withdraw"));
+        });
     }
 
     /** Greens are judged side by side: each takes up to a second. */
