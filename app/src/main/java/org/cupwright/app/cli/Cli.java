@@ -28,6 +28,8 @@ public final class Cli {
         line.addSubcommand(new PublishCommand(surroundings));
         line.addSubcommand(new ExplainCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));
+        line.addSubcommand(LogCommand.with(surroundings));
+        line.addSubcommand(HistoryCommand.with(surroundings));
         line.addSubcommand(new BackupCommand(surroundings));
         line.addSubcommand(new RestoreCommand(surroundings));
         line.addSubcommand(new CheckCommand(surroundings));

@@ -24,7 +24,7 @@ final class PositionText {
                 .orElseGet(() -> coordinates(position.judgement().position()));
     }
 
-    private String of(PlaceOnGreen place) {
+    String of(PlaceOnGreen place) {
         String area =
                 texts.say("area." + EnumNames.lowerCamel(place.third()) + "." + EnumNames.lowerCamel(place.lateral()));
         String on = halves(place.onMetres());
@@ -33,7 +33,7 @@ final class PositionText {
     }
 
     /** Coordinates in the course's frame, for greens without a line of play. */
-    private String coordinates(MapPoint point) {
+    String coordinates(MapPoint point) {
         return texts.say("place.coordinates", texts.coordinate(point.east()), texts.coordinate(point.north()));
     }
 
