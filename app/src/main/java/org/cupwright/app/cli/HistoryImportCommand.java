@@ -49,8 +49,8 @@ final class HistoryImportCommand implements Runnable {
         CupwrightCommand options = history.options();
         Task task = new Task(options, surroundings);
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
-        ImportHistory.Answer answer = new ImportHistory(task.folder(), surroundings.clock())
-                .read(options.course(), source, person, keep);
+        ImportHistory.Answer answer =
+                new ImportHistory(task.folder(), surroundings.clock()).read(options.course(), source, person, keep);
         if (options.json()) {
             task.print(Json.document(json(task.texts(), answer)));
         } else {
@@ -91,7 +91,8 @@ final class HistoryImportCommand implements Runnable {
         node.set("last", Json.text(day(answer.last())));
         node.set(
                 "notRead",
-                Json.array(answer.notRead().stream().map(line -> json(texts, line)).toList()));
+                Json.array(
+                        answer.notRead().stream().map(line -> json(texts, line)).toList()));
         node.put("kept", answer.kept());
         node.put("added", answer.added());
         node.put("known", answer.known());

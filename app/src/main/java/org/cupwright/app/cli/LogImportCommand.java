@@ -12,7 +12,8 @@ import tools.jackson.databind.node.ObjectNode;
 /** Keeps the entries of a file that export wrote. */
 @Command(
         name = "import",
-        description = "Keeps the entries of a file that log export wrote, all or none; those kept already stay as they are.")
+        description =
+                "Keeps the entries of a file that log export wrote, all or none; those kept already stay as they are.")
 final class LogImportCommand implements Runnable {
     private final Surroundings surroundings;
 

@@ -33,14 +33,17 @@ final class LogKindsCommand implements Runnable {
         List<Kind> kinds = EntryKinds.of(Optional.ofNullable(kind));
         if (log.options().json()) {
             ObjectNode node = Json.object();
-            node.set("kinds", Json.array(kinds.stream().map(LogKindsCommand::json).toList()));
+            node.set(
+                    "kinds",
+                    Json.array(kinds.stream().map(LogKindsCommand::json).toList()));
             task.print(Json.document(node));
             return;
         }
         Texts texts = task.texts();
         for (Kind each : kinds) {
             task.print(Layout.left(each.typed(), 22) + texts.say("log.kind." + each.kind()));
-            each.parts().forEach(part -> Layout.wrapped("    ", line(texts, part)).forEach(task::print));
+            each.parts()
+                    .forEach(part -> Layout.wrapped("    ", line(texts, part)).forEach(task::print));
         }
     }
 
@@ -59,7 +62,9 @@ final class LogKindsCommand implements Runnable {
     private static ObjectNode json(Kind kind) {
         ObjectNode node = Json.object();
         node.put("kind", kind.kind());
-        node.set("parts", Json.array(kind.parts().stream().map(LogKindsCommand::json).toList()));
+        node.set(
+                "parts",
+                Json.array(kind.parts().stream().map(LogKindsCommand::json).toList()));
         return node;
     }
 

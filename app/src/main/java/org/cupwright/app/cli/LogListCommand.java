@@ -8,7 +8,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 
 /** Shows entries. */
-@Command(name = "list", description = "Shows the entries that count, corrections taken in. Default: the last seven days.")
+@Command(
+        name = "list",
+        description = "Shows the entries that count, corrections taken in. Default: the last seven days.")
 final class LogListCommand implements Runnable {
     private final Surroundings surroundings;
 

@@ -26,7 +26,9 @@ final class LogPrint {
         if (task.options().json()) {
             ObjectNode node = Json.object();
             node.put("course", answer.course().id());
-            node.set("kept", Json.array(answer.facts().stream().map(LogPrint::json).toList()));
+            node.set(
+                    "kept",
+                    Json.array(answer.facts().stream().map(LogPrint::json).toList()));
             task.print(Json.document(node));
             return;
         }
@@ -57,7 +59,9 @@ final class LogPrint {
             node.put("course", answer.course().id());
             node.put("from", answer.from().toString());
             node.put("to", answer.to().toString());
-            node.set("facts", Json.array(answer.facts().stream().map(LogPrint::json).toList()));
+            node.set(
+                    "facts",
+                    Json.array(answer.facts().stream().map(LogPrint::json).toList()));
             node.set(
                     "corrected",
                     Json.texts(answer.corrected().keySet().stream()
@@ -67,8 +71,7 @@ final class LogPrint {
             task.print(Json.document(node));
             return;
         }
-        task.print(texts.say(
-                "log.title", answer.course().name(), texts.day(answer.from()), texts.day(answer.to())));
+        task.print(texts.say("log.title", answer.course().name(), texts.day(answer.from()), texts.day(answer.to())));
         FactText words = new FactText(texts, answer.course(), answer.policy());
         if (answer.facts().isEmpty()) {
             task.print(texts.say("log.none"));

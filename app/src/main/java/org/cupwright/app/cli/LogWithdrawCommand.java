@@ -9,7 +9,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Takes an entry back. */
-@Command(name = "withdraw", description = "Says that an entry should not be there; it stays on record but no longer counts.")
+@Command(
+        name = "withdraw",
+        description = "Says that an entry should not be there; it stays on record but no longer counts.")
 final class LogWithdrawCommand implements Runnable {
     private final Surroundings surroundings;
 

@@ -33,7 +33,8 @@ final class NewFile {
 
     private Problem notWritten(boolean made, IOException refused) {
         if (made) {
-            file.toFile().delete(); // half a file is worse than none; where it cannot go, the problem says what happened
+            file.toFile()
+                    .delete(); // half a file is worse than none; where it cannot go, the problem says what happened
         }
         return about("targetNotWritable", String.valueOf(refused.getMessage()));
     }

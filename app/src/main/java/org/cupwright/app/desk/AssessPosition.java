@@ -4,12 +4,6 @@ import java.time.Clock;
 import org.cupwright.app.desk.AssessGreen.OneGreen;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
-import org.cupwright.green.GreenFrame;
-import org.cupwright.green.PlacePolicy;
-import org.cupwright.message.Message;
-import org.cupwright.message.Message.Length;
-import org.cupwright.message.Message.Name;
-import org.cupwright.units.Paces;
 
 /** Judges one position for a day. */
 public final class AssessPosition {

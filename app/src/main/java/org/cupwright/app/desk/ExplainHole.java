@@ -4,8 +4,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.cupwright.course.Course;
-import org.cupwright.message.Message;
-import org.cupwright.message.Message.Name;
 import org.cupwright.policy.Policy;
 
 /** Why a hole was where it was on a day: from the plan that was stored, not computed anew. */

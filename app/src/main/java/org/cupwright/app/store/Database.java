@@ -59,7 +59,7 @@ final class Database {
      * @throws org.cupwright.app.desk.Problem if it is another program's file, or of a newer format
      */
     int format() throws SQLException {
-        try (Connection connection = opened(config(), "")) {
+        try (Connection connection = readable()) {
             return format(connection);
         }
     }

@@ -13,13 +13,13 @@ import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.MigrationVersion;
 
 /** A data folder as the first version left it: format 1, with an invented course and a plan in it. */
-final class OldFormat {
-    static final String COURSE = "made";
-    static final String DAY = "2026-06-20";
+public final class OldFormat {
+    public static final String COURSE = "made";
+    public static final String DAY = "2026-06-20";
 
     private OldFormat() {}
 
-    static Path make(Path folder) throws SQLException, IOException {
+    public static Path make(Path folder) throws SQLException, IOException {
         Files.createDirectories(folder);
         Path file = folder.resolve("cupwright.db");
         Flyway.configure()

@@ -57,7 +57,10 @@ final class SentenceKeys {
         String beginning = key.substring(0, key.lastIndexOf('.') + 1);
         boolean madeUp = !beginning.isEmpty() && ALL_SOURCES.contains('"' + beginning + '"');
         boolean placed = key.startsWith("area.") && ALL_SOURCES.contains("\"area.\"");
-        return whole || LogbookKeys.all().contains(key) || (madeUp && !key.startsWith("rule.") && !key.startsWith("rotation.")) || placed;
+        return whole
+                || LogbookKeys.all().contains(key)
+                || (madeUp && !key.startsWith("rule.") && !key.startsWith("rotation."))
+                || placed;
     }
 
     private static void addRotation(Set<String> keys) {

@@ -82,10 +82,9 @@ public final class CorrectFact {
             throw LogProblems.nothingToCorrect();
         }
         return kept(change, (ground, fact) -> {
-            Optional<Hole> hole = change.hole()
-                    .or(fact::hole)
-                    .map(id -> CourseChoice.hole(ground.course(), id));
-            Correction correction = Correction.to(fact.id(), changed(change, ground, fact, hole).finished());
+            Optional<Hole> hole = change.hole().or(fact::hole).map(id -> CourseChoice.hole(ground.course(), id));
+            Correction correction =
+                    Correction.to(fact.id(), changed(change, ground, fact, hole).finished());
             Fact kept = correcting(change, fact, change.hole(), correction);
             FactQuestions.ask(ground.course(), checkable(kept, fact, hole), change.sure());
             return kept;
@@ -95,8 +94,9 @@ public final class CorrectFact {
     /** Takes an entry out of what counts. */
     public Answer withdraw(Optional<String> course, String id, String person) {
         Change change = Change.none(course, id, person);
-        return kept(change, (ground, fact) ->
-                correcting(change, fact, Optional.empty(), Correction.withdrawing(fact.id())));
+        return kept(
+                change,
+                (ground, fact) -> correcting(change, fact, Optional.empty(), Correction.withdrawing(fact.id())));
     }
 
     private record Ground(Course course, Policy policy, List<Fact> all) {}
@@ -144,9 +144,10 @@ public final class CorrectFact {
     private static Draft changed(Change change, Ground ground, Fact fact, Optional<Hole> hole) {
         Draft draft = Draft.of(fact.payload());
         EntryPlace places = new EntryPlace(hole, ground.policy());
-        LocalDate day = LocalDate.ofInstant(fact.happenedAt(), ground.course().frame().zone());
-        PartText texts =
-                new PartText(places::typed, new MomentText(day, ground.course().frame().zone()));
+        LocalDate day =
+                LocalDate.ofInstant(fact.happenedAt(), ground.course().frame().zone());
+        PartText texts = new PartText(
+                places::typed, new MomentText(day, ground.course().frame().zone()));
         change.parts().forEach((name, text) -> {
             Part part = draft.form().part(name);
             draft.set(part.name(), texts.read(part, text));

@@ -24,8 +24,7 @@ final class DayEntries {
     static DayEntries of(Stores stores, Course course, LocalDate day) {
         ZoneId zone = course.frame().zone();
         return new DayEntries(DayLog.of(stores.facts(), course, day).facts().stream()
-                .filter(fact ->
-                        LocalDate.ofInstant(fact.happenedAt(), zone).equals(day))
+                .filter(fact -> LocalDate.ofInstant(fact.happenedAt(), zone).equals(day))
                 .toList());
     }
 

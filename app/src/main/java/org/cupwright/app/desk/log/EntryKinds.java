@@ -30,10 +30,11 @@ public final class EntryKinds {
 
     /** All kinds, or the one that is meant. */
     public static List<Kind> of(Optional<String> given) {
-        return given.map(EntryForm::of)
+        return given
+                .map(EntryForm::of)
                 .map(List::of)
-                .orElseGet(() ->
-                        EntryForm.kinds().stream().map(EntryForm::ofKind).toList())
+                .orElseGet(
+                        () -> EntryForm.kinds().stream().map(EntryForm::ofKind).toList())
                 .stream()
                 .map(EntryKinds::kind)
                 .toList();

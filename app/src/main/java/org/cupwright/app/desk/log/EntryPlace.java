@@ -59,10 +59,9 @@ final class EntryPlace {
         String kind = EntryForm.typed(draft.form().kind());
         Part part = draft.form().place().orElseThrow(() -> LogProblems.noPlace(kind, "--at, --on"));
         MapPoint point = of(where, kind);
-        draft.set(
-                part.name(),
-                part.type() == Area.class ? around(point, radiusMetres, part) : PartText.point(point));
-        boolean foundByMap = where instanceof Spot.At && draft.form().find("foundBy").isPresent();
+        draft.set(part.name(), part.type() == Area.class ? around(point, radiusMetres, part) : PartText.point(point));
+        boolean foundByMap =
+                where instanceof Spot.At && draft.form().find("foundBy").isPresent();
         if (foundByMap && !draft.says("foundBy")) {
             draft.set("foundBy", JsonNodeFactory.instance.stringNode("phone")); // nobody paces coordinates
         }
@@ -73,8 +72,7 @@ final class EntryPlace {
         area.set("centre", PartText.point(centre));
         area.put(
                 "radiusMetres",
-                radiusMetres.orElseThrow(
-                        () -> LogProblems.value(part.name(), "", Message.of("try.log.radius"))));
+                radiusMetres.orElseThrow(() -> LogProblems.value(part.name(), "", Message.of("try.log.radius"))));
         return area;
     }
 }

@@ -65,8 +65,7 @@ public final class FactLines {
                 counts[kept.ordinal()]++;
             }
         });
-        return new Imported(
-                course, counts[FactStore.Kept.NEW.ordinal()], counts[FactStore.Kept.KNOWN.ordinal()]);
+        return new Imported(course, counts[FactStore.Kept.NEW.ordinal()], counts[FactStore.Kept.KNOWN.ordinal()]);
     }
 
     private static List<Fact> facts(InputStream in, SourceFile file, Course course) throws IOException {

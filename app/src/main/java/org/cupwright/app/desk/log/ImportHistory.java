@@ -147,10 +147,8 @@ public final class ImportHistory {
         }
 
         private Fact fact(HistoryLine line, Hole hole, MapPoint at) {
-            Instant morning = line.day()
-                    .atTime(MORNING)
-                    .atZone(course.frame().zone())
-                    .toInstant();
+            Instant morning =
+                    line.day().atTime(MORNING).atZone(course.frame().zone()).toInstant();
             CupChanged cut = new CupChanged(
                     Optional.empty(),
                     at,
@@ -189,8 +187,8 @@ public final class ImportHistory {
 
         private Answer answer(boolean kept, int added, int known) {
             List<LocalDate> days = facts.stream()
-                    .map(fact ->
-                            LocalDate.ofInstant(fact.happenedAt(), course.frame().zone()))
+                    .map(fact -> LocalDate.ofInstant(
+                            fact.happenedAt(), course.frame().zone()))
                     .sorted()
                     .toList();
             return new Answer(

@@ -57,12 +57,7 @@ public final class ListFacts {
      * @param corrected those among them that do not say what was first recorded
      */
     public record Answer(
-            Course course,
-            Policy policy,
-            LocalDate from,
-            LocalDate to,
-            List<Fact> facts,
-            Map<UUID, Fact> corrected) {}
+            Course course, Policy policy, LocalDate from, LocalDate to, List<Fact> facts, Map<UUID, Fact> corrected) {}
 
     public Answer of(Wanted wanted) {
         return folder.read(stores -> listed(stores, wanted));
@@ -86,7 +81,8 @@ public final class ListFacts {
         List<Fact> facts = Logbook.of(recorded).facts().stream()
                 .filter(fact -> isBetween(LocalDate.ofInstant(fact.happenedAt(), zone), from, to))
                 .filter(fact -> wanted.hole().isEmpty() || wanted.hole().equals(fact.hole()))
-                .filter(fact -> kind.isEmpty() || kind.get().equals(fact.payload().kind()))
+                .filter(fact ->
+                        kind.isEmpty() || kind.get().equals(fact.payload().kind()))
                 .sorted(readable(course))
                 .toList();
         return new Answer(

@@ -38,8 +38,8 @@ final class LogProblems {
 
     static Problem missing(String kind, List<Part> missing) {
         String names = String.join(", ", missing.stream().map(Part::name).toList());
-        String how = String.join(
-                " ", missing.stream().map(part -> part.example()).toList());
+        String how =
+                String.join(" ", missing.stream().map(part -> part.example()).toList());
         return Problem.of(
                 Message.of("problem.log.missing", new Name(kind), new Name(names)),
                 Message.of("where.commandLine"),

@@ -90,7 +90,9 @@ final class PartText {
         List<String> found = EntryForm.fitting(text, choices);
         if (found.size() != 1) {
             String all = String.join(
-                    ", ", (found.isEmpty() ? choices : found).stream().map(EntryForm::typed).toList());
+                    ", ",
+                    (found.isEmpty() ? choices : found)
+                            .stream().map(EntryForm::typed).toList());
             throw LogProblems.value(part.name(), text, Message.of("try.log.choice", new Name(all)));
         }
         return NODES.stringNode(found.get(0));
@@ -108,7 +110,10 @@ final class PartText {
 
     private static JsonNode list(String text) {
         ArrayNode items = NODES.arrayNode();
-        Arrays.stream(text.split(",")).map(String::strip).filter(item -> !item.isEmpty()).forEach(items::add);
+        Arrays.stream(text.split(","))
+                .map(String::strip)
+                .filter(item -> !item.isEmpty())
+                .forEach(items::add);
         return items;
     }
 

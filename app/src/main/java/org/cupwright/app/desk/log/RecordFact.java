@@ -158,7 +158,8 @@ public final class RecordFact {
     private static void takePlan(Draft draft, Entry entry, Ground ground, Optional<Hole> hole) {
         Optional<MapPoint> planned = hole.flatMap(known -> planned(ground, known));
         if (entry.asPlanned()) {
-            Hole known = hole.orElseThrow(() -> LogProblems.needsHole(EntryForm.typed(draft.form().kind())));
+            Hole known = hole.orElseThrow(
+                    () -> LogProblems.needsHole(EntryForm.typed(draft.form().kind())));
             draft.set(CUT_AT, PartText.point(planned.orElseThrow(() -> PlanChoice.leftOut(known.id(), ground.day()))));
         }
         if (!draft.says("planned")) {
