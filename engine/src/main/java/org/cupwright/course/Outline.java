@@ -49,6 +49,15 @@ public final class Outline {
         return polygon.getArea();
     }
 
+    /** Whether two outlines, perhaps drawn at different times, are of one green: they have more than half of the smaller in common. */
+    public boolean isSameGreenAs(Outline other) {
+        if (!polygon.getEnvelopeInternal().intersects(other.polygon.getEnvelopeInternal())) {
+            return false;
+        }
+        double common = polygon.intersection(other.polygon).getArea();
+        return common > Math.min(areaSquareMetres(), other.areaSquareMetres()) / 2;
+    }
+
     /** The centre of gravity: the origin of the green's own frame. */
     public MapPoint centroid() {
         return MapPoint.of(polygon.getCentroid().getCoordinate());

@@ -87,7 +87,7 @@ public final class MadeFacts {
             case 9 -> new DayReading.RoundsPlayed(day, random.nextInt(0, 200));
             case 10 -> new DayReading.SpeedRead(random.nextDouble(8, 12), OptionalDouble.empty());
             case 11 -> weather(random, day);
-            case 12 -> cutterNote(random);
+            case 12 -> random.nextBoolean() ? cutterNote(random) : seldom(random, day);
             default -> rare(random, day);
         };
     }
@@ -140,6 +140,19 @@ public final class MadeFacts {
                         OptionalDouble.of(random.nextInt(95, 130)), OptionalDouble.of(26), OptionalDouble.empty());
             case 5 -> new CupWork.DotPainted(place(random), day.plusDays(1));
             default -> new CrewNote.NoteToNext("invented note");
+        };
+    }
+
+    private static Payload seldom(RandomGenerator random, LocalDate day) {
+        return switch (random.nextInt(8)) {
+            case 0 -> new CupWork.LeftInOldHole(Optional.of("invented reason"));
+            case 1 -> new CupWork.RolledByHand(place(random), random.nextBoolean());
+            case 2 -> new PlugWork.BallMark(place(random));
+            case 3 -> new PlugWork.BallMarksMended(random.nextInt(0, 30));
+            case 4 -> new CareWork.Sprayed("invented product", day.atTime(14, 0).toInstant(ZoneOffset.UTC));
+            case 5 -> new CrewNote.ToolsChecked(List.of("invented tool"));
+            case 6 -> new CrewNote.LearnerSignedOff("invented learner", "plugs");
+            default -> new CrewNote.SomethingOdd(pick(random, CrewNote.Severity.values()), "invented trouble");
         };
     }
 

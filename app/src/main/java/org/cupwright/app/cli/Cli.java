@@ -20,10 +20,12 @@ public final class Cli {
     public int run(String... arguments) {
         CupwrightCommand options = new CupwrightCommand();
         CommandLine line = new CommandLine(options);
+        line.addSubcommand(new DemoCommand(surroundings));
         line.addSubcommand(new ImportCommand(surroundings));
         line.addSubcommand(new AssessCommand(surroundings));
         line.addSubcommand(new RollCommand(surroundings));
         line.addSubcommand(new PlanCommand(surroundings));
+        line.addSubcommand(new PublishCommand(surroundings));
         line.addSubcommand(new ExplainCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));
         line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));

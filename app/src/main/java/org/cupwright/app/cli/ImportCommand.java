@@ -83,8 +83,7 @@ final class ImportCommand implements Runnable {
     @Override
     public void run() {
         Task task = new Task(options, surroundings);
-        ImportCourse importing =
-                new ImportCourse(task.folder(), task.day(surroundings.clock().getZone()));
+        ImportCourse importing = new ImportCourse(task.folder(), task.day());
         ImportResult result = importing.run(request(), new ProgressLine(task));
         ImportPrint print = new ImportPrint(task.texts());
         task.print(options.json() ? Json.document(print.json(result)) : print.page(result));

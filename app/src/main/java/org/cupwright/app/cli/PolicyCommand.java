@@ -34,7 +34,7 @@ final class PolicyCommand implements Runnable {
     @Override
     public void run() {
         Task task = new Task(options, surroundings);
-        LocalDate day = task.day(surroundings.clock().getZone());
+        LocalDate day = task.day();
         List<Wanted> wanted = given.stream()
                 .filter(text -> text.contains("="))
                 .map(text -> new Wanted(key(text), text.substring(text.indexOf('=') + 1)))

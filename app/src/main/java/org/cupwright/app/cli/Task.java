@@ -1,7 +1,7 @@
 package org.cupwright.app.cli;
 
 import java.time.LocalDate;
-import java.time.ZoneId;
+import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.DeskPolicy;
 import org.cupwright.app.desk.Problem;
@@ -37,9 +37,9 @@ final class Task {
         return surroundings;
     }
 
-    /** The day asked for, or today in a zone. */
-    LocalDate day(ZoneId zone) {
-        return options.date().orElseGet(() -> LocalDate.now(surroundings.clock().withZone(zone)));
+    /** The day asked for, or today on the course. */
+    LocalDate day() {
+        return options.date().orElseGet(() -> CourseToday.of(folder, options.course(), surroundings.clock()));
     }
 
     /** The words in the language and units asked for, or those of the policy. */
@@ -58,8 +58,7 @@ final class Task {
 
     private Policy policyOrDefaults() {
         try {
-            LocalDate day = day(surroundings.clock().getZone());
-            return new ShowPolicy(folder, Settings.catalogue()).inForce(options.course(), day);
+            return new ShowPolicy(folder, Settings.catalogue()).inForce(options.course(), day());
         } catch (Problem cannotTell) {
             return Policy.defaults(); // the command itself meets the same problem, and says it in the default words
         }

@@ -39,7 +39,7 @@ public final class AssessGreen {
                 CourseDay day = CourseDay.of(stores, question, clock);
                 Hole hole = CourseChoice.hole(day.course(), holeId);
                 GroundItems items = GroundFileReading.read(question.ground(), day.course());
-                GroundOnDay ground = OldHoles.before(stores, day).ground(hole.id(), items.of(hole.id()));
+                GroundOnDay ground = DayGround.of(stores, day).on(hole, items);
                 return new OneGreen(day, MeasuredGreen.of(stores, day.course().id(), hole), ground);
             });
         }

@@ -2,6 +2,7 @@ package org.cupwright.app.desk;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import org.cupwright.app.desk.log.DayLog;
 import org.cupwright.course.Course;
 import org.cupwright.holelocation.HoldPolicy;
 import org.cupwright.message.Message;
@@ -19,20 +20,26 @@ import org.cupwright.units.GreenSpeed;
  * @param policyVersion how many changes of the policy there had been
  * @param fastest the day's fastest green speed
  * @param rain whether rain is expected during play
+ * @param log what the logbook says up to that day
  */
 public record CourseDay(
-        Course course, LocalDate date, Policy policy, int policyVersion, GreenSpeed fastest, boolean rain) {
+        Course course, LocalDate date, Policy policy, int policyVersion, GreenSpeed fastest, boolean rain, DayLog log) {
 
     static CourseDay of(Stores stores, DayQuestion question, Clock clock) {
         Course course = CourseChoice.course(stores, question.course());
-        LocalDate date = question.date()
-                .orElseGet(() -> LocalDate.now(clock.withZone(course.frame().zone())));
+        LocalDate date = question.date().orElseGet(() -> CourseToday.of(course, clock));
         PolicyHistory history = stores.policies().history(course.id());
         Policy policy = history.at(date);
-        GreenSpeed fastest = question.speedFeet()
-                .map(CourseDay::speed)
+        DayLog log = DayLog.of(stores.facts(), course, date);
+        GreenSpeed fastest = question.speedFeet().map(CourseDay::speed).orElseGet(() -> fastest(log, policy));
+        return new CourseDay(course, date, policy, history.changes().size(), fastest, question.rain(), log);
+    }
+
+    /** As it was read that day, with what may come on top; without a reading what the course takes for granted. */
+    private static GreenSpeed fastest(DayLog log, Policy policy) {
+        return log.speedRead()
+                .map(read -> read.by(policy))
                 .orElseGet(() -> new GreenSpeed(policy.get(HoldPolicy.SEASON_SPEED_FEET)));
-        return new CourseDay(course, date, policy, history.changes().size(), fastest, question.rain());
     }
 
     private static GreenSpeed speed(double feet) {

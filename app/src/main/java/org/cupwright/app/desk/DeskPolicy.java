@@ -8,18 +8,6 @@ import org.cupwright.units.UnitSystem;
 
 /** The settings that the desk itself reads. */
 public final class DeskPolicy {
-    /** How far back plans are looked at for the last holes of a green, days: our choice. */
-    static final int LOOK_BACK_DAYS = 28;
-
-    /** How long the ground about an old hole rests. */
-    public static final Setting<Integer> REST_DAYS = new Setting<>(
-            "desk.restDays",
-            SettingType.wholeNumber(0, 60),
-            "days",
-            14,
-            Mark.PUBLISHED,
-            "Lemons, USGA Green Section Record, 2008: no fewer than 14 days");
-
     /** How lengths are shown. */
     public static final Setting<UnitSystem> UNITS = new Setting<>(
             "desk.units",
@@ -36,6 +24,6 @@ public final class DeskPolicy {
     private DeskPolicy() {}
 
     public static List<Setting<?>> settings() {
-        return List.of(REST_DAYS, UNITS, LANGUAGE);
+        return List.of(UNITS, LANGUAGE);
     }
 }

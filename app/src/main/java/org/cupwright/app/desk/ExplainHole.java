@@ -2,9 +2,7 @@ package org.cupwright.app.desk;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.cupwright.course.Course;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
@@ -12,8 +10,6 @@ import org.cupwright.policy.Policy;
 
 /** Why a hole was where it was on a day: from the plan that was stored, not computed anew. */
 public final class ExplainHole {
-    private static final int DAYS_NAMED = 5;
-
     private final DataFolder folder;
     private final Clock clock;
 
@@ -28,23 +24,12 @@ public final class ExplainHole {
     public Answer of(Optional<String> courseId, Optional<LocalDate> date, String holeId) {
         return folder.read(stores -> {
             Course course = CourseChoice.course(stores, courseId);
-            LocalDate day = date.orElseGet(
-                    () -> LocalDate.now(clock.withZone(course.frame().zone())));
+            LocalDate day = date.orElseGet(() -> CourseToday.of(course, clock));
             CourseChoice.hole(course, holeId);
-            StoredPlan plan = stores.plans().find(course.id(), day).orElseThrow(() -> noPlan(stores, course, day));
+            StoredPlan plan = PlanChoice.plan(stores, course, day);
             StoredHole hole = plan.find(holeId).orElseThrow(() -> leftOut(holeId, day));
             return new Answer(course, stores.policies().history(course.id()).at(day), plan, hole);
         });
-    }
-
-    private static Problem noPlan(Stores stores, Course course, LocalDate day) {
-        List<LocalDate> known = stores.plans().days(course.id(), DAYS_NAMED);
-        String days = known.stream().map(LocalDate::toString).collect(Collectors.joining(", "));
-        return Problem.of(
-                Message.of("problem.noPlan", new Message.Day(day)),
-                Message.of("where.option", new Name("--date")),
-                day.toString(),
-                known.isEmpty() ? Message.of("try.planFirst") : Message.of("try.daysPlanned", new Name(days)));
     }
 
     private static Problem leftOut(String hole, LocalDate day) {

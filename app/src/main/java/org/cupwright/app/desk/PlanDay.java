@@ -4,21 +4,26 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.cupwright.app.desk.StoredHole.Other;
 import org.cupwright.app.desk.StoredPlan.Basis;
 import org.cupwright.app.desk.StoredPlan.State;
+import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.green.survey.items.GroundItems;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.Alternative;
 import org.cupwright.rotation.DayPlan;
 import org.cupwright.rotation.DayPlanner;
 import org.cupwright.rotation.DayRequest;
 import org.cupwright.rotation.PlannedHole;
+import org.cupwright.rotation.SharedGreen;
 import org.cupwright.rotation.Term;
 import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.rotation.candidate.Wishes;
@@ -42,7 +47,7 @@ public final class PlanDay {
     private record Open(MeasuredGreen green, GroundOnDay ground) {}
 
     /** What was read from the folder. */
-    private record Read(CourseDay day, List<Open> greens, OldHoles before) {}
+    private record Read(CourseDay day, List<Open> greens, DayGround before) {}
 
     public Answer plan(DayQuestion question, long seed, Progress progress) {
         Read read = folder.read(stores -> read(stores, question));
@@ -51,23 +56,48 @@ public final class PlanDay {
                 .parallel()
                 .map(open -> candidates(open.green().hole(), judged, read.before()))
                 .toList();
-        DayRequest request = new DayRequest(read.day().date(), candidates, false, seed);
+        DayRequest request = new DayRequest(
+                read.day().date(), candidates, sharedGreens(read.day().course()), false, seed);
         DayPlan plan = new DayPlanner(read.day().policy()).plan(request);
         StoredPlan stored = stored(read.day(), plan, judged);
         folder.write(stores -> stores.plans().add(stored));
         return new Answer(read.day(), stored);
     }
 
+    /** The day's plan if it is published or done: it stands, and is not made anew. */
+    public Optional<Answer> standing(DayQuestion question) {
+        return folder.read(stores -> {
+            CourseDay day = CourseDay.of(stores, question, clock);
+            return standing(stores, day).map(plan -> new Answer(day, plan));
+        });
+    }
+
+    private static Optional<StoredPlan> standing(Stores stores, CourseDay day) {
+        return stores.plans().find(day.course().id(), day.date()).filter(plan -> plan.state() != State.DRAFT);
+    }
+
     private Read read(Stores stores, DayQuestion question) {
         CourseDay day = CourseDay.of(stores, question, clock);
-        OldHoles before = OldHoles.before(stores, day);
+        refuseToReplace(stores, day);
+        DayGround before = DayGround.of(stores, day);
         GroundItems items = GroundFileReading.read(question.ground(), day.course());
         List<Open> greens = new ArrayList<>();
         for (Hole hole : day.course().holes()) {
             MeasuredGreen green = MeasuredGreen.of(stores, day.course().id(), hole);
-            greens.add(new Open(green, before.ground(hole.id(), items.of(hole.id()))));
+            greens.add(new Open(green, before.on(hole, items)));
         }
         return new Read(day, greens, before);
+    }
+
+    /** What was published stands until somebody withdraws it: the shop's sheet may hang already. */
+    private static void refuseToReplace(Stores stores, CourseDay day) {
+        standing(stores, day).ifPresent(plan -> {
+            throw Problem.of(
+                    Message.of("problem.planPublished", new Message.Day(day.date())),
+                    Message.of("where.option", new Name("--date")),
+                    day.date().toString(),
+                    plan.state() == State.DONE ? Message.of("try.planDone") : Message.of("try.withdraw"));
+        });
     }
 
     /** Greens are judged side by side: each takes up to a second. */
@@ -82,7 +112,20 @@ public final class PlanDay {
         return judged;
     }
 
-    private static GreenCandidates candidates(Hole hole, Map<String, Judging> judged, OldHoles before) {
+    private static List<SharedGreen> sharedGreens(Course course) {
+        List<SharedGreen> pairs = new ArrayList<>();
+        for (Hole hole : course.holes()) {
+            for (Hole other : course.sharingGreenWith(hole)) {
+                SharedGreen pair = new SharedGreen(hole.id(), other.id());
+                if (!pairs.contains(new SharedGreen(other.id(), hole.id()))) {
+                    pairs.add(pair);
+                }
+            }
+        }
+        return pairs;
+    }
+
+    private static GreenCandidates candidates(Hole hole, Map<String, Judging> judged, DayGround before) {
         return new GreenCandidates(
                 hole.id(), judged.get(hole.id()).candidates(), before.last(hole.id()), Wishes.none());
     }

@@ -8,6 +8,7 @@ import org.cupwright.holelocation.HoleLocationPolicy;
 import org.cupwright.policy.PolicyCatalogue;
 import org.cupwright.policy.Setting;
 import org.cupwright.rotation.RotationPolicy;
+import org.cupwright.turf.TurfPolicy;
 
 /** Every setting there is: the slices of the engine's packages and the desk's own. */
 public final class Settings {
@@ -21,6 +22,7 @@ public final class Settings {
         all.addAll(GroundPolicy.settings());
         all.addAll(HoleLocationPolicy.settings());
         all.addAll(RotationPolicy.settings());
+        all.addAll(TurfPolicy.settings());
         return new PolicyCatalogue(all);
     }
 }

@@ -53,6 +53,11 @@ public record StoredPlan(
         findings = List.copyOf(findings);
     }
 
+    /** The same plan in another state. */
+    StoredPlan in(State other) {
+        return new StoredPlan(courseId, date, other, basis, holes, totals, terms, bounds, findings);
+    }
+
     public Optional<StoredHole> find(String hole) {
         return holes.stream().filter(planned -> planned.hole().equals(hole)).findFirst();
     }

@@ -1,5 +1,7 @@
 package org.cupwright.app.desk;
 
+import org.cupwright.app.desk.log.FactStore;
+
 /** The stores of one data folder within one transaction. */
 public interface Stores {
     CourseStore courses();
@@ -9,4 +11,6 @@ public interface Stores {
     PolicyStore policies();
 
     PlanStore plans();
+
+    FactStore facts();
 }

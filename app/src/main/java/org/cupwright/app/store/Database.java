@@ -15,7 +15,7 @@ import org.sqlite.SQLiteDataSource;
 /** The file {@code cupwright.db} of a data folder: opening it, its format version, bringing it up to date. */
 final class Database {
     /** The data format this program writes; the newest migration sets it as the file's user_version. */
-    static final int FORMAT = 1;
+    static final int FORMAT = 2;
 
     /** The file's application_id, "CUPW". */
     static final int APPLICATION = 1129664599;

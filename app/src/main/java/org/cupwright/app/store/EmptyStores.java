@@ -1,9 +1,11 @@
 package org.cupwright.app.store;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import org.cupwright.app.desk.CourseStore;
 import org.cupwright.app.desk.GreenSurvey;
 import org.cupwright.app.desk.LevelSpots;
@@ -12,7 +14,9 @@ import org.cupwright.app.desk.PolicyStore;
 import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.SurveyStore;
+import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.course.Course;
+import org.cupwright.cupchange.Fact;
 import org.cupwright.policy.PolicyChange;
 import org.cupwright.policy.PolicyHistory;
 
@@ -104,6 +108,31 @@ final class EmptyStores implements Stores {
             @Override
             public void add(StoredPlan plan) {
                 throw onlyRead();
+            }
+        };
+    }
+
+    @Override
+    public FactStore facts() {
+        return new FactStore() {
+            @Override
+            public Kept add(Fact fact) {
+                throw onlyRead();
+            }
+
+            @Override
+            public Optional<Fact> find(UUID id) {
+                return Optional.empty();
+            }
+
+            @Override
+            public List<Fact> all(String courseId) {
+                return List.of();
+            }
+
+            @Override
+            public List<Fact> between(String courseId, Instant from, Instant before) {
+                return List.of();
             }
         };
     }

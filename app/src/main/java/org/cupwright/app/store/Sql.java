@@ -39,8 +39,13 @@ final class Sql {
     }
 
     void run(String statementText, Object... arguments) {
+        change(statementText, arguments);
+    }
+
+    /** Answers how many rows were changed. */
+    int change(String statementText, Object... arguments) {
         try (PreparedStatement statement = prepared(statementText, arguments)) {
-            statement.executeUpdate();
+            return statement.executeUpdate();
         } catch (SQLException error) {
             throw new SqlFailure(error);
         }

@@ -6,6 +6,7 @@ import org.cupwright.app.desk.PlanStore;
 import org.cupwright.app.desk.PolicyStore;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.SurveyStore;
+import org.cupwright.app.desk.log.FactStore;
 
 /** The stores of one transaction. */
 final class SqlStores implements Stores {
@@ -35,5 +36,10 @@ final class SqlStores implements Stores {
     @Override
     public PlanStore plans() {
         return new SqlPlans(sql, clock);
+    }
+
+    @Override
+    public FactStore facts() {
+        return new SqlFacts(sql, clock);
     }
 }

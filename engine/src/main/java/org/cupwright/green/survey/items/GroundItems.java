@@ -20,6 +20,10 @@ public record GroundItems(Map<String, List<GroundItem>> byHole, List<Finding> fi
         findings = List.copyOf(findings);
     }
 
+    public static GroundItems none() {
+        return new GroundItems(Map.of(), List.of());
+    }
+
     /** The items of a hole, none when there are none. */
     public List<GroundItem> of(String holeId) {
         return byHole.getOrDefault(holeId, List.of());

@@ -1,0 +1,73 @@
+package org.cupwright.app.desk;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.cupwright.app.desk.log.DayLog;
+import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.HoleMovedInPlay;
+import org.cupwright.cupchange.CupWork.LeftInOldHole;
+import org.cupwright.cupchange.Fact;
+
+/**
+ * Holes that were planned and of which nobody has said anything yet: they are taken to have been cut as planned. As soon as the
+ * logbook has a word on a hole, plans up to that day no longer count for it.
+ */
+final class ForeseenCuts {
+    /** Cups are changed before play (our choice; only the day matters). */
+    private static final LocalTime MORNING = LocalTime.of(5, 0);
+
+    private final DayLog log;
+    private final Map<String, LocalDate> lastWord = new HashMap<>();
+
+    private ForeseenCuts(DayLog log) {
+        this.log = log;
+        for (Fact fact : log.facts()) {
+            if (isWordOnTheHole(fact)) {
+                fact.hole().ifPresent(hole -> lastWord.put(hole, LocalDate.ofInstant(fact.happenedAt(), log.zone())));
+            }
+        }
+    }
+
+    /** The facts that the logbook would have, had everybody written down what they did. */
+    static List<Fact> of(List<StoredPlan> plans, DayLog log) {
+        ForeseenCuts cuts = new ForeseenCuts(log);
+        List<Fact> foreseen = new ArrayList<>();
+        for (StoredPlan plan : plans) {
+            for (StoredHole hole : plan.holes()) {
+                if (plan.date().isAfter(cuts.lastWord.getOrDefault(hole.hole(), LocalDate.MIN))) {
+                    foreseen.add(cuts.fact(plan, hole));
+                }
+            }
+        }
+        return foreseen;
+    }
+
+    private static boolean isWordOnTheHole(Fact fact) {
+        return fact.payload() instanceof CupChanged
+                || fact.payload() instanceof LeftInOldHole
+                || fact.payload() instanceof HoleMovedInPlay;
+    }
+
+    private Fact fact(StoredPlan plan, StoredHole hole) {
+        Instant morning = plan.date().atTime(MORNING).atZone(log.zone()).toInstant();
+        String name = "foreseen " + plan.courseId() + " " + hole.hole() + " " + plan.date();
+        return new Fact(
+                UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8)),
+                Fact.CURRENT_VERSION,
+                morning,
+                morning,
+                Optional.empty(),
+                "plan",
+                plan.courseId(),
+                Optional.of(hole.hole()),
+                CupChanged.asPlanned(hole.position().judgement().position()));
+    }
+}

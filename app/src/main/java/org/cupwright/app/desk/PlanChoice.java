@@ -1,0 +1,30 @@
+package org.cupwright.app.desk;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.cupwright.course.Course;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+
+/** The stored plan that a person means. */
+final class PlanChoice {
+    private static final int DAYS_NAMED = 5;
+
+    private PlanChoice() {}
+
+    /** The newest version of a day's plan; there must be one. */
+    static StoredPlan plan(Stores stores, Course course, LocalDate day) {
+        return stores.plans().find(course.id(), day).orElseThrow(() -> none(stores, course, day));
+    }
+
+    private static Problem none(Stores stores, Course course, LocalDate day) {
+        List<LocalDate> known = stores.plans().days(course.id(), DAYS_NAMED);
+        String days = known.stream().map(LocalDate::toString).collect(Collectors.joining(", "));
+        return Problem.of(
+                Message.of("problem.noPlan", new Message.Day(day)),
+                Message.of("where.option", new Name("--date")),
+                day.toString(),
+                known.isEmpty() ? Message.of("try.planFirst") : Message.of("try.daysPlanned", new Name(days)));
+    }
+}
