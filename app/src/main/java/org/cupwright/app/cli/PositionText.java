@@ -27,7 +27,7 @@ final class PositionText {
         return place.map(this::of).orElseGet(() -> coordinates(point));
     }
 
-    private String of(PlaceOnGreen place) {
+    String of(PlaceOnGreen place) {
         String area =
                 texts.say("area." + EnumNames.lowerCamel(place.third()) + "." + EnumNames.lowerCamel(place.lateral()));
         String on = halves(place.onMetres());
@@ -36,7 +36,7 @@ final class PositionText {
     }
 
     /** Coordinates in the course's frame, for greens without a line of play. */
-    private String coordinates(MapPoint point) {
+    String coordinates(MapPoint point) {
         return texts.say("place.coordinates", texts.coordinate(point.east()), texts.coordinate(point.north()));
     }
 
