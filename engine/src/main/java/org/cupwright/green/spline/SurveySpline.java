@@ -153,6 +153,12 @@ public final class SurveySpline {
         return new SlopeTies(fitted, summary.variance(), nodes.discRadiusMetres(), condition(fitted).directions);
     }
 
+    /** Errors of the heights; computed anew, some tenths of a second. */
+    public HeightErrors heightErrors() {
+        FittedSpline fitted = refit(1);
+        return new HeightErrors(fitted, summary.variance(), condition(fitted).directions);
+    }
+
     private DiscCovariances covariances(double radiusMetres) {
         return byRadius.computeIfAbsent(radiusMetres, this::computeCovariances);
     }

@@ -8,6 +8,7 @@ import org.cupwright.green.PlacePolicy;
 import org.cupwright.green.SurveyedGround;
 import org.cupwright.holelocation.DayConditions;
 import org.cupwright.holelocation.GreenJudge;
+import org.cupwright.holelocation.SlopePolicy;
 import org.cupwright.holelocation.rule.LevelLimits;
 import org.cupwright.policy.Policy;
 
@@ -16,8 +17,8 @@ import org.cupwright.policy.Policy;
  *
  * <p>A spot is undecided when the rule of level ground has no answer there that holds over two standard errors, the spot taken by
  * itself. A round for the open ground takes, one after the other, the readings that are expected to decide most of it. A round
- * for a plan first looks after the thirds without a position that is known to be good: each gets the position likeliest to pass
- * once it is read, and another while its chance is poor; what is left of the round goes to the open ground. Without a line of
+ * for a plan first looks after the thirds with hardly a position that is known to be good: the poorest of them gets the reading
+ * that helps it most, until its chance of one is good; what is left of the round goes to the open ground. Without a line of
  * play a green has no thirds, and both rounds are the same.
  */
 public final class LevelRounds {
@@ -57,7 +58,11 @@ public final class LevelRounds {
         OpenGround open = new OpenGround(green, ground, chances);
         Optional<PlanReadings> plan = frame().map(known -> {
             GreenJudge judge = new GreenJudge(new Green(green.hole(), ground), day, policy);
-            return new PlanReadings(new ThirdsInNeed(open, known, judge, policy), open, chances);
+            return new PlanReadings(
+                    new UndecidedPositions(open, known, judge).byThird(),
+                    open,
+                    chances,
+                    policy.get(SlopePolicy.ABOUT_METRES));
         });
         return choose(spots, open, plan);
     }

@@ -13,8 +13,8 @@ final class RoundSearch {
     /** More places than this are thinned out, evenly (our choice: keeps a large green within a second or two). */
     private static final int MOST_PLACES = 500;
 
-    /** Readings stand so far apart at least (our choice: nearer ones tell the same). */
-    private static final double APART_METRES = 1;
+    /** Readings stand so far apart at least, as spots do (our choice). */
+    private static final double APART_METRES = 0.5;
 
     private final OpenGround ground;
     private final Chances chances;

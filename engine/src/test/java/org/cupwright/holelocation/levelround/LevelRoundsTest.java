@@ -91,8 +91,8 @@ class LevelRoundsTest {
             inNeed += knownBefore ? 0 : 1;
             helped += known && !knownBefore ? 1 : 0;
         }
-        String label =
-                served + " of " + count + " greens (" + servedBefore + " before any reading), seed " + Suite.seed();
+        String label = served + " of " + count + " greens; of " + inNeed + " in need of it " + helped + "; seed "
+                + Suite.seed();
         System.out.println("a good position known in each third that has one: " + label);
         assertThat(served).as(label).isGreaterThanOrEqualTo((int) Math.ceil(0.8 * count));
     }
@@ -132,7 +132,7 @@ class LevelRoundsTest {
         for (int i = 0; i < 8; i++) {
             for (int j = 0; j < i; j++) {
                 assertThat(places(round).get(i).distanceMetres(places(round).get(j)))
-                        .isGreaterThanOrEqualTo(1);
+                        .isGreaterThanOrEqualTo(0.5);
             }
         }
         assertThat(round.expectedShare()).isBetween(0.01, 1.0);
