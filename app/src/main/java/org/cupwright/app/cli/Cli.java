@@ -27,6 +27,7 @@ public final class Cli {
         line.addSubcommand(new PlanCommand(surroundings));
         line.addSubcommand(new PublishCommand(surroundings));
         line.addSubcommand(new ExplainCommand(surroundings));
+        line.addSubcommand(new TurfCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));
         line.addSubcommand(LogCommand.with(surroundings));
         line.addSubcommand(HistoryCommand.with(surroundings));

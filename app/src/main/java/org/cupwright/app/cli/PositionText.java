@@ -1,5 +1,6 @@
 package org.cupwright.app.cli;
 
+import java.util.Optional;
 import org.cupwright.app.desk.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
@@ -19,9 +20,11 @@ final class PositionText {
     }
 
     String of(JudgedPosition position) {
-        return position.place()
-                .map(this::of)
-                .orElseGet(() -> coordinates(position.judgement().position()));
+        return of(position.place(), position.judgement().position());
+    }
+
+    String of(Optional<PlaceOnGreen> place, MapPoint point) {
+        return place.map(this::of).orElseGet(() -> coordinates(point));
     }
 
     String of(PlaceOnGreen place) {

@@ -11,6 +11,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.cupwright.app.desk.StoredHole.Other;
 import org.cupwright.app.desk.StoredPlan.Basis;
 import org.cupwright.app.desk.StoredPlan.State;
+import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.green.survey.items.GroundItems;
@@ -22,6 +23,7 @@ import org.cupwright.rotation.DayPlan;
 import org.cupwright.rotation.DayPlanner;
 import org.cupwright.rotation.DayRequest;
 import org.cupwright.rotation.PlannedHole;
+import org.cupwright.rotation.SharedGreen;
 import org.cupwright.rotation.Term;
 import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.rotation.candidate.Wishes;
@@ -54,7 +56,8 @@ public final class PlanDay {
                 .parallel()
                 .map(open -> candidates(open.green().hole(), judged, read.before()))
                 .toList();
-        DayRequest request = new DayRequest(read.day().date(), candidates, false, seed);
+        DayRequest request = new DayRequest(
+                read.day().date(), candidates, sharedGreens(read.day().course()), false, seed);
         DayPlan plan = new DayPlanner(read.day().policy()).plan(request);
         StoredPlan stored = stored(read.day(), plan, judged);
         folder.write(stores -> stores.plans().add(stored));
@@ -107,6 +110,19 @@ public final class PlanDay {
             progress.finished(hole, done.incrementAndGet(), read.greens().size());
         });
         return judged;
+    }
+
+    private static List<SharedGreen> sharedGreens(Course course) {
+        List<SharedGreen> pairs = new ArrayList<>();
+        for (Hole hole : course.holes()) {
+            for (Hole other : course.sharingGreenWith(hole)) {
+                SharedGreen pair = new SharedGreen(hole.id(), other.id());
+                if (!pairs.contains(new SharedGreen(other.id(), hole.id()))) {
+                    pairs.add(pair);
+                }
+            }
+        }
+        return pairs;
     }
 
     private static GreenCandidates candidates(Hole hole, Map<String, Judging> judged, DayGround before) {
