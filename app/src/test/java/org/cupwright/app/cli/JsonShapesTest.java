@@ -133,6 +133,52 @@ class JsonShapesTest {
     }
 
     @Test
+    void theLogbookKeepsItsShapes() throws IOException {
+        Result added = cupwright.run("log", "add", "ball-mark", "--hole", "3", "--on", "9", "--side", "L9", "--json");
+        JsonNode kept = checked("log-add", added).path("kept").path(0);
+        assertThat(kept.path("payload").path("kind").asString()).isEqualTo("ballMark");
+        String id = kept.path("id").asString();
+        checked("log-correct", cupwright.run("log", "correct", id, "--on", "8", "--side", "L9", "--json"));
+        JsonNode list = checked("log-list", cupwright.run("log", "list", "--hole", "3", "--json"));
+        assertThat(list.path("corrected").path(0).asString()).isEqualTo(id);
+        checked("log-correct", cupwright.run("log", "withdraw", id, "--json"));
+        checked("log-kinds", cupwright.run("log", "kinds", "--json"));
+        Path file = files.resolve("log.jsonl");
+        assertThat(checked("log-export", cupwright.run("log", "export", file, "--json"))
+                        .path("facts")
+                        .asInt())
+                .isEqualTo(3);
+        checked("log-import", cupwright.run("log", "import", file, "--json"));
+        Path notebook = MadeCourse.write(files.resolve("notebook.csv"), "date,hole,on,side\n2026-05-01,2,9,L9\nx\n");
+        JsonNode read = checked("history-import", cupwright.run("history", "import", notebook, "--json"));
+        assertThat(read.path("notRead").path(0).path("line").asInt()).isEqualTo(3);
+    }
+
+    @Test
+    void upkeepKeepsItsShapes() throws IOException {
+        Path backup = files.resolve("backup.db");
+        JsonNode done = checked("backup", cupwright.run("backup", backup, "--json"));
+        assertThat(done.path("holds").path("courses").asInt()).isEqualTo(1);
+        InProcess other = new InProcess(files.resolve("other"));
+        assertThat(checked("check", other.run("check", "--json")).path("exists").asBoolean())
+                .isFalse();
+        assertThat(checked("restore", other.run("restore", backup, "--json"))
+                        .path("before")
+                        .isNull())
+                .isTrue();
+        assertThat(checked("restore", other.run("restore", backup, "--json"))
+                        .path("before")
+                        .isString())
+                .isTrue();
+        JsonNode check = checked("check", other.run("check", "--json"));
+        assertThat(check.path("sound").asBoolean()).isTrue();
+        Files.write(files.resolve("other/cupwright.db"), new byte[5000]);
+        Result damaged = other.run("check", "--json");
+        assertThat(damaged.status()).isEqualTo(1);
+        assertThat(checked("check", damaged).path("damages").size()).isEqualTo(1);
+    }
+
+    @Test
     void problemsKeepTheirShape() throws IOException {
         Result unknownHole = cupwright.run("assess", "--hole", "77", "--json");
         assertThat(unknownHole.status()).isEqualTo(1);

@@ -3,8 +3,8 @@ package org.cupwright.app.desk.log;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -85,7 +85,7 @@ public final class CorrectFact {
             Optional<Hole> hole = change.hole().or(fact::hole).map(id -> CourseChoice.hole(ground.course(), id));
             Correction correction =
                     Correction.to(fact.id(), changed(change, ground, fact, hole).finished());
-            Fact kept = correcting(change, fact, change.hole(), correction);
+            Fact kept = correcting(change, ground, fact, change.hole(), correction);
             FactQuestions.ask(ground.course(), checkable(kept, fact, hole), change.sure());
             return kept;
         });
@@ -96,7 +96,7 @@ public final class CorrectFact {
         Change change = Change.none(course, id, person);
         return kept(
                 change,
-                (ground, fact) -> correcting(change, fact, Optional.empty(), Correction.withdrawing(fact.id())));
+                (ground, fact) -> correcting(change, ground, fact, Optional.empty(), Correction.withdrawing(fact.id())));
     }
 
     private record Ground(Course course, Policy policy, List<Fact> all) {}
@@ -113,7 +113,7 @@ public final class CorrectFact {
             return new Made(ground, was, making.of(ground, was));
         });
         folder.write(stores -> stores.facts().add(made.correction()));
-        List<Fact> all = new java.util.ArrayList<>(made.ground().all());
+        List<Fact> all = new ArrayList<>(made.ground().all());
         all.add(made.correction());
         Optional<Fact> now = Logbook.of(all).facts().stream()
                 .filter(fact -> fact.id().equals(made.was().id()))
@@ -157,8 +157,8 @@ public final class CorrectFact {
     }
 
     /** A correction counts from when its fact happened. */
-    private Fact correcting(Change change, Fact of, Optional<String> hole, Correction says) {
-        Instant now = clock.instant();
+    private Fact correcting(Change change, Ground ground, Fact of, Optional<String> hole, Correction says) {
+        Instant now = afterOthers(ground, of);
         return new Fact(
                 ids.get(),
                 Fact.CURRENT_VERSION,
@@ -169,6 +169,18 @@ public final class CorrectFact {
                 of.course(),
                 hole,
                 says);
+    }
+
+    /** Now; after every other correction of the fact, also when the clock was put back since: the last word is to count. */
+    private Instant afterOthers(Ground ground, Fact of) {
+        Instant now = clock.instant();
+        return ground.all().stream()
+                .filter(fact -> fact.payload() instanceof Correction other
+                        && other.of().equals(of.id()))
+                .map(fact -> fact.recordedAtDevice().plusMillis(1))
+                .filter(now::isBefore)
+                .max(Instant::compareTo)
+                .orElse(now);
     }
 
     /** A correction that names no hole is asked about as of the hole of its fact. */
@@ -183,27 +195,5 @@ public final class CorrectFact {
                 of.course(),
                 hole.map(Hole::id),
                 correction.payload());
-    }
-
-    /** Ids of entries by as much of their beginning as makes them out. */
-    static final class FactIds {
-        private FactIds() {}
-
-        static UUID of(List<Fact> facts, String given) {
-            String start = given.toLowerCase(Locale.ROOT);
-            List<UUID> found = facts.stream()
-                    .filter(fact -> !(fact.payload() instanceof Correction))
-                    .map(Fact::id)
-                    .filter(id -> !start.isBlank() && id.toString().startsWith(start))
-                    .toList();
-            if (found.isEmpty()) {
-                throw LogProblems.unknownId(given);
-            }
-            if (found.size() > 1) {
-                throw LogProblems.severalIds(
-                        given, found.stream().limit(5).map(UUID::toString).toList());
-            }
-            return found.get(0);
-        }
     }
 }

@@ -1,0 +1,108 @@
+package org.cupwright.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.cupwright.app.cli.InProcess.Result;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** An invented notebook is taken into the logbook. */
+class HistoryCommandTest {
+    @TempDir
+    Path files;
+
+    private InProcess cupwright;
+
+    @BeforeEach
+    void aCourse() throws IOException {
+        cupwright = new InProcess(files.resolve("data"));
+        assertThat(cupwright
+                        .run("import", "--course", "made", "--outlines", MadeCourse.outlines(files, 3))
+                        .status())
+                .isZero();
+    }
+
+    private Result read(String text, Object... more) throws IOException {
+        Path file = Files.write(files.resolve("notebook.csv"), text.getBytes(StandardCharsets.UTF_8));
+        Object[] line = new Object[3 + more.length];
+        line[0] = "history";
+        line[1] = "import";
+        line[2] = file;
+        System.arraycopy(more, 0, line, 3, more.length);
+        return cupwright.run(line);
+    }
+
+    private String list() {
+        return cupwright
+                .run("log", "list", "--from", "2026-01-01", "--to", "2026-06-20")
+                .out();
+    }
+
+    @Test
+    void nothingIsKeptUntilThatIsWanted() throws IOException {
+        String notebook = "date,hole,on,side\n2026-05-01,1,12,L11\n2026-05-02,2,10,R9\n";
+        Result dry = read(notebook);
+        assertThat(dry.out()).contains("2 lines read, Fri 1 May 2026 to Sat 2 May 2026").contains("dry run");
+        assertThat(list()).contains("No entries");
+        assertThat(read(notebook, "--yes").out()).contains("2 entries kept");
+        assertThat(list())
+                .contains("2026-05-01 05:00  1 ")
+                .contains("12 on · 11 from left")
+                .contains("(notebook)");
+        assertThat(read(notebook, "--yes").out()).contains("No entries kept; 2 were there already");
+        assertThat(read(notebook, "--yes", "--person", "other").out()).contains("No entries kept; 2 were");
+    }
+
+    @Test
+    void tablesAsOfficeProgramsWriteThemAreRead() throws IOException {
+        String notebook = "\uFEFFSide;Date;\"HOLE\";On;Weather\r\nR 9;1.5.2026;2;\"10½\";fine\r\n"
+                + "8,5l;2026-05-02;\"3\";10,5;\r\n\r\n# a word\r\n";
+        Result result = read(notebook, "--yes");
+        assertThat(result.out()).as(result.err()).contains("2 lines read").contains("2 entries kept");
+        assertThat(list()).contains("10½ on · 9 from right").contains("10½ on · 8½ from left");
+    }
+
+    @Test
+    void linesThatDoNotReadAreNamedWithTheReason() throws IOException {
+        Result result = read("date,hole,on,side\n"
+                + "2026-05-01,1,12,L11\n"
+                + "31/05/2026,1,12,L11\n"
+                + "2026-05-03,77,12,L11\n"
+                + "2026-05-04,1,99,L11\n"
+                + "2026-05-05,1,far,L11\n"
+                + "2026-05-06,1,12,left\n"
+                + "2026-05-07,1,,L11\n"
+                + "2036-05-08,1,12,L11\n"
+                + "2026-05-01,1,9,L11\n"
+                + "2026-02-30,1,9,L11\n");
+        assertThat(result.status()).isZero();
+        assertThat(result.out())
+                .contains("one line reads")
+                .contains("9 lines do not read")
+                .contains("line 3: \"31/05/2026\" is not a day")
+                .contains("line 4: There is no hole called \"77\"")
+                .contains("line 5: No place on the green")
+                .contains("line 6: \"far\"")
+                .contains("line 7: \"left\"")
+                .contains("line 8: Nothing stands under \"on\"")
+                .contains("line 9: 2036-05-08 has not come yet")
+                .contains("line 10: Hole 1 stands in the file for this day already")
+                .contains("line 11: \"2026-02-30\" is not a day");
+    }
+
+    @Test
+    void whatIsNoTableIsRefused() throws IOException {
+        assertThat(read("").err()).contains("empty");
+        assertThat(read("day,hole\n").err()).contains("date, on, side");
+        assertThat(read("\u0000\u0001").err()).contains("not text");
+        assertThat(read("date,hole,on,side\n" + "x".repeat(5000)).err()).contains("not text");
+        assertThat(cupwright.run("history", "import", files.resolve("none")).err()).contains("no such file");
+        assertThat(cupwright.run("history", "import", files).status()).isEqualTo(1);
+        assertThat(cupwright.run("history").status()).isEqualTo(2);
+    }
+}
