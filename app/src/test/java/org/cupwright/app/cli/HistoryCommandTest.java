@@ -47,7 +47,9 @@ class HistoryCommandTest {
     void nothingIsKeptUntilThatIsWanted() throws IOException {
         String notebook = "date,hole,on,side\n2026-05-01,1,12,L11\n2026-05-02,2,10,R9\n";
         Result dry = read(notebook);
-        assertThat(dry.out()).contains("2 lines read, Fri 1 May 2026 to Sat 2 May 2026").contains("dry run");
+        assertThat(dry.out())
+                .contains("2 lines read, Fri 1 May 2026 to Sat 2 May 2026")
+                .contains("dry run");
         assertThat(list()).contains("No entries");
         assertThat(read(notebook, "--yes").out()).contains("2 entries kept");
         assertThat(list())
@@ -101,7 +103,8 @@ class HistoryCommandTest {
         assertThat(read("day,hole\n").err()).contains("date, on, side");
         assertThat(read("\u0000\u0001").err()).contains("not text");
         assertThat(read("date,hole,on,side\n" + "x".repeat(5000)).err()).contains("not text");
-        assertThat(cupwright.run("history", "import", files.resolve("none")).err()).contains("no such file");
+        assertThat(cupwright.run("history", "import", files.resolve("none")).err())
+                .contains("no such file");
         assertThat(cupwright.run("history", "import", files).status()).isEqualTo(1);
         assertThat(cupwright.run("history").status()).isEqualTo(2);
     }

@@ -98,8 +98,7 @@ class LogCommandsTest {
 
     @Test
     void aMovedHoleKeepsWhereItWasPlanned() {
-        Result result =
-                kept("log", "add", "cup-changed", "--hole", "1", "--on", "12", "--side", "L11", "--json");
+        Result result = kept("log", "add", "cup-changed", "--hole", "1", "--on", "12", "--side", "L11", "--json");
         assertThat(result.out()).contains("\"planned\"").contains("\"foundBy\" : \"paces\"");
         Result byMap = kept("log", "add", "cup-changed", "--hole", "3", "--at", "500211,4400011", "--json");
         assertThat(byMap.out()).contains("\"foundBy\" : \"phone\"");
@@ -137,7 +136,17 @@ class LogCommandsTest {
         refused(1, List.of("19", "1, 2, 3"), "log", "add", "cup-changed", "--hole", "19", "--as-planned");
         refused(1, List.of("25:00", "05:40"), "log", "add", "frost", "--set", "onGreens=yes", "--when", "25:00");
         refused(1, List.of("radius"), "log", "add", "ground", "--hole", "1", "--on", "9", "--side", "L9");
-        refused(1, List.of("no plan", "2026-06-20"), "log", "add", "cup", "--hole", "1", "--as-planned", "--date", "2026-06-19");
+        refused(
+                1,
+                List.of("no plan", "2026-06-20"),
+                "log",
+                "add",
+                "cup",
+                "--hole",
+                "1",
+                "--as-planned",
+                "--date",
+                "2026-06-19");
         refused(1, List.of("does not take"), "log", "add", "frost", "--as-planned", "--set", "on=yes");
         refused(2, List.of("--side"), "log", "add", "cup", "--hole", "1", "--on", "9");
         refused(2, List.of("PART=VALUE"), "log", "add", "speed-read", "--set", "10");
@@ -153,7 +162,11 @@ class LogCommandsTest {
                 .contains("was ")
                 .contains("10 ft")
                 .contains("11.5 ft");
-        assertThat(list()).contains("11.5 ft").contains("04:30").contains("corrected").doesNotContain("10 ft");
+        assertThat(list())
+                .contains("11.5 ft")
+                .contains("04:30")
+                .contains("corrected")
+                .doesNotContain("10 ft");
         refused(1, List.of("What should"), "log", "correct", id);
         assertThat(kept("log", "withdraw", id).out()).contains("no longer counts");
         assertThat(list()).doesNotContain("11.5 ft").contains("No entries");
@@ -174,7 +187,8 @@ class LogCommandsTest {
         assertThat(list()).contains("12").contains("10 ft").doesNotContain("· 7");
         assertThat(kept("log", "list", "--hole", "1").out()).doesNotContain("10 ft");
         assertThat(kept("log", "list", "--kind", "speed").out()).doesNotContain("ball marks");
-        assertThat(kept("log", "list", "--from", "2026-06-10", "--to", "2026-06-11").out())
+        assertThat(kept("log", "list", "--from", "2026-06-10", "--to", "2026-06-11")
+                        .out())
                 .contains("2026-06-10 05:00")
                 .doesNotContain("10 ft");
     }
@@ -188,7 +202,9 @@ class LogCommandsTest {
                 assertThat(kinds).contains("\n" + typed).as(kind);
             }
         }
-        assertThat(kept("log", "kinds", "cup-changed").out()).contains("hammer-in").contains("--on P --side L5");
+        assertThat(kept("log", "kinds", "cup-changed").out())
+                .contains("hammer-in")
+                .contains("--on P --side L5");
     }
 
     @Test

@@ -96,49 +96,49 @@ public final class CorrectFact {
         Change change = Change.none(course, id, person);
         return kept(
                 change,
-                (ground, fact) -> correcting(change, ground, fact, Optional.empty(), Correction.withdrawing(fact.id())));
+                (ground, fact) ->
+                        correcting(change, ground, fact, Optional.empty(), Correction.withdrawing(fact.id())));
     }
 
+    /** The course, the policy of the day of the fact, and all that was recorded. */
     private record Ground(Course course, Policy policy, List<Fact> all) {}
+
+    private record Made(Ground ground, Fact was, Fact correction) {}
 
     private interface Making {
         Fact of(Ground ground, Fact fact);
     }
 
     private Answer kept(Change change, Making making) {
-        record Made(Ground ground, Fact was, Fact correction) {}
-        Made made = folder.read(stores -> {
-            Ground ground = ground(stores, change);
-            Fact was = standing(ground, change.id());
-            return new Made(ground, was, making.of(ground, was));
-        });
+        Made made = folder.read(stores -> made(stores, change, making));
         folder.write(stores -> stores.facts().add(made.correction()));
-        List<Fact> all = new ArrayList<>(made.ground().all());
+        Ground ground = made.ground();
+        List<Fact> all = new ArrayList<>(ground.all());
         all.add(made.correction());
-        Optional<Fact> now = Logbook.of(all).facts().stream()
-                .filter(fact -> fact.id().equals(made.was().id()))
-                .findFirst();
+        Optional<Fact> now = find(all, made.was().id());
         return new Answer(
-                made.ground().course(),
-                made.ground().policy(),
+                ground.course(),
+                ground.policy(),
                 made.was(),
                 now,
                 made.correction().id());
     }
 
-    private static Ground ground(Stores stores, Change change) {
+    private static Made made(Stores stores, Change change, Making making) {
         Course course = CourseChoice.course(stores, change.course());
         List<Fact> all = stores.facts().all(course.id());
-        return new Ground(course, stores.policies().history(course.id()).at(LocalDate.MAX), all);
+        Fact was = find(all, FactIds.of(all, change.id())).orElseThrow(() -> LogProblems.withdrawn(change.id()));
+        LocalDate day = LocalDate.ofInstant(was.happenedAt(), course.frame().zone());
+        Ground ground =
+                new Ground(course, stores.policies().history(course.id()).at(day), all);
+        return new Made(ground, was, making.of(ground, was));
     }
 
-    /** The entry that is meant, as it counts now. */
-    private static Fact standing(Ground ground, String given) {
-        UUID id = FactIds.of(ground.all(), given);
-        return Logbook.of(ground.all()).facts().stream()
+    /** An entry as it counts; empty when it is withdrawn. */
+    private static Optional<Fact> find(List<Fact> all, UUID id) {
+        return Logbook.of(all).facts().stream()
                 .filter(fact -> fact.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> LogProblems.withdrawn(given));
+                .findFirst();
     }
 
     private static Draft changed(Change change, Ground ground, Fact fact, Optional<Hole> hole) {
@@ -175,8 +175,8 @@ public final class CorrectFact {
     private Instant afterOthers(Ground ground, Fact of) {
         Instant now = clock.instant();
         return ground.all().stream()
-                .filter(fact -> fact.payload() instanceof Correction other
-                        && other.of().equals(of.id()))
+                .filter(fact ->
+                        fact.payload() instanceof Correction other && other.of().equals(of.id()))
                 .map(fact -> fact.recordedAtDevice().plusMillis(1))
                 .filter(now::isBefore)
                 .max(Instant::compareTo)
