@@ -9,6 +9,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.cupwright.app.desk.log.FactJson;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Course;
@@ -25,6 +26,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** Entries of the logbook in words. */
 final class FactText {
     private static final int ID_SHOWN = 8;
+    private static final Set<String> USUAL = Set.of("foundBy paces", "way onePiece", "soil none");
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 
     private final Texts texts;
@@ -76,7 +78,7 @@ final class FactText {
         if (value.isBoolean()) {
             return Optional.of(texts.say((value.asBoolean() ? "log.is." : "log.not.") + part.getKey()));
         }
-        if (value.isArray() && value.isEmpty() || isUsual(part)) {
+        if ((value.isArray() && value.isEmpty()) || isUsual(part)) {
             return Optional.empty();
         }
         return Optional.of(texts.say("log.part." + part.getKey(), shown(fact, part.getKey(), value)));
@@ -84,9 +86,7 @@ final class FactText {
 
     private static boolean isUsual(Map.Entry<String, JsonNode> part) {
         String value = part.getValue().isString() ? part.getValue().asString() : "";
-        return part.getKey().equals("foundBy") && value.equals("paces")
-                || part.getKey().equals("way") && value.equals("onePiece")
-                || part.getKey().equals("soil") && value.equals("none");
+        return USUAL.contains(part.getKey() + " " + value);
     }
 
     private String shown(Fact fact, String name, JsonNode value) {

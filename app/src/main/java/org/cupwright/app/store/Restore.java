@@ -81,6 +81,7 @@ final class Restore {
         }
     }
 
+    @SuppressWarnings("try") // the pass is held, not used
     private RestoreDone exchanged(Path source, Database ready) throws IOException {
         try (Pass alone = gate.alone()) {
             return StoreProblems.telling(database.file(), () -> {

@@ -74,6 +74,7 @@ public final class SqliteFolder implements DataFolder {
     }
 
     /** Does the work, unless the file has to be made or upgraded first. */
+    @SuppressWarnings("try") // the pass is held, not used
     private boolean writtenUpToDate(Consumer<Stores> work) {
         try (Pass among = gate.toWrite()) {
             return StoreProblems.telling(database.file(), () -> {
@@ -86,6 +87,7 @@ public final class SqliteFolder implements DataFolder {
         }
     }
 
+    @SuppressWarnings("try") // the pass is held, not used
     private boolean bringUpToDate() throws SQLException {
         if (!Files.isWritable(folder)) {
             throw StoreProblems.olderNotWritable(folder);
@@ -147,6 +149,7 @@ public final class SqliteFolder implements DataFolder {
     }
 
     /** Takes away what a failed first write made, unless another process has kept something there meanwhile. */
+    @SuppressWarnings("try") // the pass is held, not used
     private void takeAway(Deque<Path> made, RuntimeException because) {
         try (Pass alone = gate.alone()) {
             if (database.exists() && FolderContents.anythingIn(database)) {

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.FileReading;
@@ -55,17 +56,17 @@ public final class FactLines {
     public Imported read(Optional<String> courseId, SourceFile file) {
         Course course = folder.read(stores -> CourseChoice.course(stores, courseId));
         List<Fact> facts = FileReading.read(file, in -> facts(in, file, course));
-        int[] counts = new int[FactStore.Kept.values().length];
+        AtomicInteger added = new AtomicInteger();
         folder.write(stores -> {
-            for (int i = 0; i < facts.size(); i++) {
-                FactStore.Kept kept = stores.facts().add(facts.get(i));
+            for (Fact fact : facts) {
+                FactStore.Kept kept = stores.facts().add(fact);
                 if (kept == FactStore.Kept.DIFFERENT) {
-                    throw bad("different", file, facts.get(i).id().toString(), "");
+                    throw bad("different", file, fact.id().toString());
                 }
-                counts[kept.ordinal()]++;
+                added.addAndGet(kept == FactStore.Kept.NEW ? 1 : 0);
             }
         });
-        return new Imported(course, counts[FactStore.Kept.NEW.ordinal()], counts[FactStore.Kept.KNOWN.ordinal()]);
+        return new Imported(course, added.get(), facts.size() - added.get());
     }
 
     private static List<Fact> facts(InputStream in, SourceFile file, Course course) throws IOException {
@@ -90,7 +91,7 @@ public final class FactLines {
         }
         for (; sign >= 0 && sign != '\n'; sign = reader.read()) {
             if (line.length() >= LONGEST_LINE) {
-                throw bad("long", file, "line " + number, "");
+                throw bad("long", file, Long.toString(number));
             }
             line.append((char) sign);
         }
@@ -122,9 +123,9 @@ public final class FactLines {
                 Message.of("where.place", new Name(file.name())), Message.of("survey.where.line", new Count(number)));
     }
 
-    private static Problem bad(String kind, SourceFile file, String value, String said) {
+    private static Problem bad(String kind, SourceFile file, String value) {
         return new Problem(
-                Message.of("problem.log." + kind, new Name(said)),
+                Message.of("problem.log." + kind),
                 List.of(Message.of("where.place", new Name(file.name()))),
                 new Name(value),
                 Message.of("try.log." + kind));

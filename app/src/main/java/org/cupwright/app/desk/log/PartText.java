@@ -110,7 +110,7 @@ final class PartText {
 
     private static JsonNode list(String text) {
         ArrayNode items = NODES.arrayNode();
-        Arrays.stream(text.split(","))
+        Arrays.stream(text.split(",", -1))
                 .map(String::strip)
                 .filter(item -> !item.isEmpty())
                 .forEach(items::add);
