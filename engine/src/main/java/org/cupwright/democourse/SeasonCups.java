@@ -37,14 +37,11 @@ final class SeasonCups {
     private final Random random;
     private final Map<String, SeasonSpots> spots = new TreeMap<>();
 
-    SeasonCups(DemoCourse demo, SeasonSaved saved, SeasonLog log) {
+    SeasonCups(DemoCourse demo, Map<String, SeasonGoodGround> good, SeasonSaved saved, SeasonLog log) {
         this.demo = demo;
         this.log = log;
         this.random = new Random(demo.seed() * 31 + 1);
-        for (Hole hole : demo.course().holes()) {
-            spots.put(
-                    hole.id(), new SeasonSpots(hole, demo.trueSurface(hole.id()), List.of(saved.of(hole.id()))));
-        }
+        good.forEach((hole, ground) -> spots.put(hole, new SeasonSpots(ground, List.of(saved.of(hole)))));
     }
 
     void write() {
