@@ -27,16 +27,8 @@ public final class ExplainHole {
             LocalDate day = date.orElseGet(() -> CourseToday.of(course, clock));
             CourseChoice.hole(course, holeId);
             StoredPlan plan = PlanChoice.plan(stores, course, day);
-            StoredHole hole = plan.find(holeId).orElseThrow(() -> leftOut(holeId, day));
+            StoredHole hole = plan.find(holeId).orElseThrow(() -> PlanChoice.leftOut(holeId, day));
             return new Answer(course, stores.policies().history(course.id()).at(day), plan, hole);
         });
-    }
-
-    private static Problem leftOut(String hole, LocalDate day) {
-        return Problem.of(
-                Message.of("problem.holeLeftOut", new Name(hole), new Message.Day(day)),
-                Message.of("where.option", new Name("--hole")),
-                hole,
-                Message.of("try.holeLeftOut"));
     }
 }

@@ -8,13 +8,13 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 
 /** The stored plan that a person means. */
-final class PlanChoice {
+public final class PlanChoice {
     private static final int DAYS_NAMED = 5;
 
     private PlanChoice() {}
 
     /** The newest version of a day's plan; there must be one. */
-    static StoredPlan plan(Stores stores, Course course, LocalDate day) {
+    public static StoredPlan plan(Stores stores, Course course, LocalDate day) {
         return stores.plans().find(course.id(), day).orElseThrow(() -> none(stores, course, day));
     }
 
@@ -26,5 +26,14 @@ final class PlanChoice {
                 Message.of("where.option", new Name("--date")),
                 day.toString(),
                 known.isEmpty() ? Message.of("try.planFirst") : Message.of("try.daysPlanned", new Name(days)));
+    }
+
+    /** The plan has no spot for a hole. */
+    public static Problem leftOut(String hole, LocalDate day) {
+        return Problem.of(
+                Message.of("problem.holeLeftOut", new Name(hole), new Message.Day(day)),
+                Message.of("where.option", new Name("--hole")),
+                hole,
+                Message.of("try.holeLeftOut"));
     }
 }
