@@ -117,7 +117,8 @@ final class SeasonCups {
     /** As somebody enters it who mixes up left and right. */
     private CupChanged onTheOtherSide(String hole, CupChanged changed) {
         MapPoint middle = demo.course().find(hole).orElseThrow().green().centroid();
-        MapPoint other = new MapPoint(2 * middle.east() - changed.cutAt().east(), changed.cutAt().north());
+        MapPoint other = new MapPoint(
+                2 * middle.east() - changed.cutAt().east(), changed.cutAt().north());
         return new CupChanged(
                 Optional.of(changed.cutAt()),
                 other,

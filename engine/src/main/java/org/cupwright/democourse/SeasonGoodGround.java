@@ -78,8 +78,7 @@ record SeasonGoodGround(List<Spot> spots) {
             for (double east = Math.ceil(box.getMinX()); east < box.getMaxX(); east += STEP_METRES) {
                 MapPoint at = new MapPoint(Math.rint(100 * east) / 100, Math.rint(100 * north) / 100);
                 if (ownHalf.test(at) && isOffEdges(hole, at) && isEven(surface, at) && isOffBanks(surface, at)) {
-                    spots.add(new Spot(
-                            at, frame.place(at).third(), hole.green().distanceToEdgeMetres(at)));
+                    spots.add(new Spot(at, frame.place(at).third(), hole.green().distanceToEdgeMetres(at)));
                 }
             }
         }
@@ -104,8 +103,8 @@ record SeasonGoodGround(List<Spot> spots) {
         return hole.green().contains(at)
                 && hole.green().distanceToEdgeMetres(at) >= Paces.toMetres(EDGE_PACES, Paces.STANDARD_METRES)
                 && hole.hazards().stream()
-                        .allMatch(hazard -> hazard.area().distance(point)
-                                >= Paces.toMetres(HAZARD_PACES, Paces.STANDARD_METRES));
+                        .allMatch(hazard ->
+                                hazard.area().distance(point) >= Paces.toMetres(HAZARD_PACES, Paces.STANDARD_METRES));
     }
 
     private static boolean isEven(MadeSurface surface, MapPoint at) {

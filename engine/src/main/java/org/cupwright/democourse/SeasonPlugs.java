@@ -88,14 +88,13 @@ final class SeasonPlugs {
     }
 
     private void look(LocalDate day, String hole, MapPoint plug, String person) {
-        PlugLook look =
-                switch (random.nextInt(10)) {
-                    case 0 -> PlugLook.LOW;
-                    case 1 -> PlugLook.HIGH;
-                    case 2 -> PlugLook.DAMAGED;
-                    case 3, 4, 5 -> PlugLook.LEVEL;
-                    default -> PlugLook.KNIT;
-                };
+        PlugLook look = switch (random.nextInt(10)) {
+            case 0 -> PlugLook.LOW;
+            case 1 -> PlugLook.HIGH;
+            case 2 -> PlugLook.DAMAGED;
+            case 3, 4, 5 -> PlugLook.LEVEL;
+            default -> PlugLook.KNIT;
+        };
         LocalTime time = LocalTime.of(9, 10).plusMinutes(4L * Integer.parseInt(hole));
         log.at(day, time, person, hole, new PlugSeen(plug, look));
         PlugCare care = look == PlugLook.DAMAGED ? PlugCare.REPLACED_FROM_NURSERY : PlugCare.LIFTED;

@@ -75,10 +75,8 @@ final class SeasonSpots {
     private MapPoint farthest(List<MapPoint> resting) {
         return good.stream()
                 .map(Spot::at)
-                .max(Comparator.comparingDouble(at -> resting.stream()
-                        .mapToDouble(at::distanceMetres)
-                        .min()
-                        .orElse(0)))
+                .max(Comparator.comparingDouble(at ->
+                        resting.stream().mapToDouble(at::distanceMetres).min().orElse(0)))
                 .orElseThrow();
     }
 

@@ -119,7 +119,9 @@ class DemoCourseTest {
         GreenJudgement fast = judged("12", 11.5);
         assertThat(fast.concessions()).isEmpty();
         assertThat(fast.candidates()).isNotEmpty();
-        assertThat(judged("12", 12).concessions()).as("nothing without setting a rule aside").isNotEmpty();
+        assertThat(judged("12", 12).concessions())
+                .as("nothing without setting a rule aside")
+                .isNotEmpty();
     }
 
     @Test
@@ -136,7 +138,7 @@ class DemoCourseTest {
     /** The digest was taken from the first run that satisfied the tests above; it moves only when the invented course is changed. */
     @Test
     void theSameBytesOnEveryMachine() {
-        assertThat(digest()).isEqualTo("DIGEST_COURSE");
+        assertThat(digest()).isEqualTo("b9ebabf37c07625795a1e122b69a6ecad81e9668fea289e91c869434a9a617cc");
     }
 
     private static String digest() {
@@ -148,9 +150,7 @@ class DemoCourseTest {
                     .numbers(hole.par().orElseThrow(), hole.measuredMetres().orElseThrow());
             hole.hazards().forEach(hazard -> digest.text(hazard.kind().name()).geometry(hazard.area()));
             hole.tees().forEach(tee -> digest.text(tee.name()).geometry(tee.area()));
-            hole.marks()
-                    .forEach(mark ->
-                            digest.text(mark.kind() + mark.name()).points(List.of(mark.at())));
+            hole.marks().forEach(mark -> digest.text(mark.kind() + mark.name()).points(List.of(mark.at())));
             hole.walkOffs().forEach(track -> digest.points(track.points()));
             for (SurveyPoint point : DEMO.survey(hole.id())) {
                 digest.numbers(point.east(), point.north(), point.heightMetres());

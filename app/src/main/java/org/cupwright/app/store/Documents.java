@@ -27,8 +27,7 @@ final class Documents {
                 .addMixIn(Message.Argument.class, ArgumentNames.class)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .withConfigOverride(
-                        List.class,
-                        lists -> lists.setNullHandling(JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY)))
+                        List.class, lists -> lists.setNullHandling(JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY)))
                 .build();
     }
 

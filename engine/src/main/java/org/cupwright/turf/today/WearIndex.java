@@ -49,7 +49,8 @@ public final class WearIndex {
             sources.add(new Source(geometry.createPoint(cup.at().toCoordinate()), load));
         });
         for (WalkOff track : tracks) {
-            Coordinate[] line = track.points().stream().map(MapPoint::toCoordinate).toArray(Coordinate[]::new);
+            Coordinate[] line =
+                    track.points().stream().map(MapPoint::toCoordinate).toArray(Coordinate[]::new);
             sources.add(new Source(geometry.createLineString(line), ofAllDays[0] / tracks.size()));
         }
     }
