@@ -107,11 +107,11 @@ final class SeasonPlugs {
     /** Ball marks are mended where most approach shots land; the worst of them get a plug. */
     private void marks(LocalDate day) {
         for (Hole hole : demo.course().holes()) {
-            boolean short3 = hole.par().orElse(4) == 3;
-            if (short3 || random.nextInt(5) == 0) {
+            boolean parThree = hole.par().orElse(4) == 3;
+            if (parThree || random.nextInt(5) == 0) {
                 LocalTime time = LocalTime.of(10, 0).plusMinutes(5L * Integer.parseInt(hole.id()));
                 String person = SeasonLog.changerOf(hole.id());
-                log.at(day, time, person, hole.id(), new BallMarksMended(3 + random.nextInt(short3 ? 14 : 7)));
+                log.at(day, time, person, hole.id(), new BallMarksMended(3 + random.nextInt(parThree ? 14 : 7)));
                 if (random.nextInt(12) == 0) {
                     plugged(day, time, hole, person);
                 }

@@ -71,7 +71,7 @@ class DemoSeasonPlansTest {
 
     @Test
     void fourWeeksOnTheGroundTheSeasonLeft() {
-        int days = Suite.count("days planned after the invented season", 28, 5);
+        int days = Suite.count("days planned after the invented season", 28, 2);
         COURSE.holes().parallelStream()
                 .map(hole -> Map.entry(hole.id(), measured(hole)))
                 .toList()
