@@ -16,6 +16,7 @@ import java.util.OptionalInt;
  * @param hazards bunkers, water and fall-offs near this green
  * @param tees the hole's tees
  * @param marks sprinkler heads and other marks about the green
+ * @param walkOffs how players leave the green, as far as somebody has drawn it
  */
 public record Hole(
         String id,
@@ -25,7 +26,8 @@ public record Hole(
         OptionalDouble measuredMetres,
         List<Hazard> hazards,
         List<Tee> tees,
-        List<Mark> marks) {
+        List<Mark> marks,
+        List<WalkOff> walkOffs) {
     public Hole {
         if (!id.matches("[A-Za-z0-9]{1,8}")) {
             throw new IllegalArgumentException("a hole's name is one to eight letters and digits: " + id);
@@ -33,6 +35,7 @@ public record Hole(
         hazards = List.copyOf(hazards);
         tees = List.copyOf(tees);
         marks = List.copyOf(marks);
+        walkOffs = List.copyOf(walkOffs);
     }
 
     /** A hole of which nothing is known but its green. */
@@ -45,14 +48,15 @@ public record Hole(
                 OptionalDouble.empty(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 
     public Hole withLineOfPlay(LineOfPlay line) {
-        return new Hole(id, green, Optional.of(line), par, measuredMetres, hazards, tees, marks);
+        return new Hole(id, green, Optional.of(line), par, measuredMetres, hazards, tees, marks, walkOffs);
     }
 
     public Hole withHazards(List<Hazard> others) {
-        return new Hole(id, green, lineOfPlay, par, measuredMetres, others, tees, marks);
+        return new Hole(id, green, lineOfPlay, par, measuredMetres, others, tees, marks, walkOffs);
     }
 }

@@ -18,8 +18,10 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.course.Mark;
 import org.cupwright.course.Outline;
 import org.cupwright.course.Tee;
+import org.cupwright.course.WalkOff;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.SurveyPoint;
+import org.cupwright.units.Heading;
 
 /**
  * Wrenfold Moor: an invented course of eighteen holes on open ocean, made up for demonstrations and tests.
@@ -106,7 +108,16 @@ public final class DemoCourse {
                 OptionalDouble.of(length(layout.line())),
                 hazards,
                 tees,
-                heads(layout));
+                heads(layout),
+                List.of(walkOff(layout)));
+    }
+
+    /** From the green's middle over the edge and on for some paces. */
+    private static WalkOff walkOff(DemoLayout layout) {
+        Heading leaving = layout.play().turnedClockwise(layout.hole().walkOff());
+        MapPoint middle = layout.middle();
+        double edge = layout.radius(layout.hole().walkOff());
+        return new WalkOff(List.of(middle, middle.moved(leaving, edge), middle.moved(leaving, edge + 12)));
     }
 
     private static double length(List<MapPoint> line) {

@@ -95,7 +95,7 @@ final class DemoHoles {
                 4,
                 line(370, 250, 420, 640),
                 new Shape(13, 13, 0.02, 0, 0.04, 60),
-                ground(new Tilt(-0.4, 0.4), new Rise(0, 0, 0.28, 8)),
+                ground(new Tilt(-0.3, 0.3), new Rise(0, 0, 0.24, 9)),
                 List.of(new Beside(FALL_OFF, 90, 1, 12), new Beside(FALL_OFF, -90, 1, 12)),
                 Known.SURVEY,
                 180);
@@ -118,7 +118,7 @@ final class DemoHoles {
                 "6",
                 3,
                 line(20, 520, -60, 640),
-                new Shape(10.3, 10, 0.02, 30, 0.02, 0),
+                new Shape(10.4, 10.2, 0.01, 30, 0.01, 0),
                 ground(new Tilt(0.5, 1.2)),
                 List.of(),
                 Known.SURVEY,
@@ -131,7 +131,7 @@ final class DemoHoles {
                 4,
                 line(-30, 690, 330, 770),
                 new Shape(14.5, 13.5, 0.05, 90, 0.03, 45),
-                ground(new Tilt(0.2, 1.4), new Rise(0.5, 3, 0.12, 3.2), new Rise(0, -4, 0.1, 3.2)),
+                ground(new Tilt(0.2, 1.2), new Rise(0.5, 4, 0.09, 4.2), new Rise(0, -4, 0.08, 4.2)),
                 List.of(new Beside(BUNKER, -60, 2, 9), new Beside(BUNKER, 70, 2, 9)),
                 Known.SURVEY,
                 30);
@@ -184,23 +184,30 @@ final class DemoHoles {
                 4,
                 line(-330, -100, -390, 270),
                 new Shape(13.5, 12, 0.04, 10, 0.03, 90),
-                ground(new Tilt(2.0, 0.9), new Rise(3, -5, 0.06, 4.5)),
+                ground(new Tilt(1.75, 0.8), new Rise(3, -5, 0.05, 5)),
                 List.of(new Beside(BUNKER, 110, 2.5, 8)),
                 Known.SURVEY,
                 -60);
     }
 
-    /** Tilted so evenly and so much that above 11.5 ft no spot is left on which a putt can be stopped. */
+    /**
+     * Four low steps across it, on which no ball stops once the green is faster than 11.5 ft; from then on no ground is left far
+     * enough from a step.
+     */
     private static DemoHole runsOutWhenFast() {
         return new DemoHole(
                 "12",
                 3,
                 line(-400, 330, -480, 470),
-                new Shape(13, 13, 0.03, 50, 0.02, 0),
-                ground(new Tilt(0.9, 3.55)),
-                List.of(new Beside(BUNKER, 180, 3, 9)),
+                new Shape(16, 14, 0.02, 50, 0.02, 0),
+                ground(new Tilt(0.3, 1.0), step(-9.5), step(-3.15), step(3.15), step(9.5)),
+                List.of(new Beside(BUNKER, 100, 3, 9)),
                 Known.SURVEY,
                 45);
+    }
+
+    private static Bank step(double y) {
+        return new Bank(0, y, 0, 0.0925, 1.8);
     }
 
     private static DemoHole outlineOnlyRound() {
@@ -234,10 +241,10 @@ final class DemoHoles {
                 line(-320, -420, 60, -400),
                 new Shape(17.5, 15.5, 0.04, 90, 0.03, 30),
                 ground(
-                        new Tilt(-0.6, 1.0),
-                        new Rise(-6, 6, 0.12, 5),
-                        new Rise(7, -5, 0.1, 6),
-                        new Bank(2, 8, 30, 0.18, 4)),
+                        new Tilt(-0.5, 0.9),
+                        new Rise(-6, 6, 0.09, 6.5),
+                        new Rise(7, -5, 0.1, 6.5),
+                        new Bank(2, 8, 30, 0.14, 10)),
                 List.of(new Beside(BUNKER, -100, 3, 9), new Beside(BUNKER, 40, 2, 8)),
                 Known.SURVEY,
                 0);

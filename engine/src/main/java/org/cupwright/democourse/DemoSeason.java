@@ -1,7 +1,9 @@
 package org.cupwright.democourse;
 
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.cupwright.cupchange.Fact;
 
 /**
@@ -24,8 +26,10 @@ public final class DemoSeason {
 
     public DemoSeason(DemoCourse demo) {
         SeasonLog log = new SeasonLog(demo);
-        SeasonSaved saved = SeasonSaved.of(demo);
-        new SeasonCups(demo, saved, log).write();
+        Map<String, SeasonGoodGround> good = new LinkedHashMap<>();
+        demo.course().holes().forEach(hole -> good.put(hole.id(), SeasonGoodGround.of(demo, hole)));
+        SeasonSaved saved = SeasonSaved.of(good, demo.seed());
+        new SeasonCups(demo, good, saved, log).write();
         saved.write(log);
         SeasonGround.write(demo, log);
         SeasonPlugs.write(demo, log);

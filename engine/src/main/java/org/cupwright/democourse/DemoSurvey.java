@@ -18,7 +18,7 @@ final class DemoSurvey {
     private static final double DENSITY = 8;
 
     /** Noise of a height, m. */
-    private static final double SIGMA = 0.008;
+    private static final double SIGMA = 0.005;
 
     /** Noise of a level's reading, rise over run. */
     private static final double LEVEL_SIGMA = 0.001;

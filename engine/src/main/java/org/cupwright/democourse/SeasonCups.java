@@ -37,14 +37,11 @@ final class SeasonCups {
     private final Random random;
     private final Map<String, SeasonSpots> spots = new TreeMap<>();
 
-    SeasonCups(DemoCourse demo, SeasonSaved saved, SeasonLog log) {
+    SeasonCups(DemoCourse demo, Map<String, SeasonGoodGround> good, SeasonSaved saved, SeasonLog log) {
         this.demo = demo;
         this.log = log;
         this.random = new Random(demo.seed() * 31 + 1);
-        for (Hole hole : demo.course().holes()) {
-            spots.put(
-                    hole.id(), new SeasonSpots(hole, demo.trueSurface(hole.id()), List.of(saved.of(hole.id()))));
-        }
+        good.forEach((hole, ground) -> spots.put(hole, new SeasonSpots(ground, List.of(saved.of(hole)))));
     }
 
     void write() {
@@ -120,7 +117,8 @@ final class SeasonCups {
     /** As somebody enters it who mixes up left and right. */
     private CupChanged onTheOtherSide(String hole, CupChanged changed) {
         MapPoint middle = demo.course().find(hole).orElseThrow().green().centroid();
-        MapPoint other = new MapPoint(2 * middle.east() - changed.cutAt().east(), changed.cutAt().north());
+        MapPoint other = new MapPoint(
+                2 * middle.east() - changed.cutAt().east(), changed.cutAt().north());
         return new CupChanged(
                 Optional.of(changed.cutAt()),
                 other,

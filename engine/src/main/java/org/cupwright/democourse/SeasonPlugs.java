@@ -88,14 +88,13 @@ final class SeasonPlugs {
     }
 
     private void look(LocalDate day, String hole, MapPoint plug, String person) {
-        PlugLook look =
-                switch (random.nextInt(10)) {
-                    case 0 -> PlugLook.LOW;
-                    case 1 -> PlugLook.HIGH;
-                    case 2 -> PlugLook.DAMAGED;
-                    case 3, 4, 5 -> PlugLook.LEVEL;
-                    default -> PlugLook.KNIT;
-                };
+        PlugLook look = switch (random.nextInt(10)) {
+            case 0 -> PlugLook.LOW;
+            case 1 -> PlugLook.HIGH;
+            case 2 -> PlugLook.DAMAGED;
+            case 3, 4, 5 -> PlugLook.LEVEL;
+            default -> PlugLook.KNIT;
+        };
         LocalTime time = LocalTime.of(9, 10).plusMinutes(4L * Integer.parseInt(hole));
         log.at(day, time, person, hole, new PlugSeen(plug, look));
         PlugCare care = look == PlugLook.DAMAGED ? PlugCare.REPLACED_FROM_NURSERY : PlugCare.LIFTED;
@@ -108,11 +107,11 @@ final class SeasonPlugs {
     /** Ball marks are mended where most approach shots land; the worst of them get a plug. */
     private void marks(LocalDate day) {
         for (Hole hole : demo.course().holes()) {
-            boolean short3 = hole.par().orElse(4) == 3;
-            if (short3 || random.nextInt(5) == 0) {
+            boolean parThree = hole.par().orElse(4) == 3;
+            if (parThree || random.nextInt(5) == 0) {
                 LocalTime time = LocalTime.of(10, 0).plusMinutes(5L * Integer.parseInt(hole.id()));
                 String person = SeasonLog.changerOf(hole.id());
-                log.at(day, time, person, hole.id(), new BallMarksMended(3 + random.nextInt(short3 ? 14 : 7)));
+                log.at(day, time, person, hole.id(), new BallMarksMended(3 + random.nextInt(parThree ? 14 : 7)));
                 if (random.nextInt(12) == 0) {
                     plugged(day, time, hole, person);
                 }

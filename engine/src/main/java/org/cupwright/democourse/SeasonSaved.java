@@ -2,12 +2,11 @@ package org.cupwright.democourse;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.TreeMap;
-import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.CrewNote.NoteToNext;
@@ -30,17 +29,19 @@ record SeasonSaved(Map<String, MapPoint> middles) {
     /** 21 days beforehand (common practice: 14 to 21). */
     private static final LocalDate FROM = EVENT.minusDays(21);
 
+    /** No hole is cut there from now on, so that the ground has rested when it is marked. */
+    static final LocalDate SPARED_FROM = FROM.minusDays(21);
+
     private static final LocalDate MARKED_ON = DemoCourse.TODAY.minusDays(2);
 
-    static SeasonSaved of(DemoCourse demo) {
-        Random random = new Random(demo.seed() * 31 + 7);
-        Map<String, MapPoint> middles = new TreeMap<>();
-        List<Hole> holes = demo.course().holes();
-        for (int i = 0; i < holes.size(); i++) {
-            Hole hole = holes.get(i);
-            SeasonSpots spots = new SeasonSpots(hole, demo.trueSurface(hole.id()), List.of());
-            middles.put(hole.id(), spots.choose(EVENT, Third.values()[(i + 1) % 3], random));
-        }
+    /** @param good where holes are cut, by hole in round order */
+    static SeasonSaved of(Map<String, SeasonGoodGround> good, long seed) {
+        Random random = new Random(seed * 31 + 7);
+        Map<String, MapPoint> middles = new LinkedHashMap<>();
+        good.forEach((hole, ground) -> {
+            List<MapPoint> spots = ground.outer(Third.values()[(middles.size() + 1) % 3]);
+            middles.put(hole, spots.get(random.nextInt(spots.size())));
+        });
         return new SeasonSaved(middles);
     }
 

@@ -31,7 +31,8 @@ public final class RandomGreens {
                 OptionalDouble.empty(),
                 List.of(),
                 List.of(),
-                marks);
+                marks,
+                List.of());
     }
 
     /** A point of the green, evenly spread. */

@@ -1,7 +1,10 @@
 package org.cupwright.app.store;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.annotation.Nulls;
+import java.util.List;
 import org.cupwright.course.Outline;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Polygon;
@@ -13,8 +16,8 @@ import tools.jackson.databind.module.SimpleModule;
 /**
  * Courses, plans and level readings as JSON documents: records by the names of their components.
  *
- * <p>What is written here is read back by later versions: a component that is renamed needs a new data format. A test reads
- * documents as the first version wrote them.
+ * <p>What is written here is read back by later versions: a component that is renamed needs a new data format. A list that an older
+ * version did not write yet is read as empty. A test reads documents as the first version wrote them.
  */
 final class Documents {
     /** Made when the first document is read or written: commands that need none start faster without it. */
@@ -23,6 +26,8 @@ final class Documents {
                 .addModule(geometry())
                 .addMixIn(Message.Argument.class, ArgumentNames.class)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+                .withConfigOverride(
+                        List.class, lists -> lists.setNullHandling(JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY)))
                 .build();
     }
 

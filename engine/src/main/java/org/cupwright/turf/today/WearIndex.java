@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.cupwright.course.MapPoint;
+import org.cupwright.course.WalkOff;
 import org.cupwright.turf.state.GreenState;
 import org.cupwright.turf.state.HolesOnGreen;
 import org.locationtech.jts.geom.Coordinate;
@@ -31,9 +32,9 @@ public final class WearIndex {
     private record Source(Geometry place, double load) {}
 
     /**
-     * @param tracks the green's walk-off tracks, lines in the course's frame; empty when none are drawn
+     * @param tracks the green's walk-off tracks; empty when none are drawn
      */
-    public WearIndex(TurfDay turf, String hole, List<List<MapPoint>> tracks) {
+    public WearIndex(TurfDay turf, String hole, List<WalkOff> tracks) {
         GreenState green = turf.state().green(hole);
         GeometryFactory geometry = new GeometryFactory();
         double[] ofAllDays = {0};
@@ -47,8 +48,9 @@ public final class WearIndex {
             ofAllDays[0] += load;
             sources.add(new Source(geometry.createPoint(cup.at().toCoordinate()), load));
         });
-        for (List<MapPoint> track : tracks) {
-            Coordinate[] line = track.stream().map(MapPoint::toCoordinate).toArray(Coordinate[]::new);
+        for (WalkOff track : tracks) {
+            Coordinate[] line =
+                    track.points().stream().map(MapPoint::toCoordinate).toArray(Coordinate[]::new);
             sources.add(new Source(geometry.createLineString(line), ofAllDays[0] / tracks.size()));
         }
     }

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.course.MapPoint;
+import org.cupwright.course.WalkOff;
 import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.CareWork;
 import org.cupwright.cupchange.DayReading;
@@ -229,7 +230,7 @@ class TodayTest {
 
     @Test
     void wearFollowsTheWalkOff() {
-        List<MapPoint> track = List.of(new MapPoint(20, 0), new MapPoint(20, 30));
+        WalkOff track = new WalkOff(List.of(new MapPoint(20, 0), new MapPoint(20, 30)));
         WearIndex wear = new WearIndex(turfOn(DAY.plusDays(1)), "7", List.of(track));
         assertThat(wear.ranks(List.of(new MapPoint(20, 15), new MapPoint(26, 15))))
                 .containsExactly(2, 1);

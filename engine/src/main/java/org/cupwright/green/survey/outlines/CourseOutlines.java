@@ -116,6 +116,7 @@ public final class CourseOutlines {
                 line.map(HoleLine::distMetres).orElseGet(OptionalDouble::empty),
                 surroundings.hazardsNear(draft.green().outline().polygon()),
                 tees,
+                List.of(),
                 List.of());
     }
 
