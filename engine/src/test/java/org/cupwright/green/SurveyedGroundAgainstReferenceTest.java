@@ -34,8 +34,7 @@ class SurveyedGroundAgainstReferenceTest {
         int count = Suite.count("fitted heights against triangles", 50, 5);
         for (int i = 0; i < count; i++) {
             long seed = seeds.nextLong();
-            MadeSurface tier =
-                    MadeSurface.gentle(seed, RADIUS).withTier(new MadeSurface.Tier(1, 0, 0.6, 0.8, 0.3, 2));
+            MadeSurface tier = MadeSurface.gentle(seed, RADIUS).withTier(new MadeSurface.Tier(1, 0, 0.6, 0.8, 0.3, 2));
             compare(i % 2 == 0 ? MadeSurface.gentle(seed, RADIUS) : tier, seed);
         }
     }

@@ -106,6 +106,23 @@ final class NormalEquations {
         return residuals;
     }
 
+    /** b(i)'Sb(j) for two points not farther apart than the selected inverse S is wide. */
+    double hat(int one, int other, SelectedInverse inverse) {
+        locate(one);
+        int[] firstIndices = indices.clone();
+        double[] firstProducts = products.clone();
+        locate(other);
+        double sum = 0;
+        for (int a = 0; a < 16; a++) {
+            double row = 0;
+            for (int b = 0; b < 16; b++) {
+                row += products[b] * inverse.get(firstIndices[a], indices[b]);
+            }
+            sum += firstProducts[a] * row;
+        }
+        return sum;
+    }
+
     boolean isKept(int point) {
         return kept[point];
     }
