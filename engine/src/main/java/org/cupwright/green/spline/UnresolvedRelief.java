@@ -17,7 +17,7 @@ final class UnresolvedRelief {
     private static final double CLASS_METRES = 0.15;
 
     /** About so many pairs are looked at: enough to see a relief of a third of the noise (our choice). */
-    private static final int PAIRS = 100_000;
+    private static final int PAIRS = 60_000;
 
     /** It counts when the change of slope it makes exceeds so many of its own errors (our choice: missing it costs more). */
     private static final double ERRORS = 1;
@@ -70,18 +70,28 @@ final class UnresolvedRelief {
         }
         int every = (int) Math.max(1, all / PAIRS);
         for (int point = 0; point < residuals.length; point += every) {
-            int one = point;
-            if (equations.isKept(one)) {
-                index.forEachWithin(equations.points.east(one), equations.points.north(one), reach, (other, dx, dy) -> {
-                    if (other != one && equations.isKept(other)) {
-                        int place = (int) Math.min(sums.length - 1, Math.hypot(dx, dy) / CLASS_METRES);
-                        sums[place] +=
-                                residuals[one] * residuals[other] + variance * equations.hat(one, other, inverse);
-                        counts[place]++;
-                    }
-                });
+            if (equations.isKept(point)) {
+                sortAbout(point, equations, index, residuals, inverse, variance);
             }
         }
+    }
+
+    private void sortAbout(
+            int one,
+            NormalEquations equations,
+            PointIndex index,
+            double[] residuals,
+            SelectedInverse inverse,
+            double variance) {
+        NormalEquations.Weights weights = equations.weights(one);
+        double reach = sums.length * CLASS_METRES;
+        index.forEachWithin(equations.points.east(one), equations.points.north(one), reach, (other, dx, dy) -> {
+            if (other != one && equations.isKept(other)) {
+                int place = (int) Math.min(sums.length - 1, Math.hypot(dx, dy) / CLASS_METRES);
+                sums[place] += residuals[one] * residuals[other] + variance * equations.hat(weights, other, inverse);
+                counts[place]++;
+            }
+        });
     }
 
     /** For each class of distance, the products of the weights of all pairs of places in the disc. */
