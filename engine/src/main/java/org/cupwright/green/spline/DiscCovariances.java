@@ -16,7 +16,7 @@ final class DiscCovariances {
     /** Entries kept: the plane's 3 and the quadratic's 6. */
     private static final int[][] ENTRIES = {{0, 0}, {0, 1}, {1, 1}, {2, 2}, {2, 3}, {2, 4}, {3, 3}, {3, 4}, {4, 4}};
 
-    private static final int SIZE = ENTRIES.length;
+    static final int SIZE = ENTRIES.length;
 
     private final KnotGrid grid;
     private final HeightFunctionals functionals;
@@ -96,6 +96,15 @@ final class DiscCovariances {
 
     private int corner(int node) {
         return grid.index(node / rows / NODES_PER_CELL, node % rows / NODES_PER_CELL);
+    }
+
+    /** These covariances with the same added at every node. */
+    DiscCovariances plus(double[] everywhere) {
+        double[] more = values.clone();
+        for (int i = 0; i < more.length; i++) {
+            more[i] += everywhere[i % SIZE];
+        }
+        return new DiscCovariances(grid, functionals, stencils, more);
     }
 
     /** These covariances less the products of some directions d d' in the space of the coefficients. */

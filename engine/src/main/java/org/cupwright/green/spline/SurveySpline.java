@@ -65,7 +65,8 @@ public final class SurveySpline {
         HeightFunctionals disc = HeightFunctionals.overDisc(nodes.discRadiusMetres);
         SelectedInverse inverse = fitted.inverse(disc);
         this.summary = summary(fitted, inverse);
-        this.withoutObservations = DiscCovariances.of(grid, disc, inverse, summary.variance(), wanted(grid));
+        this.withoutObservations = DiscCovariances.of(grid, disc, inverse, summary.variance(), wanted(grid))
+                .plus(relief(disc, fitted, inverse));
         byRadius.put(nodes.discRadiusMetres, withoutObservations);
     }
 
@@ -81,6 +82,13 @@ public final class SurveySpline {
         Conditioning conditioning = condition(refit(1));
         this.surface = new PolynomialSurface(grid, conditioning.coefficients, datumMetres);
         byRadius.put(nodes.discRadiusMetres, withoutObservations.less(conditioning.directions));
+    }
+
+    /** A grid's nodes may have been smoothed together: their residuals say nothing about relief. */
+    private double[] relief(HeightFunctionals disc, FittedSpline fitted, SelectedInverse inverse) {
+        return used.givenSigmaMetres().isPresent()
+                ? new double[DiscCovariances.SIZE]
+                : UnresolvedRelief.over(disc, fitted, inverse, summary.variance());
     }
 
     private static List<LeftOut> leftOut(FittedSpline fitted) {

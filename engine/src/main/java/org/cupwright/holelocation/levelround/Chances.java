@@ -60,7 +60,7 @@ final class Chances {
         return normal((bound - mean) / deviation);
     }
 
-    /** The normal distribution to 1e-4: Abramowitz and Stegun 26.2.18 (four decimals; rounds are ranked, not certified). */
+    /** The normal distribution to 2.5e-4: Abramowitz and Stegun 26.2.18 (recalled). Rounds are ranked by it, nothing is certified. */
     private static double normal(double x) {
         double t = Math.abs(x);
         double base = 1 + t * (0.196854 + t * (0.115194 + t * (0.000344 + t * 0.019527)));

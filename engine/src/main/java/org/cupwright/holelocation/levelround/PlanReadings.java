@@ -14,10 +14,10 @@ import org.cupwright.green.Third;
  */
 final class PlanReadings {
     /** A third is looked after again while its chance of a good position is below this (our choice). */
-    private static final double CHANCE_ENOUGH = 0.9;
+    private static final double CHANCE_ENOUGH = 0.98;
 
     /** A reading that adds less to a third's chance than this is better spent on the open ground (our choice). */
-    private static final double LEAST_GAIN = 0.01;
+    private static final double LEAST_GAIN = 0.005;
 
     private final Map<Third, ThirdInNeed> thirds = new EnumMap<>(Third.class);
 

@@ -34,12 +34,11 @@ public record LevelLimits(double limitPercent, double cautionPercent, double wet
 
     /** Whether the answer at a spot is the same all over two standard errors either way. */
     public boolean decides(double percent, double errorPercent) {
-        return grade(percent, errorPercent).leans().isEmpty();
-    }
-
-    Grade grade(double percent, double errorPercent) {
         double either = Grade.ERRORS * errorPercent;
-        return Grade.between(Math.max(0, percent - either), percent, percent + either, this::outcome);
+        double least = Math.max(0, percent - either);
+        return Grade.between(least, percent, percent + either, this::outcome)
+                .leans()
+                .isEmpty();
     }
 
     /** How many standard errors either way an answer must hold. */

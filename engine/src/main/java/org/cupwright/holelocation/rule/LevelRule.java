@@ -28,10 +28,11 @@ final class LevelRule implements Rule {
     private Finding at(SpotGround spot) {
         double percent = spot.slopePercent();
         double error = 100 * spot.slopeError();
-        Grade grade = limits.grade(percent, error);
+        double either = Grade.ERRORS * error;
+        Grade grade = Grade.between(Math.max(0, percent - either), percent, percent + either, limits::outcome);
         Finding finding = Finding.atMost(grade, percent, limits.limitPercent(), error);
         double wetPercent = limits.wetPercent();
-        boolean reachesWet = percent - Grade.ERRORS * error < wetPercent;
+        boolean reachesWet = percent - either < wetPercent;
         boolean wet = grade.outcome() == Outcome.CAUTION && reachesWet && percent < limits.cautionPercent();
         return wet
                 ? Finding.of(grade, percent, wetPercent, percent - wetPercent, error)

@@ -39,7 +39,8 @@ public final class StudySums {
         return new StudySums(new double[1][2][Sum.values().length]);
     }
 
-    static StudySums together(List<StudySums> surveys) {
+    /** Surveys of several studies as one. */
+    public static StudySums together(List<StudySums> surveys) {
         return new StudySums(
                 surveys.stream().flatMap(one -> List.of(one.sums).stream()).toArray(double[][][]::new));
     }

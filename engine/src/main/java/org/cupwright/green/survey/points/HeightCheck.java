@@ -17,8 +17,8 @@ final class HeightCheck {
     /** A green as a whole is never steeper than this. Our choice. */
     static final double IMPOSSIBLE_SLOPE = 0.40;
 
-    /** Above it a green as a whole is steep enough to ask whether its heights are in feet. Our choice. */
-    static final double STEEP_SLOPE = 0.10;
+    /** Above it a green as a whole is steep enough to ask whether its heights are in feet: 2 % then reads 6.6 %. Our choice. */
+    static final double STEEP_SLOPE = 0.06;
 
     private static final double LEFT_OUT_SHARE = 0.02;
 
