@@ -25,6 +25,7 @@ public final class Cli {
         line.addSubcommand(new RollCommand(surroundings));
         line.addSubcommand(new PlanCommand(surroundings));
         line.addSubcommand(new PublishCommand(surroundings));
+        line.addSubcommand(new SheetsCommand(surroundings));
         line.addSubcommand(new ExplainCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));
         line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));

@@ -1,19 +1,14 @@
 package org.cupwright.app.desk;
 
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.cupwright.app.desk.StoredHole.Other;
 import org.cupwright.app.desk.StoredPlan.Basis;
 import org.cupwright.app.desk.StoredPlan.State;
 import org.cupwright.course.Hole;
-import org.cupwright.green.GroundOnDay;
-import org.cupwright.green.survey.items.GroundItems;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.policy.EnumNames;
@@ -38,40 +33,28 @@ public final class PlanDay {
         this.engineVersion = engineVersion;
     }
 
-    /** A stored plan and the day it is for. */
-    public record Answer(CourseDay day, StoredPlan plan) {}
-
-    /** One green of the day, read from the folder and not judged yet. */
-    private record Open(MeasuredGreen green, GroundOnDay ground) {}
-
-    /** What was read from the folder. */
-    private record Read(CourseDay day, List<Open> greens, DayGround before) {}
+    /** A stored plan, the day it is for, and what its paper is made from. */
+    public record Answer(CourseDay day, StoredPlan plan, DayPaper paper) {}
 
     public Answer plan(DayQuestion question, long seed, Progress progress) {
-        Read read = folder.read(stores -> read(stores, question));
-        Map<String, Judging> judged = judge(read, progress);
-        List<GreenCandidates> candidates = read.greens().stream()
+        GreensOfDay greens = folder.read(stores -> read(stores, question));
+        CourseDay day = greens.day();
+        Map<String, Judging> judged = greens.judge(progress);
+        List<GreenCandidates> candidates = day.course().holes().stream()
                 .parallel()
-                .map(open -> candidates(open.green().hole(), judged, read.before()))
+                .map(hole -> candidates(hole, judged, greens))
                 .toList();
-        DayRequest request = new DayRequest(read.day().date(), candidates, false, seed);
-        DayPlan plan = new DayPlanner(read.day().policy()).plan(request);
-        StoredPlan stored = stored(read.day(), plan, judged);
+        DayRequest request = new DayRequest(day.date(), candidates, false, seed);
+        DayPlan plan = new DayPlanner(day.policy()).plan(request);
+        StoredPlan stored = stored(day, plan, judged);
         folder.write(stores -> stores.plans().add(stored));
-        return new Answer(read.day(), stored);
+        return new Answer(day, stored, DayPaper.planned(day, stored, greens.onDay(judged)));
     }
 
-    private Read read(Stores stores, DayQuestion question) {
+    private GreensOfDay read(Stores stores, DayQuestion question) {
         CourseDay day = CourseDay.of(stores, question, clock);
         refuseToReplace(stores, day);
-        DayGround before = DayGround.of(stores, day);
-        GroundItems items = GroundFileReading.read(question.ground(), day.course());
-        List<Open> greens = new ArrayList<>();
-        for (Hole hole : day.course().holes()) {
-            MeasuredGreen green = MeasuredGreen.of(stores, day.course().id(), hole);
-            greens.add(new Open(green, before.on(hole, items)));
-        }
-        return new Read(day, greens, before);
+        return GreensOfDay.read(stores, day, question);
     }
 
     /** What was published stands until somebody withdraws it: the shop's sheet may hang already. */
@@ -86,21 +69,9 @@ public final class PlanDay {
         }
     }
 
-    /** Greens are judged side by side: each takes up to a second. */
-    private static Map<String, Judging> judge(Read read, Progress progress) {
-        Map<String, Judging> judged = new ConcurrentHashMap<>();
-        AtomicInteger done = new AtomicInteger();
-        read.greens().stream().parallel().forEach(open -> {
-            String hole = open.green().hole().id();
-            judged.put(hole, Judging.of(open.green().green(read.day().policy()), read.day(), open.ground()));
-            progress.finished(hole, done.incrementAndGet(), read.greens().size());
-        });
-        return judged;
-    }
-
-    private static GreenCandidates candidates(Hole hole, Map<String, Judging> judged, DayGround before) {
+    private static GreenCandidates candidates(Hole hole, Map<String, Judging> judged, GreensOfDay greens) {
         return new GreenCandidates(
-                hole.id(), judged.get(hole.id()).candidates(), before.last(hole.id()), Wishes.none());
+                hole.id(), judged.get(hole.id()).candidates(), greens.last(hole.id()), Wishes.none());
     }
 
     private StoredPlan stored(CourseDay day, DayPlan plan, Map<String, Judging> judged) {
