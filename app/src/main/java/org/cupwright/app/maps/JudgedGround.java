@@ -17,7 +17,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.PolygonExtracter;
-import org.locationtech.jts.operation.overlayng.CoverageUnion;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** A judged green in areas: all ground of which the same is said, in one. */
 final class JudgedGround {
@@ -68,8 +69,9 @@ final class JudgedGround {
 
     /** The squares as one area, cut at the green's edge; what a cut leaves of lines and points is dropped. */
     private MultiPolygon joined(List<Polygon> squares) {
-        Geometry whole = CoverageUnion.union(FACTORY.createGeometryCollection(squares.toArray(Geometry[]::new)));
-        Geometry inside = whole.intersection(judgement.green().hole().green().polygon());
+        Geometry whole = OverlayNGRobust.union(List.copyOf(squares), FACTORY);
+        Geometry inside =
+                OverlayNGRobust.overlay(whole, judgement.green().hole().green().polygon(), OverlayNG.INTERSECTION);
         List<?> areas = PolygonExtracter.getPolygons(inside);
         return FACTORY.createMultiPolygon(areas.toArray(Polygon[]::new));
     }

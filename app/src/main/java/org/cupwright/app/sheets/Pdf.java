@@ -45,6 +45,8 @@ final class Pdf {
             renderer.createPDFWithoutClosing();
             PDDocument document = renderer.getPdfDocument();
             document.setDocumentInformation(information(title, day));
+            document.getDocumentCatalog()
+                    .setMetadata(null); // holds the time of now, and a claim to a standard that nobody checks
             document.setDocumentId((long) xhtml.hashCode());
             document.save(bytes);
         } catch (IOException failure) {

@@ -92,7 +92,8 @@ class PaperFromPlanIT {
 
     private static List<Row> rows(Path pdf) throws IOException {
         List<Row> rows = new ArrayList<>();
-        for (String line : text(pdf).lines()
+        for (String line : text(pdf)
+                .lines()
                 .map(text -> text.strip().replaceAll("\\s+", " "))
                 .toList()) {
             Matcher row = ROW.matcher(line);

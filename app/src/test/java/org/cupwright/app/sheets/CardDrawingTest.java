@@ -24,7 +24,7 @@ class CardDrawingTest {
     private static final double EDGE_MILLIMETRES = 0.374;
     private static final double CONTOUR_MILLIMETRES = 0.099;
     private static final double FIFTH_MILLIMETRES = 0.209;
-    private static final double WIDTH_WITHIN_MILLIMETRES = 0.02;
+    private static final double WIDTH_WITHIN_MILLIMETRES = 0.004;
 
     private final Texts texts = Texts.find("en", UnitSystem.METRIC, 0.914).orElseThrow();
 
@@ -81,19 +81,16 @@ class CardDrawingTest {
             OutlineFit fit = OutlineFit.of(hole.green(), edges.get(i).corners());
             Surface surface = MadeDay.DEMO.trueSurface(hole.id());
             corners += atHeights(contours, fit, surface, ContourLines.HEIGHT_STEP_METRES);
-            corners += atHeights(
-                    fifths.stream().filter(path -> path.corners().size() > 4).toList(),
-                    fit,
-                    surface,
-                    5 * ContourLines.HEIGHT_STEP_METRES);
+            corners += atHeights(fifths, fit, surface, 5 * ContourLines.HEIGHT_STEP_METRES);
         }
         System.out.println("suite CardDrawingTest: " + corners + " corners of contour lines on " + paper);
         assertThat(corners).isGreaterThan(2000);
     }
 
-    /** Lines that lie within an edge's box. */
+    /** Lines of the same page that lie within an edge's box. */
     private static List<Drawn> of(Drawn edge, List<Drawn> lines) {
         return lines.stream()
+                .filter(line -> line.page() == edge.page())
                 .filter(line -> edge.shape().getBounds2D().contains(line.middle()))
                 .toList();
     }

@@ -22,19 +22,23 @@ final class PaperPaths extends PDFGraphicsStreamEngine {
     private final List<Drawn> drawn = new ArrayList<>();
     private GeneralPath path = new GeneralPath();
 
-    private PaperPaths(PDPage page) {
+    private final int number;
+
+    private PaperPaths(PDPage page, int number) {
         super(page);
+        this.number = number;
     }
 
     /**
      * One path.
      *
+     * @param page counted from 1
      * @param shape in millimetres from the page's lower left corner
      * @param stroked whether it is a line, or else filled
      * @param rgb its colour
      * @param widthMillimetres a line's width
      */
-    record Drawn(GeneralPath shape, boolean stroked, int rgb, double widthMillimetres) {
+    record Drawn(int page, GeneralPath shape, boolean stroked, int rgb, double widthMillimetres) {
         List<Point2D> corners() {
             List<Point2D> corners = new ArrayList<>();
             double[] at = new double[6];
@@ -58,7 +62,7 @@ final class PaperPaths extends PDFGraphicsStreamEngine {
         List<Drawn> all = new ArrayList<>();
         try (PDDocument document = Loader.loadPDF(pdf)) {
             for (PDPage page : document.getPages()) {
-                PaperPaths paths = new PaperPaths(page);
+                PaperPaths paths = new PaperPaths(page, document.getPages().indexOf(page) + 1);
                 paths.processPage(page);
                 all.addAll(paths.drawn);
             }
@@ -73,7 +77,7 @@ final class PaperPaths extends PDFGraphicsStreamEngine {
                         ? getGraphicsState().getStrokingColor()
                         : getGraphicsState().getNonStrokingColor())
                 .toRGB();
-        drawn.add(new Drawn(new GeneralPath(millimetres.createTransformedShape(path)), stroked, rgb, width));
+        drawn.add(new Drawn(number, new GeneralPath(millimetres.createTransformedShape(path)), stroked, rgb, width));
         path = new GeneralPath();
     }
 

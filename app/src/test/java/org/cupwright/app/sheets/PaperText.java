@@ -43,7 +43,8 @@ final class PaperText extends PDFTextStripper {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PDFTextStripper stripper = new PDFTextStripper();
             stripper.setSortByPosition(true);
-            return stripper.getText(document).lines()
+            return stripper.getText(document)
+                    .lines()
                     .map(line -> line.strip().replaceAll("\\s+", " "))
                     .toList();
         }
