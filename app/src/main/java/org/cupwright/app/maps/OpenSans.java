@@ -5,6 +5,9 @@ import java.awt.geom.Path2D;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
@@ -21,14 +24,16 @@ public enum OpenSans {
     SEMIBOLD(600),
     BOLD(700);
 
+    public static final String FAMILY = "Open Sans";
+
+    /** Read once each; a font is not safe for several threads at once, so it is used under this map's lock. */
+    private static final Map<OpenSans, TrueTypeFont> READ = new EnumMap<>(OpenSans.class);
+
     private final int weight;
-    private TrueTypeFont font;
 
     OpenSans(int weight) {
         this.weight = weight;
     }
-
-    public static final String FAMILY = "Open Sans";
 
     /** The weight as style sheets number it. */
     public int weight() {
@@ -37,7 +42,7 @@ public enum OpenSans {
 
     /** The font file. */
     public InputStream stream() {
-        String name = "OpenSans-" + name().charAt(0) + name().substring(1).toLowerCase(java.util.Locale.ROOT);
+        String name = "OpenSans-" + name().charAt(0) + name().substring(1).toLowerCase(Locale.ROOT);
         InputStream file = OpenSans.class.getResourceAsStream("fonts/" + name + ".ttf");
         if (file == null) {
             throw new IllegalStateException("the font " + name + " is missing from the program");
@@ -46,7 +51,13 @@ public enum OpenSans {
     }
 
     /** How wide a text is in letters of a size, in the size's unit. */
-    synchronized double width(String text, double size) {
+    double width(String text, double size) {
+        synchronized (READ) {
+            return measured(text, size);
+        }
+    }
+
+    private double measured(String text, double size) {
         try {
             double units = 0;
             for (int glyph : glyphs(text)) {
@@ -59,7 +70,13 @@ public enum OpenSans {
     }
 
     /** The outline of a text that begins at a point of a drawing whose y runs down. */
-    synchronized Path2D outline(String text, double x, double y, double size) {
+    Path2D outline(String text, double x, double y, double size) {
+        synchronized (READ) {
+            return drawn(text, x, y, size);
+        }
+    }
+
+    private Path2D drawn(String text, double x, double y, double size) {
         try {
             double scale = size / font().getUnitsPerEm();
             Path2D whole = new Path2D.Double();
@@ -84,10 +101,12 @@ public enum OpenSans {
     }
 
     private TrueTypeFont font() throws IOException {
+        TrueTypeFont font = READ.get(this);
         if (font == null) {
             try (InputStream file = stream()) {
                 font = new TTFParser().parse(new RandomAccessReadBuffer(file));
             }
+            READ.put(this, font);
         }
         return font;
     }

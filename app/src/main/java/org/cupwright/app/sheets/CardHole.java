@@ -52,16 +52,19 @@ final class CardHole {
 
     private void cut(SheetHole.Cut cut, Xhtml out) {
         List<String> beside = new ArrayList<>();
+        cut.directions().leeway().ifPresent(leeway -> beside.add(words.within(leeway)));
         cut.directions().place().ifPresent(place -> {
             out.element("div", "paces", words.paces(place.metres()));
             words.fromBack(place).ifPresent(beside::add);
         });
-        cut.directions().leeway().ifPresent(leeway -> beside.add(words.within(leeway)));
         out.open("div", "within");
         cut.directions()
                 .place()
                 .ifPresent(place -> out.element("span", "flag", new Flags(texts, day.policy()).named(place.third())));
-        out.text(String.join(" · ", beside)).close("div");
+        for (int i = 0; i < beside.size(); i++) {
+            out.text(i == 0 ? "" : " · ").element("span", "whole", beside.get(i));
+        }
+        out.close("div");
     }
 
     private String plug(SheetHole hole) {

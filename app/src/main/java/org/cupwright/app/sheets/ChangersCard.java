@@ -76,8 +76,8 @@ public final class ChangersCard {
     }
 
     private static String place(PaperSize paper, int quarter) {
-        double left = quarter % 2 * paper.widthMillimetres() / 2;
-        double top = quarter / 2 * paper.heightMillimetres() / 2;
+        double left = quarter % 2 == 0 ? 0 : paper.widthMillimetres() / 2;
+        double top = quarter < 2 ? 0 : paper.heightMillimetres() / 2;
         return size(paper, 2) + " left: " + Page.millimetres(left) + "; top: " + Page.millimetres(top) + ";";
     }
 
