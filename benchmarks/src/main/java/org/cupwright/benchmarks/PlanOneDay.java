@@ -5,6 +5,7 @@ import java.lang.management.ThreadMXBean;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.DayPlan;
@@ -36,6 +37,7 @@ public final class PlanOneDay {
             DayRequest request = new DayRequest(
                     LocalDate.of(2026, 5, 1).plusDays(day),
                     MadeCandidates.greens(day + 1L, greens, candidates, patchMetres),
+                    List.of(),
                     false,
                     1);
             long start = clock.getCurrentThreadCpuTime();

@@ -78,6 +78,10 @@ public final class DemoCourse {
                 : List.of();
     }
 
+    long seed() {
+        return seed;
+    }
+
     private long seedFor(String holeId) {
         // the two holes of the double green share its survey
         return 1000 * seed + (holeId.equals("18") ? 9 : Long.parseLong(holeId));

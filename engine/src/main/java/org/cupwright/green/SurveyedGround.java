@@ -156,6 +156,16 @@ public final class SurveyedGround implements Ground {
         return blunders;
     }
 
+    /** What readings not yet taken would tell; computed anew, about a tenth of a second. */
+    public ReadingEffects readingEffects() {
+        return new ReadingEffects(spline.slopeTies());
+    }
+
+    /** The surface's numerics, for measurements of the fit itself. */
+    public SurveySpline spline() {
+        return spline;
+    }
+
     /** What the fit came to. */
     public SplineSummary summary() {
         return spline.summary();

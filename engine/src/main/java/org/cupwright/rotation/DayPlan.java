@@ -1,6 +1,7 @@
 package org.cupwright.rotation;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -36,6 +37,13 @@ public record DayPlan(
         terms = Collections.unmodifiableMap(new EnumMap<>(terms));
         bounds = Collections.unmodifiableMap(new EnumMap<>(bounds));
         findings = List.copyOf(findings);
+    }
+
+    /** The same plan with more to say. */
+    DayPlan withFindings(List<Message> more) {
+        List<Message> all = new ArrayList<>(findings);
+        all.addAll(more);
+        return new DayPlan(date, seed, holes, totals, thirdsOff, terms, bounds, all);
     }
 
     /** The planned hole of a green; empty when it is left out or unknown. */

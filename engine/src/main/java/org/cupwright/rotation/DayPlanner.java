@@ -15,7 +15,7 @@ import org.cupwright.rotation.counting.CheapestChoice.Choice;
  * and thirds the course leaves out only where a green has nothing else, and named. Then, in this order: front, middle and back as
  * even as these greens allow; the least weighted sum of {@link Term}s. The plan is the best there is by these measures, not an
  * approximation. Greens without a line of play take part in all but the balance of thirds and sides, holes of unknown difficulty
- * in all but that of difficulty; both are named.
+ * in all but that of difficulty; both are named. Two holes of a double green are kept apart, see {@link KeepApart}.
  *
  * <p>Stateless; safe for use by several threads.
  */
@@ -28,6 +28,10 @@ public final class DayPlanner {
 
     public DayPlan plan(DayRequest request) {
         Aims aims = new Aims(policy, request.busy());
+        return new KeepApart(asked -> decided(asked, aims), aims).plan(request);
+    }
+
+    private static DayPlan decided(DayRequest request, Aims aims) {
         OpenGreens open = new OpenGreens(request, aims);
         List<OpenGreen> greens = open.greens();
         DaySearch search = new DaySearch(greens, aims);

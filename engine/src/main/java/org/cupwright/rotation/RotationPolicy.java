@@ -41,6 +41,14 @@ public final class RotationPolicy {
             Mark.OURS,
             "our choice: twice the least distance; farther is no better");
 
+    public static final Setting<Double> SHARED_GREEN_LEAST_METRES = new Setting<>(
+            "rotation.sharedGreenLeastMetres",
+            SettingType.number(0, 60),
+            "m",
+            18.3,
+            Mark.OURS,
+            "our choice: twenty paces, so that two groups on a double green do not stand in each other's way");
+
     public static final Setting<Integer> LEFT_RIGHT_APART = new Setting<>(
             "rotation.leftRightApart",
             SettingType.wholeNumber(0, 18),
@@ -117,6 +125,7 @@ public final class RotationPolicy {
                 THIRDS_ALLOWED,
                 YESTERDAY_LEAST_METRES,
                 YESTERDAY_ENOUGH_METRES,
+                SHARED_GREEN_LEAST_METRES,
                 LEFT_RIGHT_APART,
                 ROOM_ENOUGH_METRES,
                 CANDIDATE_SQUARE_METRES,

@@ -28,7 +28,7 @@ class DayPlannerAgainstReferenceTest {
             long seed = Suite.seed() * 3_000_017 + i;
             Random random = new Random(seed);
             List<GreenCandidates> greens = MadeGreens.odd(random, 1 + random.nextInt(6), 6);
-            DayRequest request = new DayRequest(DAY, greens, random.nextBoolean(), seed);
+            DayRequest request = new DayRequest(DAY, greens, List.of(), random.nextBoolean(), seed);
             DayPlan plan = planner.plan(request);
             DayPlanChecker.check(request, plan, "seed " + seed);
             EveryPlan every = new EveryPlan(request);
@@ -54,6 +54,7 @@ class DayPlannerAgainstReferenceTest {
             DayRequest request = new DayRequest(
                     DAY,
                     odd ? MadeGreens.odd(random, greens, 40) : MadeGreens.random(random, greens, 60),
+                    List.of(),
                     random.nextBoolean(),
                     seed);
             DayPlanChecker.check(request, planner.plan(request), "seed " + seed);

@@ -201,7 +201,7 @@ class DayPlannerTest {
         Candidate[] all = Stream.of(DifficultyClass.values())
                 .map(rank -> MadeGreens.good(15, 15, rank))
                 .toArray(Candidate[]::new);
-        DayRequest busy = new DayRequest(DAY, greens(18, all), true, 1);
+        DayRequest busy = new DayRequest(DAY, greens(18, all), List.of(), true, 1);
         Policy free = Policy.defaults().with(RotationPolicy.SCHEME, Scheme.FREE);
         assertThat(new DayPlanner(free).plan(busy).totals().difficulties()).isEqualTo(new Parts(9, 6, 3));
         assertThat(new DayPlanner(free)
@@ -225,10 +225,10 @@ class DayPlannerTest {
         Set<List<PlannedHole>> seen = new HashSet<>();
         double points = DayPlannerAgainstReferenceTest.points(plan(greens));
         for (long seed = 1; seed <= 20; seed++) {
-            DayPlan plan = new DayPlanner(Policy.defaults()).plan(new DayRequest(DAY, greens, false, seed));
+            DayPlan plan = new DayPlanner(Policy.defaults()).plan(new DayRequest(DAY, greens, List.of(), false, seed));
             assertThat(DayPlannerAgainstReferenceTest.points(plan)).isEqualTo(points, within(0.01));
             seen.add(new DayPlanner(Policy.defaults())
-                    .plan(new DayRequest(DAY, alike, false, seed))
+                    .plan(new DayRequest(DAY, alike, List.of(), false, seed))
                     .holes());
         }
         assertThat(seen).hasSizeGreaterThan(5);

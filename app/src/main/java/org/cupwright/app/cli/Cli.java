@@ -20,6 +20,7 @@ public final class Cli {
     public int run(String... arguments) {
         CupwrightCommand options = new CupwrightCommand();
         CommandLine line = new CommandLine(options);
+        line.addSubcommand(new DemoCommand(surroundings));
         line.addSubcommand(new ImportCommand(surroundings));
         line.addSubcommand(new AssessCommand(surroundings));
         line.addSubcommand(new RollCommand(surroundings));
@@ -27,7 +28,13 @@ public final class Cli {
         line.addSubcommand(new PublishCommand(surroundings));
         line.addSubcommand(new SheetsCommand(surroundings));
         line.addSubcommand(new ExplainCommand(surroundings));
+        line.addSubcommand(new TurfCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));
+        line.addSubcommand(LogCommand.with(surroundings));
+        line.addSubcommand(HistoryCommand.with(surroundings));
+        line.addSubcommand(new BackupCommand(surroundings));
+        line.addSubcommand(new RestoreCommand(surroundings));
+        line.addSubcommand(new CheckCommand(surroundings));
         line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
         line.setCaseInsensitiveEnumValuesAllowed(true);

@@ -27,8 +27,13 @@ final class PositionJson {
     }
 
     ObjectNode position(JudgedPosition position) {
-        MapPoint at = position.judgement().position();
-        Optional<PlaceOnGreen> place = position.place();
+        ObjectNode node = position(position.place(), position.judgement().position());
+        node.set("goodWithinPaces", goodWithin(position.goodWithinMetres()));
+        return node;
+    }
+
+    /** A place of which nothing was asked but where it is. */
+    ObjectNode position(Optional<PlaceOnGreen> place, MapPoint at) {
         ObjectNode node = Json.object();
         node.set("east", Json.number(at.east()));
         node.set("north", Json.number(at.north()));
@@ -37,7 +42,6 @@ final class PositionJson {
         node.set("sidePaces", halves(place.map(PlaceOnGreen::sideMetres)));
         node.set("third", Json.text(place.map(found -> EnumNames.lowerCamel(found.third()))));
         node.set("lateral", Json.text(place.map(found -> EnumNames.lowerCamel(found.lateral()))));
-        node.set("goodWithinPaces", goodWithin(position.goodWithinMetres()));
         return node;
     }
 

@@ -1,5 +1,6 @@
 package org.cupwright.app.cli;
 
+import java.util.Optional;
 import org.cupwright.app.desk.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
@@ -19,12 +20,14 @@ final class PositionText {
     }
 
     String of(JudgedPosition position) {
-        return position.place()
-                .map(this::of)
-                .orElseGet(() -> coordinates(position.judgement().position()));
+        return of(position.place(), position.judgement().position());
     }
 
-    private String of(PlaceOnGreen place) {
+    String of(Optional<PlaceOnGreen> place, MapPoint point) {
+        return place.map(this::of).orElseGet(() -> coordinates(point));
+    }
+
+    String of(PlaceOnGreen place) {
         String area =
                 texts.say("area." + EnumNames.lowerCamel(place.third()) + "." + EnumNames.lowerCamel(place.lateral()));
         String on = halves(place.onMetres());
@@ -33,7 +36,7 @@ final class PositionText {
     }
 
     /** Coordinates in the course's frame, for greens without a line of play. */
-    private String coordinates(MapPoint point) {
+    String coordinates(MapPoint point) {
         return texts.say("place.coordinates", texts.coordinate(point.east()), texts.coordinate(point.north()));
     }
 

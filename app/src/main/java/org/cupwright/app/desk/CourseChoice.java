@@ -8,16 +8,16 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 
 /** Which course and hole a person means. */
-final class CourseChoice {
+public final class CourseChoice {
     private CourseChoice() {}
 
     /** The course of that id; without an id the only course there is. */
-    static Course course(Stores stores, Optional<String> wanted) {
+    public static Course course(Stores stores, Optional<String> wanted) {
         return stores.courses().find(id(stores, wanted)).orElseThrow();
     }
 
     /** The id of a course that is there; the course itself is not read. */
-    static String id(Stores stores, Optional<String> wanted) {
+    public static String id(Stores stores, Optional<String> wanted) {
         List<String> ids = stores.courses().ids();
         if (ids.isEmpty()) {
             throw Problem.of(
@@ -40,7 +40,7 @@ final class CourseChoice {
         return id;
     }
 
-    static Hole hole(Course course, String id) {
+    public static Hole hole(Course course, String id) {
         return course.find(id).orElseThrow(() -> unknownHole(course, id));
     }
 

@@ -25,7 +25,7 @@ import org.cupwright.units.GreenSpeed;
 public record CourseDay(
         Course course, LocalDate date, Policy policy, int policyVersion, GreenSpeed fastest, boolean rain, DayLog log) {
 
-    static CourseDay of(Stores stores, DayQuestion question, Clock clock) {
+    public static CourseDay of(Stores stores, DayQuestion question, Clock clock) {
         Course course = CourseChoice.course(stores, question.course());
         LocalDate date = question.date().orElseGet(() -> CourseToday.of(course, clock));
         PolicyHistory history = stores.policies().history(course.id());

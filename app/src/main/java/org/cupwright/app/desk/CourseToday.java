@@ -21,7 +21,7 @@ public final class CourseToday {
     }
 
     /** The calendar day in the course's zone; the invented course has a fixed one, so that its morning never changes. */
-    static LocalDate of(Course course, Clock clock) {
+    public static LocalDate of(Course course, Clock clock) {
         return course.id().equals(DemoCourse.ID)
                 ? DemoCourse.TODAY
                 : LocalDate.now(clock.withZone(course.frame().zone()));

@@ -4,29 +4,22 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.log.DayLog;
+import org.cupwright.app.desk.turf.DayTurf;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
-import org.cupwright.cupchange.Fact;
 import org.cupwright.green.GroundItem;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.green.survey.items.GroundItems;
 import org.cupwright.turf.state.CupInGround;
 import org.cupwright.turf.state.HolesOnGreen;
 import org.cupwright.turf.state.OldHole;
-import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
 import org.cupwright.turf.today.ComingGround;
 import org.cupwright.turf.today.TurfDay;
-import org.cupwright.turf.weather.RecordedWeather;
-import org.cupwright.turf.weather.WeatherOutlook;
 
 /** What lies on the greens on a day, before its holes are cut: as the logbook has it, and the plans where it is silent. */
 final class DayGround {
-    /** How far back plans are looked at: the longest rest that a course can set. */
-    private static final int LOOK_BACK_DAYS = 60;
-
     private final LocalDate date;
     private final Course course;
     private final TurfState state;
@@ -40,21 +33,8 @@ final class DayGround {
     }
 
     static DayGround of(Stores stores, CourseDay day) {
-        LocalDate date = day.date();
-        List<StoredPlan> before =
-                stores.plans().between(day.course().id(), date.minusDays(LOOK_BACK_DAYS), date.minusDays(1));
-        return of(day, before);
-    }
-
-    private static DayGround of(CourseDay day, List<StoredPlan> before) {
-        DayLog log = day.log();
-        List<Fact> facts = new ArrayList<>(log.facts());
-        facts.addAll(ForeseenCuts.of(before, log));
-        facts.sort(Fact.ORDER);
-        TurfState state = TurfFold.fold(TurfState.empty(log.zone()), facts);
-        WeatherOutlook outlook = WeatherOutlook.of(RecordedWeather.of(log.facts()));
-        TurfDay turf = TurfDay.of(state, day.date(), outlook, day.policy());
-        return new DayGround(day, state, new ComingGround(turf));
+        TurfDay turf = DayTurf.of(stores, day);
+        return new DayGround(day, turf.state(), new ComingGround(turf));
     }
 
     /** A green's ground: what the turf's clocks say of it, for all the holes played to it, and what else is known. */

@@ -17,4 +17,9 @@ public record DayQuestion(
         Optional<LocalDate> date,
         Optional<Double> speedFeet,
         boolean rain,
-        Optional<SourceFile> ground) {}
+        Optional<SourceFile> ground) {
+    /** The same question about a course of that id. */
+    public DayQuestion about(String courseId) {
+        return new DayQuestion(Optional.of(courseId), date, speedFeet, rain, ground);
+    }
+}

@@ -4,8 +4,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.cupwright.course.Course;
-import org.cupwright.message.Message;
-import org.cupwright.message.Message.Name;
 import org.cupwright.policy.Policy;
 
 /** Why a hole was where it was on a day: from the plan that was stored, not computed anew. */
@@ -27,16 +25,8 @@ public final class ExplainHole {
             LocalDate day = date.orElseGet(() -> CourseToday.of(course, clock));
             CourseChoice.hole(course, holeId);
             StoredPlan plan = PlanChoice.plan(stores, course, day);
-            StoredHole hole = plan.find(holeId).orElseThrow(() -> leftOut(holeId, day));
+            StoredHole hole = plan.find(holeId).orElseThrow(() -> PlanChoice.leftOut(holeId, day));
             return new Answer(course, stores.policies().history(course.id()).at(day), plan, hole);
         });
-    }
-
-    private static Problem leftOut(String hole, LocalDate day) {
-        return Problem.of(
-                Message.of("problem.holeLeftOut", new Name(hole), new Message.Day(day)),
-                Message.of("where.option", new Name("--hole")),
-                hole,
-                Message.of("try.holeLeftOut"));
     }
 }

@@ -12,15 +12,15 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 
 /** Reads files that a person hands in, and says what is wrong with those that cannot be read. */
-final class FileReading {
+public final class FileReading {
     private FileReading() {}
 
     /** Reads something from a stream. */
-    interface Reader<T> {
+    public interface Reader<T> {
         T read(InputStream in) throws IOException;
     }
 
-    static <T> T read(SourceFile file, Reader<T> reader) {
+    public static <T> T read(SourceFile file, Reader<T> reader) {
         try (InputStream in = new BufferedInputStream(file.open())) {
             return reader.read(in);
         } catch (UnreadableSurvey unreadable) {
@@ -36,7 +36,7 @@ final class FileReading {
     }
 
     /** A finding that keeps the task from being done. */
-    static Problem problem(Finding finding, String file) {
+    public static Problem problem(Finding finding, String file) {
         return new Problem(
                 finding.says(),
                 List.of(Message.of("where.place", new Name(file)), finding.where()),

@@ -8,13 +8,13 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 
 /** The stored plan that a person means. */
-final class PlanChoice {
+public final class PlanChoice {
     private static final int DAYS_NAMED = 5;
 
     private PlanChoice() {}
 
     /** The newest version of a day's plan; there must be one. */
-    static StoredPlan plan(Stores stores, Course course, LocalDate day) {
+    public static StoredPlan plan(Stores stores, Course course, LocalDate day) {
         return stores.plans().find(course.id(), day).orElseThrow(() -> none(stores, course, day));
     }
 
@@ -28,5 +28,14 @@ final class PlanChoice {
                 known.isEmpty()
                         ? Message.of("try.planFirst", new Name(day.toString()))
                         : Message.of("try.daysPlanned", new Name(days), new Name(day.toString())));
+    }
+
+    /** The plan has no spot for a hole. */
+    public static Problem leftOut(String hole, LocalDate day) {
+        return Problem.of(
+                Message.of("problem.holeLeftOut", new Name(hole), new Message.Day(day)),
+                Message.of("where.option", new Name("--hole")),
+                hole,
+                Message.of("try.holeLeftOut"));
     }
 }

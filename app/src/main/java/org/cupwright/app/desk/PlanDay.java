@@ -1,6 +1,7 @@
 package org.cupwright.app.desk;
 
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import java.util.TreeMap;
 import org.cupwright.app.desk.StoredHole.Other;
 import org.cupwright.app.desk.StoredPlan.Basis;
 import org.cupwright.app.desk.StoredPlan.State;
+import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
@@ -17,6 +19,7 @@ import org.cupwright.rotation.DayPlan;
 import org.cupwright.rotation.DayPlanner;
 import org.cupwright.rotation.DayRequest;
 import org.cupwright.rotation.PlannedHole;
+import org.cupwright.rotation.SharedGreen;
 import org.cupwright.rotation.Term;
 import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.rotation.candidate.Wishes;
@@ -33,8 +36,14 @@ public final class PlanDay {
         this.engineVersion = engineVersion;
     }
 
-    /** A stored plan, the day it is for, and what its paper is made from. */
-    public record Answer(CourseDay day, StoredPlan plan, DayPaper paper) {}
+    /**
+     * A stored plan.
+     *
+     * @param day the day it is for
+     * @param plan the plan
+     * @param paper what its paper is made from, greens judged; empty for a plan that stood already, as nothing was judged then
+     */
+    public record Answer(CourseDay day, StoredPlan plan, Optional<DayPaper> paper) {}
 
     public Answer plan(DayQuestion question, long seed, Progress progress) {
         GreensOfDay greens = folder.read(stores -> read(stores, question));
@@ -44,11 +53,23 @@ public final class PlanDay {
                 .parallel()
                 .map(hole -> candidates(hole, judged, greens))
                 .toList();
-        DayRequest request = new DayRequest(day.date(), candidates, false, seed);
+        DayRequest request = new DayRequest(day.date(), candidates, sharedGreens(day.course()), false, seed);
         DayPlan plan = new DayPlanner(day.policy()).plan(request);
         StoredPlan stored = stored(day, plan, judged);
         folder.write(stores -> stores.plans().add(stored));
-        return new Answer(day, stored, DayPaper.planned(day, stored, greens.onDay(judged)));
+        return new Answer(day, stored, Optional.of(DayPaper.planned(day, stored, greens.onDay(judged))));
+    }
+
+    /** The day's plan if it is published or done: it stands, and is not made anew. */
+    public Optional<Answer> standing(DayQuestion question) {
+        return folder.read(stores -> {
+            CourseDay day = CourseDay.of(stores, question, clock);
+            return standing(stores, day).map(plan -> new Answer(day, plan, Optional.empty()));
+        });
+    }
+
+    private static Optional<StoredPlan> standing(Stores stores, CourseDay day) {
+        return stores.plans().find(day.course().id(), day.date()).filter(plan -> plan.state() != State.DRAFT);
     }
 
     private GreensOfDay read(Stores stores, DayQuestion question) {
@@ -59,14 +80,26 @@ public final class PlanDay {
 
     /** What was published stands until somebody withdraws it: the shop's sheet may hang already. */
     private static void refuseToReplace(Stores stores, CourseDay day) {
-        Optional<StoredPlan> known = stores.plans().find(day.course().id(), day.date());
-        if (known.isPresent() && known.get().state() != State.DRAFT) {
+        standing(stores, day).ifPresent(plan -> {
             throw Problem.of(
                     Message.of("problem.planPublished", new Message.Day(day.date())),
                     Message.of("where.option", new Name("--date")),
                     day.date().toString(),
-                    known.get().state() == State.DONE ? Message.of("try.planDone") : Message.of("try.withdraw"));
+                    plan.state() == State.DONE ? Message.of("try.planDone") : Message.of("try.withdraw"));
+        });
+    }
+
+    private static List<SharedGreen> sharedGreens(Course course) {
+        List<SharedGreen> pairs = new ArrayList<>();
+        for (Hole hole : course.holes()) {
+            for (Hole other : course.sharingGreenWith(hole)) {
+                SharedGreen pair = new SharedGreen(hole.id(), other.id());
+                if (!pairs.contains(new SharedGreen(other.id(), hole.id()))) {
+                    pairs.add(pair);
+                }
+            }
         }
+        return pairs;
     }
 
     private static GreenCandidates candidates(Hole hole, Map<String, Judging> judged, GreensOfDay greens) {

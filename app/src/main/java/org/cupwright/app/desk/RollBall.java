@@ -34,7 +34,7 @@ public final class RollBall {
         return folder.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, clock);
             Hole hole = CourseChoice.hole(day.course(), holeId);
-            AssessPosition.onGreen(hole, from, "--from");
+            SpotOnGreen.onGreen(hole, from, "--from");
             Green green = MeasuredGreen.of(stores, day.course().id(), hole).green(day.policy());
             Surface surface = green.ground().surface().orElseThrow(() -> noSurvey(hole));
             return new BallRoller(surface, day.fastest(), Edge.of(hole.green()))

@@ -15,7 +15,7 @@ public record SourceFile(String name, Opener opener) {
         InputStream open() throws IOException;
     }
 
-    InputStream open() throws IOException {
+    public InputStream open() throws IOException {
         return opener.open();
     }
 }

@@ -1,18 +1,18 @@
 package org.cupwright.app.store;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.logging.Level;
-import java.util.logging.Logger;
-import org.flywaydb.core.Flyway;
+import java.util.List;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
-/** The file {@code cupwright.db} of a data folder: opening it, its format version, bringing it up to date. */
+/** One data file: opening it, and what it says of itself. */
 final class Database {
     /** The data format this program writes; the newest migration sets it as the file's user_version. */
     static final int FORMAT = 2;
@@ -20,15 +20,20 @@ final class Database {
     /** The file's application_id, "CUPW". */
     static final int APPLICATION = 1129664599;
 
-    private static final int BUSY_MILLISECONDS = 5000;
-
-    /** Held so that the level set on it is kept: the log manager forgets loggers that nobody holds. */
-    private static final Logger FLYWAY_LOG = Logger.getLogger("org.flywaydb");
+    private static final int BUSY_MILLISECONDS = 30_000;
 
     private final Path file;
 
-    Database(Path folder) {
-        this.file = folder.resolve("cupwright.db");
+    private Database(Path file) {
+        this.file = file;
+    }
+
+    static Database in(Path folder) {
+        return at(folder.resolve("cupwright.db"));
+    }
+
+    static Database at(Path file) {
+        return new Database(file);
     }
 
     Path file() {
@@ -39,49 +44,87 @@ final class Database {
         return Files.exists(file);
     }
 
-    /** Opens the file for reading; it must exist. On a folder that cannot be written it is read as it lies. */
+    /** The file and what the database keeps beside it while it is open or after it was not closed. */
+    List<Path> files() {
+        return List.of(file, beside("-wal"), beside("-shm"));
+    }
+
+    private Path beside(String ending) {
+        return file.resolveSibling(file.getFileName() + ending);
+    }
+
+    /**
+     * The data format of the file.
+     *
+     * @throws org.cupwright.app.desk.Problem if it is another program's file, or of a newer format
+     */
+    int format() throws SQLException {
+        try (Connection connection = opened(config(), "")) {
+            return format(connection);
+        }
+    }
+
+    private int format(Connection connection) throws SQLException {
+        int version = pragma(connection, "user_version");
+        if (pragma(connection, "application_id") != APPLICATION) {
+            throw StoreProblems.notOurs(file);
+        }
+        if (version > FORMAT) {
+            throw StoreProblems.newer(file, version, FORMAT);
+        }
+        return version;
+    }
+
+    /** Opens the file for reading; it must exist. Nothing can be changed by way of the connection. */
     Connection openToRead() throws SQLException {
-        SQLiteConfig config = config();
-        boolean asItLies = !Files.isWritable(file.getParent());
-        config.setReadOnly(asItLies);
-        String url = asItLies ? "jdbc:sqlite:" + file.toUri() + "?immutable=1" : "jdbc:sqlite:" + file;
-        Connection connection = config.createConnection(url);
-        return checked(connection);
+        return checked(readable(), "PRAGMA query_only = true");
     }
 
-    /** Opens the file for writing, made and brought up to date where needed. */
+    /** Opens the file for copying it out: like reading, but the database itself may write the copy. */
+    Connection openToCopy() throws SQLException {
+        return checked(readable(), "PRAGMA query_only = false");
+    }
+
+    /** Opens the file for writing; it must exist and be of the newest format. */
     Connection openToWrite() throws SQLException {
+        return checked(opened(config(), ""), "PRAGMA journal_mode = WAL");
+    }
+
+    /** Opens the file for exchanging its tables, whatever its format; links between them are left alone meanwhile. */
+    Connection openToExchange() throws SQLException {
         SQLiteConfig config = config();
-        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
-        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
-        SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + file);
-        if (!upToDate(source)) {
-            migrate(source);
-        }
-        return source.getConnection();
+        config.enforceForeignKeys(false);
+        return checked(opened(config, ""), "PRAGMA journal_mode = WAL");
     }
 
-    private static SQLiteConfig config() {
-        SQLiteConfig config = new SQLiteConfig();
-        config.enforceForeignKeys(true);
-        config.setBusyTimeout(BUSY_MILLISECONDS);
-        return config;
+    /**
+     * On a folder that cannot be written the file is read as it lies, without the files that reading makes for its time. Where a
+     * journal lies beside it, it holds entries that are kept: then it is read with it, for which the system may want to write.
+     */
+    private Connection readable() throws SQLException {
+        SQLiteConfig config = config();
+        boolean fixed = !Files.isWritable(file.getParent());
+        config.setReadOnly(fixed);
+        return opened(config, fixed && !journalHoldsSomething() ? "?immutable=1" : "");
     }
 
-    private boolean upToDate(SQLiteDataSource source) throws SQLException {
-        try (Connection connection = source.getConnection()) {
-            int version = pragma(connection, "user_version");
-            refuseForeign(connection, version);
-            return version == FORMAT;
+    private boolean journalHoldsSomething() {
+        Path journal = beside("-wal");
+        try {
+            return Files.exists(journal) && Files.size(journal) > 0;
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
         }
     }
 
-    private Connection checked(Connection connection) throws SQLException {
+    private Connection opened(SQLiteConfig config, String how) throws SQLException {
+        return config.createConnection("jdbc:sqlite:" + (how.isEmpty() ? file : file.toUri() + how));
+    }
+
+    private Connection checked(Connection connection, String first) throws SQLException {
         try (Statement statement = connection.createStatement()) {
-            statement.execute("PRAGMA query_only = true");
-            refuseForeign(connection, pragma(connection, "user_version"));
+            format(connection);
+            statement.execute(first);
             return connection;
         } catch (SQLException | RuntimeException refused) {
             connection.close();
@@ -89,26 +132,26 @@ final class Database {
         }
     }
 
-    private void refuseForeign(Connection connection, int version) throws SQLException {
-        boolean fresh = version == 0 && pragma(connection, "schema_version") == 0;
-        if (!fresh && pragma(connection, "application_id") != APPLICATION) {
-            throw StoreProblems.notOurs(file);
-        }
-        if (version > FORMAT) {
-            throw StoreProblems.newer(file, version, FORMAT);
-        }
+    /** Every connection is like this one: an entry that was committed is on the disk, not only on its way to it. */
+    private static SQLiteConfig config() {
+        SQLiteConfig config = new SQLiteConfig();
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout(BUSY_MILLISECONDS);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        return config;
     }
 
-    private static void migrate(SQLiteDataSource source) {
-        FLYWAY_LOG.setLevel(Level.WARNING);
-        Flyway.configure()
-                .dataSource(source)
-                .locations("classpath:db/migration/sqlite")
-                .load()
-                .migrate();
+    /** For migrations, which open connections themselves. */
+    SQLiteDataSource source() {
+        SQLiteConfig config = config();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + file);
+        return source;
     }
 
-    private static int pragma(Connection connection, String name) throws SQLException {
+    static int pragma(Connection connection, String name) throws SQLException {
         try (Statement statement = connection.createStatement();
                 ResultSet answer = statement.executeQuery("PRAGMA " + name)) {
             return answer.getInt(1);

@@ -8,11 +8,12 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.upkeep.FolderUpkeep;
+import org.cupwright.app.store.FolderGate.Pass;
 
 /**
  * A data folder with one SQLite file in it.
@@ -20,10 +21,9 @@ import org.cupwright.app.desk.Stores;
  * <p>Every piece of work is one transaction. Reading makes no file; a first write that fails takes away what it made.
  */
 public final class SqliteFolder implements DataFolder {
-    private static final List<String> FILES = List.of("cupwright.db", "cupwright.db-wal", "cupwright.db-shm");
-
     private final Path folder;
     private final Database database;
+    private final FolderGate gate;
     private final Clock clock;
 
     /**
@@ -31,9 +31,15 @@ public final class SqliteFolder implements DataFolder {
      * @param clock tells when something was recorded
      */
     public SqliteFolder(Path folder, Clock clock) {
-        this.folder = folder.toAbsolutePath();
-        this.database = new Database(this.folder);
+        this.folder = folder.toAbsolutePath().normalize();
+        this.database = Database.in(this.folder);
+        this.gate = FolderGate.of(this.folder);
         this.clock = clock;
+    }
+
+    @Override
+    public FolderUpkeep upkeep() {
+        return new SqliteUpkeep(database, gate, clock);
     }
 
     @Override
@@ -41,53 +47,85 @@ public final class SqliteFolder implements DataFolder {
         if (!database.exists()) {
             return work.apply(new EmptyStores());
         }
-        try (Connection connection = database.openToRead()) {
-            return work.apply(new SqlStores(new Sql(connection), clock));
-        } catch (SQLException error) {
-            throw StoreProblems.of(error, database.file());
-        } catch (SqlFailure failure) {
-            throw StoreProblems.of(failure.error(), database.file());
-        }
+        return StoreProblems.telling(database.file(), () -> {
+            if (database.format() < Database.FORMAT) {
+                bringUpToDate();
+            }
+            try (Connection connection = database.openToRead()) {
+                return work.apply(new SqlStores(new Sql(connection), clock));
+            }
+        });
     }
 
     @Override
     public void write(Consumer<Stores> work) {
-        boolean fresh = !database.exists();
         Deque<Path> made = makeFolder();
+        boolean absent = !database.exists();
         try {
-            inTransaction(work);
+            while (!writtenUpToDate(work)) {
+                StoreProblems.telling(database.file(), this::bringUpToDate);
+            }
         } catch (RuntimeException failed) {
-            if (fresh) {
+            if (absent) {
                 takeAway(made, failed);
             }
             throw failed;
         }
     }
 
-    private void inTransaction(Consumer<Stores> work) {
-        try (Connection connection = database.openToWrite()) {
-            connection.setAutoCommit(false);
-            try {
-                work.accept(new SqlStores(new Sql(connection), clock));
-                connection.commit();
-            } catch (RuntimeException | SQLException failed) {
-                rollBack(connection, failed);
-                throw failed;
-            }
-        } catch (SQLException error) {
-            throw StoreProblems.of(error, database.file());
-        } catch (SqlFailure failure) {
-            throw StoreProblems.of(failure.error(), database.file());
-        } catch (org.flywaydb.core.api.FlywayException failure) {
-            throw StoreProblems.of(failure, database.file());
+    /** Does the work, unless the file has to be made or upgraded first. */
+    private boolean writtenUpToDate(Consumer<Stores> work) {
+        try (Pass among = gate.toWrite()) {
+            return StoreProblems.telling(database.file(), () -> {
+                boolean upToDate = database.exists() && database.format() == Database.FORMAT;
+                if (upToDate) {
+                    inTransaction(work);
+                }
+                return upToDate;
+            });
         }
     }
 
-    private static void rollBack(Connection connection, Exception because) {
+    private boolean bringUpToDate() throws SQLException {
+        if (!Files.isWritable(folder)) {
+            throw StoreProblems.olderNotWritable(folder);
+        }
+        try (Pass alone = gate.alone()) {
+            return new Upgrade(database, clock).bringUpToDate();
+        }
+    }
+
+    private void inTransaction(Consumer<Stores> work) throws SQLException {
+        Connection connection = database.openToWrite();
         try {
+            connection.setAutoCommit(false);
+            work.accept(new SqlStores(new Sql(connection), clock));
+            connection.commit();
+        } catch (RuntimeException | SQLException failed) {
+            rollBack(connection, failed);
+            throw failed;
+        }
+        closeKept(connection);
+    }
+
+    private static void rollBack(Connection connection, Exception because) {
+        try (connection) {
             connection.rollback();
         } catch (SQLException also) {
             because.addSuppressed(also);
+        }
+    }
+
+    /**
+     * Closing copies the journal into the file. Where that fails, as on a full disk, the journal stays, and what was committed
+     * is in it and on the disk: it is read from there, so the work is done all the same.
+     */
+    private static void closeKept(Connection connection) {
+        try {
+            connection.close();
+        } catch (SQLException journalStays) {
+            System.getLogger(SqliteFolder.class.getName())
+                    .log(System.Logger.Level.DEBUG, "the journal stays beside the data file", journalStays);
         }
     }
 
@@ -108,15 +146,20 @@ public final class SqliteFolder implements DataFolder {
         return missing;
     }
 
+    /** Takes away what a failed first write made, unless another process has kept something there meanwhile. */
     private void takeAway(Deque<Path> made, RuntimeException because) {
-        try {
-            for (String name : FILES) {
-                Files.deleteIfExists(folder.resolve(name));
+        try (Pass alone = gate.alone()) {
+            if (database.exists() && FolderContents.anythingIn(database)) {
+                return;
             }
+            for (Path path : database.files()) {
+                Files.deleteIfExists(path);
+            }
+            Files.deleteIfExists(gate.file());
             for (Path path : made) {
                 Files.deleteIfExists(path);
             }
-        } catch (IOException also) {
+        } catch (IOException | SQLException | RuntimeException also) {
             because.addSuppressed(also);
         }
     }

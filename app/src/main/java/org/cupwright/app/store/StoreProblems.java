@@ -1,5 +1,7 @@
 package org.cupwright.app.store;
 
+import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
@@ -7,12 +9,48 @@ import java.util.Locale;
 import org.cupwright.app.desk.Problem;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.flywaydb.core.api.FlywayException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /** What can go wrong with a data folder and a person can mend. */
 final class StoreProblems {
     private StoreProblems() {}
+
+    /** A piece of work on the database. */
+    interface Work<T> {
+        T run() throws SQLException;
+    }
+
+    /** Does a piece of work; errors of the database come out as problems where a person can mend them. */
+    static <T> T telling(Path file, Work<T> work) {
+        try {
+            return work.run();
+        } catch (SQLException error) {
+            throw of(error, file);
+        } catch (SqlFailure failure) {
+            throw of(failure.error(), file);
+        } catch (FlywayException failure) {
+            throw of(failure, file);
+        }
+    }
+
+    static Problem busy(Path file) {
+        return about("busy", file, "");
+    }
+
+    static Problem olderNotWritable(Path folder) {
+        return about("olderNotWritable", folder, "");
+    }
+
+    static Problem copyDamaged(Path file, String said) {
+        return about("damaged", file, said);
+    }
+
+    /** The backup that goes before an upgrade could not be written. */
+    static Problem notBackedUp(Path copy, Problem why) {
+        return new Problem(Message.of("problem.store.notBackedUp"), List.of(where(copy)), why.value(), why.tryThis());
+    }
 
     static Problem cannotMake(Path folder) {
         return about("folderNotWritable", folder, "");
@@ -45,6 +83,15 @@ final class StoreProblems {
             }
         }
         return error;
+    }
+
+    /** The problem behind an error of the file system. */
+    static Problem of(IOException error, Path file) {
+        String said = error instanceof FileSystemException told && told.getReason() != null
+                ? told.getReason()
+                : String.valueOf(error.getMessage());
+        boolean full = said.toLowerCase(Locale.ROOT).contains("space");
+        return about(full ? "full" : "folderNotWritable", file, said);
     }
 
     private static String kind(SQLiteErrorCode code) {

@@ -1,7 +1,9 @@
 package org.cupwright.app.texts;
 
 import java.text.MessageFormat;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
@@ -100,6 +102,13 @@ public final class Texts {
     /** A calendar day with its weekday. */
     public String day(LocalDate date) {
         return DateTimeFormatter.ofPattern("EEE d MMM yyyy", locale).format(date);
+    }
+
+    /** A moment by a zone's clock: day and time. */
+    public String moment(Instant moment, ZoneId zone) {
+        return DateTimeFormatter.ofPattern("EEE d MMM yyyy HH:mm", locale)
+                .withZone(zone)
+                .format(moment);
     }
 
     private String format(String key, Object... shown) {

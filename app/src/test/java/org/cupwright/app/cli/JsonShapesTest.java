@@ -121,6 +121,21 @@ class JsonShapesTest {
     }
 
     @Test
+    void publishAndTurfKeepTheirShapes() throws IOException {
+        cupwright.run("plan", "--date", "2026-05-01");
+        JsonNode published = checked("publish", cupwright.run("publish", "--date", "2026-05-01", "--json"));
+        assertThat(published.path("state").asString()).isEqualTo("published");
+        JsonNode turf = checked("turf", cupwright.run("turf", "--date", "2026-05-02", "--json"));
+        assertThat(turf.path("weather").asString()).isEqualTo("assumed");
+        assertThat(turf.path("wearRest").size()).isZero();
+        assertThat(turf.path("water").path("deficitMillimetres").isNull()).isTrue();
+        cupwright.run("plan", "--date", "2026-05-02");
+        JsonNode later = checked("turf", cupwright.run("turf", "--date", "2026-05-03", "--json"));
+        assertThat(later.path("wearRest").size()).isEqualTo(3);
+        assertThat(later.path("watering").path(0).path("reason").asString()).isEqualTo("waterUnknown");
+    }
+
+    @Test
     void policyKeepsItsShape() throws IOException {
         JsonNode node = checked("policy", cupwright.run("policy", "--json"));
         assertThat(node.path("settings").size()).isGreaterThan(40);

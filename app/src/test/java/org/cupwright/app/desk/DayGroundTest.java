@@ -37,10 +37,10 @@ import org.junit.jupiter.api.io.TempDir;
 /** What plans and logbook leave on the greens; outlines of the invented course, nothing measured. */
 class DayGroundTest {
     private static final LocalDate MONDAY = LocalDate.of(2026, 6, 15);
-    private static final Course COURSE = new DemoCourse(1).course();
+    private static final Course COURSE = holes("3", "6");
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T12:00:00Z"), ZoneOffset.UTC);
     private static final MapPoint MIDDLE =
-            COURSE.find("1").orElseThrow().green().centroid();
+            COURSE.find("3").orElseThrow().green().centroid();
 
     @TempDir
     private Path path;
@@ -60,7 +60,7 @@ class DayGroundTest {
     }
 
     private static MapPoint planned(StoredPlan plan) {
-        return plan.find("1").orElseThrow().position().judgement().position();
+        return plan.find("3").orElseThrow().position().judgement().position();
     }
 
     private static DayQuestion question(LocalDate day) {
@@ -75,12 +75,19 @@ class DayGroundTest {
         folder.write(stores -> stores.facts().add(fact));
     }
 
+    private static Course holes(String... ids) {
+        Course whole = new DemoCourse(1).course();
+        return whole.withHoles(whole.holes().stream()
+                .filter(hole -> List.of(ids).contains(hole.id()))
+                .toList());
+    }
+
     private static Hole hole(String id) {
         return COURSE.find(id).orElseThrow();
     }
 
     private void cut(LocalDate day, MapPoint at) {
-        log(day, 6, Optional.of("1"), CupChanged.asPlanned(at));
+        log(day, 6, Optional.of("3"), CupChanged.asPlanned(at));
     }
 
     private CourseDay day(LocalDate date) {
@@ -92,7 +99,7 @@ class DayGroundTest {
     }
 
     private List<MapPoint> oldHoles(LocalDate date) {
-        return ground(date).on(hole("1"), GroundItems.none()).counting(Kind.OLD_HOLE).stream()
+        return ground(date).on(hole("3"), GroundItems.none()).counting(Kind.OLD_HOLE).stream()
                 .map(item -> MapPoint.of(item.place().getCoordinate()))
                 .toList();
     }
@@ -102,8 +109,8 @@ class DayGroundTest {
         MapPoint monday = planned(plan(MONDAY));
         assertThat(oldHoles(MONDAY)).isEmpty();
         assertThat(oldHoles(MONDAY.plusDays(1))).containsExactly(monday);
-        assertThat(ground(MONDAY.plusDays(1)).last("1")).contains(monday);
-        assertThat(ground(MONDAY.plusDays(1)).last("2")).isPresent();
+        assertThat(ground(MONDAY.plusDays(1)).last("3")).contains(monday);
+        assertThat(ground(MONDAY.plusDays(1)).last("6")).isPresent();
     }
 
     @Test
@@ -117,17 +124,20 @@ class DayGroundTest {
     void aHoleThatWasLeftStaysWhereItWas() {
         cut(MONDAY.minusDays(1), MIDDLE);
         plan(MONDAY);
-        log(MONDAY, 6, Optional.of("1"), new LeftInOldHole(Optional.empty()));
+        log(MONDAY, 6, Optional.of("3"), new LeftInOldHole(Optional.empty()));
         assertThat(oldHoles(MONDAY.plusDays(1))).containsExactly(MIDDLE);
-        assertThat(ground(MONDAY.plusDays(1)).last("1")).contains(MIDDLE);
+        assertThat(ground(MONDAY.plusDays(1)).last("3")).contains(MIDDLE);
     }
 
     @Test
     void theHolesOfADoubleGreenRestOnOneGreen() {
-        MapPoint ninth = hole("9").green().centroid();
+        Course doubleGreen = holes("9", "18");
+        folder.write(stores -> stores.courses().add(doubleGreen));
+        Hole last = doubleGreen.find("18").orElseThrow();
+        MapPoint ninth = last.green().centroid();
         log(MONDAY, 6, Optional.of("9"), CupChanged.asPlanned(ninth));
         List<GroundItem> seenFrom18 =
-                ground(MONDAY.plusDays(1)).on(hole("18"), GroundItems.none()).counting(Kind.OLD_HOLE);
+                ground(MONDAY.plusDays(1)).on(last, GroundItems.none()).counting(Kind.OLD_HOLE);
         assertThat(seenFrom18)
                 .singleElement()
                 .satisfies(item ->
@@ -147,9 +157,9 @@ class DayGroundTest {
         MapPoint today = new MapPoint(MIDDLE.east() + 6, MIDDLE.north());
         cut(MONDAY, MIDDLE);
         cut(MONDAY.plusDays(1), today);
-        assertThat(ground(MONDAY.plusDays(1)).last("1")).contains(MIDDLE);
+        assertThat(ground(MONDAY.plusDays(1)).last("3")).contains(MIDDLE);
         assertThat(oldHoles(MONDAY.plusDays(1))).containsExactly(MIDDLE);
-        assertThat(ground(MONDAY.plusDays(2)).last("1")).contains(today);
+        assertThat(ground(MONDAY.plusDays(2)).last("3")).contains(today);
     }
 
     @Test
@@ -157,7 +167,7 @@ class DayGroundTest {
         cut(MONDAY, MIDDLE);
         cut(MONDAY.plusDays(1), new MapPoint(MIDDLE.east() + 6, MIDDLE.north()));
         List<GroundItem> items =
-                ground(MONDAY.plusDays(2)).on(hole("1"), GroundItems.none()).items();
+                ground(MONDAY.plusDays(2)).on(hole("3"), GroundItems.none()).items();
         assertThat(items)
                 .filteredOn(item -> item.kind() == Kind.PLUG)
                 .singleElement()

@@ -142,13 +142,14 @@ class SqliteFolderTest {
     }
 
     @Test
-    void readingMakesNoFileAndLeavesNoneBehind() throws IOException {
+    void readingMakesNoFileAndLeavesNoneBehindButTheLock() throws IOException {
         assertThat(folder.<List<String>>read(stores -> stores.courses().ids())).isEmpty();
         assertThat(files.resolve("deep")).doesNotExist();
         folder.write(stores -> stores.courses().add(small("c")));
         folder.read(stores -> stores.courses().ids());
         try (var left = Files.list(data)) {
-            assertThat(left.map(path -> path.getFileName().toString())).containsExactly("cupwright.db");
+            assertThat(left.map(path -> path.getFileName().toString()))
+                    .containsExactlyInAnyOrder("cupwright.db", "cupwright.lock");
         }
     }
 

@@ -38,6 +38,11 @@ final class SentenceKeys {
         }
         keys.addAll(literals(ENGINE, "\"((?:survey|rotation)\\.(?:where|whyNot|reason|finding)\\.[A-Za-z]+)\""));
         addRotation(keys);
+        keys.addAll(literals(ENGINE.resolve("cupchange/check"), "\"((?:fact)\\.[A-Za-z]+)\""));
+        keys.addAll(LogbookKeys.all());
+        for (String measure : literals(ENGINE.resolve("cupchange/check"), "\"((?:hole|cup|stop)Depth)\"")) {
+            keys.add("measure." + measure);
+        }
         for (RuleId rule : RuleId.values()) {
             keys.add("rule." + rule.id());
             words(rule).forEach(word -> keys.add("rule." + rule.id() + "." + word));
@@ -52,7 +57,10 @@ final class SentenceKeys {
         String beginning = key.substring(0, key.lastIndexOf('.') + 1);
         boolean madeUp = !beginning.isEmpty() && ALL_SOURCES.contains('"' + beginning + '"');
         boolean placed = key.startsWith("area.") && ALL_SOURCES.contains("\"area.\"");
-        return whole || (madeUp && !key.startsWith("rule.") && !key.startsWith("rotation.")) || placed;
+        return whole
+                || LogbookKeys.all().contains(key)
+                || (madeUp && !key.startsWith("rule.") && !key.startsWith("rotation."))
+                || placed;
     }
 
     private static void addRotation(Set<String> keys) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
 import org.cupwright.green.SurveyPoints;
 
@@ -108,10 +109,14 @@ public final class SurveySpline {
 
     /** The same fit again, on knots so many times as far apart; its penalty falls with the square of the spacing. */
     private FittedSpline refit(int timesSpacing) {
+        return refit(timesSpacing, used);
+    }
+
+    private FittedSpline refit(int timesSpacing, SurveyPoints points) {
         KnotGrid knots = timesSpacing == 1 ? grid : grid.coarser(timesSpacing);
         boolean[] all = new boolean[used.count()];
         Arrays.fill(all, true);
-        NormalEquations equations = new NormalEquations(knots, used, all, datumMetres);
+        NormalEquations equations = new NormalEquations(knots, points, all, datumMetres);
         return new FittedSpline(equations, summary.lambda() / (timesSpacing * timesSpacing));
     }
 
@@ -142,6 +147,18 @@ public final class SurveySpline {
         return covariances(radiusMetres).at(east, north);
     }
 
+    /** How slopes at any two spots hang together, observations included. */
+    public SlopeTies slopeTies() {
+        FittedSpline fitted = refit(1);
+        return new SlopeTies(fitted, summary.variance(), nodes.discRadiusMetres(), condition(fitted).directions);
+    }
+
+    /** Errors of the heights; computed anew, some tenths of a second. */
+    public HeightErrors heightErrors() {
+        FittedSpline fitted = refit(1);
+        return new HeightErrors(fitted, summary.variance(), condition(fitted).directions);
+    }
+
     private DiscCovariances covariances(double radiusMetres) {
         return byRadius.computeIfAbsent(radiusMetres, this::computeCovariances);
     }
@@ -153,6 +170,18 @@ public final class SurveySpline {
         HeightFunctionals disc = HeightFunctionals.overDisc(radiusMetres);
         return DiscCovariances.of(knots, disc, fitted.inverse(disc), summary.variance(), wanted(knots))
                 .less(condition(fitted).directions);
+    }
+
+    /**
+     * The surface that the same fit (knots, penalty, places of the points that counted) makes of other heights: what it does to
+     * known ground without noise is its systematic error.
+     *
+     * @param heights height by east and north, m
+     */
+    public PolynomialSurface surfaceThrough(DoubleBinaryOperator heights) {
+        double[] other = new double[used.count()];
+        Arrays.setAll(other, i -> heights.applyAsDouble(used.east(i), used.north(i)));
+        return new PolynomialSurface(grid, refit(1, used.withHeights(other)).coefficients, datumMetres);
     }
 
     public PolynomialSurface surface() {

@@ -63,6 +63,8 @@ public enum FindingKind {
     SURVEY_TOO_THIN,
     POINTS_LEFT_OUT,
     SLOPES_UNCERTAIN,
+    SURVEY_TILTED,
+    SURVEY_DOMED,
     // level spots and ground items
     COLUMN_MISSING,
     SPOT_OFF_GREEN,

@@ -24,6 +24,11 @@ public record GreenCandidates(String hole, List<Candidate> candidates, Optional<
         }
     }
 
+    /** The same green with other wishes. */
+    public GreenCandidates withWishes(Wishes others) {
+        return new GreenCandidates(hole, candidates, yesterday, others);
+    }
+
     /** Whether its places have a front, a back, a left and a right. */
     public boolean hasLineOfPlay() {
         return all(candidates, wishes).anyMatch(one -> one.place().isPresent());

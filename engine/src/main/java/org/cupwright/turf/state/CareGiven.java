@@ -50,7 +50,7 @@ public record CareGiven(
     }
 
     /** What was entered for a day, 0 if somebody said so; empty when nobody entered anything. */
-    OptionalDouble irrigationOn(LocalDate day) {
+    public OptionalDouble irrigationOn(LocalDate day) {
         Double entered = irrigationMillimetres.get(day);
         return entered == null ? OptionalDouble.empty() : OptionalDouble.of(entered);
     }

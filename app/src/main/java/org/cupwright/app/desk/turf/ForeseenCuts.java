@@ -1,4 +1,4 @@
-package org.cupwright.app.desk;
+package org.cupwright.app.desk.turf;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.cupwright.app.desk.StoredHole;
+import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.log.DayLog;
 import org.cupwright.cupchange.CupWork.CupChanged;
 import org.cupwright.cupchange.CupWork.HoleMovedInPlay;

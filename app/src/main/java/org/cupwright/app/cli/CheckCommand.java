@@ -1,0 +1,28 @@
+package org.cupwright.app.cli;
+
+import java.util.concurrent.Callable;
+import org.cupwright.app.desk.upkeep.FolderReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ParentCommand;
+
+/** Looks through all that is kept. */
+@Command(name = "check", description = "Looks through all that is kept and says what is damaged; changes nothing.")
+final class CheckCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private CupwrightCommand options;
+
+    CheckCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    /** Damage is an answer, not a failure to answer: it is printed as one, with the status of something to mend. */
+    @Override
+    public Integer call() {
+        Task task = new Task(options, surroundings);
+        FolderReport report = task.folder().upkeep().check();
+        new UpkeepPrint(task).check(report);
+        return report.sound() ? 0 : Failures.MENDABLE;
+    }
+}

@@ -1,0 +1,114 @@
+package org.cupwright.app.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.SourceFile;
+import org.cupwright.app.desk.log.ImportHistory;
+import org.cupwright.app.desk.log.ImportHistory.NotReadLine;
+import org.cupwright.app.texts.Texts;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Takes in a notebook. */
+@Command(
+        name = "import",
+        description = {
+            "Reads a table of old hole locations and says what reads; --yes keeps it.",
+            "The first line names the columns date, hole, on and side, as in 2025-05-31,7,12,L5."
+        })
+final class HistoryImportCommand implements Runnable {
+    /** So many lines that do not read are shown; JSON has them all. Our choice. */
+    private static final int SHOWN = 20;
+
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private HistoryCommand history;
+
+    @Parameters(paramLabel = "FILE", description = "The table, CSV.")
+    private Path file;
+
+    @Option(names = "--yes", description = "Keep the lines that read.")
+    private boolean keep;
+
+    @Option(names = "--person", paramLabel = "NAME", description = "Who is named for it. Default: notebook.")
+    private String person = "notebook";
+
+    HistoryImportCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        CupwrightCommand options = history.options();
+        Task task = new Task(options, surroundings);
+        SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
+        ImportHistory.Answer answer =
+                new ImportHistory(task.folder(), surroundings.clock()).read(options.course(), source, person, keep);
+        if (options.json()) {
+            task.print(Json.document(json(task.texts(), answer)));
+        } else {
+            page(task, answer);
+        }
+    }
+
+    private static void page(Task task, ImportHistory.Answer answer) {
+        Texts texts = task.texts();
+        task.print(texts.say(
+                "history.reads",
+                answer.course().name(),
+                answer.read(),
+                answer.first().map(texts::day).orElse("–"),
+                answer.last().map(texts::day).orElse("–")));
+        List<NotReadLine> bad = answer.notRead();
+        if (!bad.isEmpty()) {
+            task.print(texts.say("history.notRead", bad.size()));
+        }
+        for (NotReadLine line : bad.subList(0, Math.min(SHOWN, bad.size()))) {
+            String said = texts.say("history.line", line.number(), texts.say(line.why()), texts.say(line.tryThis()));
+            Layout.wrapped("  ", said).forEach(task::print);
+        }
+        if (bad.size() > SHOWN) {
+            task.print("  " + texts.say("history.more", bad.size() - SHOWN));
+        }
+        task.print(
+                answer.kept()
+                        ? texts.say("log.imported", answer.added(), answer.known())
+                        : texts.say("history.dryRun"));
+    }
+
+    private static ObjectNode json(Texts texts, ImportHistory.Answer answer) {
+        ObjectNode node = Json.object();
+        node.put("course", answer.course().id());
+        node.put("read", answer.read());
+        node.set("first", Json.text(day(answer.first())));
+        node.set("last", Json.text(day(answer.last())));
+        node.set(
+                "notRead",
+                Json.array(
+                        answer.notRead().stream().map(line -> json(texts, line)).toList()));
+        node.put("kept", answer.kept());
+        node.put("added", answer.added());
+        node.put("known", answer.known());
+        return node;
+    }
+
+    private static Optional<String> day(Optional<LocalDate> day) {
+        return day.map(LocalDate::toString);
+    }
+
+    private static ObjectNode json(Texts texts, NotReadLine line) {
+        ObjectNode node = Json.object();
+        node.put("line", line.number());
+        node.put("text", line.text());
+        node.put("why", texts.say(line.why()));
+        node.put("tryThis", texts.say(line.tryThis()));
+        return node;
+    }
+}

@@ -1,0 +1,209 @@
+package org.cupwright.app.desk.log;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.UUID;
+import java.util.function.Supplier;
+import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.Spot;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.course.Course;
+import org.cupwright.course.Hole;
+import org.cupwright.cupchange.Correction;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.Logbook;
+import org.cupwright.policy.Policy;
+
+/** Says what an entry should have said, or that it should not be there. The entry itself stays as it was recorded. */
+public final class CorrectFact {
+    private final DataFolder folder;
+    private final Clock clock;
+    private final Supplier<UUID> ids;
+
+    public CorrectFact(DataFolder folder, Clock clock, Supplier<UUID> ids) {
+        this.folder = folder;
+        this.clock = clock;
+        this.ids = ids;
+    }
+
+    /**
+     * What is changed of an entry; the rest stays.
+     *
+     * @param course the course; empty: the only one there is
+     * @param id the entry's id, or so much of its beginning that it is the only one
+     * @param hole the hole it should have named
+     * @param where the place it should have named
+     * @param radiusMetres how far about the place the ground is meant
+     * @param parts further parts by name
+     * @param person who says so
+     * @param sure whether an entry that looks wrong is meant
+     */
+    public record Change(
+            Optional<String> course,
+            String id,
+            Optional<String> hole,
+            Optional<Spot> where,
+            OptionalDouble radiusMetres,
+            Map<String, String> parts,
+            String person,
+            boolean sure) {
+        public Change {
+            parts = Map.copyOf(parts);
+        }
+
+        public static Change none(Optional<String> course, String id, String person) {
+            return new Change(
+                    course, id, Optional.empty(), Optional.empty(), OptionalDouble.empty(), Map.of(), person, true);
+        }
+
+        private boolean isNothing() {
+            return hole.isEmpty() && where.isEmpty() && parts.isEmpty();
+        }
+    }
+
+    /**
+     * A correction that is kept now.
+     *
+     * @param was the entry as it counted before
+     * @param now the entry as it counts from now on; empty where it is withdrawn
+     */
+    public record Answer(Course course, Policy policy, Fact was, Optional<Fact> now, UUID id) {}
+
+    /** Corrects what is named and leaves the rest. */
+    public Answer correct(Change change) {
+        if (change.isNothing()) {
+            throw LogProblems.nothingToCorrect();
+        }
+        return kept(change, (ground, fact) -> {
+            Optional<Hole> hole = change.hole().or(fact::hole).map(id -> CourseChoice.hole(ground.course(), id));
+            Correction correction =
+                    Correction.to(fact.id(), changed(change, ground, fact, hole).finished());
+            Fact kept = correcting(change, fact, change.hole(), correction);
+            FactQuestions.ask(ground.course(), checkable(kept, fact, hole), change.sure());
+            return kept;
+        });
+    }
+
+    /** Takes an entry out of what counts. */
+    public Answer withdraw(Optional<String> course, String id, String person) {
+        Change change = Change.none(course, id, person);
+        return kept(
+                change,
+                (ground, fact) -> correcting(change, fact, Optional.empty(), Correction.withdrawing(fact.id())));
+    }
+
+    private record Ground(Course course, Policy policy, List<Fact> all) {}
+
+    private interface Making {
+        Fact of(Ground ground, Fact fact);
+    }
+
+    private Answer kept(Change change, Making making) {
+        record Made(Ground ground, Fact was, Fact correction) {}
+        Made made = folder.read(stores -> {
+            Ground ground = ground(stores, change);
+            Fact was = standing(ground, change.id());
+            return new Made(ground, was, making.of(ground, was));
+        });
+        folder.write(stores -> stores.facts().add(made.correction()));
+        List<Fact> all = new java.util.ArrayList<>(made.ground().all());
+        all.add(made.correction());
+        Optional<Fact> now = Logbook.of(all).facts().stream()
+                .filter(fact -> fact.id().equals(made.was().id()))
+                .findFirst();
+        return new Answer(
+                made.ground().course(),
+                made.ground().policy(),
+                made.was(),
+                now,
+                made.correction().id());
+    }
+
+    private static Ground ground(Stores stores, Change change) {
+        Course course = CourseChoice.course(stores, change.course());
+        List<Fact> all = stores.facts().all(course.id());
+        return new Ground(course, stores.policies().history(course.id()).at(LocalDate.MAX), all);
+    }
+
+    /** The entry that is meant, as it counts now. */
+    private static Fact standing(Ground ground, String given) {
+        UUID id = FactIds.of(ground.all(), given);
+        return Logbook.of(ground.all()).facts().stream()
+                .filter(fact -> fact.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> LogProblems.withdrawn(given));
+    }
+
+    private static Draft changed(Change change, Ground ground, Fact fact, Optional<Hole> hole) {
+        Draft draft = Draft.of(fact.payload());
+        EntryPlace places = new EntryPlace(hole, ground.policy());
+        LocalDate day =
+                LocalDate.ofInstant(fact.happenedAt(), ground.course().frame().zone());
+        PartText texts = new PartText(
+                places::typed, new MomentText(day, ground.course().frame().zone()));
+        change.parts().forEach((name, text) -> {
+            Part part = draft.form().part(name);
+            draft.set(part.name(), texts.read(part, text));
+        });
+        change.where().ifPresent(where -> places.into(draft, where, change.radiusMetres()));
+        return draft;
+    }
+
+    /** A correction counts from when its fact happened. */
+    private Fact correcting(Change change, Fact of, Optional<String> hole, Correction says) {
+        Instant now = clock.instant();
+        return new Fact(
+                ids.get(),
+                Fact.CURRENT_VERSION,
+                of.happenedAt(),
+                now,
+                Optional.empty(),
+                change.person(),
+                of.course(),
+                hole,
+                says);
+    }
+
+    /** A correction that names no hole is asked about as of the hole of its fact. */
+    private static Fact checkable(Fact correction, Fact of, Optional<Hole> hole) {
+        return new Fact(
+                correction.id(),
+                correction.version(),
+                correction.happenedAt(),
+                correction.recordedAtDevice(),
+                Optional.empty(),
+                correction.person(),
+                of.course(),
+                hole.map(Hole::id),
+                correction.payload());
+    }
+
+    /** Ids of entries by as much of their beginning as makes them out. */
+    static final class FactIds {
+        private FactIds() {}
+
+        static UUID of(List<Fact> facts, String given) {
+            String start = given.toLowerCase(Locale.ROOT);
+            List<UUID> found = facts.stream()
+                    .filter(fact -> !(fact.payload() instanceof Correction))
+                    .map(Fact::id)
+                    .filter(id -> !start.isBlank() && id.toString().startsWith(start))
+                    .toList();
+            if (found.isEmpty()) {
+                throw LogProblems.unknownId(given);
+            }
+            if (found.size() > 1) {
+                throw LogProblems.severalIds(
+                        given, found.stream().limit(5).map(UUID::toString).toList());
+            }
+            return found.get(0);
+        }
+    }
+}

@@ -1,0 +1,100 @@
+package org.cupwright.app.desk.log;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.cupwright.cupchange.Payload;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What an entry is going to say, part by part. */
+final class Draft {
+    /** What is meant where nothing is said: our choice, the commonest. */
+    private static final Map<String, String> USUAL = Map.of(
+            "foundBy", "paces",
+            "way", "onePiece",
+            "soil", "none",
+            "severity", "note");
+
+    /** What is not so unless somebody says it is. */
+    private static final List<String> NOT_SO = List.of("rimWhited", "edgeRagged", "watered", "rainTrace");
+
+    private final EntryForm form;
+    private final ObjectNode json;
+
+    private Draft(EntryForm form, ObjectNode json) {
+        this.form = form;
+        this.json = json;
+    }
+
+    static Draft empty(EntryForm form) {
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("kind", form.kind());
+        return new Draft(form, json);
+    }
+
+    /** A draft that says what an entry says already. */
+    static Draft of(Payload payload) {
+        JsonNode json = JsonMapper.shared().readTree(FactJson.writePayload(payload));
+        return new Draft(EntryForm.ofKind(payload.kind()), (ObjectNode) json);
+    }
+
+    EntryForm form() {
+        return form;
+    }
+
+    boolean says(String part) {
+        return json.has(part);
+    }
+
+    void set(String part, JsonNode value) {
+        json.set(part, value);
+    }
+
+    /** Whether a part has a value where nobody gives one. */
+    static boolean goesWithoutSaying(Part part) {
+        boolean today = part.type() == LocalDate.class && !part.name().equals("forDay");
+        boolean usual = part.type().isEnum() && USUAL.containsKey(part.name());
+        return today || usual || NOT_SO.contains(part.name()) || part.type() == List.class;
+    }
+
+    /** Fills in what goes without saying. */
+    void fillIn(LocalDate day) {
+        for (Part part : form.parts()) {
+            boolean left = !says(part.name()) && goesWithoutSaying(part);
+            if (left && (!part.optional() || part.type() == List.class)) {
+                fillIn(part, day);
+            }
+        }
+    }
+
+    private void fillIn(Part part, LocalDate day) {
+        String name = part.name();
+        if (part.type().isEnum()) {
+            json.put(name, USUAL.get(name));
+        } else if (part.type() == List.class) {
+            json.putArray(name);
+        } else if (part.type() == LocalDate.class) {
+            json.put(name, day.toString());
+        } else {
+            json.put(name, false);
+        }
+    }
+
+    Payload finished() {
+        List<Part> missing = form.parts().stream()
+                .filter(part -> !part.optional() && !says(part.name()))
+                .toList();
+        String kind = EntryForm.typed(form.kind());
+        if (!missing.isEmpty()) {
+            throw LogProblems.missing(kind, missing);
+        }
+        try {
+            return FactJson.readPayload(json.toString());
+        } catch (UnreadableFact impossible) {
+            throw LogProblems.impossible(kind, impossible.getMessage());
+        }
+    }
+}

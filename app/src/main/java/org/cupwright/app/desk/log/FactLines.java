@@ -1,0 +1,132 @@
+package org.cupwright.app.desk.log;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.FileReading;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.SourceFile;
+import org.cupwright.course.Course;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.green.survey.BoundedInput;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Count;
+import org.cupwright.message.Message.Name;
+
+/** The logbook as a file: one fact a line, as {@link FactJson} writes it, corrections among them. */
+public final class FactLines {
+    /** Ten busy years come to some 100 MB (our choice of bound). */
+    private static final long MOST_BYTES = 256L << 20;
+
+    /** A drawn area with a thousand corners has some 60,000 characters (our choice of bound). */
+    private static final int LONGEST_LINE = 100_000;
+
+    private final DataFolder folder;
+
+    public FactLines(DataFolder folder) {
+        this.folder = folder;
+    }
+
+    /** All facts of a course as they were recorded, a line each. */
+    public List<String> export(Optional<String> courseId) {
+        return folder.read(stores -> stores.facts().all(CourseChoice.id(stores, courseId)).stream()
+                .map(FactJson::write)
+                .toList());
+    }
+
+    /**
+     * What became of the lines of a file.
+     *
+     * @param added facts that are kept now
+     * @param known facts that were kept already
+     */
+    public record Imported(Course course, int added, int known) {}
+
+    /**
+     * Keeps the facts of a file, all of them or none.
+     *
+     * @throws Problem if a line is no fact of this course, or contradicts one of the same id
+     */
+    public Imported read(Optional<String> courseId, SourceFile file) {
+        Course course = folder.read(stores -> CourseChoice.course(stores, courseId));
+        List<Fact> facts = FileReading.read(file, in -> facts(in, file, course));
+        int[] counts = new int[FactStore.Kept.values().length];
+        folder.write(stores -> {
+            for (int i = 0; i < facts.size(); i++) {
+                FactStore.Kept kept = stores.facts().add(facts.get(i));
+                if (kept == FactStore.Kept.DIFFERENT) {
+                    throw bad("different", file, facts.get(i).id().toString(), "");
+                }
+                counts[kept.ordinal()]++;
+            }
+        });
+        return new Imported(course, counts[FactStore.Kept.NEW.ordinal()], counts[FactStore.Kept.KNOWN.ordinal()]);
+    }
+
+    private static List<Fact> facts(InputStream in, SourceFile file, Course course) throws IOException {
+        List<Fact> facts = new ArrayList<>();
+        BufferedReader lines = BoundedInput.text(in, MOST_BYTES);
+        long number = 0;
+        for (String line = next(lines, file, number + 1); line != null; line = next(lines, file, number + 1)) {
+            number++;
+            if (!line.isBlank()) {
+                facts.add(fact(line, file, number, course));
+            }
+        }
+        return facts;
+    }
+
+    /** The next line, read sign by sign, so that a file without line ends is not read whole. */
+    private static String next(BufferedReader reader, SourceFile file, long number) throws IOException {
+        StringBuilder line = new StringBuilder();
+        int sign = reader.read();
+        if (sign < 0) {
+            return null;
+        }
+        for (; sign >= 0 && sign != '\n'; sign = reader.read()) {
+            if (line.length() >= LONGEST_LINE) {
+                throw bad("long", file, "line " + number, "");
+            }
+            line.append((char) sign);
+        }
+        return line.toString();
+    }
+
+    private static Fact fact(String line, SourceFile file, long number, Course course) {
+        try {
+            Fact fact = FactJson.read(line);
+            if (!fact.course().equals(course.id())) {
+                throw new Problem(
+                        Message.of("problem.log.otherCourse", new Name(fact.course()), new Name(course.id())),
+                        where(file, number),
+                        new Name(fact.course()),
+                        Message.of("try.log.otherCourse"));
+            }
+            return fact;
+        } catch (UnreadableFact unreadable) {
+            throw new Problem(
+                    Message.of("problem.log.lineNotRead", new Name(unreadable.getMessage())),
+                    where(file, number),
+                    new Name(unreadable.where()),
+                    Message.of("try.log.lineNotRead"));
+        }
+    }
+
+    private static List<Message> where(SourceFile file, long number) {
+        return List.of(
+                Message.of("where.place", new Name(file.name())), Message.of("survey.where.line", new Count(number)));
+    }
+
+    private static Problem bad(String kind, SourceFile file, String value, String said) {
+        return new Problem(
+                Message.of("problem.log." + kind, new Name(said)),
+                List.of(Message.of("where.place", new Name(file.name()))),
+                new Name(value),
+                Message.of("try.log." + kind));
+    }
+}

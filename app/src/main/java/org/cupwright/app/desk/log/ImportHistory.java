@@ -1,0 +1,205 @@
+package org.cupwright.app.desk.log;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.CourseToday;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.FileReading;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.SourceFile;
+import org.cupwright.app.desk.Spot;
+import org.cupwright.app.desk.SpotOnGreen;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.log.HistoryLine.NotRead;
+import org.cupwright.course.Course;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutWay;
+import org.cupwright.cupchange.CupWork.FoundBy;
+import org.cupwright.cupchange.CupWork.Soil;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.message.Message;
+import org.cupwright.policy.Policy;
+
+/**
+ * Takes an old notebook of hole locations into the logbook.
+ *
+ * <p>An entry's id follows from the course, the day, the hole and the place, so that a notebook taken in twice adds nothing.
+ */
+public final class ImportHistory {
+    /** Cups are changed before play (our choice; only the day matters). */
+    private static final LocalTime MORNING = LocalTime.of(5, 0);
+
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public ImportHistory(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /** A line that does not read: its number in the file, what it says, why it does not, and what to try. */
+    public record NotReadLine(long number, String text, Message why, Message tryThis) {}
+
+    /**
+     * What reads of a notebook.
+     *
+     * @param read lines that read
+     * @param first the first day among them
+     * @param last the last day
+     * @param notRead lines that do not
+     * @param added entries that are kept now; 0 for a dry run
+     * @param known lines whose entries were kept already
+     */
+    public record Answer(
+            Course course,
+            int read,
+            Optional<LocalDate> first,
+            Optional<LocalDate> last,
+            List<NotReadLine> notRead,
+            boolean kept,
+            int added,
+            int known) {}
+
+    /**
+     * Reads a notebook, and keeps what reads when that is wanted.
+     *
+     * @param person who is named as the one who says so
+     */
+    public Answer read(Optional<String> courseId, SourceFile file, String person, boolean keep) {
+        Notebook notebook = folder.read(stores -> notebook(stores, courseId, person));
+        FileReading.read(file, in -> {
+            HistoryFile.read(in, notebook);
+            return notebook;
+        });
+        int[] counts = new int[2];
+        if (keep && !notebook.facts.isEmpty()) {
+            folder.write(stores -> {
+                for (Fact fact : notebook.facts) {
+                    counts[stores.facts().add(fact) == FactStore.Kept.NEW ? 0 : 1]++;
+                }
+            });
+        }
+        return notebook.answer(keep, counts[0], counts[1]);
+    }
+
+    private Notebook notebook(Stores stores, Optional<String> courseId, String person) {
+        Course course = CourseChoice.course(stores, courseId);
+        LocalDate today = CourseToday.of(course, clock);
+        return new Notebook(course, stores.policies().history(course.id()).at(today), today, person);
+    }
+
+    /** What has been read so far. */
+    private static final class Notebook implements HistoryFile.Taker {
+        private final Course course;
+        private final Policy policy;
+        private final LocalDate today;
+        private final String person;
+        private final List<Fact> facts = new ArrayList<>();
+        private final List<NotReadLine> notRead = new ArrayList<>();
+        private final Map<String, MapPoint> taken = new HashMap<>();
+
+        private Notebook(Course course, Policy policy, LocalDate today, String person) {
+            this.course = course;
+            this.policy = policy;
+            this.today = today;
+            this.person = person;
+        }
+
+        @Override
+        public void line(long number, HistoryLine line) {
+            String text = line.day() + " " + line.hole();
+            try {
+                facts.add(fact(line));
+            } catch (NotRead why) {
+                notRead(number, text, why);
+            } catch (Problem problem) {
+                notRead.add(new NotReadLine(number, text, problem.what(), problem.tryThis()));
+            }
+        }
+
+        @Override
+        public void notRead(long number, String text, NotRead why) {
+            notRead.add(new NotReadLine(number, text, why.what(), why.tryThis()));
+        }
+
+        private Fact fact(HistoryLine line) throws NotRead {
+            Hole hole = CourseChoice.hole(course, line.hole());
+            if (line.day().isAfter(today)) {
+                throw HistoryLine.not("future", line.day().toString());
+            }
+            MapPoint at = SpotOnGreen.of(hole, policy, line.place());
+            if (taken.putIfAbsent(line.day() + " " + hole.id(), at) != null) {
+                throw HistoryLine.not("twice", hole.id());
+            }
+            return fact(line, hole, at);
+        }
+
+        private Fact fact(HistoryLine line, Hole hole, MapPoint at) {
+            Instant morning =
+                    line.day().atTime(MORNING).atZone(course.frame().zone()).toInstant();
+            CupChanged cut = new CupChanged(
+                    Optional.empty(),
+                    at,
+                    FoundBy.PACES,
+                    Optional.empty(),
+                    CutWay.ONE_PIECE,
+                    Soil.NONE,
+                    false,
+                    false,
+                    Optional.empty());
+            return new Fact(
+                    id(line, hole),
+                    Fact.CURRENT_VERSION,
+                    morning,
+                    morning,
+                    Optional.empty(),
+                    person,
+                    course.id(),
+                    Optional.of(hole.id()),
+                    cut);
+        }
+
+        private UUID id(HistoryLine line, Hole hole) {
+            Spot.Paced place = line.place();
+            String name = String.join(
+                    " ",
+                    "notebook",
+                    course.id(),
+                    line.day().toString(),
+                    hole.id(),
+                    Double.toString(place.onPaces()),
+                    place.side().name(),
+                    Double.toString(place.sidePaces()));
+            return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
+        }
+
+        private Answer answer(boolean kept, int added, int known) {
+            List<LocalDate> days = facts.stream()
+                    .map(fact -> LocalDate.ofInstant(
+                            fact.happenedAt(), course.frame().zone()))
+                    .sorted()
+                    .toList();
+            return new Answer(
+                    course,
+                    facts.size(),
+                    days.stream().findFirst(),
+                    days.stream().reduce((earlier, later) -> later),
+                    List.copyOf(notRead),
+                    kept,
+                    added,
+                    known);
+        }
+    }
+}

@@ -1,0 +1,141 @@
+package org.cupwright.app.desk.log;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+
+/** What can be wrong with an entry of the logbook as a person gives it. */
+final class LogProblems {
+    private LogProblems() {}
+
+    static Problem kind(String given, List<String> like, List<String> all) {
+        Message advice = like.isEmpty()
+                ? Message.of("try.log.kind", new Name(String.join(", ", all)))
+                : Message.of("try.log.kindLike", new Name(String.join(", ", like)));
+        return Problem.of(
+                Message.of("problem.log.kind", new Name(given)),
+                Message.of("where.argument", new Name("KIND")),
+                given,
+                advice);
+    }
+
+    static Problem part(String kind, String given, List<String> all) {
+        return Problem.of(
+                Message.of("problem.log.part", new Name(kind), new Name(given)),
+                set(given),
+                given,
+                all.isEmpty()
+                        ? Message.of("try.log.noParts")
+                        : Message.of("try.log.parts", new Name(String.join(", ", all))));
+    }
+
+    static Problem value(String part, String given, Message takes) {
+        return Problem.of(Message.of("problem.log.value", new Name(part), new Name(given)), set(part), given, takes);
+    }
+
+    static Problem missing(String kind, List<Part> missing) {
+        String names = String.join(", ", missing.stream().map(Part::name).toList());
+        String how =
+                String.join(" ", missing.stream().map(part -> part.example()).toList());
+        return Problem.of(
+                Message.of("problem.log.missing", new Name(kind), new Name(names)),
+                Message.of("where.commandLine"),
+                names,
+                Message.of("try.log.missing", new Name(how)));
+    }
+
+    static Problem needsHole(String kind) {
+        return Problem.of(
+                Message.of("problem.log.needsHole", new Name(kind)),
+                Message.of("where.option", new Name("--hole")),
+                "",
+                Message.of("try.log.needsHole"));
+    }
+
+    static Problem noPlace(String kind, String option) {
+        return Problem.of(
+                Message.of("problem.log.noPlace", new Name(kind)),
+                Message.of("where.option", new Name(option)),
+                "",
+                Message.of("try.log.noPlace", new Name(kind)));
+    }
+
+    /** What the records themselves refuse, in their own words. */
+    static Problem impossible(String kind, String why) {
+        return Problem.of(
+                Message.of("problem.log.impossible", new Name(why)),
+                Message.of("where.argument", new Name(kind)),
+                "",
+                Message.of("try.log.impossible"));
+    }
+
+    static Problem moment(String given) {
+        return Problem.of(
+                Message.of("problem.log.moment", new Name(given)),
+                Message.of("where.option", new Name("--when")),
+                given,
+                Message.of("try.log.moment"));
+    }
+
+    /** Something that looks wrong and may be right. */
+    static Problem asked(Message asks, String where) {
+        return Problem.of(asks, Message.of("where.place", new Name(where)), "", Message.of("try.log.sure"));
+    }
+
+    /** The hole has a change on record that day. */
+    static Problem again(Fact before) {
+        String hole = before.hole().orElse("");
+        return Problem.of(
+                Message.of("problem.log.again", new Name(hole), new Name(before.person())),
+                Message.of("where.option", new Name("--hole")),
+                hole,
+                Message.of("try.log.again", new Name(before.id().toString().substring(0, 8))));
+    }
+
+    static Problem allEntered(LocalDate day) {
+        return Problem.of(
+                Message.of("problem.log.allEntered", new Message.Day(day)),
+                Message.of("where.option", new Name("--hole")),
+                "all",
+                Message.of("try.log.allEntered"));
+    }
+
+    static Problem unknownId(String given) {
+        return Problem.of(
+                Message.of("problem.log.unknownId", new Name(given)),
+                Message.of("where.argument", new Name("ID")),
+                given,
+                Message.of("try.log.unknownId"));
+    }
+
+    static Problem severalIds(String given, List<String> found) {
+        return Problem.of(
+                Message.of("problem.log.severalIds", new Name(given)),
+                Message.of("where.argument", new Name("ID")),
+                given,
+                Message.of("try.log.severalIds", new Name(String.join(", ", found))));
+    }
+
+    static Problem withdrawn(String id) {
+        return Problem.of(
+                Message.of("problem.log.withdrawn", new Name(id)),
+                Message.of("where.argument", new Name("ID")),
+                id,
+                Message.of("try.log.withdrawn"));
+    }
+
+    static Problem nothingToCorrect() {
+        return Problem.of(
+                Message.of("problem.log.nothingToCorrect"),
+                Message.of("where.commandLine"),
+                "",
+                Message.of("try.log.nothingToCorrect"));
+    }
+
+    private static Message set(String part) {
+        return Message.of("where.option", new Name("--set " + part + "=…"));
+    }
+}

@@ -1,0 +1,113 @@
+package org.cupwright.app.desk.turf;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.course.Course;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.survey.CoordinateFrame;
+import org.cupwright.green.survey.Projection;
+import org.cupwright.turf.signal.CutterSignals;
+import org.cupwright.turf.signal.MeasureCharts;
+import org.cupwright.turf.signal.TurfSignal;
+import org.cupwright.turf.today.Clocks;
+import org.cupwright.turf.today.RecheckList;
+import org.cupwright.turf.today.RestingHole;
+import org.cupwright.turf.today.TurfDay;
+import org.cupwright.turf.today.VisiblePlug;
+import org.cupwright.turf.today.WateringList;
+import org.cupwright.turf.water.Site;
+import org.cupwright.turf.water.WaterBalance;
+import org.cupwright.turf.water.WaterStatus;
+import org.cupwright.turf.weather.KnownWeather;
+import org.cupwright.turf.weather.WeatherSource;
+
+/** What rests, what wants water, what wants a look, and what the cutters ask for. */
+public final class ShowTurf {
+    private static final int WGS84 = 4326;
+
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public ShowTurf(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    public TurfReport of(DayQuestion question) {
+        return folder.read(stores -> {
+            CourseDay day = CourseDay.of(stores, question, clock);
+            return report(day, DayTurf.of(stores, day));
+        });
+    }
+
+    private static TurfReport report(CourseDay day, TurfDay turf) {
+        List<String> holes = day.course().holes().stream().map(Hole::id).toList();
+        Clocks clocks = new Clocks(turf);
+        List<RestingHole> resting = new ArrayList<>();
+        List<VisiblePlug> plugs = new ArrayList<>();
+        for (String hole : holes) {
+            resting.addAll(clocks.restingOn(hole, day.date()));
+            plugs.addAll(clocks.plugsOn(hole, day.date()));
+        }
+        Site site = Site.at(latitude(day.course()), day.policy());
+        WateringList watering = new WateringList(turf, site);
+        RecheckList recheck = new RecheckList(turf);
+        List<String> order = recheck.hygieneOrder(holes);
+        List<TurfSignal> signals = new ArrayList<>(CutterSignals.of(turf.state(), day.date(), day.policy()));
+        signals.addAll(MeasureCharts.signals(turf.state()));
+        WeatherSource weather =
+                turf.outlook().find(day.date()).map(KnownWeather::source).orElse(WeatherSource.ASSUMED);
+        return new TurfReport(
+                day,
+                turf,
+                weather,
+                resting,
+                plugs,
+                watering.morning(order),
+                watering.afternoon(order),
+                recheck.list(holes),
+                water(turf, site),
+                signals,
+                MeasureCharts.of(turf.state()),
+                reentry(turf, day, holes));
+    }
+
+    /** Empty when nobody ever entered any weather: there is nothing to balance. */
+    private static Optional<WaterStatus> water(TurfDay turf, Site site) {
+        if (turf.outlook().find(turf.day().minusDays(1)).isEmpty()) {
+            return Optional.empty();
+        }
+        WaterBalance balance = new WaterBalance(turf.outlook(), site, turf.policy());
+        return Optional.of(balance.onMorning(
+                turf.day(), past -> turf.state().course().care().irrigationOn(past)));
+    }
+
+    private static Map<String, Instant> reentry(TurfDay turf, CourseDay day, List<String> holes) {
+        Instant morning = day.date().atStartOfDay(day.course().frame().zone()).toInstant();
+        Map<String, Instant> still = new LinkedHashMap<>();
+        for (String hole : holes) {
+            turf.state()
+                    .reentryFrom(hole)
+                    .filter(from -> from.isAfter(morning))
+                    .ifPresent(from -> still.put(hole, from));
+        }
+        return still;
+    }
+
+    /** Latitude of the course's first green, degrees: the weather is taken to be measured near it. */
+    private static double latitude(Course course) {
+        MapPoint middle = course.holes().get(0).green().centroid();
+        Projection toDegrees =
+                Projection.between(CoordinateFrame.of(course.frame().epsg()), CoordinateFrame.of(WGS84));
+        return toDegrees.apply(middle.east(), middle.north()).getY();
+    }
+}

@@ -1,0 +1,13 @@
+package org.cupwright.app.desk.upkeep;
+
+/**
+ * How much a data file holds.
+ *
+ * @param courses courses
+ * @param surveys surveyed greens, every version
+ * @param plans days with a plan
+ * @param facts entries of the logbook, corrections among them
+ */
+public record FolderCounts(long courses, long surveys, long plans, long facts) {
+    public static final FolderCounts NONE = new FolderCounts(0, 0, 0, 0);
+}

@@ -1,0 +1,125 @@
+package org.cupwright.app.store;
+
+import java.io.UncheckedIOException;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.cupwright.app.desk.LevelSpots;
+import org.cupwright.app.desk.StoredPlan;
+import org.cupwright.app.desk.log.FactJson;
+import org.cupwright.app.desk.log.UnreadableFact;
+import org.cupwright.app.desk.upkeep.FolderCounts;
+import org.cupwright.app.desk.upkeep.FolderReport.Damage;
+import org.cupwright.course.Course;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Count;
+import org.cupwright.message.Message.Name;
+
+/** All rows of a data file: how many there are, and whether each can still be read. */
+final class FolderContents {
+    private final Documents documents = new Documents();
+    private final Sql sql;
+    private final Set<String> tables;
+
+    FolderContents(Connection connection) {
+        this.sql = new Sql(connection);
+        this.tables =
+                new TreeSet<>(sql.list(row -> row.getString(1), "SELECT name FROM sqlite_schema WHERE type = 'table'"));
+    }
+
+    static boolean anythingIn(Database database) throws SQLException {
+        try (Connection connection = database.openToRead()) {
+            return new FolderContents(connection).holdsAnything();
+        }
+    }
+
+    private boolean holdsAnything() {
+        return tables.stream()
+                .filter(table -> !table.startsWith("sqlite_") && !table.startsWith("flyway_"))
+                .anyMatch(table -> count(table, "*") > 0);
+    }
+
+    FolderCounts counts() {
+        return new FolderCounts(
+                count("course_version", "DISTINCT course"),
+                count("survey_version", "*"),
+                count("plan_version", "DISTINCT course || ' ' || day"),
+                count("fact", "*"));
+    }
+
+    private long count(String table, String what) {
+        return tables.contains(table)
+                ? sql.find(row -> row.getLong(1), "SELECT count(" + what + ") FROM \"" + table + "\"")
+                        .orElseThrow()
+                : 0;
+    }
+
+    /** Reads a row with everything in it; throws what it throws when it cannot be read. */
+    private interface Reading {
+        void of(ResultSet row) throws SQLException;
+    }
+
+    /** The rows that cannot be read as what they should be. */
+    List<Damage> unreadable() {
+        List<Damage> found = new ArrayList<>();
+        look("course_version", "id", row -> documents.read(row.getString("document"), Course.class), found);
+        look("levels_version", "id", row -> documents.read(row.getString("document"), LevelSpots.class), found);
+        look("plan_version", "id", row -> documents.read(row.getString("document"), StoredPlan.class), found);
+        look("policy_change", "id", row -> LocalDate.parse(row.getString("effective")), found);
+        look("survey_version", "id", FolderContents::points, found);
+        look("fact", "received", FolderContents::fact, found);
+        return found;
+    }
+
+    private void look(String table, String key, Reading reading, List<Damage> found) {
+        if (tables.contains(table)) {
+            sql.list(row -> found.addAll(damage(table, row.getLong(key), row, reading)), "SELECT * FROM " + table);
+        }
+    }
+
+    private static List<Damage> damage(String table, long key, ResultSet row, Reading reading) throws SQLException {
+        try {
+            reading.of(row);
+            return List.of();
+        } catch (UnreadableFact
+                | IllegalStateException
+                | IllegalArgumentException
+                | UncheckedIOException
+                | java.time.DateTimeException broken) {
+            String why = broken.getCause() == null
+                    ? broken.getMessage()
+                    : broken.getCause().getMessage();
+            return List.of(new Damage(
+                    Message.of("check.unreadable", new Name(firstLine(String.valueOf(why)))),
+                    Message.of("check.where.row", new Name(table), new Count(key)),
+                    Message.of("try.store.damaged")));
+        }
+    }
+
+    private static String firstLine(String text) {
+        return text.lines().findFirst().orElse("");
+    }
+
+    private static void points(ResultSet row) throws SQLException {
+        PointBlob.read(row.getBytes("points"), row.getInt("point_count"), Double.NaN, Double.NaN);
+    }
+
+    /** A fact's columns are there for asking; they must say what the fact says. */
+    private static void fact(ResultSet row) throws SQLException {
+        Fact fact = FactJson.read(row.getString("document"));
+        boolean same = fact.id().toString().equals(row.getString("id"))
+                && fact.course().equals(row.getString("course"))
+                && fact.hole().equals(java.util.Optional.ofNullable(row.getString("hole")))
+                && fact.payload().kind().equals(row.getString("kind"))
+                && fact.happenedAt().toEpochMilli() == row.getLong("happened_millis");
+        if (!same) {
+            throw new IllegalStateException("its columns and its document disagree");
+        }
+    }
+}

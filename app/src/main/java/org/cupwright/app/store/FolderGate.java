@@ -1,0 +1,160 @@
+package org.cupwright.app.store;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
+
+/**
+ * Who may be in a data folder at once: any number that write, or one alone that makes, upgrades or replaces the data file.
+ *
+ * <p>The database orders single transactions by itself; this is for what takes several. Between processes it is a lock on a file
+ * that the system lets go when its holder dies; within one process, where such locks do not count, it is a lock of the language.
+ * Those that only read need not ask.
+ */
+final class FolderGate {
+    /** Longest wait, s: our choice; an upgrade of a large folder takes seconds. */
+    private static final long LONGEST_SECONDS = 60;
+
+    private static final long PAUSE_MILLISECONDS = 10;
+    private static final Map<Path, FolderGate> GATES = new ConcurrentHashMap<>();
+
+    private final Path file;
+    private final ReentrantReadWriteLock here = new ReentrantReadWriteLock(true);
+    private FileChannel shared;
+    private int writers;
+
+    private FolderGate(Path folder) {
+        this.file = folder.resolve("cupwright.lock");
+    }
+
+    static FolderGate of(Path folder) {
+        return GATES.computeIfAbsent(folder, FolderGate::new);
+    }
+
+    /** Leave to be in the folder; closing it gives the leave back. */
+    interface Pass extends AutoCloseable {
+        @Override
+        void close();
+    }
+
+    /** The file of the lock. It stays in the folder, but for one that is taken away as a whole. */
+    Path file() {
+        return file;
+    }
+
+    Pass toWrite() {
+        enter(here.readLock());
+        try {
+            oneMoreWriter();
+        } catch (RuntimeException refused) {
+            here.readLock().unlock();
+            throw refused;
+        }
+        return () -> {
+            try {
+                oneWriterLess();
+            } finally {
+                here.readLock().unlock();
+            }
+        };
+    }
+
+    Pass alone() {
+        enter(here.writeLock());
+        try {
+            FileChannel channel = locked(false);
+            return () -> {
+                try {
+                    close(channel);
+                } finally {
+                    here.writeLock().unlock();
+                }
+            };
+        } catch (RuntimeException refused) {
+            here.writeLock().unlock();
+            throw refused;
+        }
+    }
+
+    private void enter(Lock lock) {
+        try {
+            if (!lock.tryLock(LONGEST_SECONDS, TimeUnit.SECONDS)) {
+                throw StoreProblems.busy(file);
+            }
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw StoreProblems.busy(file);
+        }
+    }
+
+    private synchronized void oneMoreWriter() {
+        if (writers == 0) {
+            shared = locked(true);
+        }
+        writers++;
+    }
+
+    private synchronized void oneWriterLess() {
+        writers--;
+        if (writers == 0) {
+            close(shared);
+        }
+    }
+
+    private FileChannel locked(boolean withOthers) {
+        long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(LONGEST_SECONDS);
+        try {
+            while (System.nanoTime() < deadline) {
+                FileChannel channel = open();
+                if (holds(channel, withOthers)) {
+                    return channel;
+                }
+                channel.close();
+                Thread.sleep(PAUSE_MILLISECONDS);
+            }
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        } catch (IOException refused) {
+            throw StoreProblems.cannotMake(file.getParent());
+        }
+        throw StoreProblems.busy(file);
+    }
+
+    private FileChannel open() throws IOException {
+        return FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    }
+
+    /** Whether the lock was got, on the file that has the name now: another process may have taken it away meanwhile. */
+    private boolean holds(FileChannel channel, boolean withOthers) throws IOException {
+        Object before = key();
+        FileLock lock = channel.tryLock(0, Long.MAX_VALUE, withOthers);
+        return lock != null && before != null && before.equals(key());
+    }
+
+    private Object key() throws IOException {
+        try {
+            Object key = Files.readAttributes(file, BasicFileAttributes.class).fileKey();
+            return key == null ? file : key; // file systems without keys do not let an open file be taken away
+        } catch (NoSuchFileException gone) {
+            return null;
+        }
+    }
+
+    private static void close(FileChannel channel) {
+        try {
+            channel.close();
+        } catch (IOException broken) {
+            throw new IllegalStateException("the lock of the data folder cannot be let go", broken);
+        }
+    }
+}

@@ -1,0 +1,107 @@
+package org.cupwright.app.store;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A whole copy of a data file in one file: taken at one moment while others write, checked, on the disk, and only then given its
+ * name, so that a file of that name is never half a copy.
+ *
+ * <p>By {@code VACUUM INTO}, which reads one moment and lets others go on writing. The library's page-by-page copying starts again
+ * with every change that another process makes, and need not come to an end on a busy folder.
+ */
+final class Snapshot {
+    private static final DateTimeFormatter STAMP =
+            DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
+
+    private Snapshot() {}
+
+    /** A free name beside the data file, which says what the copy is and when it was taken. */
+    static Path name(Path folder, String what, Instant moment) {
+        String base = "cupwright-" + what + "-" + STAMP.format(moment);
+        Path name = folder.resolve(base + ".db");
+        for (int i = 2; Files.exists(name); i++) {
+            name = folder.resolve(base + "-" + i + ".db");
+        }
+        return name;
+    }
+
+    /** Writes the copy, over what has the name already. */
+    static void write(Database from, Path target) throws SQLException, IOException {
+        Path part = target.resolveSibling(
+                "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        try {
+            Files.deleteIfExists(part);
+            try (Connection connection = from.openToCopy()) {
+                copy(connection, part);
+            }
+            List<String> damage = damage(Database.at(part));
+            if (!damage.isEmpty()) {
+                throw StoreProblems.copyDamaged(from.file(), damage.get(0));
+            }
+            sync(part);
+            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            syncFolder(target.getParent());
+        } finally {
+            Files.deleteIfExists(part);
+        }
+    }
+
+    private static void copy(Connection connection, Path target) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("VACUUM INTO " + quoted(target)); // the driver does not take it with an argument
+        }
+    }
+
+    /** A path as SQL writes text. */
+    static String quoted(Path path) {
+        return "'" + path.toString().replace("'", "''") + "'";
+    }
+
+    /** What the database itself finds wrong with a file; empty when nothing is. */
+    static List<String> damage(Database database) throws SQLException {
+        try (Connection connection = database.openToRead()) {
+            return damage(connection);
+        }
+    }
+
+    static List<String> damage(Connection connection) throws SQLException {
+        List<String> found = new ArrayList<>();
+        try (Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery("PRAGMA integrity_check")) {
+            while (rows.next()) {
+                found.add(rows.getString(1));
+            }
+        }
+        found.removeIf("ok"::equals);
+        return found;
+    }
+
+    static void sync(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
+    }
+
+    /** Makes a new name in a folder last; on Windows folders cannot be opened, and names last without it. */
+    static void syncFolder(Path folder) throws IOException {
+        if (!System.getProperty("os.name").startsWith("Windows")) {
+            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+                channel.force(true);
+            }
+        }
+    }
+}

@@ -1,0 +1,124 @@
+package org.cupwright.app.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.upkeep.BackupDone;
+import org.cupwright.app.desk.upkeep.FolderCounts;
+import org.cupwright.app.desk.upkeep.FolderReport;
+import org.cupwright.app.desk.upkeep.FolderReport.Damage;
+import org.cupwright.app.desk.upkeep.FolderUpkeep;
+import org.cupwright.app.desk.upkeep.RestoreDone;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+
+/** Backup, restore and check of a folder's data file. */
+final class SqliteUpkeep implements FolderUpkeep {
+    private final Database database;
+    private final FolderGate gate;
+    private final Clock clock;
+
+    SqliteUpkeep(Database database, FolderGate gate, Clock clock) {
+        this.database = database;
+        this.gate = gate;
+        this.clock = clock;
+    }
+
+    @Override
+    public BackupDone backup(Path target, boolean replace) {
+        Path file = target.toAbsolutePath().normalize();
+        if (!database.exists()) {
+            throw UpkeepProblems.nothingToBackUp(database.file().getParent());
+        }
+        UpkeepProblems.refuseTarget(file, database, replace);
+        return StoreProblems.telling(database.file(), () -> {
+            try {
+                Snapshot.write(database, file);
+                return new BackupDone(file, Files.size(file), counts(Database.at(file)));
+            } catch (IOException refused) {
+                throw UpkeepProblems.of(refused, file);
+            } catch (SQLException refused) {
+                throw UpkeepProblems.ofBackup(refused, database.file(), file);
+            }
+        });
+    }
+
+    @Override
+    public RestoreDone restore(Path source) {
+        return new Restore(database, gate, clock).from(source.toAbsolutePath().normalize());
+    }
+
+    static FolderCounts counts(Database database) throws SQLException {
+        try (Connection connection = database.openToRead()) {
+            return new FolderContents(connection).counts();
+        }
+    }
+
+    @Override
+    public FolderReport check() {
+        if (!database.exists()) {
+            return new FolderReport(database.file(), false, 0, "", 0, FolderCounts.NONE, List.of());
+        }
+        try (Connection connection = database.openToRead()) {
+            return report(connection);
+        } catch (SQLException error) {
+            return damaged(StoreProblems.of(error, database.file()));
+        } catch (SqlFailure failure) {
+            return damaged(StoreProblems.of(failure.error(), database.file()));
+        }
+    }
+
+    private FolderReport report(Connection connection) throws SQLException {
+        List<Damage> damages = new ArrayList<>();
+        for (String said : Snapshot.damage(connection)) {
+            damages.add(damage(Message.of("check.integrity", new Name(said))));
+        }
+        for (String said : brokenLinks(connection)) {
+            damages.add(damage(Message.of("check.link", new Name(said))));
+        }
+        FolderContents contents = new FolderContents(connection);
+        damages.addAll(contents.unreadable());
+        String journal = text(connection, "PRAGMA journal_mode");
+        return new FolderReport(
+                database.file(),
+                true,
+                Database.pragma(connection, "user_version"),
+                journal,
+                Database.pragma(connection, "synchronous"),
+                contents.counts(),
+                damages);
+    }
+
+    private static List<String> brokenLinks(Connection connection) {
+        return new Sql(connection).list(row -> row.getString(1) + " " + row.getString(2), "PRAGMA foreign_key_check");
+    }
+
+    private static String text(Connection connection, String query) throws SQLException {
+        try (Statement statement = connection.createStatement();
+                ResultSet answer = statement.executeQuery(query)) {
+            return answer.getString(1);
+        }
+    }
+
+    private Damage damage(Message what) {
+        return new Damage(
+                what, Message.of("where.place", new Name(database.file().toString())), Message.of("try.store.damaged"));
+    }
+
+    /** A file so damaged that the database gives up on it; anything else that keeps it from being read is a problem. */
+    private FolderReport damaged(RuntimeException why) {
+        if (why instanceof Problem problem && problem.what().key().equals("problem.store.damaged")) {
+            return new FolderReport(
+                    database.file(), true, 0, "", 0, FolderCounts.NONE, List.of(damage(problem.what())));
+        }
+        throw why;
+    }
+}

@@ -1,0 +1,137 @@
+package org.cupwright.app.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Stream;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.StoredPlan;
+import org.cupwright.cupchange.MadeFacts;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A real file of format 1 is brought up to date, never without a copy. */
+class UpgradeTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-21T05:00:00Z"), ZoneOffset.UTC);
+    private static final String BACKUP = "cupwright-backup-format1-20260621T050000Z.db";
+
+    @TempDir
+    Path files;
+
+    private SqliteFolder folder() {
+        return new SqliteFolder(files, CLOCK);
+    }
+
+    private List<String> backups() throws IOException {
+        try (Stream<Path> all = Files.list(files)) {
+            return all.map(path -> path.getFileName().toString())
+                    .filter(name -> name.startsWith("cupwright-"))
+                    .toList();
+        }
+    }
+
+    private static int format(Path file) throws SQLException {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file)) {
+            return Database.pragma(connection, "user_version");
+        }
+    }
+
+    @Test
+    void readingUpgradesAfterABackup() throws SQLException, IOException {
+        Path file = OldFormat.make(files);
+        StoredPlan plan = folder().read(stores -> stores.plans()
+                .find(OldFormat.COURSE, LocalDate.parse(OldFormat.DAY))
+                .orElseThrow());
+        assertThat(plan.holes()).isNotEmpty();
+        assertThat(format(file)).isEqualTo(Database.FORMAT);
+        assertThat(backups()).containsExactly(BACKUP);
+        assertThat(format(files.resolve(BACKUP))).isEqualTo(1);
+    }
+
+    @Test
+    void writingUpgradesOnceAndTheBackupGoesBack() throws SQLException, IOException {
+        OldFormat.make(files);
+        folder().write(stores -> stores.facts().add(MadeFacts.recorded(new Random(1), CLOCK.instant())));
+        folder().write(stores -> stores.facts().add(MadeFacts.recorded(new Random(2), CLOCK.instant())));
+        assertThat(backups()).containsExactly(BACKUP);
+        folder().upkeep().restore(files.resolve(BACKUP));
+        assertThat(format(files.resolve("cupwright.db"))).isEqualTo(1);
+        assertThat(folder().<List<String>>read(stores -> stores.courses().ids()))
+                .containsExactly(OldFormat.COURSE);
+        assertThat(folder().upkeep().check().sound()).isTrue();
+    }
+
+    @Test
+    void withoutABackupNothingIsUpgraded() throws SQLException, IOException {
+        Path file = OldFormat.make(files);
+        byte[] before = Files.readAllBytes(file);
+        damage(file);
+        assertThatThrownBy(() -> folder().read(stores -> stores.courses().ids()))
+                .isInstanceOfSatisfying(
+                        Problem.class,
+                        problem -> assertThat(problem.what().key()).isEqualTo("problem.store.notBackedUp"));
+        assertThat(format(file)).isEqualTo(1);
+        assertThat(backups()).isEmpty();
+        Files.write(file, before);
+        assertThat(folder().<List<String>>read(stores -> stores.courses().ids()))
+                .isNotEmpty();
+    }
+
+    /** Writes over every page but the first, which says what the file is. */
+    private static void damage(Path file) throws IOException {
+        byte[] bytes = Files.readAllBytes(file);
+        for (int i = 4096; i < bytes.length; i++) {
+            bytes[i] = 0x55;
+        }
+        Files.write(file, bytes);
+    }
+
+    @Test
+    void manyAtOnceUpgradeOnce() throws Exception {
+        OldFormat.make(files);
+        ExecutorService all = Executors.newFixedThreadPool(6);
+        try {
+            List<Callable<List<String>>> work = new ArrayList<>();
+            for (int i = 0; i < 6; i++) {
+                work.add(() -> folder().read(stores -> stores.courses().ids()));
+            }
+            for (Future<List<String>> done : all.invokeAll(work)) {
+                assertThat(done.get()).containsExactly(OldFormat.COURSE);
+            }
+        } finally {
+            all.shutdownNow();
+        }
+        assertThat(backups()).containsExactly(BACKUP);
+    }
+
+    /** A program that was killed while it made the file leaves an unfinished one under another name. */
+    @Test
+    void anUnfinishedNewFileIsMadeAnew() throws IOException, SQLException {
+        Path unfinished = files.resolve("cupwright.db.new");
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + unfinished);
+                Statement statement = connection.createStatement()) {
+            statement.execute("CREATE TABLE half (a)");
+        }
+        folder().write(stores -> stores.facts().add(MadeFacts.recorded(new Random(1), CLOCK.instant())));
+        assertThat(unfinished).doesNotExist();
+        assertThat(folder().upkeep().check().holds().facts()).isEqualTo(1);
+    }
+}

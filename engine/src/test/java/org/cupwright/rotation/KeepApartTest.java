@@ -1,0 +1,102 @@
+package org.cupwright.rotation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Third;
+import org.cupwright.message.Message;
+import org.cupwright.policy.Policy;
+import org.cupwright.rotation.candidate.Candidate;
+import org.cupwright.rotation.candidate.GreenCandidates;
+import org.cupwright.rotation.candidate.Wishes;
+import org.cupwright.testing.Suite;
+import org.junit.jupiter.api.Test;
+
+/** Double greens; all greens invented and thirty metres square, so that both holes of a pair choose from one ground. */
+class KeepApartTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 5, 4);
+    private static final SharedGreen PAIR = new SharedGreen("1", "2");
+    private static final double LEAST = Policy.defaults().get(RotationPolicy.SHARED_GREEN_LEAST_METRES);
+
+    private static DayPlan plan(List<GreenCandidates> greens, List<SharedGreen> shared) {
+        return new DayPlanner(Policy.defaults()).plan(new DayRequest(DAY, greens, shared, false, 1));
+    }
+
+    private static List<String> keys(DayPlan plan) {
+        return plan.findings().stream().map(Message::key).toList();
+    }
+
+    @Test
+    void holesOfADoubleGreenAreKeptApartAndAllOthersPlanned() {
+        int needed = 0;
+        for (int i = 0; i < Suite.count("double greens kept apart", 300, 40); i++) {
+            Random random = new Random(Suite.seed() + i);
+            List<GreenCandidates> greens = MadeGreens.random(random, 6, 60);
+            DayPlan free = plan(greens, List.of());
+            DayPlan kept = plan(greens, List.of(PAIR));
+            needed += PAIR.metresApart(free) < LEAST ? 1 : 0;
+            String as = "seed " + (Suite.seed() + i);
+            if (keys(kept).contains("rotation.finding.nearOnSharedGreen")) {
+                assertThat(PAIR.metresApart(kept)).as(as).isLessThan(LEAST);
+                assertThat(kept.holes()).as(as).isEqualTo(free.holes());
+            } else {
+                assertThat(PAIR.metresApart(kept)).as(as).isGreaterThanOrEqualTo(LEAST);
+                assertThat(kept.holes()).as(as).hasSameSizeAs(free.holes());
+            }
+        }
+        assertThat(needed).as("plans in which there was something to do").isPositive();
+    }
+
+    @Test
+    void aPlanThatIsFarEnoughApartAnywayStaysAsItIs() {
+        for (int i = 0; i < 20; i++) {
+            List<GreenCandidates> greens = MadeGreens.random(new Random(Suite.seed() + i), 6, 60);
+            DayPlan free = plan(greens, List.of());
+            if (PAIR.metresApart(free) >= LEAST) {
+                assertThat(plan(greens, List.of(PAIR))).isEqualTo(free);
+            }
+        }
+    }
+
+    @Test
+    void whereTheGroundIsTooSmallTheHolesAreNamed() {
+        Candidate one = MadeGreens.in(Third.FRONT);
+        List<GreenCandidates> greens = new ArrayList<>();
+        for (String hole : List.of("1", "2", "3")) {
+            greens.add(new GreenCandidates(hole, List.of(one), Optional.empty(), Wishes.none()));
+        }
+        DayPlan plan = plan(greens, List.of(PAIR));
+        assertThat(plan.holes()).hasSize(3);
+        assertThat(keys(plan)).contains("rotation.finding.nearOnSharedGreen");
+    }
+
+    @Test
+    void bothWaysRoundAreTriedAndTheBetterCounts() {
+        // hole 1 has one good spot only, hole 2 a second one far away that is to be used with care, or the other way
+        // round
+        Candidate middle = MadeGreens.in(Third.MIDDLE);
+        MapPoint at = middle.at();
+        for (String fixed : List.of("1", "2")) {
+            List<GreenCandidates> greens = new ArrayList<>();
+            for (String hole : List.of("1", "2")) {
+                List<Candidate> spots = new ArrayList<>(List.of(middle));
+                if (!hole.equals(fixed)) {
+                    spots.addAll(List.of(MadeGreens.in(Third.FRONT), MadeGreens.in(Third.BACK)));
+                }
+                greens.add(new GreenCandidates(hole, spots, Optional.empty(), Wishes.none()));
+            }
+            DayPlan plan = new DayPlanner(policy(8)).plan(new DayRequest(DAY, greens, List.of(PAIR), false, 1));
+            assertThat(plan.find(fixed).orElseThrow().candidate().at()).isEqualTo(at);
+            assertThat(PAIR.metresApart(plan)).isGreaterThanOrEqualTo(8);
+        }
+    }
+
+    private static Policy policy(double leastMetres) {
+        return Policy.defaults().with(RotationPolicy.SHARED_GREEN_LEAST_METRES, leastMetres);
+    }
+}
