@@ -101,7 +101,7 @@ final class SentenceKeys {
         if (source.contains("Distances.outcome(")) {
             words.addAll(List.of("pass", "caution", "fail"));
         }
-        if (source.contains("Grade.between(")) {
+        if (source.contains("Grade.between(") || source.contains("limits.grade(")) {
             words.addAll(List.of("pass", "caution", "check", "fail"));
         }
         if (source.contains("Finding.worst(")) {
