@@ -3,6 +3,7 @@ package org.cupwright.holelocation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.cupwright.holelocation.rule.RulesOfDay;
@@ -13,7 +14,13 @@ import org.cupwright.policy.Policy;
 /** Verdicts of all cells of a green, and what had to be conceded so that some do not fail. Judged by several threads. */
 final class CellVerdicts {
     /** What is kept of a cell: its results are made again when somebody asks. */
-    private record Cell(int cell, Verdict verdict, double margin, double meanLeave, List<Outcome> outcomes) {}
+    private record Cell(
+            int cell,
+            Verdict verdict,
+            Optional<RuleId> decides,
+            double margin,
+            double meanLeave,
+            List<Outcome> outcomes) {}
 
     private final List<Cell> cells;
     private final List<ConcessionStep> steps;
@@ -43,9 +50,11 @@ final class CellVerdicts {
     private static Cell judge(int cell, Site site, RulesOfDay rules, Concessions conceded) {
         List<RuleResult> results = rules.judge(site);
         Set<RuleId> setAside = conceded.setAside(results);
+        Verdict verdict = Concessions.verdict(results, setAside, GreenJudge.inGap(site));
         return new Cell(
                 cell,
-                Concessions.verdict(results, setAside, GreenJudge.inGap(site)),
+                verdict,
+                Judgement.deciding(verdict, results, setAside),
                 leastMargin(results, setAside),
                 site.own().leave().meanMetres(),
                 results.stream().map(RuleResult::outcome).toList());
@@ -129,5 +138,14 @@ final class CellVerdicts {
 
     Verdict verdict(int index) {
         return cells.get(index).verdict;
+    }
+
+    Optional<RuleId> decides(int index) {
+        return cells.get(index).decides;
+    }
+
+    /** By position in the list of rules. */
+    Outcome outcome(int index, int rule) {
+        return cells.get(index).outcomes.get(rule);
     }
 }

@@ -22,10 +22,12 @@ public final class GreenJudgement {
     /** How many best spots are named: our choice. */
     private static final int MOST_BEST = 5;
 
+    private static final int OUTSIDE = -1;
+
     private final Green green;
     private final GreenLattice lattice;
     private final CellVerdicts cells;
-    private final Verdict[] verdicts;
+    private final int[] indexes;
     private final Map<RuleId, Map<Outcome, Integer>> counts = new EnumMap<>(RuleId.class);
     private final Optional<SlopeSpread> slopes;
     private final Function<MapPoint, Judgement> judge;
@@ -37,10 +39,11 @@ public final class GreenJudgement {
         this.cells = cells;
         this.judge = judge;
         this.bestApartMetres = policy.get(HoleLocationPolicy.BEST_APART_METRES);
-        this.verdicts = new Verdict[lattice.size()];
+        this.indexes = new int[lattice.size()];
+        Arrays.fill(indexes, OUTSIDE);
         int[] numbers = cells.cellNumbers().toArray();
         for (int i = 0; i < numbers.length; i++) {
-            verdicts[numbers[i]] = cells.verdict(i);
+            indexes[numbers[i]] = i;
         }
         List<RuleId> rules = List.of(RuleId.values());
         for (int rule = 0; rule < rules.size(); rule++) {
@@ -92,7 +95,21 @@ public final class GreenJudgement {
 
     /** The verdict of one cell of the lattice; empty outside the outline. */
     public Optional<Verdict> findVerdict(int cell) {
-        return Optional.ofNullable(verdicts[cell]);
+        return isInside(cell) ? Optional.of(cells.verdict(indexes[cell])) : Optional.empty();
+    }
+
+    /** The rule by which a cell is no better, as {@link Judgement#deciding} says; empty also outside the outline. */
+    public Optional<RuleId> findDeciding(int cell) {
+        return isInside(cell) ? cells.decides(indexes[cell]) : Optional.empty();
+    }
+
+    /** What a rule says of a cell, set aside or not; empty outside the outline. */
+    public Optional<Outcome> findOutcome(int cell, RuleId rule) {
+        return isInside(cell) ? Optional.of(cells.outcome(indexes[cell], rule.ordinal())) : Optional.empty();
+    }
+
+    private boolean isInside(int cell) {
+        return indexes[cell] != OUTSIDE;
     }
 
     /** What was conceded because nothing passed, in the course's order; empty on most greens and days. */

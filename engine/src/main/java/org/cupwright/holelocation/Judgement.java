@@ -1,6 +1,7 @@
 package org.cupwright.holelocation;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.RestsOn;
@@ -33,5 +34,26 @@ public record Judgement(
                 .filter(result -> result.rule() == id)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("the judgement at " + position + " lacks " + id.id()));
+    }
+
+    /**
+     * The rule by which the position is no better: of those that count, the first whose outcome is the verdict. Empty where nothing
+     * stands against it, and in a gap of the survey.
+     */
+    public Optional<RuleId> deciding() {
+        return deciding(verdict, rules, setAside);
+    }
+
+    static Optional<RuleId> deciding(Verdict verdict, List<RuleResult> rules, Set<RuleId> setAside) {
+        Outcome worst = switch (verdict) {
+            case FAIL -> Outcome.FAIL;
+            case CAUTION -> Outcome.CAUTION;
+            case PASS, NOT_SURVEYED -> Outcome.PASS;
+        };
+        return rules.stream()
+                .filter(result -> worst != Outcome.PASS && result.outcome() == worst)
+                .map(RuleResult::rule)
+                .filter(rule -> !setAside.contains(rule))
+                .findFirst();
     }
 }

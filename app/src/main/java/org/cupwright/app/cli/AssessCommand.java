@@ -6,6 +6,7 @@ import org.cupwright.app.desk.AssessGreen;
 import org.cupwright.app.desk.AssessPosition;
 import org.cupwright.app.desk.DayQuestion;
 import org.cupwright.app.desk.Spot;
+import org.cupwright.holelocation.Judgement;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -42,6 +43,9 @@ final class AssessCommand implements Runnable {
             description = "Paces from the left (L) or right (R) edge, as seen from the fairway; with --on.")
     private String side;
 
+    @Mixin
+    private DrawingFiles files;
+
     AssessCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
@@ -53,10 +57,18 @@ final class AssessCommand implements Runnable {
         DayQuestion question = day.question(options);
         Optional<Spot> spot = spot();
         AssessPrint print = new AssessPrint(task);
+        if (files.collide()) {
+            throw new Arguments(spec).wrong("--svg, --png and --geojson each take a file of their own.", "");
+        }
         if (spot.isPresent()) {
-            print.position(new AssessPosition(task.folder(), clock).of(question, hole, spot.get()));
+            AssessPosition.Answer answer = new AssessPosition(task.folder(), clock).of(question, hole, spot.get());
+            Judgement judgement = answer.position().judgement();
+            files.write(answer.day(), answer.green(), Optional.of(judgement), task.texts());
+            print.position(answer);
         } else {
-            print.green(new AssessGreen(task.folder(), clock).of(question, hole));
+            AssessGreen.Answer answer = new AssessGreen(task.folder(), clock).of(question, hole);
+            files.write(answer.day(), answer.green(), Optional.empty(), task.texts());
+            print.green(answer);
         }
     }
 

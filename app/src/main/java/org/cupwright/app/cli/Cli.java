@@ -26,6 +26,7 @@ public final class Cli {
         line.addSubcommand(new RollCommand(surroundings));
         line.addSubcommand(new PlanCommand(surroundings));
         line.addSubcommand(new PublishCommand(surroundings));
+        line.addSubcommand(new SheetsCommand(surroundings));
         line.addSubcommand(new ExplainCommand(surroundings));
         line.addSubcommand(new TurfCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));

@@ -1,9 +1,13 @@
 package org.cupwright.app.cli;
 
 import java.nio.file.Path;
+import java.util.List;
+import org.cupwright.app.desk.DayPaper;
 import org.cupwright.app.desk.DayQuestion;
 import org.cupwright.app.desk.PlanDay;
+import org.cupwright.app.desk.PrepareSheets;
 import org.cupwright.app.desk.SetUpDemo;
+import org.cupwright.app.sheets.DayPaperFiles;
 import org.cupwright.democourse.DemoCourse;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -50,7 +54,19 @@ final class DemoCommand implements Runnable {
         PlanDay plan = new PlanDay(task.folder(), surroundings.clock(), Version.text());
         PlanDay.Answer answer =
                 plan.standing(question).orElseGet(() -> plan.plan(question, options.seed(), new ProgressLine(task)));
+        List<Path> papers = new DayPaperFiles(task.texts()).write(paper(answer, question, task), out);
         new PlanPrint(task).print(answer);
+        if (!options.json()) {
+            task.print("");
+            papers.forEach(file -> task.print(task.texts().say("sheets.written", file)));
+        }
+    }
+
+    /** A plan that stood already was not judged anew; its paper needs the greens all the same. */
+    private DayPaper paper(PlanDay.Answer answer, DayQuestion question, Task task) {
+        return answer.paper()
+                .orElseGet(() ->
+                        new PrepareSheets(task.folder(), surroundings.clock()).of(question, new ProgressLine(task)));
     }
 
     private DayQuestion question() {

@@ -2,7 +2,9 @@ package org.cupwright.app.desk;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.green.survey.items.GroundItems;
 import org.cupwright.holelocation.GreenJudgement;
@@ -21,26 +23,31 @@ public final class AssessGreen {
      * A green as it is on a day.
      *
      * @param day the day
-     * @param judgement the verdicts over the green
+     * @param green the verdicts over it and what lies on it
      * @param best up to five positions to begin with
      */
-    public record Answer(CourseDay day, GreenJudgement judgement, List<JudgedPosition> best) {}
+    public record Answer(CourseDay day, GreenOnDay green, List<JudgedPosition> best) {
+        public GreenJudgement judgement() {
+            return green.judgement();
+        }
+    }
 
     public Answer of(DayQuestion question, String holeId) {
         OneGreen one = OneGreen.of(folder, question, holeId, clock);
         Judging judging = one.judged();
-        return new Answer(one.day(), judging.green(), judging.best());
+        return new Answer(one.day(), one.onDay(judging), judging.best());
     }
 
     /** One green on one day, read from the folder. */
-    record OneGreen(CourseDay day, MeasuredGreen measured, GroundOnDay ground) {
+    record OneGreen(CourseDay day, MeasuredGreen measured, GroundOnDay ground, Optional<MapPoint> last) {
         static OneGreen of(DataFolder folder, DayQuestion question, String holeId, Clock clock) {
             return folder.read(stores -> {
                 CourseDay day = CourseDay.of(stores, question, clock);
                 Hole hole = CourseChoice.hole(day.course(), holeId);
                 GroundItems items = GroundFileReading.read(question.ground(), day.course());
-                GroundOnDay ground = DayGround.of(stores, day).on(hole, items);
-                return new OneGreen(day, MeasuredGreen.of(stores, day.course().id(), hole), ground);
+                DayGround before = DayGround.of(stores, day);
+                MeasuredGreen measured = MeasuredGreen.of(stores, day.course().id(), hole);
+                return new OneGreen(day, measured, before.on(hole, items), before.last(hole.id()));
             });
         }
 
@@ -50,6 +57,10 @@ public final class AssessGreen {
 
         Judging judged() {
             return Judging.of(measured.green(day.policy()), day, ground);
+        }
+
+        GreenOnDay onDay(Judging judging) {
+            return new GreenOnDay(judging.green(), ground, last);
         }
     }
 }

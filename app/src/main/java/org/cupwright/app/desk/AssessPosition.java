@@ -15,12 +15,17 @@ public final class AssessPosition {
         this.clock = clock;
     }
 
-    /** A position as it is on a day. */
-    public record Answer(CourseDay day, Hole hole, JudgedPosition position) {}
+    /** A position as it is on a day, and the green about it. */
+    public record Answer(CourseDay day, GreenOnDay green, JudgedPosition position) {
+        public Hole hole() {
+            return green.hole();
+        }
+    }
 
     public Answer of(DayQuestion question, String holeId, Spot spot) {
         OneGreen one = OneGreen.of(folder, question, holeId, clock);
         MapPoint point = SpotOnGreen.of(one.hole(), one.day().policy(), spot);
-        return new Answer(one.day(), one.hole(), one.judged().at(point));
+        Judging judging = one.judged();
+        return new Answer(one.day(), one.onDay(judging), judging.at(point));
     }
 }

@@ -1,18 +1,23 @@
 package org.cupwright.app.desk;
 
-/** The paper a sheet is printed on. */
+/** The paper a sheet is printed on, upright. */
 public enum PaperSize {
-    A4("210mm 297mm"),
-    LETTER("8.5in 11in");
+    A4(210, 297),
+    LETTER(215.9, 279.4);
 
-    private final String css;
+    private final double widthMillimetres;
+    private final double heightMillimetres;
 
-    PaperSize(String css) {
-        this.css = css;
+    PaperSize(double widthMillimetres, double heightMillimetres) {
+        this.widthMillimetres = widthMillimetres;
+        this.heightMillimetres = heightMillimetres;
     }
 
-    /** The size as style sheets write it. */
-    public String css() {
-        return css;
+    public double widthMillimetres() {
+        return widthMillimetres;
+    }
+
+    public double heightMillimetres() {
+        return heightMillimetres;
     }
 }

@@ -25,7 +25,9 @@ public final class PlanChoice {
                 Message.of("problem.noPlan", new Message.Day(day)),
                 Message.of("where.option", new Name("--date")),
                 day.toString(),
-                known.isEmpty() ? Message.of("try.planFirst") : Message.of("try.daysPlanned", new Name(days)));
+                known.isEmpty()
+                        ? Message.of("try.planFirst", new Name(day.toString()))
+                        : Message.of("try.daysPlanned", new Name(days), new Name(day.toString())));
     }
 
     /** The plan has no spot for a hole. */

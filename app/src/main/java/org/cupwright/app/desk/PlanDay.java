@@ -6,15 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.cupwright.app.desk.StoredHole.Other;
 import org.cupwright.app.desk.StoredPlan.Basis;
 import org.cupwright.app.desk.StoredPlan.State;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
-import org.cupwright.green.GroundOnDay;
-import org.cupwright.green.survey.items.GroundItems;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.policy.EnumNames;
@@ -40,35 +36,35 @@ public final class PlanDay {
         this.engineVersion = engineVersion;
     }
 
-    /** A stored plan and the day it is for. */
-    public record Answer(CourseDay day, StoredPlan plan) {}
-
-    /** One green of the day, read from the folder and not judged yet. */
-    private record Open(MeasuredGreen green, GroundOnDay ground) {}
-
-    /** What was read from the folder. */
-    private record Read(CourseDay day, List<Open> greens, DayGround before) {}
+    /**
+     * A stored plan.
+     *
+     * @param day the day it is for
+     * @param plan the plan
+     * @param paper what its paper is made from, greens judged; empty for a plan that stood already, as nothing was judged then
+     */
+    public record Answer(CourseDay day, StoredPlan plan, Optional<DayPaper> paper) {}
 
     public Answer plan(DayQuestion question, long seed, Progress progress) {
-        Read read = folder.read(stores -> read(stores, question));
-        Map<String, Judging> judged = judge(read, progress);
-        List<GreenCandidates> candidates = read.greens().stream()
+        GreensOfDay greens = folder.read(stores -> read(stores, question));
+        CourseDay day = greens.day();
+        Map<String, Judging> judged = greens.judge(progress);
+        List<GreenCandidates> candidates = day.course().holes().stream()
                 .parallel()
-                .map(open -> candidates(open.green().hole(), judged, read.before()))
+                .map(hole -> candidates(hole, judged, greens))
                 .toList();
-        DayRequest request = new DayRequest(
-                read.day().date(), candidates, sharedGreens(read.day().course()), false, seed);
-        DayPlan plan = new DayPlanner(read.day().policy()).plan(request);
-        StoredPlan stored = stored(read.day(), plan, judged);
+        DayRequest request = new DayRequest(day.date(), candidates, sharedGreens(day.course()), false, seed);
+        DayPlan plan = new DayPlanner(day.policy()).plan(request);
+        StoredPlan stored = stored(day, plan, judged);
         folder.write(stores -> stores.plans().add(stored));
-        return new Answer(read.day(), stored);
+        return new Answer(day, stored, Optional.of(DayPaper.planned(day, stored, greens.onDay(judged))));
     }
 
     /** The day's plan if it is published or done: it stands, and is not made anew. */
     public Optional<Answer> standing(DayQuestion question) {
         return folder.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, clock);
-            return standing(stores, day).map(plan -> new Answer(day, plan));
+            return standing(stores, day).map(plan -> new Answer(day, plan, Optional.empty()));
         });
     }
 
@@ -76,17 +72,10 @@ public final class PlanDay {
         return stores.plans().find(day.course().id(), day.date()).filter(plan -> plan.state() != State.DRAFT);
     }
 
-    private Read read(Stores stores, DayQuestion question) {
+    private GreensOfDay read(Stores stores, DayQuestion question) {
         CourseDay day = CourseDay.of(stores, question, clock);
         refuseToReplace(stores, day);
-        DayGround before = DayGround.of(stores, day);
-        GroundItems items = GroundFileReading.read(question.ground(), day.course());
-        List<Open> greens = new ArrayList<>();
-        for (Hole hole : day.course().holes()) {
-            MeasuredGreen green = MeasuredGreen.of(stores, day.course().id(), hole);
-            greens.add(new Open(green, before.on(hole, items)));
-        }
-        return new Read(day, greens, before);
+        return GreensOfDay.read(stores, day, question);
     }
 
     /** What was published stands until somebody withdraws it: the shop's sheet may hang already. */
@@ -98,18 +87,6 @@ public final class PlanDay {
                     day.date().toString(),
                     plan.state() == State.DONE ? Message.of("try.planDone") : Message.of("try.withdraw"));
         });
-    }
-
-    /** Greens are judged side by side: each takes up to a second. */
-    private static Map<String, Judging> judge(Read read, Progress progress) {
-        Map<String, Judging> judged = new ConcurrentHashMap<>();
-        AtomicInteger done = new AtomicInteger();
-        read.greens().stream().parallel().forEach(open -> {
-            String hole = open.green().hole().id();
-            judged.put(hole, Judging.of(open.green().green(read.day().policy()), read.day(), open.ground()));
-            progress.finished(hole, done.incrementAndGet(), read.greens().size());
-        });
-        return judged;
     }
 
     private static List<SharedGreen> sharedGreens(Course course) {
@@ -125,9 +102,9 @@ public final class PlanDay {
         return pairs;
     }
 
-    private static GreenCandidates candidates(Hole hole, Map<String, Judging> judged, DayGround before) {
+    private static GreenCandidates candidates(Hole hole, Map<String, Judging> judged, GreensOfDay greens) {
         return new GreenCandidates(
-                hole.id(), judged.get(hole.id()).candidates(), before.last(hole.id()), Wishes.none());
+                hole.id(), judged.get(hole.id()).candidates(), greens.last(hole.id()), Wishes.none());
     }
 
     private StoredPlan stored(CourseDay day, DayPlan plan, Map<String, Judging> judged) {

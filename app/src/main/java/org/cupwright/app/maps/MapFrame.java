@@ -8,9 +8,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * From the course's frame to the drawing: the line of play runs up the page, or north where no line of play is known.
+ * From the course's frame to the drawing and back: the line of play runs up the page, or north where no line of play is known.
  *
- * <p>Drawing units are millimetres on a sheet at the scale chosen so that the green and a margin fill the size asked for.
+ * <p>One scale for both directions, as large as the green and a margin about it allow.
  */
 public final class MapFrame {
     /** Ground shown beyond the green's edge, m: enough for the hazards that count. */
@@ -25,25 +25,45 @@ public final class MapFrame {
 
     /** A frame for a green, as large as fits into a size in drawing units. */
     public MapFrame(Hole hole, int width, int height) {
-        this.up = hole.lineOfPlay().map(LineOfPlay::atGreen).orElse(new Heading(0));
+        this(hole, width, height, 0);
+    }
+
+    /** The same with a strip along the foot of the drawing left free for writing. */
+    MapFrame(Hole hole, int width, int height, int foot) {
+        this.up = up(hole);
         this.width = width;
         this.height = height;
+        Envelope box = box(hole, up);
+        this.scale = Math.min(width / box.getWidth(), (height - foot) / box.getHeight());
+        this.right0 = box.centre().x - width / scale / 2;
+        this.up0 = box.centre().y + (height - foot) / scale / 2;
+    }
+
+    /** How much higher than wide a drawing must be that shows a green without waste. */
+    static double heightForWidth(Hole hole) {
+        Envelope box = box(hole, up(hole));
+        return box.getHeight() / box.getWidth();
+    }
+
+    private static Heading up(Hole hole) {
+        return hole.lineOfPlay().map(LineOfPlay::atGreen).orElse(new Heading(0));
+    }
+
+    private static Envelope box(Hole hole, Heading up) {
         Envelope box = new Envelope();
         for (Coordinate corner : hole.green().polygon().getCoordinates()) {
             MapPoint point = MapPoint.of(corner);
-            box.expandToInclude(right(point), ahead(point));
+            box.expandToInclude(right(point, up), ahead(point, up));
         }
         box.expandBy(MARGIN_METRES);
-        this.scale = Math.min(width / box.getWidth(), height / box.getHeight());
-        this.right0 = box.centre().x - width / scale / 2;
-        this.up0 = box.centre().y + height / scale / 2;
+        return box;
     }
 
-    private double right(MapPoint point) {
+    private static double right(MapPoint point, Heading up) {
         return point.east() * up.north() - point.north() * up.east();
     }
 
-    private double ahead(MapPoint point) {
+    private static double ahead(MapPoint point, Heading up) {
         return point.east() * up.east() + point.north() * up.north();
     }
 
@@ -61,11 +81,11 @@ public final class MapFrame {
     }
 
     public double x(MapPoint point) {
-        return (right(point) - right0) * scale;
+        return (right(point, up) - right0) * scale;
     }
 
     public double y(MapPoint point) {
-        return (up0 - ahead(point)) * scale;
+        return (up0 - ahead(point, up)) * scale;
     }
 
     /** The point of the ground shown at a place of the drawing. */

@@ -7,12 +7,9 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
-/** Path data of shapes, hatching and dots in the frame of a drawing. */
+/** Path data of shapes, hatching and patterns in the frame of a drawing. */
 final class Strokes {
-    /** Distance between hatching lines on the ground, m. */
-    private static final double HATCH_METRES = 0.8;
-
-    /** Step at which a hatching line looks at the ground, m. */
+    /** Step at which a hatching line looks at the ground, m: half the lattice's. */
     private static final double LOOK_METRES = 0.125;
 
     private final MapFrame frame;
@@ -55,11 +52,11 @@ final class Strokes {
         path.append(' ').append(Svg.number(frame.y(point)));
     }
 
-    /** Slanted lines over the ground that passes. */
-    String hatching(Predicate<MapPoint> ground) {
+    /** Slanted lines, so far apart on the drawing, over the ground that passes. */
+    String hatching(double gap, Predicate<MapPoint> ground) {
         StringBuilder path = new StringBuilder();
-        double gap = frame.length(HATCH_METRES) * Math.sqrt(2);
-        for (double start = gap / 2; start < frame.width() + frame.height(); start += gap) {
+        double along = gap * Math.sqrt(2);
+        for (double start = along / 2; start < frame.width() + frame.height(); start += along) {
             hatch(start, ground, path);
         }
         return path.toString();
@@ -69,25 +66,27 @@ final class Strokes {
     private void hatch(double start, Predicate<MapPoint> ground, StringBuilder path) {
         double step = frame.length(LOOK_METRES) / Math.sqrt(2);
         boolean drawing = false;
-        for (double down = 0; down <= frame.height() + step; down += step) {
-            double x = start - down;
-            boolean draw = x >= 0 && x <= frame.width() && ground.test(frame.ground(x, down));
+        double down = Math.max(0, start - frame.width());
+        double last = down;
+        for (; down <= Math.min(frame.height(), start); down += step) {
+            boolean draw = ground.test(frame.ground(start - down, down));
             if (draw != drawing) {
-                path.append(draw ? 'M' : 'L').append(Svg.number(x)).append(' ').append(Svg.number(down));
+                end(draw ? 'M' : 'L', start, draw ? down : last, path);
             }
             drawing = draw;
+            last = down;
         }
         if (drawing) {
-            path.append('L')
-                    .append(Svg.number(start - frame.height()))
-                    .append(' ')
-                    .append(frame.height());
+            end('L', start, last, path);
         }
     }
 
-    /** Calls for each point of a staggered pattern where the ground passes. */
-    void dots(double spacingMetres, Predicate<MapPoint> ground, DotDrawer drawer) {
-        double gap = frame.length(spacingMetres);
+    private static void end(char command, double start, double down, StringBuilder path) {
+        path.append(command).append(Svg.number(start - down)).append(' ').append(Svg.number(down));
+    }
+
+    /** Calls for each point of a staggered pattern, so far apart on the drawing, where the ground passes. */
+    void pattern(double gap, Predicate<MapPoint> ground, PointDrawer drawer) {
         int row = 0;
         for (double y = gap / 2; y < frame.height(); y += gap / 2) {
             for (double x = row % 2 == 0 ? 0 : gap / 2; x < frame.width(); x += gap) {
@@ -99,9 +98,9 @@ final class Strokes {
         }
     }
 
-    /** Draws one dot. */
+    /** Draws something at a point. */
     @FunctionalInterface
-    interface DotDrawer {
+    interface PointDrawer {
         void draw(double x, double y);
     }
 }

@@ -15,7 +15,7 @@ final class Svg {
                 .append(width)
                 .append(' ')
                 .append(height)
-                .append("\" role=\"img\"><title>")
+                .append("\" role=\"img\" font-family=\"'Open Sans', sans-serif\"><title>")
                 .append(escaped(title))
                 .append("</title>");
     }
@@ -42,13 +42,25 @@ final class Svg {
         return this;
     }
 
-    Svg text(double x, double y, String text) {
-        out.append("<text x=\"")
-                .append(number(x))
-                .append("\" y=\"")
-                .append(number(y))
-                .append("\">");
-        out.append(escaped(text)).append("</text>");
+    Svg box(double left, double top, double width, double height) {
+        out.append("<rect x=\"").append(number(left)).append("\" y=\"").append(number(top));
+        out.append("\" width=\"").append(number(width)).append("\" height=\"").append(number(height));
+        out.append("\"/>");
+        return this;
+    }
+
+    Svg text(Lettering lettering, double x, double y, String text) {
+        out.append("<text x=\"").append(number(x)).append("\" y=\"").append(number(y));
+        out.append("\" font-size=\"").append(number(lettering.size())).append('"');
+        if (lettering.letters() == OpenSans.SEMIBOLD) {
+            out.append(" font-weight=\"600\"");
+        }
+        if (lettering.anchor() != Lettering.Anchor.START) {
+            out.append(" text-anchor=\"")
+                    .append(lettering.anchor().name().toLowerCase(Locale.ROOT))
+                    .append('"');
+        }
+        out.append('>').append(escaped(text)).append("</text>");
         return this;
     }
 

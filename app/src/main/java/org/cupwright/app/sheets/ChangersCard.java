@@ -1,27 +1,19 @@
 package org.cupwright.app.sheets;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.cupwright.app.desk.PaperPolicy;
-import org.cupwright.app.maps.GreenMap;
+import java.util.function.Consumer;
+import org.cupwright.app.desk.PaperSize;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.green.Third;
-import org.cupwright.holelocation.RuleId;
-import org.cupwright.holelocation.Verdict;
-import org.cupwright.policy.EnumNames;
 
 /**
- * The changer's card: nine holes a side in round order, each with where, how far off is still good, yesterday's hole, a drawing and
- * room to write; then what to load and look at before leaving the shed. Folded once along the middle it goes into a pocket.
+ * The changer's card: a sheet printed on both sides and folded twice, so that it goes into a pocket. Quarter by quarter: what to
+ * load and look at before leaving the shed; three holes each in round order, with where, how far off is still good, yesterday's
+ * hole, a drawing and room to write; at last the hand work in short, and the cautions.
  */
 public final class ChangersCard {
-    private static final int HOLES_A_PAGE = 9;
-    private static final int DRAWING_WIDTH = 300;
-    private static final int DRAWING_HEIGHT = 260;
-    private static final List<String> TICKS = List.of(
-            "cutter", "mallet", "puller", "setter", "soil", "water", "rag", "knife", "ballMarkTool", "pipe", "flags");
-    private static final List<String> CAUTIONS =
-            List.of("blade", "play", "thunder", "frost", "spray", "heat", "alone", "local");
+    private static final int QUARTERS = 4;
+    private static final int HOLES_A_QUARTER = 3;
 
     private final Texts texts;
 
@@ -36,101 +28,69 @@ public final class ChangersCard {
 
     String xhtml(DaySheet day) {
         Page page = new Page(day, texts);
-        Xhtml out = page.start("card");
-        for (int from = 0; from < day.holes().size(); from += HOLES_A_PAGE) {
-            int to = Math.min(day.holes().size(), from + HOLES_A_PAGE);
-            out.open("div", "side");
-            page.heading(texts.say("sheet.card.title"), out);
-            out.open("table", "round");
-            for (SheetHole hole : day.holes().subList(from, to)) {
-                row(hole, day, out);
+        Xhtml out = page.start("card", "0");
+        List<Consumer<Xhtml>> quarters = quarters(day, page);
+        for (int from = 0; from < quarters.size(); from += QUARTERS) {
+            out.open("div", "side", size(page.paper(), 1));
+            for (int i = 0; i < QUARTERS; i++) {
+                out.open("div", "quarter", place(page.paper(), i));
+                quarters.get(from + i).accept(out);
+                out.close("div");
             }
-            out.close("table").close("div");
+            folds(page.paper(), out);
+            if (from + QUARTERS < quarters.size()) { // the last side has all cautions
+                out.element("div", "local", texts.say("sheet.localRules"));
+            }
+            out.close("div");
         }
-        out.open("div", "side");
-        page.heading(texts.say("sheet.card.before"), out);
-        load(day, out);
-        list("sheet.tick.", TICKS, "tick", out);
-        settings(day, out);
-        out.element("h2", "cautions", texts.say("sheet.caution.title"));
-        list("sheet.caution.", CAUTIONS, "caution", out);
-        out.close("div");
         return page.end(out);
     }
 
-    private void row(SheetHole hole, DaySheet day, Xhtml out) {
-        PlaceWords words = new PlaceWords(texts, day.paceMetres());
-        out.open("tr");
-        out.element("td", "hole", hole.hole());
-        out.open("td", "what");
-        out.element("div", "where", hole.place().map(words::area).orElse(hole.fallback()));
-        hole.place()
-                .ifPresent(place -> out.element(
-                        "div", "paces", texts.say("sheet.on", words.on(place)) + " · " + words.side(place)));
-        out.element("div", "within", words.within(hole.goodWithinMetres()));
-        out.close("td").open("td", "jobs");
-        hole.place()
-                .ifPresent(place -> out.element(
-                        "div", "flag", texts.say("sheet.flag", new Flags(texts, day.policy()).named(place.third()))));
-        out.element("div", "yesterday", yesterday(hole, words));
-        warnings(hole).ifPresent(warning -> out.element("div", "warning", warning));
-        out.element("div", "write", texts.say("sheet.card.cutAt"));
-        out.close("td").open("td", "drawing");
-        out.raw(new GreenMap(texts).draw(hole.drawing(), DRAWING_WIDTH, DRAWING_HEIGHT));
-        out.close("td").close("tr");
+    /** The quarters in reading order; those left over are room for notes. */
+    private List<Consumer<Xhtml>> quarters(DaySheet day, Page page) {
+        ShedQuarter shed = new ShedQuarter(day, texts);
+        List<Consumer<Xhtml>> quarters = new ArrayList<>();
+        quarters.add(out -> shed.before(page, out));
+        for (int from = 0; from < day.holes().size(); from += HOLES_A_QUARTER) {
+            List<SheetHole> holes =
+                    day.holes().subList(from, Math.min(day.holes().size(), from + HOLES_A_QUARTER));
+            quarters.add(out -> holes(holes, day, page, out));
+        }
+        while (quarters.size() % QUARTERS != QUARTERS - 1) {
+            quarters.add(out -> shed.notes(page, out));
+        }
+        quarters.add(out -> shed.handWork(page, out));
+        return quarters;
     }
 
-    private String yesterday(SheetHole hole, PlaceWords words) {
-        return hole.yesterday()
-                .map(place -> texts.say("sheet.card.plug", words.whole(place)))
-                .orElseGet(() -> texts.say("sheet.card.plugUnknown"));
+    private void holes(List<SheetHole> holes, DaySheet day, Page page, Xhtml out) {
+        page.heading(out);
+        CardHole card = new CardHole(day, texts);
+        double height = (page.paper().heightMillimetres() / 2 - CardHole.AROUND_MILLIMETRES) / HOLES_A_QUARTER;
+        holes.forEach(hole -> card.write(hole, height, out));
     }
 
-    private Optional<String> warnings(SheetHole hole) {
-        StringBuilder text = new StringBuilder();
-        if (hole.verdict() == Verdict.CAUTION) {
-            text.append(texts.say("sheet.care"));
-        }
-        for (RuleId rule : hole.setAside()) {
-            text.append(text.length() > 0 ? " · " : "");
-            text.append(texts.say("sheet.setAside", texts.say("rule." + rule.id())));
-        }
-        if (!hole.checked()) {
-            text.append(text.length() > 0 ? " · " : "").append(texts.say("sheet.slopeNotChecked"));
-        }
-        return text.length() == 0 ? Optional.empty() : Optional.of(text.toString());
+    private static String size(PaperSize paper, int parts) {
+        return "width: " + Page.millimetres(paper.widthMillimetres() / parts) + "; height: "
+                + Page.millimetres(paper.heightMillimetres() / parts - (parts == 1 ? 0.2 : 0)) + ";";
     }
 
-    private void load(DaySheet day, Xhtml out) {
-        Flags flags = new Flags(texts, day.policy());
-        StringBuilder load = new StringBuilder();
-        for (Third third : Third.values()) {
-            long count = day.holes().stream()
-                    .filter(hole ->
-                            hole.place().map(place -> place.third() == third).orElse(false))
-                    .count();
-            load.append(load.length() > 0 ? " · " : "")
-                    .append(count)
-                    .append(" × ")
-                    .append(flags.named(third));
-        }
-        out.element("p", "load", texts.say("sheet.card.load", load.toString()));
+    private static String place(PaperSize paper, int quarter) {
+        double left = quarter % 2 == 0 ? 0 : paper.widthMillimetres() / 2;
+        double top = quarter < 2 ? 0 : paper.heightMillimetres() / 2;
+        return size(paper, 2) + " left: " + Page.millimetres(left) + "; top: " + Page.millimetres(top) + ";";
     }
 
-    private void list(String prefix, List<String> keys, String cssClass, Xhtml out) {
-        out.open("ul", cssClass);
-        for (String key : keys) {
-            out.element("li", cssClass, texts.say(prefix + key));
-        }
-        out.close("ul");
-    }
-
-    private void settings(DaySheet day, Xhtml out) {
-        out.element("p", "note", texts.say("sheet.convention." + EnumNames.lowerCamel(day.convention())));
-        String rim = day.policy().get(PaperPolicy.WHITE_RIM) ? "sheet.card.whiteRim" : "sheet.card.plainRim";
-        out.element("p", "note", texts.say(rim));
-        String ring = day.policy().get(PaperPolicy.RING);
-        out.element(
-                "p", "note", ring.isBlank() ? texts.say("sheet.card.ringBlank") : texts.say("sheet.card.ring", ring));
+    /** Where to fold: dashed lines across the middle. */
+    private static void folds(PaperSize paper, Xhtml out) {
+        String middle = Page.millimetres(paper.widthMillimetres() / 2);
+        String half = Page.millimetres(paper.heightMillimetres() / 2);
+        out.open(
+                        "div",
+                        "fold down",
+                        "left: " + middle + "; height: " + Page.millimetres(paper.heightMillimetres()) + ";")
+                .close("div");
+        out.open("div", "fold across", "top: " + half + "; width: " + Page.millimetres(paper.widthMillimetres()) + ";")
+                .close("div");
     }
 }

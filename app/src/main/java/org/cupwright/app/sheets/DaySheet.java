@@ -3,8 +3,22 @@ package org.cupwright.app.sheets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.DayPaper;
+import org.cupwright.app.desk.GreenOnDay;
+import org.cupwright.app.desk.JudgedPosition;
+import org.cupwright.app.desk.StoredHole;
+import org.cupwright.app.maps.GreenDrawing;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.GreenFrame;
 import org.cupwright.green.OnConvention;
+import org.cupwright.green.PlaceOnGreen;
+import org.cupwright.green.PlacePolicy;
+import org.cupwright.green.RestsOn;
 import org.cupwright.policy.Policy;
+import org.cupwright.settingout.Directions;
+import org.cupwright.settingout.SettingOut;
 
 /**
  * A day's hole locations as paper needs them.
@@ -12,9 +26,7 @@ import org.cupwright.policy.Policy;
  * @param course the course's name
  * @param date the day
  * @param speedFeet the speed the day was judged at
- * @param convention from where "on" is measured
- * @param paceMetres how long a pace is
- * @param asCutAt the time as of which the holes are as they were cut; empty while the sheet is a plan
+ * @param asCutAt the time as of which the holes are as they were cut, {@code 06:40}; empty while the sheet is a plan
  * @param holes in round order
  * @param policy the course's settings
  */
@@ -22,12 +34,62 @@ public record DaySheet(
         String course,
         LocalDate date,
         double speedFeet,
-        OnConvention convention,
-        double paceMetres,
         Optional<String> asCutAt,
         List<SheetHole> holes,
         Policy policy) {
     public DaySheet {
         holes = List.copyOf(holes);
+    }
+
+    /** From where "on" is measured. */
+    OnConvention convention() {
+        return policy.get(PlacePolicy.ON_CONVENTION);
+    }
+
+    double paceMetres() {
+        return policy.get(PlacePolicy.PACE_METRES);
+    }
+
+    /** A day's sheet from its plan. */
+    public static DaySheet of(DayPaper paper) {
+        CourseDay day = paper.day();
+        List<SheetHole> holes = paper.greens().stream()
+                .map(green -> hole(green, paper.plan().find(green.hole().id()), day.policy()))
+                .toList();
+        return new DaySheet(
+                day.course().name(), day.date(), day.fastest().feet(), paper.asCutAt(), holes, day.policy());
+    }
+
+    private static SheetHole hole(GreenOnDay green, Optional<StoredHole> planned, Policy policy) {
+        Hole hole = green.hole();
+        GreenDrawing drawing = GreenDrawing.of(green.judgement(), green.ground());
+        Optional<MapPoint> spot =
+                planned.map(found -> found.position().judgement().position());
+        return new SheetHole(
+                hole.id(),
+                planned.map(found -> cut(hole, found.position(), policy)),
+                green.lastHole().flatMap(at -> place(hole, at, policy)),
+                drawing.withSpots(spot.stream().toList()));
+    }
+
+    private static SheetHole.Cut cut(Hole hole, JudgedPosition position, Policy policy) {
+        SettingOut settingOut = SettingOut.of(hole, policy);
+        MapPoint at = position.judgement().position();
+        Directions directions = position.goodWithinMetres().isPresent()
+                ? settingOut.directions(at, position.goodWithinMetres().getAsDouble(), Optional.empty())
+                : settingOut.directions(at);
+        return new SheetHole.Cut(
+                directions,
+                settingOut.leadToOnePlace(directions),
+                position.judgement().verdict(),
+                position.judgement().restsOn() != RestsOn.OUTLINE,
+                position.judgement().setAside());
+    }
+
+    /** Where an old hole is as the changer says it; one that lies off the green now has no such place. */
+    private static Optional<PlaceOnGreen> place(Hole hole, MapPoint at, Policy policy) {
+        return hole.green().contains(at)
+                ? GreenFrame.of(hole, policy.get(PlacePolicy.ON_CONVENTION)).map(frame -> frame.place(at))
+                : Optional.empty();
     }
 }

@@ -1,10 +1,13 @@
 package org.cupwright.app.sheets;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.cupwright.app.desk.PaperPolicy;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.Third;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Policy;
+import org.cupwright.settingout.PacedPlace;
 
 /** Which flag stands where, by the course's settings; a letter goes with every colour, for those who cannot tell colours apart. */
 final class Flags {
@@ -20,13 +23,42 @@ final class Flags {
         return texts.say("sheet.flagLetter." + EnumNames.lowerCamel(third));
     }
 
-    String named(Third third) {
-        String colour = policy.get(
+    /** The colour's name; empty where the course shows positions by something else. */
+    String colour(Third third) {
+        return policy.get(
                 switch (third) {
                     case FRONT -> PaperPolicy.FLAG_FRONT;
                     case MIDDLE -> PaperPolicy.FLAG_MIDDLE;
                     case BACK -> PaperPolicy.FLAG_BACK;
                 });
-        return colour.isBlank() ? letter(third) : letter(third) + " " + colour;
+    }
+
+    String named(Third third) {
+        return (letter(third) + " " + colour(third)).strip();
+    }
+
+    /** How many of which flag a round takes, {@code 6 × F red}; holes without a line of play are counted apart. */
+    List<String> load(DaySheet day) {
+        List<String> load = new ArrayList<>();
+        long cut = day.holes().stream().filter(hole -> hole.cut().isPresent()).count();
+        long told = 0;
+        for (Third third : Third.values()) {
+            long count =
+                    day.holes().stream().filter(hole -> stands(hole, third)).count();
+            load.add(texts.say("sheet.card.flags", count, named(third)));
+            told += count;
+        }
+        if (told < cut) {
+            load.add(texts.say("sheet.card.flagsOpen", cut - told));
+        }
+        return load;
+    }
+
+    private static boolean stands(SheetHole hole, Third third) {
+        return hole.cut()
+                .flatMap(cut -> cut.directions().place())
+                .map(PacedPlace::third)
+                .filter(third::equals)
+                .isPresent();
     }
 }

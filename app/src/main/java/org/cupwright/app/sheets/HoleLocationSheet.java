@@ -2,11 +2,20 @@ package org.cupwright.app.sheets;
 
 import java.util.List;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.policy.EnumNames;
+import org.cupwright.settingout.PacedPlace;
 
-/** The day's hole locations for golf shop and players: one page, words first, then paces. */
+/**
+ * The day's hole locations for golf shop and players: one line a hole, words first, then paces; the flag's letter stands beside
+ * its colour's name.
+ */
 public final class HoleLocationSheet {
+    /** So many holes stand on one page, as large as its height allows; of more rows the last go to a second page. */
+    private static final int ON_A_PAGE = 18;
+
+    /** Of a page's height, what goes to margins, heading and notes. */
+    private static final double AROUND_MILLIMETRES = 90;
+
     private final Texts texts;
 
     public HoleLocationSheet(Texts texts) {
@@ -20,53 +29,58 @@ public final class HoleLocationSheet {
 
     String xhtml(DaySheet day) {
         Page page = new Page(day, texts);
-        Xhtml out = page.start("locations");
-        page.heading(texts.say("sheet.locations.title"), out);
-        String state =
-                day.asCutAt().map(time -> texts.say("sheet.asCutAt", time)).orElseGet(() -> texts.say("sheet.planned"));
-        out.element("p", "state", state + " · " + texts.say("sheet.greenSpeed", texts.number(day.speedFeet(), 1)));
-        int half = day.holes().size() > 9
-                ? (day.holes().size() + 1) / 2
-                : day.holes().size();
-        out.open("table", "columns").open("tr");
-        column(day.holes().subList(0, half), day, out);
-        if (half < day.holes().size()) {
-            column(day.holes().subList(half, day.holes().size()), day, out);
+        Xhtml out = page.start("locations", "13mm 16mm 11mm 16mm");
+        page.heading(out);
+        out.element("h1", "title", texts.say("sheet.locations.title"));
+        out.open("p", "state").element("span", "state", state(day)).text(" · ");
+        out.text(page.speed()).close("p");
+        out.open("table", "holes").open("thead").open("tr");
+        for (String key : List.of("hole", "where", "paces", "flag")) {
+            out.element("th", key, texts.say("sheet.head." + key));
         }
-        out.close("tr").close("table");
+        out.close("tr").close("thead").open("tbody");
+        String height = Page.millimetres((page.paper().heightMillimetres() - AROUND_MILLIMETRES) / ON_A_PAGE);
+        day.holes().forEach(hole -> row(hole, height, day, out));
+        out.close("tbody").close("table");
         notes(day, out);
         return page.end(out);
     }
 
-    private void column(List<SheetHole> holes, DaySheet day, Xhtml out) {
+    private String state(DaySheet day) {
+        return day.asCutAt().map(time -> texts.say("sheet.asCutAt", time)).orElseGet(() -> texts.say("sheet.planned"));
+    }
+
+    private void row(SheetHole hole, String height, DaySheet day, Xhtml out) {
         PlaceWords words = new PlaceWords(texts, day.paceMetres());
+        out.open("tr");
+        out.open("td", "hole", "height: " + height + ";").text(hole.hole()).close("td");
+        out.element(
+                "td",
+                "where",
+                hole.cut().map(cut -> words.area(cut.directions())).orElseGet(() -> texts.say("sheet.noHole")));
+        out.open("td", "paces");
+        hole.cut().flatMap(cut -> cut.directions().place()).ifPresent(place -> paces(place, words, out));
+        out.close("td").open("td", "flag");
+        hole.cut().flatMap(cut -> cut.directions().place()).ifPresent(place -> flag(place, day, out));
+        out.close("td").close("tr");
+    }
+
+    private static void paces(PacedPlace place, PlaceWords words, Xhtml out) {
+        out.text(words.paces(place.metres()));
+        words.fromBack(place).ifPresent(back -> out.element("span", "back", "(" + back + ")"));
+    }
+
+    private void flag(PacedPlace place, DaySheet day, Xhtml out) {
         Flags flags = new Flags(texts, day.policy());
-        out.open("td", "column").open("table", "holes");
-        out.open("tr", "head");
-        for (String key : List.of("hole", "where", "paces", "flag")) {
-            out.element("th", key, texts.say("sheet.head." + key));
-        }
-        out.close("tr");
-        for (SheetHole hole : holes) {
-            out.open("tr");
-            out.element("td", "hole", hole.hole());
-            if (hole.place().isPresent()) {
-                PlaceOnGreen place = hole.place().get();
-                out.element("td", "where", words.area(place));
-                out.element("td", "paces", texts.say("sheet.on", words.on(place)) + " · " + words.side(place));
-                out.element("td", "flag", flags.named(place.third()));
-            } else {
-                out.element("td", "where", hole.fallback())
-                        .element("td", "paces", "")
-                        .element("td", "flag", "");
-            }
-            out.close("tr");
-        }
-        out.close("table").close("td");
+        out.element("span", "letter", flags.letter(place.third())).text(" " + flags.colour(place.third()));
     }
 
     private void notes(DaySheet day, Xhtml out) {
         out.element("p", "note", texts.say("sheet.convention." + EnumNames.lowerCamel(day.convention())));
-        out.element("p", "note", texts.say("sheet.pace", texts.number(day.paceMetres(), 3)));
+        out.element(
+                "p",
+                "note",
+                texts.say("sheet.pace", texts.number(day.paceMetres(), 3)) + " " + texts.say("sheet.letters"));
+        out.element("p", "note", texts.say("sheet.localRules"));
     }
 }

@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import org.cupwright.app.desk.PaperPolicy;
+import org.cupwright.app.desk.PaperSize;
 import org.cupwright.app.texts.Texts;
 
-/** What all paper has in common: size, style, heading, foot. */
+/** What all paper has in common: size, style, heading. */
 final class Page {
     private final DaySheet day;
     private final Texts texts;
@@ -17,27 +19,42 @@ final class Page {
         this.texts = texts;
     }
 
-    Xhtml start(String kind) {
+    PaperSize paper() {
+        return day.policy().get(PaperPolicy.PAPER);
+    }
+
+    /** The beginning of a document; the margin is that of every page. */
+    Xhtml start(String kind, String margin) {
         Xhtml out = new Xhtml();
         out.raw("<html xmlns=\"http://www.w3.org/1999/xhtml\"><head><title>")
                 .text(day.course())
-                .raw("</title><style>@page { size: "
-                        + day.policy().get(PaperPolicy.PAPER).css() + "; }")
+                .raw("</title><style>@page { size: " + millimetres(paper().widthMillimetres()) + " "
+                        + millimetres(paper().heightMillimetres()) + "; margin: " + margin + "; }")
                 .raw(style())
                 .raw("</style></head>");
         return out.open("body", kind);
     }
 
-    void heading(String title, Xhtml out) {
+    /** The speed that was judged for. */
+    String speed() {
+        double feet = day.speedFeet();
+        return texts.say("sheet.greenSpeed", texts.number(feet, feet == Math.rint(feet) ? 0 : 1));
+    }
+
+    /** Course and day. */
+    void heading(Xhtml out) {
         out.open("div", "heading");
-        out.element("span", "course", day.course());
         out.element("span", "day", texts.day(day.date()));
+        out.element("span", "course", day.course());
         out.close("div");
-        out.element("h1", "title", title);
     }
 
     String end(Xhtml out) {
         return out.close("body").close("html").toString();
+    }
+
+    static String millimetres(double length) {
+        return String.format(Locale.ROOT, "%.2fmm", length);
     }
 
     private static String style() {

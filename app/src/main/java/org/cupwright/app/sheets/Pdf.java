@@ -1,11 +1,13 @@
 package org.cupwright.app.sheets;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -13,6 +15,7 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.cupwright.app.maps.OpenSans;
 
 /**
  * Turns XHTML into a PDF with embedded fonts.
@@ -20,20 +23,21 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
  * <p>The same markup gives the same bytes: the dates inside are the sheet's day, and the document's id follows from the markup.
  */
 final class Pdf {
-    private static final String FAMILY = "Open Sans";
-    private static final int REGULAR = 400;
-    private static final int SEMIBOLD = 600;
-    private static final int BOLD = 700;
+    static {
+        XRLog.setLoggingEnabled(
+                false); // its remarks are about markup, which is ours; standard error belongs to the command
+    }
 
     private Pdf() {}
 
     static byte[] of(String xhtml, String title, LocalDate day) {
         PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.useFastMode();
+        builder.usePdfAConformance(
+                PdfAConformance.PDFA_2_U); // or it looks for the machine's fonts, to have some to fall back on
         builder.useSVGDrawer(new BatikSVGDrawer());
-        font(builder, "OpenSans-Regular.ttf", REGULAR);
-        font(builder, "OpenSans-Semibold.ttf", SEMIBOLD);
-        font(builder, "OpenSans-Bold.ttf", BOLD);
+        for (OpenSans font : OpenSans.values()) {
+            builder.useFont(font::stream, OpenSans.FAMILY, font.weight(), FontStyle.NORMAL, true);
+        }
         builder.withHtmlContent(xhtml, null);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
@@ -41,6 +45,8 @@ final class Pdf {
             renderer.createPDFWithoutClosing();
             PDDocument document = renderer.getPdfDocument();
             document.setDocumentInformation(information(title, day));
+            document.getDocumentCatalog()
+                    .setMetadata(null); // holds the time of now, and a claim to a standard that nobody checks
             document.setDocumentId((long) xhtml.hashCode());
             document.save(bytes);
         } catch (IOException failure) {
@@ -57,17 +63,5 @@ final class Pdf {
         information.setCreationDate(midnight);
         information.setModificationDate(midnight);
         return information;
-    }
-
-    private static void font(PdfRendererBuilder builder, String file, int weight) {
-        builder.useFont(() -> stream(file), FAMILY, weight, PdfRendererBuilder.FontStyle.NORMAL, true);
-    }
-
-    private static InputStream stream(String file) {
-        InputStream font = Pdf.class.getResourceAsStream("fonts/" + file);
-        if (font == null) {
-            throw new IllegalStateException("the font " + file + " is missing from the program");
-        }
-        return font;
     }
 }

@@ -1,9 +1,15 @@
 package org.cupwright.app.sheets;
 
+import java.util.Optional;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.green.End;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.Side;
 import org.cupwright.policy.EnumNames;
+import org.cupwright.settingout.Directions;
+import org.cupwright.settingout.FromMark;
+import org.cupwright.settingout.Leeway;
+import org.cupwright.settingout.PacedPlace;
 import org.cupwright.units.Paces;
 
 /** Where a hole is, as it is read on paper: the words, then paces on and from the side. */
@@ -16,30 +22,60 @@ final class PlaceWords {
         this.paceMetres = paceMetres;
     }
 
-    /** {@code back left}. */
+    /** {@code back left}; on a green without a line of play the coordinates, as they are all there is. */
+    String area(Directions directions) {
+        return directions
+                .place()
+                .map(place -> area(place.metres()))
+                .orElseGet(() -> texts.say(
+                        "place.coordinates",
+                        texts.coordinate(directions.at().east()),
+                        texts.coordinate(directions.at().north())));
+    }
+
     String area(PlaceOnGreen place) {
         return texts.say("area." + EnumNames.lowerCamel(place.third()) + "." + EnumNames.lowerCamel(place.lateral()));
     }
 
-    /** {@code 22}: paces on, in halves. */
-    String on(PlaceOnGreen place) {
-        return halves(place.onMetres());
+    /** {@code 22 on · 5 from left}. */
+    String paces(PlaceOnGreen place) {
+        return on(place) + " · " + side(place);
     }
 
-    /** {@code 5 from left}. */
+    String on(PlaceOnGreen place) {
+        return texts.say("sheet.on", halves(place.onMetres()));
+    }
+
     String side(PlaceOnGreen place) {
         String key = place.side() == Side.LEFT ? "sheet.fromLeft" : "sheet.fromRight";
         return texts.say(key, halves(place.sideMetres()));
     }
 
-    String whole(PlaceOnGreen place) {
-        return area(place) + " · " + texts.say("sheet.on", on(place)) + " · " + side(place);
+    /** {@code 4½ from the back}, where the back is nearer. */
+    Optional<String> fromBack(PacedPlace place) {
+        return place.nearerEnd() == End.BACK
+                ? Optional.of(texts.say("sheet.fromBack", texts.halves(place.fromBackPaces())))
+                : Optional.empty();
     }
 
-    /** Half paces, rounded down: how far off is still good. */
-    String within(double metres) {
-        double halves = Math.floor(2 * metres / paceMetres) / 2;
-        return halves < 0.5 ? texts.say("sheet.exactly") : texts.say("sheet.within", texts.halves(halves));
+    String whole(PlaceOnGreen place) {
+        return area(place) + " · " + paces(place);
+    }
+
+    /** How far off is still good. */
+    String within(Leeway leeway) {
+        return leeway.goodWithinPaces() < 0.5
+                ? texts.say("sheet.exactly")
+                : texts.say("sheet.within", texts.paces(leeway.goodWithinPaces()));
+    }
+
+    /** {@code 12½ paces from head 7-3 towards head 7-1}. */
+    String fromMark(FromMark way) {
+        String paces = texts.paces(way.paces());
+        return way.towards()
+                .map(towards ->
+                        texts.say("sheet.fromMarkTowards", paces, way.mark().name(), towards.name()))
+                .orElseGet(() -> texts.say("sheet.fromMark", paces, way.mark().name()));
     }
 
     private String halves(double metres) {

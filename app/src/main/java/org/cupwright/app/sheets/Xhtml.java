@@ -14,6 +14,12 @@ final class Xhtml {
         return this;
     }
 
+    Xhtml open(String tag, String cssClass, String style) {
+        out.append('<').append(tag).append(" class=\"").append(cssClass);
+        out.append("\" style=\"").append(style).append("\">");
+        return this;
+    }
+
     Xhtml close(String tag) {
         out.append("</").append(tag).append('>');
         return this;
@@ -26,6 +32,16 @@ final class Xhtml {
 
     Xhtml element(String tag, String cssClass, String text) {
         return open(tag, cssClass).text(text).close(tag);
+    }
+
+    /** A box to be ticked, and what it stands for. */
+    Xhtml box(String text) {
+        return raw("<span class=\"box\"></span>").element("span", "boxed", text);
+    }
+
+    /** A line to write on. */
+    Xhtml line(String cssClass) {
+        return raw("<span class=\"line " + cssClass + "\"></span>");
     }
 
     /** Markup that is well formed already. */

@@ -112,6 +112,15 @@ class JsonShapesTest {
     }
 
     @Test
+    void sheetsKeepTheirShape() throws IOException {
+        assertThat(cupwright.run("plan", "--date", "2026-06-22").status()).isZero();
+        Path out = files.resolve("paper");
+        JsonNode node = checked("sheets", cupwright.run("sheets", "--date", "2026-06-22", "--out", out, "--json"));
+        assertThat(node.path("state").asString()).isEqualTo("draft");
+        assertThat(Path.of(node.path("files").path(1).asString())).isRegularFile();
+    }
+
+    @Test
     void publishAndTurfKeepTheirShapes() throws IOException {
         cupwright.run("plan", "--date", "2026-05-01");
         JsonNode published = checked("publish", cupwright.run("publish", "--date", "2026-05-01", "--json"));

@@ -3,10 +3,15 @@ package org.cupwright.app.maps;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.StringReader;
+import java.util.ArrayList;
 import java.util.List;
+import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.xpath.XPath;
+import javax.xml.xpath.XPathConstants;
 import javax.xml.xpath.XPathFactory;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
@@ -14,7 +19,10 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Envelope;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 class GreenMapTest {
@@ -24,6 +32,22 @@ class GreenMapTest {
     private final Hole hole = demo.course().find("2").orElseThrow();
     private final Texts texts = Texts.find("en", UnitSystem.METRIC, 0.914).orElseThrow();
     private final MapPoint middle = hole.green().centroid();
+
+    private GreenDrawing full() {
+        List<OldHoleOnMap> old = new ArrayList<>();
+        List<SlopeOnMap> slopes = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            old.add(new OldHoleOnMap(new MapPoint(middle.east() + 0.7 * i - 4, middle.north() + i % 3), i + 1));
+            slopes.add(new SlopeOnMap(new MapPoint(middle.east() - 4 + i, middle.north() + 2 - i % 4), 1.5 + i));
+        }
+        return GreenDrawing.of(hole)
+                .withTitle("Green 2, invented & <made>")
+                .withSurface(demo.trueSurface("2"))
+                .withGround(at -> at.east() < middle.east(), at -> at.north() < middle.north())
+                .withOldHoles(old)
+                .withSlopes(slopes)
+                .withSpots(List.of(middle));
+    }
 
     @Test
     void placesAreWhereTheyAreOnTheGround() {
@@ -39,7 +63,7 @@ class GreenMapTest {
     @Test
     void drawsTheSpotWhereItIs() throws Exception {
         MapFrame frame = new MapFrame(hole, SIZE, SIZE);
-        Document svg = parsed(GreenDrawing.of(hole).withSpots(List.of(middle)));
+        Document svg = parsed(card(GreenDrawing.of(hole).withSpots(List.of(middle))));
 
         assertThat(number(svg, "//*[@class='spot']/*/@cx")).isCloseTo(frame.x(middle), within(0.001));
         assertThat(number(svg, "//*[@class='spot']/*/@cy")).isCloseTo(frame.y(middle), within(0.001));
@@ -47,26 +71,108 @@ class GreenMapTest {
 
     @Test
     void drawsContourLinesOfASurveyedGreenOnly() throws Exception {
-        Document without = parsed(GreenDrawing.of(hole));
-        Document with = parsed(GreenDrawing.of(hole).withSurface(demo.trueSurface("2")));
+        Document without = parsed(card(GreenDrawing.of(hole)));
+        Document with = parsed(card(GreenDrawing.of(hole).withSurface(demo.trueSurface("2"))));
 
-        assertThat(number(without, "count(//*[@class='contour']/*)")).isZero();
+        assertThat(number(without, "count(//*[starts-with(@class,'contour')]/*)"))
+                .isZero();
         assertThat(number(with, "count(//*[@class='contour']/*)")).isGreaterThan(5);
+        assertThat(number(with, "count(//*[@class='contour fifth']/*)")).isGreaterThan(1);
     }
 
     @Test
     void hatchesAndDotsOnlyTheGroundThatIsSo() throws Exception {
-        Document clear = parsed(GreenDrawing.of(hole));
-        Document half = parsed(
-                GreenDrawing.of(hole).withGround(at -> at.east() < middle.east(), at -> at.north() < middle.north()));
+        Document clear = parsed(card(GreenDrawing.of(hole)));
+        Document half = parsed(card(
+                GreenDrawing.of(hole).withGround(at -> at.east() < middle.east(), at -> at.north() < middle.north())));
 
         assertThat(text(clear, "//*[@class='not-to-cut']/*/@d")).isEmpty();
         assertThat(text(half, "//*[@class='not-to-cut']/*/@d")).startsWith("M");
         assertThat(number(half, "count(//*[@class='resting']/*)")).isGreaterThan(20);
+        MapFrame frame = new MapFrame(hole, SIZE, SIZE);
+        String[] corners =
+                text(half, "//*[@class='not-to-cut']/*/@d").substring(1).split("[ML]", -1);
+        assertThat(corners).hasSizeGreaterThan(20).allSatisfy(corner -> {
+            String[] xy = corner.split(" ", -1);
+            MapPoint at = frame.ground(Double.parseDouble(xy[0]), Double.parseDouble(xy[1]));
+            assertThat(at.east()).isLessThan(middle.east());
+            assertThat(hole.green().contains(at)).isTrue();
+        });
     }
 
-    private Document parsed(GreenDrawing drawing) throws Exception {
-        String svg = new GreenMap(texts).draw(drawing, SIZE, SIZE);
+    @Test
+    void everyHatchingLineHasTwoEnds() throws Exception {
+        String path = text(parsed(card(full())), "//*[@class='not-to-cut']/*/@d");
+        assertThat(path).matches("(M[-0-9. ]+L[-0-9. ]+)+");
+    }
+
+    @Test
+    void labelsOfThePictureKeepClearOfEachOther() throws Exception {
+        Document svg = parsed(new GreenMap(texts).picture(full()));
+        NodeList boxes = (NodeList) path().evaluate("//*[@class='clear']/*", svg, XPathConstants.NODESET);
+        assertThat(boxes.getLength()).isGreaterThan(15);
+        List<Envelope> taken = new ArrayList<>();
+        for (int i = 0; i < boxes.getLength(); i++) {
+            Envelope box = box((Element) boxes.item(i));
+            assertThat(taken).noneMatch(box::intersects);
+            taken.add(box);
+        }
+    }
+
+    private static Envelope box(Element rect) {
+        double x = Double.parseDouble(rect.getAttribute("x"));
+        double y = Double.parseDouble(rect.getAttribute("y"));
+        return new Envelope(
+                x,
+                x + Double.parseDouble(rect.getAttribute("width")),
+                y,
+                y + Double.parseDouble(rect.getAttribute("height")));
+    }
+
+    @Test
+    void thePictureSaysWhatItsSignsMean() throws Exception {
+        Document svg = parsed(new GreenMap(texts).picture(full()));
+        String key = text(svg, "string(//*[@class='key'])");
+        assertThat(key)
+                .contains("hatched")
+                .contains("dotted")
+                .contains("slope in %")
+                .contains("5 cm");
+        assertThat(text(svg, "string(//*[@class='title'])")).isEqualTo("Green 2, invented & <made>");
+        assertThat(key).doesNotContain("map.key");
+    }
+
+    @Test
+    void thePngIsTheSameDrawingAndAlwaysTheSameBytes() throws Exception {
+        String svg = new GreenMap(texts).picture(full());
+        assertThat(new GreenMap(texts).picture(full())).isEqualTo(svg);
+        byte[] png = Png.of(svg, 500);
+        assertThat(Png.of(svg, 500)).isEqualTo(png);
+
+        BufferedImage picture = ImageIO.read(new ByteArrayInputStream(png));
+        Document document = parsed(svg);
+        double scale = 500.0 / GreenMap.PICTURE_WIDTH;
+        int x = (int) (scale * number(document, "//*[@class='spot']/*/@cx"));
+        int y = (int) (scale * number(document, "//*[@class='spot']/*/@cy"));
+        assertThat(picture.getWidth()).isEqualTo(500);
+        assertThat(picture.getRGB(x, y)).as("the spot's colour").isEqualTo(0xffa4431d);
+        assertThat(picture.getRGB(0, 0)).as("white about it").isEqualTo(0xffffffff);
+    }
+
+    @Test
+    void outlinedLettersStandWhereTheTextStood() throws Exception {
+        String svg = new GreenMap(texts).picture(full());
+        Document outlined = parsed(OutlinedText.of(svg));
+        assertThat(number(outlined, "count(//*[local-name()='text'])")).isZero();
+        assertThat(number(outlined, "count(//*[@class='letters'])"))
+                .isEqualTo(number(parsed(svg), "count(//*[local-name()='text'])"));
+    }
+
+    private String card(GreenDrawing drawing) {
+        return new GreenMap(texts).card(drawing, SIZE, SIZE);
+    }
+
+    private static Document parsed(String svg) throws Exception {
         return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
     }
 
@@ -75,7 +181,10 @@ class GreenMapTest {
     }
 
     private static String text(Document svg, String path) throws Exception {
-        XPath xpath = XPathFactory.newInstance().newXPath();
-        return xpath.evaluate(path, svg);
+        return path().evaluate(path, svg);
+    }
+
+    private static XPath path() {
+        return XPathFactory.newInstance().newXPath();
     }
 }

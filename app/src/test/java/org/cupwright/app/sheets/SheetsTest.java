@@ -2,90 +2,161 @@ package org.cupwright.app.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
-import org.cupwright.app.maps.GreenDrawing;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.cupwright.app.desk.PaperPolicy;
+import org.cupwright.app.desk.PaperSize;
+import org.cupwright.app.sheets.PaperText.Letter;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.course.Hole;
-import org.cupwright.course.MapPoint;
-import org.cupwright.democourse.DemoCourse;
-import org.cupwright.green.GreenFrame;
-import org.cupwright.green.OnConvention;
-import org.cupwright.green.PlaceOnGreen;
-import org.cupwright.holelocation.RuleId;
-import org.cupwright.holelocation.Verdict;
-import org.cupwright.policy.Policy;
+import org.cupwright.settingout.PacedPlace;
 import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class SheetsTest {
-    private final DemoCourse demo = new DemoCourse(1);
+    /** Office printers leave about 4 mm unprinted: recalled. */
+    private static final double PRINTABLE_MILLIMETRES = 4;
+
     private final Texts texts = Texts.find("en", UnitSystem.METRIC, 0.914).orElseThrow();
 
-    @Test
-    void theSheetNamesEveryHoleWithWordsAndPaces() throws IOException {
-        DaySheet day = day();
-        String text = text(new HoleLocationSheet(texts).pdf(day));
+    private byte[] sheet(PaperSize paper) {
+        return new HoleLocationSheet(texts).pdf(MadeDay.on(paper));
+    }
+
+    private byte[] card(PaperSize paper) {
+        return new ChangersCard(texts).pdf(MadeDay.on(paper));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theSheetNamesEveryHoleWithWordsPacesAndFlag(PaperSize paper) throws IOException {
+        DaySheet day = MadeDay.on(paper);
+        List<String> lines = PaperText.lines(sheet(paper));
         PlaceWords words = new PlaceWords(texts, day.paceMetres());
+        Flags flags = new Flags(texts, day.policy());
 
         for (SheetHole hole : day.holes()) {
-            PlaceOnGreen place = hole.place().orElseThrow();
-            assertThat(text).contains(words.area(place)).contains(words.on(place) + " on · " + words.side(place));
+            PacedPlace place = hole.cut().orElseThrow().directions().place().orElseThrow();
+            String row = hole.hole() + " " + words.area(place.metres()) + " " + words.paces(place.metres());
+            assertThat(lines).anyMatch(line -> line.startsWith(row) && line.endsWith(flags.named(place.third())));
         }
-        assertThat(text).contains("Planned").contains("Wrenfold Moor (invented)");
+        assertThat(PaperText.words(sheet(paper))).contains("Planned").contains("Wrenfold Moor (invented)");
     }
 
     @Test
-    void theCardSaysWhatIsSetAsideAndWhatToLoad() throws IOException {
-        String text = text(new ChangersCard(texts).pdf(day()));
+    void theCardSaysWhatIsOutOfTheUsual() throws IOException {
+        String text = PaperText.words(card(PaperSize.A4));
 
-        assertThat(text).contains("set aside today: slope").contains("Flags to load: ");
+        assertThat(text).contains("set aside today: slope").contains("use with care");
+        assertThat(text).contains("Flags to load").contains("slope not checked");
+        assertThat(text).contains("The paces fit more than one place: ").contains("from head 10-");
         assertThat(text).contains("wait 30 minutes after the last").contains("good within 1½ paces");
+        assertThat(text).contains("Wrenfold Moor (invented)").contains("Something odd? Ring:");
+    }
+
+    @Test
+    void theCoursesOwnAnswersStandOnTheCard() throws IOException {
+        DaySheet day = MadeDay.on(PaperSize.A4);
+        DaySheet own = new DaySheet(
+                day.course(),
+                day.date(),
+                day.speedFeet(),
+                Optional.of("06:40"),
+                day.holes(),
+                day.policy()
+                        .with(PaperPolicy.TICK_LIST, "long board, chalk")
+                        .with(PaperPolicy.RING, "the shed, 12 34")
+                        .with(PaperPolicy.FLAG_BACK, ""));
+        String text = PaperText.words(new ChangersCard(texts).pdf(own));
+
+        assertThat(text).contains("long board").contains("chalk").doesNotContain("cup puller");
+        assertThat(text)
+                .contains("Ring the shed, 12 34.")
+                .contains("As cut at 06:40")
+                .doesNotContain("B blue");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void eighteenHolesTakeOnePageAndOneSheetOfPaper(PaperSize paper) throws IOException {
+        for (byte[] pdf : List.of(sheet(paper), card(paper))) {
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                assertThat(document.getNumberOfPages()).isEqualTo(pdf.length == sheet(paper).length ? 1 : 2);
+                for (PDPage page : document.getPages()) {
+                    assertThat(page.getMediaBox().getWidth() * 25.4 / 72)
+                            .isCloseTo((float) paper.widthMillimetres(), org.assertj.core.data.Offset.offset(0.2));
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everyLetterIsOnThePaperAndClearOfTheOthers(PaperSize paper) throws IOException {
+        for (byte[] pdf : List.of(sheet(paper), card(paper))) {
+            List<Letter> letters = PaperText.letters(pdf);
+            assertThat(letters).hasSizeGreaterThan(500);
+            Rectangle2D printable = new Rectangle2D.Double(
+                    PRINTABLE_MILLIMETRES,
+                    PRINTABLE_MILLIMETRES,
+                    paper.widthMillimetres() - 2 * PRINTABLE_MILLIMETRES,
+                    paper.heightMillimetres() - 2 * PRINTABLE_MILLIMETRES);
+            assertThat(letters).allMatch(letter -> printable.contains(letter.box()), "within the printable paper");
+            for (int i = 0; i < letters.size(); i++) {
+                Letter one = letters.get(i);
+                assertThat(letters.subList(i + 1, letters.size()))
+                        .noneMatch(other -> other.page() == one.page() && overlap(one.box(), other.box()));
+            }
+        }
+    }
+
+    /** Neighbouring letters may touch. */
+    private static boolean overlap(Rectangle2D one, Rectangle2D other) {
+        Rectangle2D common = one.createIntersection(other);
+        return common.getWidth() > 0.35 && common.getHeight() > 0.35;
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void nothingIsWrittenAcrossAFold(PaperSize paper) throws IOException {
+        double down = paper.widthMillimetres() / 2;
+        double across = paper.heightMillimetres() / 2;
+        for (Letter letter : PaperText.letters(card(paper))) {
+            assertThat(letter.box().intersectsLine(down, 0, down, paper.heightMillimetres()))
+                    .as(letter.toString())
+                    .isFalse();
+            assertThat(letter.box().intersectsLine(0, across, paper.widthMillimetres(), across))
+                    .as(letter.toString())
+                    .isFalse();
+        }
+    }
+
+    @Test
+    void everyFontIsEmbedded() throws IOException {
+        for (byte[] pdf : List.of(sheet(PaperSize.A4), card(PaperSize.A4))) {
+            try (PDDocument document = Loader.loadPDF(pdf)) {
+                for (PDPage page : document.getPages()) {
+                    assertThat(page.getResources().getFontNames()).isNotEmpty();
+                    for (COSName name : page.getResources().getFontNames()) {
+                        assertThat(page.getResources().getFont(name).isEmbedded())
+                                .isTrue();
+                        assertThat(page.getResources().getFont(name).getName()).contains("OpenSans");
+                    }
+                }
+            }
+        }
     }
 
     @Test
     void theSameDayGivesTheSameBytes() {
-        assertThat(new ChangersCard(texts).pdf(day())).isEqualTo(new ChangersCard(texts).pdf(day()));
-    }
-
-    private DaySheet day() {
-        List<SheetHole> holes = demo.course().holes().stream().map(this::hole).toList();
-        return new DaySheet(
-                DemoCourse.NAME,
-                DemoCourse.TODAY,
-                10,
-                OnConvention.ALONG_CHORD,
-                0.914,
-                Optional.empty(),
-                holes,
-                Policy.defaults());
-    }
-
-    private SheetHole hole(Hole hole) {
-        MapPoint spot = hole.green().centroid();
-        GreenFrame frame = GreenFrame.of(hole, OnConvention.ALONG_CHORD).orElseThrow();
-        Set<RuleId> setAside = hole.id().equals("4") ? Set.of(RuleId.LEVEL) : Set.of();
-        return new SheetHole(
-                hole.id(),
-                hole.par(),
-                Optional.of(frame.place(spot)),
-                "",
-                1.5,
-                setAside.isEmpty() ? Verdict.PASS : Verdict.CAUTION,
-                true,
-                setAside,
-                Optional.of(frame.place(frame.at(2, -3))),
-                GreenDrawing.of(hole).withSurface(demo.trueSurface(hole.id())).withSpots(List.of(spot)));
-    }
-
-    private static String text(byte[] pdf) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            return new PDFTextStripper().getText(document).replace('\n', ' ').replaceAll("\\s+", " ");
-        }
+        assertThat(card(PaperSize.A4)).isEqualTo(card(PaperSize.A4));
+        assertThat(sheet(PaperSize.LETTER)).isEqualTo(sheet(PaperSize.LETTER));
     }
 }

@@ -136,6 +136,19 @@ class BadInputIT {
                 question("place off the green", 1, List.of("assess", "--hole", "1", "--at", "1,2"), "not on the green"),
                 question("unknown course", 1, List.of("plan", "--course", "other"), "other", "made"),
                 question("day without a plan", 1, List.of("explain", "--hole", "1", "--date", "1999-01-01"), "no plan"),
+                question("paper of a day without a plan", 1, List.of("sheets", "--out", files.resolve("p")), "no plan"),
+                question("paper for nowhere", 2, List.of("sheets"), "--out"),
+                question("drawing of no hole", 2, List.of("assess", "--svg", files.resolve("d.svg")), "--hole"),
+                question(
+                        "drawing in no folder",
+                        1,
+                        List.of(
+                                "assess",
+                                "--hole",
+                                "1",
+                                "--svg",
+                                files.resolve("none").resolve("d.svg")),
+                        "is not there"),
                 question("missing ground file", 1, List.of("plan", "--ground", files.resolve("no")), "no such file"),
                 DynamicTest.dynamicTest("two greens of one name are told apart, and it is said", () -> {
                     Result result = RealProcess.cupwright(

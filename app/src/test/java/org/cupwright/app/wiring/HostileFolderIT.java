@@ -35,6 +35,12 @@ class HostileFolderIT {
             assertThat(refused.err()).contains("Nothing can be written").contains("--data");
             Result read = RealProcess.cupwright("assess", "--hole", "1", "--data", data);
             assertThat(read.status()).as(read.err()).isZero();
+            for (String option : new String[] {"--svg", "--png", "--geojson"}) {
+                Result drawing =
+                        RealProcess.cupwright("assess", "--hole", "1", option, mount.resolve("green"), "--data", data);
+                assertThat(drawing.status()).as(drawing.err()).isEqualTo(1);
+                assertThat(drawing.err()).contains("cannot be written").contains("try:");
+            }
             Result absent = RealProcess.cupwright(
                     "import", "--course", "made", "--outlines", outlines, "--data", mount.resolve("other"));
             assertThat(absent.status()).as(absent.err()).isEqualTo(1);

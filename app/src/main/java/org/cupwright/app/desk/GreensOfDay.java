@@ -1,0 +1,62 @@
+package org.cupwright.app.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.survey.items.GroundItems;
+
+/**
+ * All greens of a course on one day, read from the folder; judging them is left for when the folder is free again.
+ *
+ * @param day the day
+ * @param open the greens in round order
+ * @param before what the day finds
+ */
+record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
+    /** One green, not judged yet. */
+    record Open(MeasuredGreen green, GroundOnDay ground) {}
+
+    static GreensOfDay read(Stores stores, CourseDay day, DayQuestion question) {
+        DayGround before = DayGround.of(stores, day);
+        GroundItems items = GroundFileReading.read(question.ground(), day.course());
+        List<Open> greens = new ArrayList<>();
+        for (Hole hole : day.course().holes()) {
+            MeasuredGreen green = MeasuredGreen.of(stores, day.course().id(), hole);
+            greens.add(new Open(green, before.on(hole, items)));
+        }
+        return new GreensOfDay(day, greens, before);
+    }
+
+    /** The greens' judgings by hole. They are judged side by side: each takes up to a second. */
+    Map<String, Judging> judge(Progress progress) {
+        Map<String, Judging> judged = new ConcurrentHashMap<>();
+        AtomicInteger done = new AtomicInteger();
+        open.stream().parallel().forEach(green -> {
+            String hole = green.green().hole().id();
+            judged.put(hole, Judging.of(green.green().green(day.policy()), day, green.ground()));
+            progress.finished(hole, done.incrementAndGet(), open.size());
+        });
+        return judged;
+    }
+
+    /** Where a hole is before the day's change. */
+    Optional<MapPoint> last(String hole) {
+        return before.last(hole);
+    }
+
+    /** The greens as they were judged, in round order. */
+    List<GreenOnDay> onDay(Map<String, Judging> judged) {
+        return open.stream()
+                .map(green -> {
+                    String hole = green.green().hole().id();
+                    return new GreenOnDay(judged.get(hole).green(), green.ground(), last(hole));
+                })
+                .toList();
+    }
+}

@@ -1,0 +1,60 @@
+package org.cupwright.app.maps;
+
+import java.util.function.IntPredicate;
+import java.util.function.Predicate;
+import org.cupwright.course.MapPoint;
+import org.cupwright.holelocation.GreenJudgement;
+import org.cupwright.holelocation.Outcome;
+import org.cupwright.holelocation.RuleId;
+import org.cupwright.holelocation.Verdict;
+
+/**
+ * Which ground of a green is drawn how; what is none of these is left clear.
+ *
+ * @param notToCut ground on which no hole may be cut: hatched
+ * @param resting ground about old holes that rests: dotted
+ * @param notSurveyed a gap in a survey, of which nothing is said: question marks
+ */
+public record DrawnGround(Predicate<MapPoint> notToCut, Predicate<MapPoint> resting, Predicate<MapPoint> notSurveyed) {
+    static DrawnGround clear() {
+        return new DrawnGround(any -> false, any -> false, any -> false);
+    }
+
+    /**
+     * Ground as it was judged. What only the rest of old holes speaks against is dotted and not hatched as well: it comes back by
+     * itself.
+     */
+    static DrawnGround of(GreenJudgement judgement) {
+        return new DrawnGround(
+                at(judgement, cell -> failsForMoreThanRest(judgement, cell)),
+                at(judgement, cell -> fails(judgement, cell, RuleId.OLD_HOLE)),
+                at(judgement, cell -> is(judgement, cell, Verdict.NOT_SURVEYED)));
+    }
+
+    private static Predicate<MapPoint> at(GreenJudgement judgement, IntPredicate cells) {
+        return point -> {
+            int cell = judgement.lattice().nearest(point);
+            return cell >= 0 && cells.test(cell);
+        };
+    }
+
+    private static boolean failsForMoreThanRest(GreenJudgement judgement, int cell) {
+        if (!is(judgement, cell, Verdict.FAIL)) {
+            return false;
+        }
+        for (RuleId rule : RuleId.values()) {
+            if (rule != RuleId.OLD_HOLE && fails(judgement, cell, rule)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean fails(GreenJudgement judgement, int cell, RuleId rule) {
+        return judgement.findOutcome(cell, rule).filter(Outcome.FAIL::equals).isPresent();
+    }
+
+    private static boolean is(GreenJudgement judgement, int cell, Verdict verdict) {
+        return judgement.findVerdict(cell).filter(verdict::equals).isPresent();
+    }
+}

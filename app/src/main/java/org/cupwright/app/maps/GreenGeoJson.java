@@ -1,0 +1,110 @@
+package org.cupwright.app.maps;
+
+import java.util.Map;
+import java.util.Optional;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.survey.CoordinateFrame;
+import org.cupwright.green.survey.Projection;
+import org.cupwright.holelocation.GreenJudgement;
+import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.RuleId;
+import org.cupwright.policy.EnumNames;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * A judged green as GeoJSON (RFC 7946): WGS84, longitude before latitude, outer rings anticlockwise.
+ *
+ * <p>A feature collection whose features say by their property {@code kind} what they are:
+ *
+ * <ul>
+ *   <li>{@code outline}: the green;
+ *   <li>{@code ground}: all ground of one {@code verdict} (pass, caution, fail, notSurveyed) and one {@code rule}, the one that
+ *       decides (null where nothing stands against a hole), with {@code areaSquareMetres}. It is made of the squares of 0.25 m
+ *       about the spots that were judged, cut at the green's edge; together these features cover the green but for slivers along
+ *       the edge;
+ *   <li>{@code best}: a spot to begin with, the best first;
+ *   <li>{@code position}: the spot that was asked about.
+ * </ul>
+ *
+ * docs/schemas/assess-green-geojson.schema.json holds the shape.
+ */
+public final class GreenGeoJson {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final double HUNDREDTHS = 100;
+
+    private final GreenJudgement judgement;
+    private final Map<String, String> about;
+    private final GeoJsonGeometry shapes;
+
+    /**
+     * @param judgement the green
+     * @param epsg the course's frame
+     * @param about properties that every feature carries: course, date
+     */
+    public GreenGeoJson(GreenJudgement judgement, int epsg, Map<String, String> about) {
+        this.judgement = judgement;
+        this.about = about;
+        this.shapes = new GeoJsonGeometry(
+                Projection.between(CoordinateFrame.of(epsg), CoordinateFrame.of(CoordinateFrame.WGS84)));
+    }
+
+    /** The document, with the spot that was asked about, if one was. */
+    public String document(Optional<Judgement> asked) {
+        ArrayNode features = NODES.arrayNode();
+        features.add(outline());
+        new JudgedGround(judgement).areas().forEach((said, area) -> features.add(ground(said, area)));
+        judgement.best().forEach(best -> features.add(spot("best", best)));
+        asked.ifPresent(spot -> features.add(spot("position", spot)));
+        ObjectNode collection = NODES.objectNode();
+        collection.put("type", "FeatureCollection");
+        collection.set("features", features);
+        return JsonMapper.shared().writerWithDefaultPrettyPrinter().writeValueAsString(collection) + "\n";
+    }
+
+    private ObjectNode outline() {
+        ObjectNode properties = properties("outline");
+        properties.put("areaSquareMetres", rounded(judgement.areaSquareMetres()));
+        return feature(judgement.green().hole().green().polygon(), properties);
+    }
+
+    private ObjectNode ground(JudgedGround.Said said, Geometry area) {
+        ObjectNode properties = properties("ground");
+        properties.put("verdict", EnumNames.lowerCamel(said.verdict()));
+        properties.put("rule", said.rule().map(RuleId::id).orElse(null));
+        properties.put("areaSquareMetres", rounded(area.getArea()));
+        return feature(area, properties);
+    }
+
+    private ObjectNode spot(String kind, Judgement spot) {
+        ObjectNode properties = properties(kind);
+        properties.put("verdict", EnumNames.lowerCamel(spot.verdict()));
+        properties.put("rule", spot.deciding().map(RuleId::id).orElse(null));
+        MapPoint at = spot.position();
+        return feature(new GeometryFactory().createPoint(at.toCoordinate()), properties);
+    }
+
+    private ObjectNode properties(String kind) {
+        ObjectNode properties = NODES.objectNode();
+        properties.put("kind", kind);
+        properties.put("hole", judgement.green().hole().id());
+        about.forEach(properties::put);
+        return properties;
+    }
+
+    private ObjectNode feature(Geometry shape, ObjectNode properties) {
+        ObjectNode feature = NODES.objectNode();
+        feature.put("type", "Feature");
+        feature.set("geometry", shapes.of(shape));
+        feature.set("properties", properties);
+        return feature;
+    }
+
+    private static double rounded(double squareMetres) {
+        return Math.rint(HUNDREDTHS * squareMetres) / HUNDREDTHS;
+    }
+}

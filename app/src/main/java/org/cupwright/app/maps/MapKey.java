@@ -1,0 +1,82 @@
+package org.cupwright.app.maps;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.cupwright.app.texts.Texts;
+
+/** The strip under a picture: what it shows, and what its signs mean. */
+final class MapKey {
+    private static final double LINE = 1.5;
+
+    private final GreenDrawing drawing;
+    private final MapStyle style;
+    private final Texts texts;
+
+    MapKey(GreenDrawing drawing, MapStyle style, Texts texts) {
+        this.drawing = drawing;
+        this.style = style;
+        this.texts = texts;
+    }
+
+    /** How high the strip is for a drawing so wide. */
+    int height(int width) {
+        return (int) Math.ceil((lines(width).size() + 1) * LINE * style.em() + style.em());
+    }
+
+    void draw(int width, int height, Svg svg) {
+        double x = 0.6 * style.em();
+        double y = height - height(width) + LINE * style.em();
+        svg.group("title", MapStyle.fill(MapStyle.INK));
+        svg.text(style.letters().semibold(), x, y, drawing.title()).end();
+        svg.group("key", MapStyle.fill(MapStyle.INK));
+        for (String line : lines(width)) {
+            y += LINE * style.em();
+            svg.text(style.letters(), x, y, line);
+        }
+        svg.end();
+    }
+
+    /** As many signs a line as fit. */
+    private List<String> lines(int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String sign : signs()) {
+            String longer = line.isEmpty() ? sign : line + " · " + sign;
+            if (style.letters().width(longer) > width - style.em() && !line.isEmpty()) {
+                lines.add(line.toString());
+                line = new StringBuilder(sign);
+            } else {
+                line = new StringBuilder(longer);
+            }
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    private List<String> signs() {
+        List<String> signs = new ArrayList<>();
+        signs.add(texts.say("map.key.hatched"));
+        signs.add(texts.say("map.key.clear"));
+        if (!drawing.oldHoles().isEmpty()) {
+            signs.add(texts.say("map.key.dotted"));
+            signs.add(texts.say("map.key.oldHole"));
+        }
+        signs.add(texts.say(drawing.surface().isPresent() ? "map.key.contours" : "map.key.noContours"));
+        if (drawing.surface().isPresent()) {
+            signs.add(texts.say("map.key.notSurveyed"));
+        }
+        if (!drawing.slopes().isEmpty()) {
+            signs.add(texts.say("map.key.slopes"));
+        }
+        if (!drawing.spots().isEmpty()) {
+            signs.add(texts.say("map.key.spot"));
+        }
+        if (!drawing.hole().marks().isEmpty()) {
+            signs.add(texts.say("map.key.mark"));
+        }
+        if (!drawing.hole().hazards().isEmpty()) {
+            signs.add(texts.say("map.key.hazards"));
+        }
+        return signs;
+    }
+}

@@ -1,0 +1,11 @@
+package org.cupwright.app.maps;
+
+import org.cupwright.course.MapPoint;
+
+/**
+ * An old hole.
+ *
+ * @param at where
+ * @param days how many days ago it was cut
+ */
+public record OldHoleOnMap(MapPoint at, long days) {}

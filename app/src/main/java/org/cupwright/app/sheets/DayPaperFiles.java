@@ -1,0 +1,36 @@
+package org.cupwright.app.sheets;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.cupwright.app.desk.DayPaper;
+import org.cupwright.app.desk.WholeFiles;
+import org.cupwright.app.texts.Texts;
+
+/** The paper of a day as files: both are written whole, or neither. */
+public final class DayPaperFiles {
+    public static final String SHEET = "hole-locations.pdf";
+    public static final String CARD = "changers-card.pdf";
+
+    private final Texts texts;
+
+    public DayPaperFiles(Texts texts) {
+        this.texts = texts;
+    }
+
+    /**
+     * Writes the hole location sheet and the changer's card into a folder, which is made when it is not there.
+     *
+     * @return the files, the sheet first
+     * @throws org.cupwright.app.desk.Problem when they cannot be written
+     */
+    public List<Path> write(DayPaper paper, Path folder) {
+        DaySheet day = DaySheet.of(paper);
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(SHEET, new HoleLocationSheet(texts).pdf(day));
+        files.put(CARD, new ChangersCard(texts).pdf(day));
+        WholeFiles.write(folder, files);
+        return files.keySet().stream().map(folder::resolve).toList();
+    }
+}

@@ -1,0 +1,69 @@
+package org.cupwright.app.sheets;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.cupwright.app.desk.PaperPolicy;
+import org.cupwright.app.desk.PaperSize;
+import org.cupwright.app.maps.GreenDrawing;
+import org.cupwright.app.maps.OldHoleOnMap;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.democourse.DemoCourse;
+import org.cupwright.green.GreenFrame;
+import org.cupwright.green.OnConvention;
+import org.cupwright.holelocation.RuleId;
+import org.cupwright.holelocation.Verdict;
+import org.cupwright.policy.Policy;
+import org.cupwright.settingout.SettingOut;
+
+/** An invented day on the invented course, with a warning of every kind. */
+final class MadeDay {
+    static final DemoCourse DEMO = new DemoCourse(1);
+
+    private MadeDay() {}
+
+    static DaySheet on(PaperSize paper) {
+        Policy policy = Policy.defaults().with(PaperPolicy.PAPER, paper);
+        List<SheetHole> holes =
+                DEMO.course().holes().stream().map(hole -> hole(hole, policy)).toList();
+        return new DaySheet(DemoCourse.NAME, DemoCourse.TODAY, 10, Optional.empty(), holes, policy);
+    }
+
+    private static SheetHole hole(Hole hole, Policy policy) {
+        MapPoint spot = spot(hole);
+        MapPoint last = frame(hole).at(2, -3);
+        boolean measured = DEMO.levelReadings(hole.id()).isEmpty()
+                && !DEMO.survey(hole.id()).isEmpty();
+        GreenDrawing drawing =
+                measured ? GreenDrawing.of(hole).withSurface(DEMO.trueSurface(hole.id())) : GreenDrawing.of(hole);
+        return new SheetHole(
+                hole.id(),
+                Optional.of(cut(hole, spot, measured, policy)),
+                Optional.of(frame(hole).place(last)),
+                drawing.withSpots(List.of(spot))
+                        .withOldHoles(List.of(new OldHoleOnMap(last, 1)))
+                        .withGround(
+                                at -> hole.green().distanceToEdgeMetres(at) < 3.6, at -> at.distanceMetres(last) < 2));
+    }
+
+    /** Off the middle, for every hole another way. */
+    static MapPoint spot(Hole hole) {
+        int number = Integer.parseInt(hole.id());
+        return frame(hole).at(2.5 * (number % 5 - 2), 2 * (number % 7 - 3));
+    }
+
+    private static SheetHole.Cut cut(Hole hole, MapPoint spot, boolean measured, Policy policy) {
+        Set<RuleId> setAside = hole.id().equals("4") ? Set.of(RuleId.LEVEL) : Set.of();
+        return new SheetHole.Cut(
+                SettingOut.of(hole, policy).directions(spot, 1.5, Optional.empty()),
+                !hole.id().equals("10"),
+                hole.id().equals("7") ? Verdict.CAUTION : Verdict.PASS,
+                measured,
+                setAside);
+    }
+
+    private static GreenFrame frame(Hole hole) {
+        return GreenFrame.of(hole, OnConvention.ALONG_CHORD).orElseThrow();
+    }
+}
