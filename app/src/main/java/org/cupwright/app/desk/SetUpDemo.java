@@ -7,6 +7,7 @@ import org.cupwright.app.desk.GreenSurvey.Origin;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.democourse.DemoCourse;
+import org.cupwright.democourse.DemoSeason;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.SurveyPoint;
 import org.cupwright.green.SurveyPoints;
@@ -53,5 +54,6 @@ public final class SetUpDemo {
             }
         }
         stores.surveys().addLevels(course.id(), new LevelSpots(readings));
+        new DemoSeason(demo).facts().forEach(stores.facts()::add);
     }
 }
