@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
  * <p>Decided, for every way of choosing the spots: the rule of level ground has an answer at a spot of the quarter-metre lattice, by
  * itself, that holds over two standard errors; newly decided: it had none before the readings.
  */
-class LevelRoundsTest {
+class LevelRoundsIT {
     private static final int SPOTS = 6;
 
     /** Greens of the kind, drawn until there are so many. */

@@ -59,7 +59,7 @@ import org.junit.jupiter.api.Test;
  * After its invented season the invented course has ground for four weeks more, at 10 ft and with the settings as they come: day
  * after day is planned on the ground that the season and the days planned before have left.
  */
-class DemoSeasonPlansTest {
+class DemoSeasonPlansIT {
     private static final GreenSpeed SPEED = new GreenSpeed(10);
     private static final Policy POLICY = Policy.defaults();
     private static final DemoCourse DEMO = new DemoCourse(1);
