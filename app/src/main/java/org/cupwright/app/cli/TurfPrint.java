@@ -1,7 +1,10 @@
 package org.cupwright.app.cli;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.cupwright.app.desk.GreenPlaces;
 import org.cupwright.app.desk.turf.TurfReport;
 import org.cupwright.app.texts.Texts;
@@ -12,6 +15,7 @@ import org.cupwright.turf.signal.IndividualsChart;
 import org.cupwright.turf.signal.TurfSignal;
 import org.cupwright.turf.state.Measured;
 import org.cupwright.turf.today.RecheckItem;
+import org.cupwright.turf.today.RecheckItem.Reason;
 import org.cupwright.turf.today.RestingHole;
 import org.cupwright.turf.today.WateringItem;
 import org.cupwright.turf.water.WaterLoss;
@@ -66,16 +70,14 @@ final class TurfPrint {
             section(
                     "turf.afternoon",
                     report.afternoon().stream().map(this::watering).toList());
-            section("turf.recheck", report.recheck().stream().map(this::recheck).toList());
+            section("turf.recheck", recheck());
             section("turf.signals", report.signals().stream().map(this::signal).toList());
             section(
                     "turf.charts",
                     report.charts().entrySet().stream()
                             .map(chart -> chart(chart.getKey(), chart.getValue()))
                             .toList());
-            section(
-                    "turf.resting",
-                    report.wearRest().stream().map(this::resting).toList());
+            section("turf.resting", resting());
             return lines;
         }
 
@@ -136,9 +138,54 @@ final class TurfPrint {
                     + texts.say("turf.recheck." + EnumNames.lowerCamel(item.reason())) + wash;
         }
 
-        private String resting(RestingHole resting) {
-            return row(resting.hole(), resting.old().at())
-                    + texts.say("turf.restsUntil", texts.day(resting.rests().lastDay()));
+        /** Plugs with a fault one by one; of the others how many on each green, since a list of hundreds is not read. */
+        private List<String> recheck() {
+            List<String> rows = new ArrayList<>();
+            Map<String, List<RecheckItem>> others = new LinkedHashMap<>();
+            for (RecheckItem item : report.recheck()) {
+                if (item.reason() == Reason.LOOK_FIRST || item.reason() == Reason.NEVER_SEEN) {
+                    others.computeIfAbsent(item.hole(), hole -> new ArrayList<>())
+                            .add(item);
+                } else {
+                    rows.add(recheck(item));
+                }
+            }
+            others.forEach((hole, items) -> rows.add(Layout.left(hole, HOLE) + counted(items)));
+            return rows;
+        }
+
+        private String counted(List<RecheckItem> items) {
+            List<RecheckItem> due = items.stream()
+                    .filter(item -> item.reason() == Reason.LOOK_FIRST)
+                    .toList();
+            List<String> parts = new ArrayList<>();
+            if (!due.isEmpty()) {
+                LocalDate oldest = due.stream()
+                        .map(item -> item.plug().setOn())
+                        .min(LocalDate::compareTo)
+                        .orElseThrow();
+                parts.add(texts.say("turf.recheck.due", due.size(), texts.day(oldest)));
+            }
+            if (due.size() < items.size()) {
+                parts.add(texts.say("turf.recheck.unseen", items.size() - due.size()));
+            }
+            return String.join(" · ", parts);
+        }
+
+        private List<String> resting() {
+            Map<String, List<RestingHole>> byHole = new LinkedHashMap<>();
+            report.wearRest()
+                    .forEach(resting -> byHole.computeIfAbsent(resting.hole(), hole -> new ArrayList<>())
+                            .add(resting));
+            List<String> rows = new ArrayList<>();
+            byHole.forEach((hole, holes) -> {
+                LocalDate last = holes.stream()
+                        .map(resting -> resting.rests().lastDay())
+                        .max(LocalDate::compareTo)
+                        .orElseThrow();
+                rows.add(Layout.left(hole, HOLE) + texts.say("turf.restsUntil", holes.size(), texts.day(last)));
+            });
+            return rows;
         }
 
         private String row(String hole, MapPoint at) {
