@@ -8,7 +8,7 @@ import org.cupwright.green.Green;
 import org.cupwright.green.RestsOn;
 import org.cupwright.holelocation.rule.RulesOfDay;
 import org.cupwright.holelocation.rule.Site;
-import org.cupwright.holelocation.spot.PuttingArea;
+import org.cupwright.holelocation.spot.GreenMeasurement;
 import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.holelocation.spot.SpotGround;
 import org.cupwright.policy.Policy;
@@ -21,11 +21,8 @@ import org.cupwright.policy.Policy;
  * use by several threads.
  */
 public final class GreenJudge {
-    private final Green green;
-    private final DayConditions day;
+    private final GreenMeasurement measured;
     private final Policy policy;
-    private final PuttingArea area;
-    private final SpotGrid grid;
     private final Sites sites;
     private final RulesOfDay rules;
     private final GreenJudgement judgement;
@@ -34,21 +31,21 @@ public final class GreenJudge {
 
     /** Measures and judges the whole green: about half a second for a large one. */
     public GreenJudge(Green green, DayConditions day, Policy policy) {
-        this(green, day, policy, new PuttingArea(green.hole()));
+        this(GreenMeasurement.measure(green, day.fastest(), policy), day, policy);
     }
 
-    private GreenJudge(Green green, DayConditions day, Policy policy, PuttingArea area) {
-        this(green, day, policy, area, SpotGrid.measure(green, area, day.fastest(), policy));
-    }
-
-    private GreenJudge(Green green, DayConditions day, Policy policy, PuttingArea area, SpotGrid grid) {
-        this.green = green;
-        this.day = day;
+    /** Judges a green that was measured for the day's speed. */
+    public GreenJudge(GreenMeasurement measured, DayConditions day, Policy policy) {
+        if (!measured.speed().equals(day.fastest())) {
+            throw new IllegalArgumentException(
+                    "measured for " + measured.speed() + ", the day has " + day.fastest() + ". Measure for the day's.");
+        }
+        this.measured = measured;
         this.policy = policy;
-        this.area = area;
-        this.grid = grid;
+        Green green = measured.green();
+        SpotGrid grid = measured.grid();
         this.sites = new Sites(green.hole().green(), grid, policy);
-        this.rules = new RulesOfDay(green, area, grid, day, policy);
+        this.rules = new RulesOfDay(measured, day, policy);
         CellVerdicts cells = CellVerdicts.judge(grid, sites, rules, policy);
         this.conceded = Concessions.of(cells.concessions(), policy);
         this.thirds = new Thirds(cells.meanLeavesOfGoodGround());
@@ -57,9 +54,7 @@ public final class GreenJudge {
 
     /** The same green on another day; what was measured is kept where the green speed is the same. */
     public GreenJudge onDay(DayConditions other) {
-        return other.fastest().equals(day.fastest())
-                ? new GreenJudge(green, other, policy, area, grid)
-                : new GreenJudge(green, other, policy, area);
+        return new GreenJudge(measured.at(other.fastest(), policy), other, policy);
     }
 
     /** All that is found at one position, on the green or off it. */
@@ -89,7 +84,7 @@ public final class GreenJudge {
     }
 
     private RestsOn restsOn(SpotGround own) {
-        RestsOn whole = green.ground().restsOn();
+        RestsOn whole = measured.green().ground().restsOn();
         return whole == RestsOn.LEVELS && !own.known() ? RestsOn.OUTLINE : whole;
     }
 }

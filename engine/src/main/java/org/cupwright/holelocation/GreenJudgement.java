@@ -25,6 +25,7 @@ public final class GreenJudgement {
     private static final int OUTSIDE = -1;
 
     private final Green green;
+    private final SpotGrid grid;
     private final GreenLattice lattice;
     private final CellVerdicts cells;
     private final int[] indexes;
@@ -35,6 +36,7 @@ public final class GreenJudgement {
 
     GreenJudgement(Green green, SpotGrid grid, CellVerdicts cells, Function<MapPoint, Judgement> judge, Policy policy) {
         this.green = green;
+        this.grid = grid;
         this.lattice = grid.lattice();
         this.cells = cells;
         this.judge = judge;
@@ -91,6 +93,12 @@ public final class GreenJudgement {
     /** How steep the green is, over all spots where that is known; empty where it is known nowhere. */
     public Optional<SlopeSpread> slopePercent() {
         return slopes;
+    }
+
+    /** The ground at the lattice's spot nearest to a point; empty off the green. */
+    public Optional<SpotGround> findSpot(MapPoint point) {
+        int cell = lattice.nearest(point);
+        return cell >= 0 && isInside(cell) ? Optional.of(grid.get(cell)) : Optional.empty();
     }
 
     /** The verdict of one cell of the lattice; empty outside the outline. */

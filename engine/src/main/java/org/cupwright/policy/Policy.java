@@ -1,6 +1,9 @@
 package org.cupwright.policy;
 
+import java.util.Collections;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The settings in force on one day: what the course has set, and the default for everything else.
@@ -35,6 +38,11 @@ public final class Policy {
                 .read(text)
                 .orElseThrow(() -> new IllegalStateException(setting.key() + " holds " + text + ", not "
                         + setting.type().accepts()));
+    }
+
+    /** What the course has set, as it was set, by the settings' names. */
+    public SortedMap<String, String> set() {
+        return Collections.unmodifiableSortedMap(new TreeMap<>(set));
     }
 
     public boolean isDefault(Setting<?> setting) {

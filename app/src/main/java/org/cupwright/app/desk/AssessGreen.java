@@ -3,6 +3,7 @@ package org.cupwright.app.desk;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundOnDay;
@@ -34,7 +35,7 @@ public final class AssessGreen {
 
     public Answer of(DayQuestion question, String holeId) {
         OneGreen one = OneGreen.of(folder, question, holeId, clock);
-        Judging judging = one.judged();
+        Judging judging = one.judged(folder.cache());
         return new Answer(one.day(), one.onDay(judging), judging.best());
     }
 
@@ -55,8 +56,8 @@ public final class AssessGreen {
             return measured.hole();
         }
 
-        Judging judged() {
-            return Judging.of(measured.green(day.policy()), day, ground);
+        Judging judged(ResultCache cache) {
+            return Judging.of(new GreenMeasuring(cache, day).of(measured), day, ground);
         }
 
         GreenOnDay onDay(Judging judging) {

@@ -25,7 +25,7 @@ public final class AssessPosition {
     public Answer of(DayQuestion question, String holeId, Spot spot) {
         OneGreen one = OneGreen.of(folder, question, holeId, clock);
         MapPoint point = SpotOnGreen.of(one.hole(), one.day().policy(), spot);
-        Judging judging = one.judged();
+        Judging judging = one.judged(folder.cache());
         return new Answer(one.day(), one.onDay(judging), judging.at(point));
     }
 }

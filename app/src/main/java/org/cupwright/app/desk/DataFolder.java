@@ -2,6 +2,7 @@ package org.cupwright.app.desk;
 
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.upkeep.FolderUpkeep;
 
 /** Where everything that is known of the courses is kept. */
@@ -11,6 +12,9 @@ public interface DataFolder {
 
     /** Changes what is kept, all of it or nothing; the folder is made when it is not there. */
     void write(Consumer<Stores> work);
+
+    /** What need not be computed twice. */
+    ResultCache cache();
 
     /** What is done to the folder as a whole. */
     FolderUpkeep upkeep();

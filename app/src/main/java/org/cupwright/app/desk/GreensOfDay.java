@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundOnDay;
@@ -33,13 +34,14 @@ record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
         return new GreensOfDay(day, greens, before);
     }
 
-    /** The greens' judgings by hole. They are judged side by side: each takes up to a second. */
-    Map<String, Judging> judge(Progress progress) {
+    /** The greens' judgings by hole. They are judged side by side: each takes up to a second or two. */
+    Map<String, Judging> judge(ResultCache cache, Progress progress) {
+        GreenMeasuring measuring = new GreenMeasuring(cache, day);
         Map<String, Judging> judged = new ConcurrentHashMap<>();
         AtomicInteger done = new AtomicInteger();
         open.stream().parallel().forEach(green -> {
             String hole = green.green().hole().id();
-            judged.put(hole, Judging.of(green.green().green(day.policy()), day, green.ground()));
+            judged.put(hole, Judging.of(measuring.of(green.green()), day, green.ground()));
             progress.finished(hole, done.incrementAndGet(), open.size());
         });
         return judged;

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
-import org.cupwright.green.Green;
 import org.cupwright.green.GreenFrame;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.green.PlaceOnGreen;
@@ -17,6 +16,7 @@ import org.cupwright.holelocation.GreenJudge;
 import org.cupwright.holelocation.GreenJudgement;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.Verdict;
+import org.cupwright.holelocation.spot.GreenMeasurement;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.RotationPolicy;
 import org.cupwright.rotation.candidate.Candidate;
@@ -37,11 +37,11 @@ final class Judging {
         this.policy = policy;
     }
 
-    /** Measures and judges the green: takes up to a second or two. */
-    static Judging of(Green green, CourseDay day, GroundOnDay ground) {
+    /** Judges the green, as it was measured for the day's speed. */
+    static Judging of(GreenMeasurement measured, CourseDay day, GroundOnDay ground) {
         DayConditions conditions = new DayConditions(day.fastest(), day.rain(), false, ground);
-        Optional<GreenFrame> frame = frame(green.hole(), day.policy());
-        return new Judging(new GreenJudge(green, conditions, day.policy()), frame, ground, day.policy());
+        Optional<GreenFrame> frame = frame(measured.green().hole(), day.policy());
+        return new Judging(new GreenJudge(measured, conditions, day.policy()), frame, ground, day.policy());
     }
 
     static Optional<GreenFrame> frame(Hole hole, Policy policy) {

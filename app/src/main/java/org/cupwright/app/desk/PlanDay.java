@@ -48,7 +48,7 @@ public final class PlanDay {
     public Answer plan(DayQuestion question, long seed, Progress progress) {
         GreensOfDay greens = folder.read(stores -> read(stores, question));
         CourseDay day = greens.day();
-        Map<String, Judging> judged = greens.judge(progress);
+        Map<String, Judging> judged = greens.judge(folder.cache(), progress);
         List<GreenCandidates> candidates = day.course().holes().stream()
                 .parallel()
                 .map(hole -> candidates(hole, judged, greens))

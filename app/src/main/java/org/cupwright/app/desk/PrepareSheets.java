@@ -26,7 +26,7 @@ public final class PrepareSheets {
      */
     public DayPaper of(DayQuestion question, Progress progress) {
         Read read = folder.read(stores -> read(stores, question));
-        List<GreenOnDay> greens = read.greens().onDay(read.greens().judge(progress));
+        List<GreenOnDay> greens = read.greens().onDay(read.greens().judge(folder.cache(), progress));
         return DayPaper.planned(read.greens().day(), read.plan(), greens);
     }
 

@@ -51,7 +51,7 @@ public record GreenDrawing(
                 judgement.green().ground().surface(),
                 DrawnGround.of(judgement),
                 oldHoles(day),
-                SlopeOnMap.of(judgement.green()),
+                SlopeOnMap.of(judgement),
                 List.of());
     }
 

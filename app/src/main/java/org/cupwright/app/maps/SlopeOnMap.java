@@ -2,12 +2,13 @@ package org.cupwright.app.maps;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.cupwright.course.LineOfPlay;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Green;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.LevelSpotsGround;
+import org.cupwright.holelocation.GreenJudgement;
+import org.cupwright.holelocation.spot.SpotGround;
 import org.cupwright.units.Heading;
 import org.locationtech.jts.geom.Envelope;
 
@@ -22,18 +23,19 @@ public record SlopeOnMap(MapPoint at, double percent) {
     private static final double APART_METRES = 4;
 
     /** As many slopes of a green as can be read: every few metres of a survey, or every reading of a level. */
-    static List<SlopeOnMap> of(Green green) {
+    static List<SlopeOnMap> of(GreenJudgement judgement) {
+        Green green = judgement.green();
         if (green.ground() instanceof LevelSpotsGround levels) {
             return levels.readings().stream()
                     .map(LevelReading::place)
-                    .flatMap(at -> at(green, at).stream())
+                    .flatMap(at -> levels.planeAt(at).stream().map(plane -> new SlopeOnMap(at, plane.slopePercent())))
                     .toList();
         }
-        return grid(green).stream().flatMap(at -> at(green, at).stream()).toList();
-    }
-
-    private static Optional<SlopeOnMap> at(Green green, MapPoint at) {
-        return green.ground().planeAt(at).map(plane -> new SlopeOnMap(at, plane.slopePercent()));
+        return grid(green).stream()
+                .flatMap(at -> judgement.findSpot(at).stream())
+                .filter(SpotGround::known)
+                .map(spot -> new SlopeOnMap(spot.at(), spot.slopePercent()))
+                .toList();
     }
 
     /** Points in rows across the line of play, from the green's middle. */

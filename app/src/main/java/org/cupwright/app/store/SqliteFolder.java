@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.upkeep.FolderUpkeep;
 import org.cupwright.app.store.FolderGate.Pass;
 
@@ -35,6 +36,11 @@ public final class SqliteFolder implements DataFolder {
         this.database = Database.in(this.folder);
         this.gate = FolderGate.of(this.folder);
         this.clock = clock;
+    }
+
+    @Override
+    public ResultCache cache() {
+        return new FileCache(folder, EngineBuild.current(), clock);
     }
 
     @Override

@@ -1,5 +1,8 @@
 package org.cupwright.green.spline;
 
+import java.io.DataInput;
+import java.io.DataOutput;
+import java.io.IOException;
 import org.cupwright.green.Jet;
 import org.cupwright.green.Surface;
 
@@ -42,6 +45,36 @@ public final class PolynomialSurface implements Surface {
         for (int i = -1; i <= cellsEast; i++) {
             continueNorth(i, -1, 0, 0);
             continueNorth(i, cellsNorth, cellsNorth - 1, 1);
+        }
+    }
+
+    private PolynomialSurface(DataInput in) throws IOException {
+        this.west = in.readDouble();
+        this.south = in.readDouble();
+        this.perMetre = in.readDouble();
+        this.datumMetres = in.readDouble();
+        this.cellsEast = in.readInt();
+        this.cellsNorth = in.readInt();
+        this.terms = new double[SIZE * (cellsEast + 2) * (cellsNorth + 2)];
+        for (int i = 0; i < terms.length; i++) {
+            terms[i] = in.readDouble();
+        }
+    }
+
+    /** A surface as {@link #write} wrote it, to the bit. */
+    public static PolynomialSurface read(DataInput in) throws IOException {
+        return new PolynomialSurface(in);
+    }
+
+    public void write(DataOutput out) throws IOException {
+        out.writeDouble(west);
+        out.writeDouble(south);
+        out.writeDouble(perMetre);
+        out.writeDouble(datumMetres);
+        out.writeInt(cellsEast);
+        out.writeInt(cellsNorth);
+        for (double term : terms) {
+            out.writeDouble(term);
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import org.cupwright.green.Green;
 import org.cupwright.holelocation.DayConditions;
 import org.cupwright.holelocation.RuleResult;
+import org.cupwright.holelocation.spot.GreenMeasurement;
 import org.cupwright.holelocation.spot.PuttingArea;
 import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.policy.Policy;
@@ -12,7 +13,10 @@ import org.cupwright.policy.Policy;
 public final class RulesOfDay {
     private final List<Rule> rules;
 
-    public RulesOfDay(Green green, PuttingArea area, SpotGrid grid, DayConditions day, Policy policy) {
+    public RulesOfDay(GreenMeasurement measured, DayConditions day, Policy policy) {
+        Green green = measured.green();
+        PuttingArea area = measured.area();
+        SpotGrid grid = measured.grid();
         this.rules = List.of(
                 new LevelRule(day, policy),
                 new EvenGradeRule(policy),

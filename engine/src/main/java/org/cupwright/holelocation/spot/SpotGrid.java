@@ -1,5 +1,6 @@
 package org.cupwright.holelocation.spot;
 
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -24,6 +25,11 @@ public final class SpotGrid {
     private final SpotGround[] spots;
     private final int[] inside;
 
+    /** Where spots come from that were measured earlier. */
+    interface Source {
+        SpotGround at(MapPoint spot) throws IOException;
+    }
+
     private SpotGrid(Supplier<SpotMeter> meters, GreenLattice lattice, SpotGround[] spots) {
         this.meters = meters;
         this.lattice = lattice;
@@ -33,11 +39,10 @@ public final class SpotGrid {
                 .toArray();
     }
 
-    public static SpotGrid measure(Green green, PuttingArea area, GreenSpeed speed, Policy policy) {
+    static SpotGrid measure(Green green, PuttingArea area, GreenSpeed speed, Policy policy) {
         Outline outline = green.hole().green();
         GreenLattice lattice = GreenLattice.over(outline, 0);
-        Supplier<SpotMeter> meters = () -> new SpotMeter(
-                green.ground(), new LeaveMeter(green.ground().surface(), area, speed, policy), speed, policy);
+        Supplier<SpotMeter> meters = meters(green, area, speed, policy);
         SpotGround[] spots = new SpotGround[lattice.size()];
         IntStream.range(0, lattice.rows()).parallel().forEach(row -> {
             SpotMeter meter = meters.get();
@@ -49,6 +54,28 @@ public final class SpotGrid {
             }
         });
         return new SpotGrid(meters, lattice, spots);
+    }
+
+    /**
+     * Spots that were measured earlier.
+     *
+     * @param measured asked for every cell within the outline, in the order of {@link #cells()}
+     */
+    static SpotGrid of(Outline outline, Supplier<SpotMeter> meters, Source measured) throws IOException {
+        GreenLattice lattice = GreenLattice.over(outline, 0);
+        SpotGround[] spots = new SpotGround[lattice.size()];
+        for (int cell = 0; cell < spots.length; cell++) {
+            MapPoint spot = lattice.spot(cell);
+            if (outline.contains(spot)) {
+                spots[cell] = measured.at(spot);
+            }
+        }
+        return new SpotGrid(meters, lattice, spots);
+    }
+
+    static Supplier<SpotMeter> meters(Green green, PuttingArea area, GreenSpeed speed, Policy policy) {
+        return () -> new SpotMeter(
+                green.ground(), new LeaveMeter(green.ground().surface(), area, speed, policy), speed, policy);
     }
 
     public GreenLattice lattice() {

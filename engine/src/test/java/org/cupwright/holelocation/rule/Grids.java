@@ -8,8 +8,8 @@ import org.cupwright.green.Coverage;
 import org.cupwright.green.Green;
 import org.cupwright.green.Ground;
 import org.cupwright.green.PlaneFit;
+import org.cupwright.holelocation.spot.GreenMeasurement;
 import org.cupwright.holelocation.spot.Leave;
-import org.cupwright.holelocation.spot.PuttingArea;
 import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.holelocation.spot.SpotGround;
 import org.cupwright.policy.Policy;
@@ -21,7 +21,8 @@ final class Grids {
 
     static SpotGrid measured(Outline outline, Ground ground) {
         Hole hole = Hole.of("1", outline);
-        return SpotGrid.measure(new Green(hole, ground), new PuttingArea(hole), new GreenSpeed(10), Policy.defaults());
+        return GreenMeasurement.measure(new Green(hole, ground), new GreenSpeed(10), Policy.defaults())
+                .grid();
     }
 
     /** A position with its plane and nothing about it. */
