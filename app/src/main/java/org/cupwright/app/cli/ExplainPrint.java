@@ -6,7 +6,9 @@ import org.cupwright.app.desk.ExplainHole;
 import org.cupwright.app.desk.StoredHole;
 import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.StoredPlan.Basis;
+import org.cupwright.app.desk.log.HolesCut.HoleCut;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.holelocation.ConcessionStep;
 import org.cupwright.message.Message;
@@ -15,6 +17,9 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Why a hole was where it was, as a page and as JSON. */
 final class ExplainPrint {
+    /** Nobody cuts to a finer measure: our choice. */
+    private static final double SAME_PLACE_METRES = 0.1;
+
     private final Task task;
     private final Texts texts;
 
@@ -40,6 +45,10 @@ final class ExplainPrint {
         lines.add(texts.say("explain.title", hole.hole(), answer.course().name(), texts.day(plan.date())));
         lines.add("");
         lines.addAll(judgements.full(hole.position()));
+        answer.cut().ifPresent(cut -> {
+            lines.add("");
+            lines.add(cut(cut, hole.position().judgement().position()));
+        });
         lines.add("");
         lines.add(texts.say("explain.why"));
         hole.reasons().forEach(reason -> lines.addAll(item(reason)));
@@ -59,6 +68,16 @@ final class ExplainPrint {
                 "",
                 texts.say("explain.basis", basis.engineVersion(), basis.policyVersion(), Long.toString(basis.seed()))));
         return lines;
+    }
+
+    private String cut(HoleCut cut, MapPoint planned) {
+        if (cut.at().isEmpty()) {
+            return texts.say("explain.cut.left", cut.time(), cut.person());
+        }
+        double metres = cut.at().get().distanceMetres(planned);
+        return metres < SAME_PLACE_METRES
+                ? texts.say("explain.cut.asPlanned", cut.time(), cut.person())
+                : texts.say("explain.cut.elsewhere", cut.time(), cut.person(), texts.length(metres));
     }
 
     private List<String> item(Message reason) {
@@ -85,11 +104,27 @@ final class ExplainPrint {
         node.set(
                 "alternative",
                 hole.alternative().map(other -> json(other, json)).orElse(null));
+        node.set("cut", answer.cut().map(ExplainPrint::json).orElse(null));
         node.set("speedFeet", Json.number(plan.basis().speedFeet()));
         node.put("rain", plan.basis().rain());
         node.put("seed", plan.basis().seed());
         node.put("policyVersion", plan.basis().policyVersion());
         node.put("engineVersion", plan.basis().engineVersion());
+        return node;
+    }
+
+    private static ObjectNode json(HoleCut cut) {
+        ObjectNode node = Json.object();
+        node.put("time", cut.time().toString());
+        node.put("person", cut.person());
+        node.set("at", cut.at().map(ExplainPrint::json).orElse(null));
+        return node;
+    }
+
+    private static ObjectNode json(MapPoint at) {
+        ObjectNode node = Json.object();
+        node.set("east", Json.number(at.east()));
+        node.set("north", Json.number(at.north()));
         return node;
     }
 

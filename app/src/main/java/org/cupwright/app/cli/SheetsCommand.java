@@ -1,7 +1,9 @@
 package org.cupwright.app.cli;
 
 import java.nio.file.Path;
+import java.time.LocalTime;
 import java.util.List;
+import org.cupwright.app.desk.CutSoFar;
 import org.cupwright.app.desk.DayPaper;
 import org.cupwright.app.desk.PrepareSheets;
 import org.cupwright.app.sheets.DayPaperFiles;
@@ -55,7 +57,9 @@ final class SheetsCommand implements Runnable {
         node.put("course", paper.plan().courseId());
         node.put("date", paper.plan().date().toString());
         node.put("state", EnumNames.lowerCamel(paper.plan().state()));
-        node.set("asCutAt", Json.text(paper.asCutAt()));
+        CutSoFar soFar = paper.soFar();
+        node.set("asCutAt", Json.text(soFar.last().filter(time -> soFar.all()).map(LocalTime::toString)));
+        node.set("cut", Json.texts(soFar.holes()));
         node.set("files", Json.texts(files.stream().map(Path::toString).toList()));
         return node;
     }

@@ -3,6 +3,8 @@ package org.cupwright.app.desk;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
+import org.cupwright.app.desk.log.HolesCut;
+import org.cupwright.app.desk.log.HolesCut.HoleCut;
 import org.cupwright.course.Course;
 import org.cupwright.policy.Policy;
 
@@ -16,8 +18,8 @@ public final class ExplainHole {
         this.clock = clock;
     }
 
-    /** The plan of the day, the hole in it, and the policy of that day. */
-    public record Answer(Course course, Policy policy, StoredPlan plan, StoredHole hole) {}
+    /** The plan of the day, the hole in it, the policy of that day, and what the logbook says of its cutting. */
+    public record Answer(Course course, Policy policy, StoredPlan plan, StoredHole hole, Optional<HoleCut> cut) {}
 
     public Answer of(Optional<String> courseId, Optional<LocalDate> date, String holeId) {
         return folder.read(stores -> {
@@ -26,7 +28,12 @@ public final class ExplainHole {
             CourseChoice.hole(course, holeId);
             StoredPlan plan = PlanChoice.plan(stores, course, day);
             StoredHole hole = plan.find(holeId).orElseThrow(() -> PlanChoice.leftOut(holeId, day));
-            return new Answer(course, stores.policies().history(course.id()).at(day), plan, hole);
+            return new Answer(
+                    course,
+                    stores.policies().history(course.id()).at(day),
+                    plan,
+                    hole,
+                    HolesCut.of(stores.facts(), course, day).find(holeId));
         });
     }
 }

@@ -56,6 +56,10 @@ final class Judging {
         return told(judge.judge(point));
     }
 
+    boolean isOnGreen(MapPoint point) {
+        return green().green().hole().green().contains(point);
+    }
+
     List<JudgedPosition> best() {
         return green().best().stream().map(this::told).toList();
     }
@@ -69,8 +73,7 @@ final class Judging {
     }
 
     private Optional<PlaceOnGreen> place(MapPoint point) {
-        return frame.filter(known -> green().green().hole().green().contains(point))
-                .map(known -> known.place(point));
+        return frame.filter(known -> isOnGreen(point)).map(known -> known.place(point));
     }
 
     /** What the plan may choose from. */

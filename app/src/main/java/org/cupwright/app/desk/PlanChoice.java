@@ -2,7 +2,9 @@ package org.cupwright.app.desk;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.course.Course;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
@@ -15,7 +17,15 @@ public final class PlanChoice {
 
     /** The newest version of a day's plan; there must be one. */
     public static StoredPlan plan(Stores stores, Course course, LocalDate day) {
-        return stores.plans().find(course.id(), day).orElseThrow(() -> none(stores, course, day));
+        return find(stores, course, day).orElseThrow(() -> none(stores, course, day));
+    }
+
+    /** The newest version of a day's plan. It is done once the logbook says of every hole that it was cut, or left. */
+    public static Optional<StoredPlan> find(Stores stores, Course course, LocalDate day) {
+        return stores.plans().find(course.id(), day).map(plan -> {
+            HolesCut cut = HolesCut.of(stores.facts(), course, day);
+            return CutSoFar.of(plan, cut).all() ? plan.in(StoredPlan.State.DONE) : plan;
+        });
     }
 
     private static Problem none(Stores stores, Course course, LocalDate day) {

@@ -69,7 +69,7 @@ public final class PlanDay {
     }
 
     private static Optional<StoredPlan> standing(Stores stores, CourseDay day) {
-        return stores.plans().find(day.course().id(), day.date()).filter(plan -> plan.state() != State.DRAFT);
+        return PlanChoice.find(stores, day.course(), day.date()).filter(plan -> plan.state() != State.DRAFT);
     }
 
     private GreensOfDay read(Stores stores, DayQuestion question) {

@@ -2,9 +2,11 @@ package org.cupwright.app.desk;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.course.Course;
+import org.cupwright.course.MapPoint;
 
 /** Brings together what the paper of a day needs, from the newest plan that is stored for it. */
 public final class PrepareSheets {
@@ -17,7 +19,7 @@ public final class PrepareSheets {
     }
 
     /** What was read from the folder. */
-    private record Read(StoredPlan plan, GreensOfDay greens) {}
+    private record Read(StoredPlan plan, GreensOfDay greens, HolesCut cut) {}
 
     /**
      * The paper of a day. Speed and weather are those of its plan, whatever the question says.
@@ -26,8 +28,29 @@ public final class PrepareSheets {
      */
     public DayPaper of(DayQuestion question, Progress progress) {
         Read read = folder.read(stores -> read(stores, question));
-        List<GreenOnDay> greens = read.greens().onDay(read.greens().judge(folder.cache(), progress));
-        return DayPaper.planned(read.greens().day(), read.plan(), greens);
+        Map<String, Judging> judged = read.greens().judge(folder.cache(), progress);
+        return new DayPaper(
+                read.greens().day(),
+                read.plan(),
+                read.greens().onDay(judged),
+                positions(read, judged),
+                CutSoFar.of(read.plan(), read.cut()));
+    }
+
+    /** Where the plan has the holes, and where they really are once the logbook says so. */
+    private static Map<String, JudgedPosition> positions(Read read, Map<String, Judging> judged) {
+        Map<String, JudgedPosition> positions = DayPaper.planned(read.plan());
+        read.cut().holes().forEach((hole, cut) -> {
+            Optional<MapPoint> at = cut.at().or(() -> read.greens().last(hole));
+            JudgedPosition planned = positions.remove(hole);
+            at.filter(place -> judged.get(hole).isOnGreen(place))
+                    .map(place ->
+                            planned != null && place.equals(planned.judgement().position())
+                                    ? planned
+                                    : judged.get(hole).at(place))
+                    .ifPresent(position -> positions.put(hole, position));
+        });
+        return positions;
     }
 
     private Read read(Stores stores, DayQuestion question) {
@@ -40,6 +63,9 @@ public final class PrepareSheets {
                 Optional.of(plan.basis().speedFeet()),
                 plan.basis().rain(),
                 question.ground());
-        return new Read(plan, GreensOfDay.read(stores, CourseDay.of(stores, asPlanned, clock), asPlanned));
+        return new Read(
+                plan,
+                GreensOfDay.read(stores, CourseDay.of(stores, asPlanned, clock), asPlanned),
+                HolesCut.of(stores.facts(), course, date));
     }
 }

@@ -4,10 +4,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.CutSoFar;
 import org.cupwright.app.desk.DayPaper;
 import org.cupwright.app.desk.GreenOnDay;
 import org.cupwright.app.desk.JudgedPosition;
-import org.cupwright.app.desk.StoredHole;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -26,17 +26,12 @@ import org.cupwright.settingout.SettingOut;
  * @param course the course's name
  * @param date the day
  * @param speedFeet the speed the day was judged at
- * @param asCutAt the time as of which the holes are as they were cut, {@code 06:40}; empty while the sheet is a plan
+ * @param soFar how much of the plan has been cut
  * @param holes in round order
  * @param policy the course's settings
  */
 public record DaySheet(
-        String course,
-        LocalDate date,
-        double speedFeet,
-        Optional<String> asCutAt,
-        List<SheetHole> holes,
-        Policy policy) {
+        String course, LocalDate date, double speedFeet, CutSoFar soFar, List<SheetHole> holes, Policy policy) {
     public DaySheet {
         holes = List.copyOf(holes);
     }
@@ -54,20 +49,18 @@ public record DaySheet(
     public static DaySheet of(DayPaper paper) {
         CourseDay day = paper.day();
         List<SheetHole> holes = paper.greens().stream()
-                .map(green -> hole(green, paper.plan().find(green.hole().id()), day.policy()))
+                .map(green -> hole(green, paper.position(green.hole().id()), day.policy()))
                 .toList();
-        return new DaySheet(
-                day.course().name(), day.date(), day.fastest().feet(), paper.asCutAt(), holes, day.policy());
+        return new DaySheet(day.course().name(), day.date(), day.fastest().feet(), paper.soFar(), holes, day.policy());
     }
 
-    private static SheetHole hole(GreenOnDay green, Optional<StoredHole> planned, Policy policy) {
+    private static SheetHole hole(GreenOnDay green, Optional<JudgedPosition> position, Policy policy) {
         Hole hole = green.hole();
         GreenDrawing drawing = GreenDrawing.of(green.judgement(), green.ground());
-        Optional<MapPoint> spot =
-                planned.map(found -> found.position().judgement().position());
+        Optional<MapPoint> spot = position.map(found -> found.judgement().position());
         return new SheetHole(
                 hole.id(),
-                planned.map(found -> cut(hole, found.position(), policy)),
+                position.map(found -> cut(hole, found, policy)),
                 green.lastHole().flatMap(at -> place(hole, at, policy)),
                 drawing.withSpots(spot.stream().toList()));
     }

@@ -32,7 +32,7 @@ public final class HoleLocationSheet {
         Xhtml out = page.start("locations", "13mm 16mm 11mm 16mm");
         page.heading(out);
         out.element("h1", "title", texts.say("sheet.locations.title"));
-        out.open("p", "state").element("span", "state", state(day)).text(" · ");
+        out.open("p", "state").element("span", "state", page.state()).text(" · ");
         out.text(page.speed()).close("p");
         out.open("table", "holes").open("thead").open("tr");
         for (String key : List.of("hole", "where", "paces", "flag")) {
@@ -44,10 +44,6 @@ public final class HoleLocationSheet {
         out.close("tbody").close("table");
         notes(day, out);
         return page.end(out);
-    }
-
-    private String state(DaySheet day) {
-        return day.asCutAt().map(time -> texts.say("sheet.asCutAt", time)).orElseGet(() -> texts.say("sheet.planned"));
     }
 
     private void row(SheetHole hole, String height, DaySheet day, Xhtml out) {

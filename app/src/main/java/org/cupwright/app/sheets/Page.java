@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalTime;
 import java.util.Locale;
 import org.cupwright.app.desk.PaperPolicy;
 import org.cupwright.app.desk.PaperSize;
@@ -39,6 +40,18 @@ final class Page {
     String speed() {
         double feet = day.speedFeet();
         return texts.say("sheet.greenSpeed", texts.number(feet, feet == Math.rint(feet) ? 0 : 1));
+    }
+
+    /** Whether the holes are where they were planned or where they were cut. */
+    String state() {
+        String time = day.soFar().last().map(LocalTime::toString).orElse("");
+        if (day.soFar().all()) {
+            return texts.say("sheet.asCutAt", time);
+        }
+        return day.soFar().holes().isEmpty()
+                ? texts.say("sheet.planned")
+                : texts.say(
+                        "sheet.partlyCut", time, String.join(", ", day.soFar().holes()));
     }
 
     /** Course and day. */

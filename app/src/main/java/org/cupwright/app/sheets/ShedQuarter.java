@@ -26,10 +26,8 @@ final class ShedQuarter {
 
     void before(Page page, Xhtml out) {
         page.heading(out);
-        String state =
-                day.asCutAt().map(time -> texts.say("sheet.asCutAt", time)).orElseGet(() -> texts.say("sheet.planned"));
         out.element("h1", "title", texts.say("sheet.card.title"));
-        out.element("p", "state", state + " · " + page.speed());
+        out.element("p", "state", page.state() + " · " + page.speed());
         out.element("h2", "load", texts.say("sheet.card.load"));
         out.element("p", "load", String.join(" · ", new Flags(texts, day.policy()).load(day)));
         out.element("h2", "ticks", texts.say("sheet.card.before"));

@@ -3,6 +3,7 @@ package org.cupwright.app.sheets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.cupwright.app.desk.CutSoFar;
 import org.cupwright.app.desk.PaperPolicy;
 import org.cupwright.app.desk.PaperSize;
 import org.cupwright.app.maps.GreenDrawing;
@@ -27,7 +28,7 @@ final class MadeDay {
         Policy policy = Policy.defaults().with(PaperPolicy.PAPER, paper);
         List<SheetHole> holes =
                 DEMO.course().holes().stream().map(hole -> hole(hole, policy)).toList();
-        return new DaySheet(DemoCourse.NAME, DemoCourse.TODAY, 10, Optional.empty(), holes, policy);
+        return new DaySheet(DemoCourse.NAME, DemoCourse.TODAY, 10, CutSoFar.NOTHING, holes, policy);
     }
 
     private static SheetHole hole(Hole hole, Policy policy) {

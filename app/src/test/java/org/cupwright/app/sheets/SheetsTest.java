@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.cupwright.app.desk.CutSoFar;
 import org.cupwright.app.desk.PaperPolicy;
 import org.cupwright.app.desk.PaperSize;
 import org.cupwright.app.sheets.PaperText.Letter;
@@ -68,7 +70,7 @@ class SheetsTest {
                 day.course(),
                 day.date(),
                 day.speedFeet(),
-                Optional.of("06:40"),
+                new CutSoFar(List.of("1", "2"), Optional.of(LocalTime.of(6, 40)), true),
                 day.holes(),
                 day.policy()
                         .with(PaperPolicy.TICK_LIST, "long board, chalk")

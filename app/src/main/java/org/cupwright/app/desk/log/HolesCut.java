@@ -1,0 +1,74 @@
+package org.cupwright.app.desk.log;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.cupwright.course.Course;
+import org.cupwright.course.MapPoint;
+import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.HoleMovedInPlay;
+import org.cupwright.cupchange.CupWork.LeftInOldHole;
+import org.cupwright.cupchange.Fact;
+
+/**
+ * Where the holes of one day really are, as far as the logbook says.
+ *
+ * @param holes by hole, in the order of the last word on each; holes that nobody has said anything about are missing
+ */
+public record HolesCut(Map<String, HoleCut> holes) {
+    /**
+     * What was done.
+     *
+     * @param at where the hole is now; empty when it was left where it was
+     * @param time when, to the minute, by the course's clock
+     * @param person who
+     */
+    public record HoleCut(Optional<MapPoint> at, LocalTime time, String person) {}
+
+    public HolesCut {
+        holes = Collections.unmodifiableMap(new LinkedHashMap<>(holes));
+    }
+
+    public static HolesCut of(FactStore store, Course course, LocalDate day) {
+        ZoneId zone = course.frame().zone();
+        Instant midnight = day.atStartOfDay(zone).toInstant();
+        Map<String, HoleCut> holes = new LinkedHashMap<>();
+        for (Fact fact : DayLog.of(store, course, day).facts()) {
+            Optional<Optional<MapPoint>> place = place(fact);
+            if (place.isPresent()
+                    && fact.hole().isPresent()
+                    && !fact.happenedAt().isBefore(midnight)) {
+                LocalTime time = LocalTime.ofInstant(fact.happenedAt(), zone).truncatedTo(ChronoUnit.MINUTES);
+                holes.remove(fact.hole().get());
+                holes.put(fact.hole().get(), new HoleCut(place.get(), time, fact.person()));
+            }
+        }
+        return new HolesCut(holes);
+    }
+
+    /** Where the fact puts the hole; empty within when it leaves it, empty as a whole when it is about something else. */
+    private static Optional<Optional<MapPoint>> place(Fact fact) {
+        if (fact.payload() instanceof CupChanged changed) {
+            return Optional.of(Optional.of(changed.cutAt()));
+        }
+        if (fact.payload() instanceof HoleMovedInPlay moved) {
+            return Optional.of(Optional.of(moved.movedTo()));
+        }
+        return fact.payload() instanceof LeftInOldHole ? Optional.of(Optional.empty()) : Optional.empty();
+    }
+
+    public Optional<HoleCut> find(String hole) {
+        return Optional.ofNullable(holes.get(hole));
+    }
+
+    /** When the last of them was cut. */
+    public Optional<LocalTime> last() {
+        return holes.values().stream().map(HoleCut::time).max(LocalTime::compareTo);
+    }
+}
