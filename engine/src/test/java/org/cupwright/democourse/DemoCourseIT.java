@@ -23,7 +23,7 @@ import org.cupwright.units.GreenSpeed;
 import org.junit.jupiter.api.Test;
 
 /** The invented greens have the characters they are made for. */
-class DemoCourseTest {
+class DemoCourseIT {
     private static final DemoCourse DEMO = new DemoCourse(1);
     private static final Course COURSE = DEMO.course();
 

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
  * <p>Surveys, not spots, are the sample: a figure is held to its limit with two of its own errors at the full count, and with four
  * at a reduced one, where that error is itself badly known.
  */
-class GroundErrorsTest {
+class GroundErrorsIT {
     private static final double[] SIGMAS = {0.005, 0.010, 0.025};
     private static final double[] DENSITIES = {4, 8, 25};
     private static final int FULL = 200;

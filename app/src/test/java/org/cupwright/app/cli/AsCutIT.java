@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** From the plan to what was cut, on an invented morning of three holes (2026-06-20, 05:00 by the course's clock). */
-class AsCutTest {
+class AsCutIT {
     @TempDir
     private Path files;
 

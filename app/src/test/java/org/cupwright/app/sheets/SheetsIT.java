@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-class SheetsTest {
+class SheetsIT {
     /** Office printers leave about 4 mm unprinted: recalled. */
     private static final double PRINTABLE_MILLIMETRES = 4;
 

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** One surveyed green of the invented course, and one of which the outline alone is known. */
-class RememberedGreensTest {
+class RememberedGreensIT {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T12:00:00Z"), ZoneOffset.UTC);
     private static final DemoCourse DEMO = new DemoCourse(1);
 
