@@ -32,6 +32,7 @@ public final class Cli {
         line.addSubcommand(new PolicyCommand(surroundings));
         line.addSubcommand(LogCommand.with(surroundings));
         line.addSubcommand(HistoryCommand.with(surroundings));
+        line.addSubcommand(WeatherCommand.with(surroundings));
         line.addSubcommand(new BackupCommand(surroundings));
         line.addSubcommand(new RestoreCommand(surroundings));
         line.addSubcommand(new CheckCommand(surroundings));

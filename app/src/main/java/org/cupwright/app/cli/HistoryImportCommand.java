@@ -3,11 +3,9 @@ package org.cupwright.app.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.log.ImportHistory;
-import org.cupwright.app.desk.log.ImportHistory.NotReadLine;
 import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -23,9 +21,6 @@ import tools.jackson.databind.node.ObjectNode;
             "The first line names the columns date, hole, on and side, as in 2025-05-31,7,12,L5."
         })
 final class HistoryImportCommand implements Runnable {
-    /** So many lines that do not read are shown; JSON has them all. Our choice. */
-    private static final int SHOWN = 20;
-
     private final Surroundings surroundings;
 
     @ParentCommand
@@ -66,17 +61,7 @@ final class HistoryImportCommand implements Runnable {
                 answer.read(),
                 answer.first().map(texts::day).orElse("–"),
                 answer.last().map(texts::day).orElse("–")));
-        List<NotReadLine> bad = answer.notRead();
-        if (!bad.isEmpty()) {
-            task.print(texts.say("history.notRead", bad.size()));
-        }
-        for (NotReadLine line : bad.subList(0, Math.min(SHOWN, bad.size()))) {
-            String said = texts.say("history.line", line.number(), texts.say(line.why()), texts.say(line.tryThis()));
-            Layout.wrapped("  ", said).forEach(task::print);
-        }
-        if (bad.size() > SHOWN) {
-            task.print("  " + texts.say("history.more", bad.size() - SHOWN));
-        }
+        NotReadPrint.print(task, answer.notRead());
         task.print(
                 answer.kept()
                         ? texts.say("log.imported", answer.added(), answer.known())
@@ -89,10 +74,7 @@ final class HistoryImportCommand implements Runnable {
         node.put("read", answer.read());
         node.set("first", Json.text(day(answer.first())));
         node.set("last", Json.text(day(answer.last())));
-        node.set(
-                "notRead",
-                Json.array(
-                        answer.notRead().stream().map(line -> json(texts, line)).toList()));
+        node.set("notRead", NotReadPrint.json(texts, answer.notRead()));
         node.put("kept", answer.kept());
         node.put("added", answer.added());
         node.put("known", answer.known());
@@ -101,14 +83,5 @@ final class HistoryImportCommand implements Runnable {
 
     private static Optional<String> day(Optional<LocalDate> day) {
         return day.map(LocalDate::toString);
-    }
-
-    private static ObjectNode json(Texts texts, NotReadLine line) {
-        ObjectNode node = Json.object();
-        node.put("line", line.number());
-        node.put("text", line.text());
-        node.put("why", texts.say(line.why()));
-        node.put("tryThis", texts.say(line.tryThis()));
-        return node;
     }
 }

@@ -164,6 +164,15 @@ class JsonShapesTest {
     }
 
     @Test
+    void weatherKeepsItsShape() throws IOException {
+        Path table =
+                Files.writeString(files.resolve("weather.csv"), "date,tmax,tmin\n2026-05-01,18,7\n2026-05-02,7,18\n");
+        JsonNode read = checked("weather-import", cupwright.run("weather", "import", table, "--json"));
+        assertThat(read.path("notRead").path(0).path("line").asInt()).isEqualTo(3);
+        assertThat(read.path("added").asInt()).isEqualTo(1);
+    }
+
+    @Test
     void upkeepKeepsItsShapes() throws IOException {
         Path backup = files.resolve("backup.db");
         JsonNode done = checked("backup", cupwright.run("backup", backup, "--json"));

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.cupwright.app.desk.log.HistoryLine.NotRead;
 import org.cupwright.green.survey.Excerpt;
 import org.cupwright.green.survey.Finding;
 import org.cupwright.green.survey.FindingKind;

@@ -28,28 +28,6 @@ record HistoryLine(LocalDate day, String hole, Spot.Paced place) {
     private static final Pattern SIDE_LAST = Pattern.compile("([0-9.,½]{1,8}) ?([LlRr])");
     private static final double MOST_PACES = 200;
 
-    /** Why a line does not read: what it says, and what to try. */
-    static final class NotRead extends Exception {
-        private static final long serialVersionUID = 1;
-
-        private final transient Message what;
-        private final transient Message tryThis;
-
-        NotRead(Message what, Message tryThis) {
-            super(what.key());
-            this.what = what;
-            this.tryThis = tryThis;
-        }
-
-        Message what() {
-            return what;
-        }
-
-        Message tryThis() {
-            return tryThis;
-        }
-    }
-
     static HistoryLine of(String date, String hole, String on, String side, Separator separator) throws NotRead {
         Spot.Paced place = place(on, side, separator);
         return new HistoryLine(day(date), hole, place);

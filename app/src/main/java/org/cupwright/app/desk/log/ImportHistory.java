@@ -20,7 +20,6 @@ import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.SpotOnGreen;
 import org.cupwright.app.desk.Stores;
-import org.cupwright.app.desk.log.HistoryLine.NotRead;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -29,7 +28,6 @@ import org.cupwright.cupchange.CupWork.CutWay;
 import org.cupwright.cupchange.CupWork.FoundBy;
 import org.cupwright.cupchange.CupWork.Soil;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.message.Message;
 import org.cupwright.policy.Policy;
 
 /**
@@ -48,9 +46,6 @@ public final class ImportHistory {
         this.folder = folder;
         this.clock = clock;
     }
-
-    /** A line that does not read: its number in the file, what it says, why it does not, and what to try. */
-    public record NotReadLine(long number, String text, Message why, Message tryThis) {}
 
     /**
      * What reads of a notebook.

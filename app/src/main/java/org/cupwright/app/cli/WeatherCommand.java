@@ -1,0 +1,34 @@
+package org.cupwright.app.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Weather from elsewhere. */
+@Command(name = "weather", description = "Takes the weather of past days into the logbook.")
+final class WeatherCommand implements Runnable {
+    @ParentCommand
+    private CupwrightCommand options;
+
+    @Spec
+    private CommandSpec spec;
+
+    /** The command with all it can do. */
+    static CommandLine with(Surroundings surroundings) {
+        CommandLine line = new CommandLine(new WeatherCommand());
+        line.addSubcommand(new WeatherImportCommand(surroundings));
+        return line;
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "weather takes: import FILE.");
+    }
+
+    CupwrightCommand options() {
+        return options;
+    }
+}

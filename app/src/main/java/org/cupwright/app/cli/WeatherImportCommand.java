@@ -1,0 +1,107 @@
+package org.cupwright.app.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.cupwright.app.desk.SourceFile;
+import org.cupwright.app.desk.weather.ImportWeather;
+import org.cupwright.app.texts.Texts;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Takes in a table of weather. */
+@Command(
+        name = "import",
+        description = {
+            "Reads a table of past days' weather, one line a day, and says what reads; --yes keeps it.",
+            "The first line names the columns: date, tmax and tmin; rain, wind, rhmax, rhmin and sunshine where they are known."
+        })
+final class WeatherImportCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private WeatherCommand weather;
+
+    @Parameters(paramLabel = "FILE", description = "The table, CSV.")
+    private Path file;
+
+    @Option(
+            names = "--column",
+            paramLabel = "WHAT=NAME",
+            description = "What the table calls a column, as tmax=Hi; repeatable. Usual names are known.")
+    private Map<String, String> columns = new LinkedHashMap<>();
+
+    @Option(
+            names = "--unit",
+            paramLabel = "WHAT=UNIT",
+            description =
+                    "The unit of a column, as tmax=F or rain=in; repeatable. Default: as the column's name says, else C, mm, m/s, min.")
+    private Map<String, String> units = new LinkedHashMap<>();
+
+    @Option(names = "--yes", description = "Keep the lines that read.")
+    private boolean keep;
+
+    @Option(names = "--person", paramLabel = "NAME", description = "Who is named for it. Default: weather table.")
+    private String person = "weather table";
+
+    WeatherImportCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        CupwrightCommand options = weather.options();
+        Task task = new Task(options, surroundings);
+        SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
+        ImportWeather.Answer answer = new ImportWeather(task.folder(), surroundings.clock())
+                .read(new ImportWeather.Request(options.course(), source, columns, units, person, keep));
+        if (options.json()) {
+            task.print(Json.document(json(task.texts(), answer)));
+        } else {
+            page(task, answer);
+        }
+    }
+
+    private static void page(Task task, ImportWeather.Answer answer) {
+        Texts texts = task.texts();
+        task.print(texts.say(
+                "weather.reads",
+                answer.course().name(),
+                answer.read(),
+                answer.first().map(texts::day).orElse("–"),
+                answer.last().map(texts::day).orElse("–")));
+        if (answer.missing() > 0) {
+            task.print(texts.say("weather.missing", answer.missing()));
+        }
+        if (answer.noRain() > 0) {
+            task.print(texts.say("weather.noRain", answer.noRain()));
+        }
+        NotReadPrint.print(task, answer.notRead());
+        String key = answer.kept() ? "weather.kept" : "weather.wouldKeep";
+        task.print(texts.say(key, answer.added(), answer.changed(), answer.known()));
+        if (!answer.kept()) {
+            task.print(texts.say("history.dryRun"));
+        }
+    }
+
+    private static ObjectNode json(Texts texts, ImportWeather.Answer answer) {
+        ObjectNode node = Json.object();
+        node.put("course", answer.course().id());
+        node.put("read", answer.read());
+        node.set("first", Json.text(answer.first().map(LocalDate::toString)));
+        node.set("last", Json.text(answer.last().map(LocalDate::toString)));
+        node.put("missing", answer.missing());
+        node.put("noRain", answer.noRain());
+        node.put("added", answer.added());
+        node.put("changed", answer.changed());
+        node.put("known", answer.known());
+        node.set("notRead", NotReadPrint.json(texts, answer.notRead()));
+        node.put("kept", answer.kept());
+        return node;
+    }
+}

@@ -1,0 +1,129 @@
+package org.cupwright.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.cupwright.app.cli.InProcess.Result;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Invented tables of weather are taken into the logbook (the course's today is 2026-06-20). */
+class WeatherCommandTest {
+    private static final String TABLE = "date,tmax,tmin,rain\n2026-05-01,18.5,7.2,0\n2026-05-02,20.1,9,T\n"
+            + "2026-05-03,17,8.4,\n2026-05-05,16.2,6.6,12.4\n";
+
+    @TempDir
+    private Path files;
+
+    private InProcess cupwright;
+
+    @BeforeEach
+    void aCourse() throws IOException {
+        cupwright = new InProcess(files.resolve("data"));
+        assertThat(cupwright
+                        .run("import", "--course", "made", "--outlines", MadeCourse.outlines(files, 1))
+                        .status())
+                .isZero();
+    }
+
+    private Result read(String text, String... more) throws IOException {
+        Path file = Files.write(files.resolve("weather.csv"), text.getBytes(StandardCharsets.UTF_8));
+        List<Object> line = new ArrayList<>(List.of("weather", "import", file));
+        line.addAll(Arrays.asList(more));
+        return cupwright.run(line.toArray());
+    }
+
+    private String list() {
+        return cupwright
+                .run("log", "list", "--from", "2026-01-01", "--to", "2026-06-20")
+                .out();
+    }
+
+    @Test
+    void aDryRunSaysWhatThereIsAndKeepsNothing() throws IOException {
+        assertThat(read(TABLE).out())
+                .contains("4 days read, Fri 1 May 2026 to Tue 5 May 2026")
+                .contains("One day between them is missing")
+                .contains("One day has no rain figure")
+                .contains("New: 4;")
+                .contains("dry run");
+        assertThat(list()).contains("No entries");
+    }
+
+    @Test
+    void whatIsKeptIsKeptOnceAndOtherValuesCorrectIt() throws IOException {
+        assertThat(read(TABLE, "--yes").out()).contains("Kept: 4 new, 0 corrected; 0 were the same");
+        assertThat(read(TABLE, "--yes", "--person", "other").out())
+                .contains("Kept: 0 new, 0 corrected; 4 were the same");
+        String other = TABLE.replace("12.4", "13.9");
+        assertThat(read(other).out()).contains("to be corrected: 1; the same already: 3");
+        assertThat(read(other, "--yes").out()).contains("0 new, 1 corrected; 3 were");
+        assertThat(list()).contains("13.9").doesNotContain("12.4");
+        assertThat(read(TABLE, "--yes").out()).contains("0 new, 1 corrected; 3 were");
+        assertThat(list()).contains("12.4").doesNotContain("13.9");
+        assertThat(list().lines().filter(line -> line.contains("2026-05"))).hasSize(4);
+    }
+
+    @Test
+    void otherNamesUnitsAndSeparatorsAreUnderstood() throws IOException {
+        String american = "Day;Hi;TMin (°F);Precip_in\n1.5.2026;68,0;50;0,5\n";
+        Result result = read(american, "--column", "tmax=Hi", "--unit", "tmax=F", "--yes", "--json");
+        assertThat(result.out()).as(result.err()).contains("\"added\" : 1");
+        String stored = cupwright
+                .run("log", "list", "--from", "2026-05-01", "--to", "2026-05-01", "--json")
+                .out();
+        assertThat(stored)
+                .containsPattern("\"highestCelsius\" : 20(\\.0)?\\b")
+                .containsPattern("\"lowestCelsius\" : 10(\\.0)?\\b")
+                .contains("12.7");
+    }
+
+    @Test
+    void linesThatCannotBeAreNamedAndTheRestIsOffered() throws IOException {
+        Result result = read("date,tmax,tmin,rain\n"
+                + "2026-05-01,18,7,0\n"
+                + "2026-02-30,18,7,0\n"
+                + "2026-05-03,7,18,0\n"
+                + "2026-05-04,18,7,-3\n"
+                + "2026-05-01,19,7,0\n"
+                + "2026-06-20,18,7,0\n"
+                + "2026-05-07,NA,7,0\n"
+                + "2026-05-08,82,61,0\n"
+                + "2026-05-09,warm,7,0\n"
+                + "2026-05-10,18");
+        assertThat(result.status()).isZero();
+        assertThat(result.out())
+                .contains("one day reads")
+                .contains("9 lines do not read")
+                .contains("line 3: \"2026-02-30\" is not a day")
+                .contains("line 4: The lowest temperature, 18, is above the highest")
+                .contains("line 5: Rain cannot be negative: -3")
+                .contains("line 6: 2026-05-01 stands in the file already")
+                .contains("line 7: 2026-06-20 is not over yet")
+                .contains("line 8: No temperature stands under tmax")
+                .contains("line 9: What it says cannot be")
+                .contains("line 10: \"warm\" is not a number")
+                .contains("line 11: No temperature stands under tmin");
+    }
+
+    @Test
+    void whatIsNoTableOfWeatherIsRefused() throws IOException {
+        assertThat(read("").err()).contains("empty");
+        assertThat(read("date,rain\n2026-05-01,3\n").err())
+                .contains("no column for tmax, tmin")
+                .contains("--column");
+        assertThat(read(TABLE, "--column", "tmax=Hi").err()).contains("no column for Hi");
+        assertThat(read(TABLE, "--column", "heat=tmax").err()).contains("Known are date, tmax");
+        assertThat(read(TABLE, "--unit", "tmax=K").err()).contains("Known are C, F");
+        assertThat(read("\u0000\u0001").err()).contains("not text");
+        assertThat(list()).contains("No entries");
+        assertThat(cupwright.run("weather").status()).isEqualTo(2);
+    }
+}
