@@ -47,6 +47,11 @@ final class DayGround {
         return new GroundOnDay(date, items);
     }
 
+    /** Whether the hole is played to a temporary green, so that its own green is left in peace. */
+    boolean temporaryGreen(String hole) {
+        return state.green(hole).temporaryGreen();
+    }
+
     /** Where the hole is before the day's change; empty when nobody knows, or it is not on this green. */
     Optional<MapPoint> last(String hole) {
         HolesOnGreen holes = state.green(hole).holes();

@@ -47,6 +47,11 @@ record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
         return judged;
     }
 
+    /** Whether a hole is played to a temporary green. */
+    boolean temporaryGreen(String hole) {
+        return before.temporaryGreen(hole);
+    }
+
     /** Where a hole is before the day's change. */
     Optional<MapPoint> last(String hole) {
         return before.last(hole);

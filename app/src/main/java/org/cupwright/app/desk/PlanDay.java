@@ -103,8 +103,8 @@ public final class PlanDay {
     }
 
     private static GreenCandidates candidates(Hole hole, Map<String, Judging> judged, GreensOfDay greens) {
-        return new GreenCandidates(
-                hole.id(), judged.get(hole.id()).candidates(), greens.last(hole.id()), Wishes.none());
+        Wishes wishes = greens.temporaryGreen(hole.id()) ? Wishes.greenClosed() : Wishes.none();
+        return new GreenCandidates(hole.id(), judged.get(hole.id()).candidates(), greens.last(hole.id()), wishes);
     }
 
     private StoredPlan stored(CourseDay day, DayPlan plan, Map<String, Judging> judged) {

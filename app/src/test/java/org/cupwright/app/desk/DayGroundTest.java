@@ -25,11 +25,13 @@ import org.cupwright.cupchange.CupWork.CupChanged;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.DayReading.SpeedRead;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.GroundNote.TemporaryGreen;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.green.GroundItem;
 import org.cupwright.green.GroundItem.Kind;
 import org.cupwright.green.survey.items.GroundItems;
+import org.cupwright.message.Message;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -143,6 +145,19 @@ class DayGroundTest {
                 .satisfies(item ->
                         assertThat(MapPoint.of(item.place().getCoordinate())).isEqualTo(ninth));
         assertThat(ground(MONDAY.plusDays(1)).last("18")).isEmpty();
+    }
+
+    @Test
+    void aHolePlayedToATemporaryGreenIsLeftOutUntilItsGreenIsBackInPlay() {
+        cut(MONDAY.minusDays(2), MIDDLE);
+        log(MONDAY.minusDays(1), 15, Optional.of("3"), new TemporaryGreen(true));
+        StoredPlan monday = plan(MONDAY);
+        assertThat(monday.find("3")).isEmpty();
+        assertThat(monday.find("6")).isPresent();
+        assertThat(monday.findings()).extracting(Message::key).contains("rotation.finding.closed");
+        assertThat(oldHoles(MONDAY)).as("the ground rests all the same").containsExactly(MIDDLE);
+        log(MONDAY, 15, Optional.of("3"), new TemporaryGreen(false));
+        assertThat(plan(MONDAY.plusDays(1)).find("3")).isPresent();
     }
 
     @Test
