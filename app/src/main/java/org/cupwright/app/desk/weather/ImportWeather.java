@@ -21,6 +21,7 @@ import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.FileReading;
 import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.log.LastWord;
 import org.cupwright.app.desk.log.NotRead;
 import org.cupwright.app.desk.log.NotReadLine;
 import org.cupwright.course.Course;
@@ -151,20 +152,9 @@ public final class ImportWeather {
             if (there.payload().equals(weather)) {
                 return Optional.empty();
             }
-            Instant recorded = afterOthers(there, now);
+            Instant recorded = LastWord.on(there, all, now);
             UUID id = id(weather, " " + there.id() + " " + recorded);
             return Optional.of(fact(id, there.happenedAt(), recorded, person, Correction.to(there.id(), weather)));
-        }
-
-        /** After every earlier correction, so that this one is the last word. */
-        private Instant afterOthers(Fact of, Instant now) {
-            return all.stream()
-                    .filter(fact -> fact.payload() instanceof Correction other
-                            && other.of().equals(of.id()))
-                    .map(fact -> fact.recordedAtDevice().plusMillis(1))
-                    .filter(now::isBefore)
-                    .max(Instant::compareTo)
-                    .orElse(now);
         }
 
         private Fact fact(UUID id, Instant happened, Instant recorded, String person, Payload payload) {
