@@ -77,6 +77,7 @@ public final class ImportWeather {
     /**
      * What reads of a table.
      *
+     * @param units by {@link WeatherColumn#typed()}: the unit in which the column was read
      * @param read days that read
      * @param first the first of them
      * @param last the last
@@ -90,6 +91,7 @@ public final class ImportWeather {
      */
     public record Answer(
             Course course,
+            Map<String, String> units,
             int read,
             Optional<LocalDate> first,
             Optional<LocalDate> last,
@@ -181,6 +183,7 @@ public final class ImportWeather {
         private final LocalDate today;
         private final SortedMap<LocalDate, WeatherEntered> days = new TreeMap<>();
         private final List<NotReadLine> notRead = new ArrayList<>();
+        private Map<String, String> units = Map.of();
 
         private Table(LocalDate today) {
             this.today = today;
@@ -194,6 +197,7 @@ public final class ImportWeather {
                         .failure();
             }
             WeatherFormat format = WeatherFormat.of(header.get(), said);
+            units = format.unitNames();
             for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
                 try {
                     take(WeatherLine.read(format, line.get()));
@@ -223,6 +227,7 @@ public final class ImportWeather {
                     .count();
             return new Answer(
                     course,
+                    units,
                     days.size(),
                     first,
                     last,
