@@ -88,6 +88,27 @@ class SurveySplineAgainstReferenceTest {
                 .isCloseTo(smoother.getTrace(), within(1e-4));
     }
 
+    @Test
+    void leveragesAreTheEntriesOfTheSmoother() {
+        FittedSpline fitted = new FittedSpline(equations, LAMBDA);
+        RealMatrix smoother = dense.design.multiply(dense.inverse(LAMBDA)).multiply(dense.design.transpose());
+        Leverages leverages = new Leverages(equations, fitted.inverse(HeightFunctionals.overDisc(0.91)), 4);
+        int compared = 0;
+        for (int one = 0; one < points.count(); one += 5) {
+            leverages.about(one);
+            for (int other = 0; other < points.count(); other++) {
+                NormalEquations.Basis basis = equations.basis(other);
+                if (leverages.reaches(basis)) {
+                    compared++;
+                    assertThat(leverages.with(basis))
+                            .as("points %d and %d, seed %d", one, other, Suite.seed())
+                            .isCloseTo(smoother.getEntry(one, other), within(1e-6));
+                }
+            }
+        }
+        assertThat(compared).isGreaterThan(points.count() * points.count() / 10);
+    }
+
     /** Weights of the plane and the quadratic by a dense least-squares solve over the same heights. */
     private double[][] covarianceByHand(double east, double north, double radius, double lambda) {
         HeightFunctionals disc = HeightFunctionals.overDisc(radius);
