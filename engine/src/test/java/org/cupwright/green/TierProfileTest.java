@@ -83,7 +83,7 @@ class TierProfileTest {
     }
 
     private static void check(double sigma, double slopeWithin, double profileMetres) {
-        int count = Suite.count("tier profile at " + Math.round(1000 * sigma) + " mm", 200, 12);
+        int count = Suite.count("tier profile at " + Math.round(1000 * sigma) + " mm", 200, 4);
         long[] seeds = new SplittableRandom(950 + Suite.seed()).longs(count).toArray();
         List<double[]> surveys = IntStream.range(0, count)
                 .parallel()
