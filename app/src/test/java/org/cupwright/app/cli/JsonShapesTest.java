@@ -210,6 +210,12 @@ class JsonShapesTest {
         JsonNode list = checked("level-list", cupwright.run("level", "list", "--json"));
         assertThat(list.path("readings").path(0).path("number").asInt()).isEqualTo(1);
         checked("level-remove", cupwright.run("level", "remove", "--hole", "2", "--number", "1", "--json"));
+        JsonNode overruled = checked(
+                "level-add",
+                cupwright.run("level", "add", "--hole", "1", "--at", "500011,4400011", "--falls", "180=3.5", "--json"));
+        assertThat(overruled.path("before").path("slopePercent").asDouble()).isBetween(1.0, 1.4);
+        assertThat(overruled.path("now").path("slopePercent").asDouble()).isEqualTo(3.5);
+        checked("level-remove", cupwright.run("level", "remove", "--hole", "1", "--number", "1", "--json"));
         JsonNode none = checked("level-list", cupwright.run("level", "list", "--json"));
         assertThat(none.path("readings").size()).isZero();
     }
