@@ -77,7 +77,7 @@ public final class LevelRoundSheet {
         if (spot.place().isPresent()) {
             for (List<String> ways : List.of(List.of("front", "back"), List.of("left", "right"))) {
                 ways.forEach(way -> out.box(texts.say("sheet.level." + way)));
-                out.line("short").text(" % ");
+                out.line("short").text(" %\u00a0\u00a0 ");
             }
         } else {
             out.text(texts.say("sheet.level.falls") + " ").line("short").text(" % ");
