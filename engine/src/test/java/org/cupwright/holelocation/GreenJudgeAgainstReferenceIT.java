@@ -22,7 +22,7 @@ import org.cupwright.units.GreenSpeed;
 import org.junit.jupiter.api.Test;
 
 /** Whole greens of invented form against brute force, and properties that hold on every green. */
-class GreenJudgeAgainstReferenceTest {
+class GreenJudgeAgainstReferenceIT {
     private static final double SLOPE_ERROR = 0.002;
 
     private record Made(Green green, MadeSurface truth, DayConditions day, long seed) {

@@ -20,7 +20,7 @@ import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
 
 /** Two invented surveys of invented ground, between which a known amount of soil was moved. */
-class ResurveyTest {
+class ResurveyIT {
     private static final Outline GREEN = Shapes.circle(0, 0, 8);
     private static final MadeSurface.Bump MOUND = new MadeSurface.Bump(-2.5, 1, 0.06, 1.2);
     private static final MadeSurface.Bump HOLLOW = new MadeSurface.Bump(3, -1.5, -0.05, 1.0);

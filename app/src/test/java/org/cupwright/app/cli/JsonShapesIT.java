@@ -19,7 +19,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What {@code --json} writes keeps to the published schemas, and says what the course is. */
-class JsonShapesTest {
+class JsonShapesIT {
     private static final Path SCHEMAS = Path.of("../docs/schemas");
 
     @TempDir
