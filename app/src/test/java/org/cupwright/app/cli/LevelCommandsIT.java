@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Where to lay the level, and keeping what it read, on an invented course of three drawn greens. */
-class LevelCommandsTest {
+class LevelCommandsIT {
     @TempDir
     Path files;
 
