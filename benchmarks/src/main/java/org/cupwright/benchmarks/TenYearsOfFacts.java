@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.UUID;
 import org.cupwright.course.MapPoint;
@@ -36,16 +37,18 @@ final class TenYearsOfFacts {
     private static final int GREENS = 18;
     private static final int PLUGS_LOOKED_AT = 4;
 
+    private final String course;
     private final Random random;
     private final List<Fact> facts = new ArrayList<>();
     private Instant now = Instant.EPOCH;
 
-    private TenYearsOfFacts(Random random) {
+    private TenYearsOfFacts(String course, Random random) {
+        this.course = course;
         this.random = random;
     }
 
-    static List<Fact> of(int days, long seed) {
-        TenYearsOfFacts made = new TenYearsOfFacts(new Random(seed));
+    static List<Fact> of(String course, int days, long seed) {
+        TenYearsOfFacts made = new TenYearsOfFacts(course, new Random(seed));
         List<List<MapPoint>> were = new ArrayList<>();
         for (int hole = 0; hole < GREENS; hole++) {
             were.add(new ArrayList<>());
@@ -85,10 +88,27 @@ final class TenYearsOfFacts {
     private void ofCourse(LocalDate day) {
         add("", new DayReading.RoundsPlayed(day.minusDays(1), 60 + random.nextInt(80)));
         add("", new DayReading.SpeedRead(9 + random.nextDouble(), OptionalDouble.empty()));
+        add("", weather(day));
         if (day.getDayOfMonth() == 1) {
             add("", new CrewNote.ToolSharpened("cutter 1"));
             add("3", new SpotCheck(OptionalDouble.of(127), OptionalDouble.of(26), OptionalDouble.of(0)));
         }
+    }
+
+    /** A year's wave with some chance in it. */
+    private Payload weather(LocalDate day) {
+        double mean =
+                11 - 9 * StrictMath.cos(2 * StrictMath.PI * (day.getDayOfYear() - 20) / 365.25) + random.nextGaussian();
+        return new DayReading.WeatherEntered(
+                day,
+                mean + 5,
+                mean - 5,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(2),
+                OptionalInt.empty(),
+                OptionalDouble.of(random.nextInt(4) == 0 ? 6 : 0),
+                false);
     }
 
     private void add(String hole, Payload payload) {
@@ -100,13 +120,13 @@ final class TenYearsOfFacts {
                 now.plusSeconds(30),
                 Optional.empty(),
                 "invented person",
-                "made-up",
+                course,
                 hole.isEmpty() ? Optional.empty() : Optional.of(hole),
                 payload));
     }
 
-    /** Keeps the compiler honest about what a late fact is here: a look at a plug. */
-    static Fact late(Instant when) {
+    /** What somebody writes down ninety days after it was seen: a look at a plug. */
+    static Fact late(String course, Instant when) {
         return new Fact(
                 new UUID(1, 1),
                 Fact.CURRENT_VERSION,
@@ -114,7 +134,7 @@ final class TenYearsOfFacts {
                 when.plus(Duration.ofDays(90)),
                 Optional.empty(),
                 "invented person",
-                "made-up",
+                course,
                 Optional.of("7"),
                 new PlugWork.PlugSeen(new MapPoint(1, 1), PlugLook.HIGH));
     }

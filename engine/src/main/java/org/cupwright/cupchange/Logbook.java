@@ -98,19 +98,6 @@ public final class Logbook {
         return Set.copyOf(disputed);
     }
 
-    /**
-     * The earliest moment from which a state must be computed anew when facts arrive: when the earliest of them happened, where a
-     * correction happened when its fact did. Empty when nothing that counts is touched.
-     *
-     * @param arrived facts that are already part of this logbook
-     */
-    public Optional<Instant> earliestTouched(Collection<Fact> arrived) {
-        return arrived.stream()
-                .flatMap(fact -> target(fact).stream())
-                .map(Fact::happenedAt)
-                .min(Instant::compareTo);
-    }
-
     /** The fact that one speaks of in the end: itself, or at the end of a chain of corrections what is corrected. */
     private Optional<Fact> target(Fact fact) {
         Fact at = fact;

@@ -1,8 +1,11 @@
 package org.cupwright.cupchange;
 
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** All kinds of payload there are, by the name under which files and the store write them. */
 public final class PayloadKinds {
@@ -13,6 +16,12 @@ public final class PayloadKinds {
     /** The records by their kind's name ({@link Payload#kind()}), in the order of the names. */
     public static Map<String, Class<? extends Payload>> all() {
         return BY_NAME;
+    }
+
+    /** The names of some kinds. */
+    @SafeVarargs
+    public static Set<String> names(Class<? extends Payload>... payloads) {
+        return Arrays.stream(payloads).map(PayloadKinds::nameOf).collect(Collectors.toUnmodifiableSet());
     }
 
     static String nameOf(Class<?> payload) {

@@ -2,6 +2,7 @@ package org.cupwright.holelocation;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
@@ -24,6 +25,16 @@ public record GoodWithin(double metres, Optional<Heading> moreRoom) {
     public static final double FARTHEST_METRES = 5;
 
     private static final int QUARTERS = 8;
+
+    /** The middle of every quarter: they overlap by half. */
+    private static final List<Heading> MIDDLES = IntStream.range(0, QUARTERS)
+            .mapToObj(quarter -> Heading.ofDegrees(360.0 * quarter / QUARTERS))
+            .toList();
+
+    private static final double[] MIDDLES_EAST =
+            MIDDLES.stream().mapToDouble(Heading::east).toArray();
+    private static final double[] MIDDLES_NORTH =
+            MIDDLES.stream().mapToDouble(Heading::north).toArray();
 
     /** @throws IllegalArgumentException if the position was not judged on this green, or fails */
     public static GoodWithin of(Judgement position, GreenJudgement green) {
@@ -65,8 +76,7 @@ public record GoodWithin(double metres, Optional<Heading> moreRoom) {
     /** A worse spot bounds the room of every quarter of the compass that it lies in. */
     private static void narrow(double[] room, double east, double north, double distance) {
         for (int quarter = 0; quarter < QUARTERS; quarter++) {
-            Heading middle = Heading.ofDegrees(360.0 * quarter / QUARTERS);
-            double ahead = east * middle.east() + north * middle.north();
+            double ahead = east * MIDDLES_EAST[quarter] + north * MIDDLES_NORTH[quarter];
             if (ahead >= distance * Math.sqrt(0.5) - 1e-9) {
                 room[quarter] = Math.min(room[quarter], distance);
             }
@@ -88,7 +98,7 @@ public record GoodWithin(double metres, Optional<Heading> moreRoom) {
                 .max(Comparator.comparingDouble(quarter -> room[quarter]))
                 .orElseThrow();
         return floorToCells(room[best]) >= metres + GreenLattice.CELL_METRES
-                ? Optional.of(Heading.ofDegrees(360.0 * best / QUARTERS))
+                ? Optional.of(MIDDLES.get(best))
                 : Optional.empty();
     }
 }

@@ -46,7 +46,6 @@ class LogbookTest {
         Logbook book = Logbook.of(List.of(late, FIRST, SECOND));
         assertThat(book.facts()).extracting(Fact::payload).containsExactly(cut(5, 5), SECOND.payload());
         assertThat(book.upTo(FIRST.happenedAt())).extracting(Fact::payload).containsExactly(cut(5, 5));
-        assertThat(book.earliestTouched(List.of(late))).contains(FIRST.happenedAt());
     }
 
     @Test

@@ -20,7 +20,7 @@ import org.cupwright.units.GreenSpeed;
  * @param policyVersion how many changes of the policy there had been
  * @param fastest the day's fastest green speed
  * @param rain whether rain is expected during play
- * @param log what the logbook says up to that day
+ * @param log what the logbook says of that day
  */
 public record CourseDay(
         Course course, LocalDate date, Policy policy, int policyVersion, GreenSpeed fastest, boolean rain, DayLog log) {

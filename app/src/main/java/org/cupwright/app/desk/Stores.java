@@ -1,5 +1,6 @@
 package org.cupwright.app.desk;
 
+import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.log.FactStore;
 
 /** The stores of one data folder within one transaction. */
@@ -13,4 +14,7 @@ public interface Stores {
     PlanStore plans();
 
     FactStore facts();
+
+    /** What need not be computed twice; not part of the transaction. */
+    ResultCache cache();
 }

@@ -14,6 +14,7 @@ import org.cupwright.app.desk.PolicyStore;
 import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.SurveyStore;
+import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
@@ -131,8 +132,48 @@ final class EmptyStores implements Stores {
             }
 
             @Override
+            public List<UUID> ids(String courseId, String start) {
+                return List.of();
+            }
+
+            @Override
             public List<Fact> between(String courseId, Instant from, Instant before) {
                 return List.of();
+            }
+
+            @Override
+            public List<Fact> ofKinds(String courseId, Set<String> kinds, Instant from, Instant before) {
+                return List.of();
+            }
+
+            @Override
+            public Optional<Instant> first(String courseId) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<Arrival> lastArrival() {
+                return Optional.empty();
+            }
+
+            @Override
+            public boolean isUnchangedBefore(String courseId, Instant moment, Arrival since) {
+                return false;
+            }
+        };
+    }
+
+    @Override
+    public ResultCache cache() {
+        return new ResultCache() {
+            @Override
+            public Optional<byte[]> find(String name) {
+                return Optional.empty();
+            }
+
+            @Override
+            public void keep(String name, byte[] result) {
+                // a folder that holds nothing is left as it is
             }
         };
     }

@@ -2,14 +2,23 @@ package org.cupwright.app.store;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.cupwright.app.desk.log.FactJson;
 import org.cupwright.app.desk.log.FactStore;
+import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.Fact;
 
 final class SqlFacts implements FactStore {
+    /** Documents of the facts {@code part} begins with, and of all that correct one of them, directly or by a chain. */
+    private static final String WITH_CORRECTIONS =
+            " UNION SELECT fact.id FROM part CROSS JOIN fact ON fact.corrects = part.id)"
+                    + " SELECT fact.document FROM part CROSS JOIN fact ON fact.id = part.id";
+
     private final Sql sql;
     private final Clock clock;
 
@@ -23,15 +32,18 @@ final class SqlFacts implements FactStore {
         Instant now = clock.instant();
         Fact received = fact.recordedAtServer().isPresent() ? fact : fact.receivedAt(now);
         int added = sql.change(
-                "INSERT INTO fact (id, course, hole, kind, happened_millis, recorded_at, document)"
-                        + " VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING",
+                "INSERT INTO fact (id, course, hole, kind, happened_millis, recorded_at, document, corrects)"
+                        + " VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING",
                 fact.id().toString(),
                 fact.course(),
                 fact.hole().orElse(null),
                 fact.payload().kind(),
                 fact.happenedAt().toEpochMilli(),
                 now.toString(),
-                FactJson.write(received));
+                FactJson.write(received),
+                fact.payload() instanceof Correction correction
+                        ? correction.of().toString()
+                        : null);
         if (added == 1) {
             return Kept.NEW;
         }
@@ -46,27 +58,87 @@ final class SqlFacts implements FactStore {
     }
 
     @Override
+    public List<UUID> ids(String courseId, String start) {
+        return sql.list(
+                row -> UUID.fromString(row.getString(1)),
+                "SELECT id FROM fact WHERE id >= ? AND id < ? AND course = ? AND corrects IS NULL ORDER BY id",
+                start,
+                start + '~', // comes after every letter and digit
+                courseId);
+    }
+
+    @Override
     public List<Fact> all(String courseId) {
-        return ordered(sql.list(
-                row -> FactJson.read(row.getString(1)), "SELECT document FROM fact WHERE course = ?", courseId));
+        return facts("SELECT document FROM fact WHERE course = ?", courseId);
     }
 
     @Override
     public List<Fact> between(String courseId, Instant from, Instant before) {
-        return ordered(sql
-                .list(
-                        row -> FactJson.read(row.getString(1)),
-                        "SELECT document FROM fact WHERE course = ? AND happened_millis BETWEEN ? AND ?",
+        return facts(
+                        "WITH RECURSIVE part (id) AS (SELECT id FROM fact"
+                                + " WHERE course = ? AND happened_millis BETWEEN ? AND ?" + WITH_CORRECTIONS,
                         courseId,
                         from.toEpochMilli(),
                         before.toEpochMilli())
                 .stream()
-                .filter(fact ->
-                        !fact.happenedAt().isBefore(from) && fact.happenedAt().isBefore(before))
-                .toList());
+                .filter(fact -> fact.payload() instanceof Correction
+                        || !fact.happenedAt().isBefore(from)
+                                && fact.happenedAt().isBefore(before))
+                .toList();
     }
 
-    private static List<Fact> ordered(List<Fact> facts) {
-        return facts.stream().sorted(Fact.ORDER).toList();
+    @Override
+    public List<Fact> ofKinds(String courseId, Set<String> kinds, Instant from, Instant before) {
+        String asked = String.join(", ", Collections.nCopies(kinds.size(), "?"));
+        List<Object> arguments = new ArrayList<>(List.of(courseId));
+        arguments.addAll(kinds);
+        arguments.addAll(List.of(from.toEpochMilli(), before.toEpochMilli(), courseId));
+        return facts(
+                "WITH RECURSIVE part (id) AS (SELECT id FROM fact WHERE course = ? AND kind IN (" + asked + ")"
+                        + " AND happened_millis BETWEEN ? AND ?"
+                        + " UNION SELECT corrects FROM fact WHERE course = ? AND kind = 'correction'"
+                        + WITH_CORRECTIONS,
+                arguments.toArray());
+    }
+
+    @Override
+    public Optional<Instant> first(String courseId) {
+        return sql.find(
+                row -> Instant.ofEpochMilli(row.getLong(1)),
+                "SELECT happened_millis FROM fact WHERE course = ? ORDER BY happened_millis LIMIT 1",
+                courseId);
+    }
+
+    @Override
+    public Optional<Arrival> lastArrival() {
+        return sql.find(
+                row -> new Arrival(row.getLong(1), UUID.fromString(row.getString(2))),
+                "SELECT received, id FROM fact ORDER BY received DESC LIMIT 1");
+    }
+
+    /** {@code course || ''} keeps the database from reading all of the course instead of the few that came since. */
+    @Override
+    public boolean isUnchangedBefore(String courseId, Instant moment, Arrival since) {
+        return sql.find(
+                        row -> row.getBoolean(1),
+                        "WITH RECURSIVE arrived (id, corrects, happened_millis) AS ("
+                                + "SELECT id, corrects, happened_millis FROM fact WHERE received > ? AND course || '' = ?"
+                                + " UNION SELECT fact.id, fact.corrects, fact.happened_millis"
+                                + " FROM arrived CROSS JOIN fact ON fact.id = arrived.corrects)"
+                                + " SELECT EXISTS (SELECT 1 FROM fact WHERE received = ? AND id = ?)"
+                                + " AND NOT EXISTS (SELECT 1 FROM arrived WHERE happened_millis < ?)",
+                        since.number(),
+                        courseId,
+                        since.number(),
+                        since.id().toString(),
+                        moment.toEpochMilli())
+                .orElseThrow();
+    }
+
+    private List<Fact> facts(String query, Object... arguments) {
+        return sql.list(row -> row.getString(1), query, arguments).parallelStream()
+                .map(FactJson::read)
+                .sorted(Fact.ORDER)
+                .toList();
     }
 }

@@ -6,15 +6,18 @@ import org.cupwright.app.desk.PlanStore;
 import org.cupwright.app.desk.PolicyStore;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.SurveyStore;
+import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.log.FactStore;
 
 /** The stores of one transaction. */
 final class SqlStores implements Stores {
     private final Sql sql;
+    private final ResultCache cache;
     private final Clock clock;
 
-    SqlStores(Sql sql, Clock clock) {
+    SqlStores(Sql sql, ResultCache cache, Clock clock) {
         this.sql = sql;
+        this.cache = cache;
         this.clock = clock;
     }
 
@@ -41,5 +44,10 @@ final class SqlStores implements Stores {
     @Override
     public FactStore facts() {
         return new SqlFacts(sql, clock);
+    }
+
+    @Override
+    public ResultCache cache() {
+        return cache;
     }
 }

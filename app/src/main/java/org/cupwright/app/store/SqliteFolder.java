@@ -58,7 +58,7 @@ public final class SqliteFolder implements DataFolder {
                 bringUpToDate();
             }
             try (Connection connection = database.openToRead()) {
-                return work.apply(new SqlStores(new Sql(connection), clock));
+                return work.apply(new SqlStores(new Sql(connection), cache(), clock));
             }
         });
     }
@@ -107,7 +107,7 @@ public final class SqliteFolder implements DataFolder {
         Connection connection = database.openToWrite();
         try {
             connection.setAutoCommit(false);
-            work.accept(new SqlStores(new Sql(connection), clock));
+            work.accept(new SqlStores(new Sql(connection), cache(), clock));
             connection.commit();
         } catch (RuntimeException | SQLException failed) {
             rollBack(connection, failed);

@@ -23,7 +23,7 @@ import org.cupwright.cupchange.Payload;
 import org.cupwright.cupchange.PlugWork;
 
 /**
- * Takes facts, in the logbook's order, into a state. Going on from a checkpoint gives the same as starting from nothing, because every
+ * Takes facts, in the logbook's order, into a state. Going on from a kept state gives the same as starting from nothing, because every
  * step depends on the state and the fact alone.
  */
 public final class TurfFold {
@@ -44,9 +44,9 @@ public final class TurfFold {
     }
 
     /**
-     * @param start nothing, or a checkpoint
+     * @param start nothing, or a kept state
      * @param facts those of the logbook that come after it, in the logbook's order
-     * @throws IllegalArgumentException if a fact comes out of order: go on from an earlier checkpoint then
+     * @throws IllegalArgumentException if a fact comes out of order: go on from an earlier one then
      */
     public static TurfState fold(TurfState start, List<Fact> facts) {
         TurfFold fold = new TurfFold(start);
@@ -63,7 +63,7 @@ public final class TurfFold {
         if (last.isPresent() && last.get().compareTo(mark) >= 0) {
             throw new IllegalArgumentException("fact " + fact.id() + " of " + fact.happenedAt()
                     + " comes before the state's last, of " + last.get().happenedAt()
-                    + "; go on from a checkpoint before it");
+                    + "; go on from a kept state before it");
         }
         last = Optional.of(mark);
         facts++;

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The turf as the facts have left it: a plain value that can be kept as a checkpoint. It holds what was done; what follows from it on
+ * The turf as the facts have left it: a plain value that can be kept. It holds what was done; what follows from it on
  * a coming day also takes weather and policy, which may change later without touching it.
  *
  * @param zone the zone whose calendar days are the course's days

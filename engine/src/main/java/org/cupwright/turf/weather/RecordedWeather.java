@@ -3,11 +3,16 @@ package org.cupwright.turf.weather;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.PayloadKinds;
 
 /** The weather that people wrote into the logbook. */
 public final class RecordedWeather {
+    /** Kinds of facts that say something of the weather. */
+    public static final Set<String> KINDS = PayloadKinds.names(WeatherEntered.class);
+
     private RecordedWeather() {}
 
     /**

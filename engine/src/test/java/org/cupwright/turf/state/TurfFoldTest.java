@@ -162,7 +162,7 @@ class TurfFoldTest {
     void refusesFactsOutOfOrder() {
         TurfState later = state(on("2024-05-03T04:00:00Z", "7", cut(9, 9)));
         assertThatThrownBy(() -> TurfFold.fold(later, List.of(on("2024-05-01T04:00:00Z", "7", cut(3, 4)))))
-                .hasMessageContaining("checkpoint before it");
+                .hasMessageContaining("kept state before it");
     }
 
     @Test

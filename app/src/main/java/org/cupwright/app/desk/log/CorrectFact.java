@@ -100,7 +100,7 @@ public final class CorrectFact {
                         correcting(change, ground, fact, Optional.empty(), Correction.withdrawing(fact.id())));
     }
 
-    /** The course, the policy of the day of the fact, and all that was recorded. */
+    /** The course, the policy of the day of the fact, and all that was recorded of it. */
     private record Ground(Course course, Policy policy, List<Fact> all) {}
 
     private record Made(Ground ground, Fact was, Fact correction) {}
@@ -126,12 +126,19 @@ public final class CorrectFact {
 
     private static Made made(Stores stores, Change change, Making making) {
         Course course = CourseChoice.course(stores, change.course());
-        List<Fact> all = stores.facts().all(course.id());
-        Fact was = find(all, FactIds.of(all, change.id())).orElseThrow(() -> LogProblems.withdrawn(change.id()));
+        UUID id = FactIds.of(stores.facts(), course.id(), change.id());
+        List<Fact> all = withCorrections(stores, course, id);
+        Fact was = find(all, id).orElseThrow(() -> LogProblems.withdrawn(change.id()));
         LocalDate day = LocalDate.ofInstant(was.happenedAt(), course.frame().zone());
         Ground ground =
                 new Ground(course, stores.policies().history(course.id()).at(day), all);
         return new Made(ground, was, making.of(ground, was));
+    }
+
+    /** An entry with all that was ever said of it, and what happened at the same moment. */
+    private static List<Fact> withCorrections(Stores stores, Course course, UUID id) {
+        Instant when = stores.facts().find(id).orElseThrow().happenedAt();
+        return stores.facts().between(course.id(), when, when.plusNanos(1));
     }
 
     /** An entry as it counts; empty when it is withdrawn. */

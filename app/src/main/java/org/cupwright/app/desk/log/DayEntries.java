@@ -2,7 +2,6 @@ package org.cupwright.app.desk.log;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.Stores;
@@ -22,10 +21,7 @@ final class DayEntries {
     }
 
     static DayEntries of(Stores stores, Course course, LocalDate day) {
-        ZoneId zone = course.frame().zone();
-        return new DayEntries(DayLog.of(stores.facts(), course, day).facts().stream()
-                .filter(fact -> LocalDate.ofInstant(fact.happenedAt(), zone).equals(day))
-                .toList());
+        return new DayEntries(DayLog.of(stores.facts(), course, day).facts());
     }
 
     /** What is said of a hole's change that day. */

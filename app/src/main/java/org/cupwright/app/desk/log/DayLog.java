@@ -10,22 +10,35 @@ import org.cupwright.cupchange.CareWork.Maintained;
 import org.cupwright.cupchange.CareWork.Upkeep;
 import org.cupwright.cupchange.DayReading.SpeedRead;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.cupchange.Logbook;
 import org.cupwright.holelocation.FastestSpeed;
 import org.cupwright.units.GreenSpeed;
 
 /**
- * The logbook as it counts on a day: everything up to the day's end, corrections taken in.
+ * What the logbook says of one day, corrections taken in.
  *
  * @param day the day
  * @param zone the zone whose calendar days are the course's days
  * @param facts in the order in which they happened
  */
 public record DayLog(LocalDate day, ZoneId zone, List<Fact> facts) {
+    public DayLog {
+        facts = List.copyOf(facts);
+    }
+
     public static DayLog of(FactStore store, Course course, LocalDate day) {
         ZoneId zone = course.frame().zone();
-        Instant end = day.plusDays(1).atStartOfDay(zone).toInstant().minusNanos(1);
-        return new DayLog(day, zone, Logbook.of(store.all(course.id())).upTo(end));
+        DayLog empty = new DayLog(day, zone, List.of());
+        return new DayLog(day, zone, new CountingFacts(store, course.id()).between(empty.start(), empty.end()));
+    }
+
+    /** The moment the day begins. */
+    public Instant start() {
+        return day.atStartOfDay(zone).toInstant();
+    }
+
+    /** The moment the next day begins. */
+    public Instant end() {
+        return day.plusDays(1).atStartOfDay(zone).toInstant();
     }
 
     /**
@@ -33,23 +46,15 @@ public record DayLog(LocalDate day, ZoneId zone, List<Fact> facts) {
      * several readings the last counts.
      */
     public Optional<FastestSpeed> speedRead() {
-        List<Fact> today = today();
-        for (int i = today.size() - 1; i >= 0; i--) {
-            if (today.get(i).payload() instanceof SpeedRead read) {
+        for (int i = facts.size() - 1; i >= 0; i--) {
+            if (facts.get(i).payload() instanceof SpeedRead read) {
                 GreenSpeed speed = read.speed();
-                List<Fact> later = today.subList(i + 1, today.size());
+                List<Fact> later = facts.subList(i + 1, facts.size());
                 return Optional.of(new FastestSpeed(
                         Optional.of(speed), 0, worked(later, Upkeep.ROLLED), worked(later, Upkeep.MOWN_DOUBLE)));
             }
         }
         return Optional.empty();
-    }
-
-    private List<Fact> today() {
-        Instant midnight = day.atStartOfDay(zone).toInstant();
-        return facts.stream()
-                .dropWhile(fact -> fact.happenedAt().isBefore(midnight))
-                .toList();
     }
 
     private static boolean worked(List<Fact> facts, Upkeep work) {

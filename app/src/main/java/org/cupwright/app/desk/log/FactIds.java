@@ -3,8 +3,6 @@ package org.cupwright.app.desk.log;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
-import org.cupwright.cupchange.Correction;
-import org.cupwright.cupchange.Fact;
 
 /** Entries by as much of their id's beginning as makes them out. */
 final class FactIds {
@@ -12,13 +10,9 @@ final class FactIds {
 
     private FactIds() {}
 
-    static UUID of(List<Fact> facts, String given) {
+    static UUID of(FactStore store, String courseId, String given) {
         String start = given.toLowerCase(Locale.ROOT);
-        List<UUID> found = facts.stream()
-                .filter(fact -> !(fact.payload() instanceof Correction))
-                .map(Fact::id)
-                .filter(id -> !start.isBlank() && id.toString().startsWith(start))
-                .toList();
+        List<UUID> found = start.isBlank() ? List.of() : store.ids(courseId, start);
         if (found.isEmpty()) {
             throw LogProblems.unknownId(given);
         }

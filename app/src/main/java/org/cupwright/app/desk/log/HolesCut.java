@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.log;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -37,13 +36,10 @@ public record HolesCut(Map<String, HoleCut> holes) {
 
     public static HolesCut of(FactStore store, Course course, LocalDate day) {
         ZoneId zone = course.frame().zone();
-        Instant midnight = day.atStartOfDay(zone).toInstant();
         Map<String, HoleCut> holes = new LinkedHashMap<>();
         for (Fact fact : DayLog.of(store, course, day).facts()) {
             Optional<Optional<MapPoint>> place = place(fact);
-            if (place.isPresent()
-                    && fact.hole().isPresent()
-                    && !fact.happenedAt().isBefore(midnight)) {
+            if (place.isPresent() && fact.hole().isPresent()) {
                 LocalTime time = LocalTime.ofInstant(fact.happenedAt(), zone).truncatedTo(ChronoUnit.MINUTES);
                 holes.remove(fact.hole().get());
                 holes.put(fact.hole().get(), new HoleCut(place.get(), time, fact.person()));

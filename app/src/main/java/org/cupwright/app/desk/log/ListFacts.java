@@ -1,6 +1,7 @@
 package org.cupwright.app.desk.log;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Comparator;
@@ -17,7 +18,6 @@ import org.cupwright.app.desk.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.cupchange.Logbook;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.policy.Policy;
@@ -77,9 +77,10 @@ public final class ListFacts {
                     Message.of("try.log.backwards"));
         }
         ZoneId zone = course.frame().zone();
-        List<Fact> recorded = stores.facts().all(course.id());
-        List<Fact> facts = Logbook.of(recorded).facts().stream()
-                .filter(fact -> isBetween(LocalDate.ofInstant(fact.happenedAt(), zone), from, to))
+        Instant start = from.atStartOfDay(zone).toInstant();
+        Instant end = to.plusDays(1).atStartOfDay(zone).toInstant();
+        List<Fact> recorded = stores.facts().between(course.id(), start, end);
+        List<Fact> facts = CountingFacts.of(recorded, start, end).stream()
                 .filter(fact -> wanted.hole().isEmpty() || wanted.hole().equals(fact.hole()))
                 .filter(fact ->
                         kind.isEmpty() || kind.get().equals(fact.payload().kind()))
@@ -96,10 +97,6 @@ public final class ListFacts {
                 .thenComparing(Fact::recordedAtDevice)
                 .thenComparing(fact -> fact.hole().map(holes::indexOf).orElse(-1))
                 .thenComparing(Fact::id);
-    }
-
-    private static boolean isBetween(LocalDate day, LocalDate from, LocalDate to) {
-        return !day.isBefore(from) && !day.isAfter(to);
     }
 
     private static Map<UUID, Fact> corrected(List<Fact> recorded, List<Fact> counting) {

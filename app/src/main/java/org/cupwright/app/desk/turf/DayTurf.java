@@ -1,12 +1,15 @@
 package org.cupwright.app.desk.turf;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.cupwright.app.desk.CourseDay;
 import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.Stores;
-import org.cupwright.app.desk.log.DayLog;
+import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
@@ -22,15 +25,32 @@ public final class DayTurf {
     private DayTurf() {}
 
     public static TurfDay of(Stores stores, CourseDay day) {
-        LocalDate date = day.date();
+        Instant end = day.log().end();
+        CountingFacts facts = new CountingFacts(stores.facts(), day.course().id());
+        List<Fact> weather = facts.ofKinds(RecordedWeather.KINDS, FactStore.LONG_AGO, end);
+        WeatherOutlook outlook = WeatherOutlook.of(RecordedWeather.of(weather));
+        return TurfDay.of(state(stores, day, facts), day.date(), outlook, day.policy());
+    }
+
+    private static TurfState state(Stores stores, CourseDay day, CountingFacts facts) {
+        Instant end = day.log().end();
+        List<Fact> foreseen = foreseen(stores, day, facts);
+        Instant firstForeseen =
+                foreseen.stream().map(Fact::happenedAt).min(Instant::compareTo).orElse(end);
+        TurfState before = new TurfHistory(stores, day.course()).before(firstForeseen);
+        List<Fact> since = new ArrayList<>(facts.between(firstForeseen, end));
+        since.addAll(foreseen);
+        since.sort(Fact.ORDER);
+        return TurfFold.fold(before, since);
+    }
+
+    private static List<Fact> foreseen(Stores stores, CourseDay day, CountingFacts facts) {
+        LocalDate from = day.date().minusDays(LOOK_BACK_DAYS);
         List<StoredPlan> before =
-                stores.plans().between(day.course().id(), date.minusDays(LOOK_BACK_DAYS), date.minusDays(1));
-        DayLog log = day.log();
-        List<Fact> facts = new ArrayList<>(log.facts());
-        facts.addAll(ForeseenCuts.of(before, log));
-        facts.sort(Fact.ORDER);
-        TurfState state = TurfFold.fold(TurfState.empty(log.zone()), facts);
-        WeatherOutlook outlook = WeatherOutlook.of(RecordedWeather.of(log.facts()));
-        return TurfDay.of(state, date, outlook, day.policy());
+                stores.plans().between(day.course().id(), from, day.date().minusDays(1));
+        Instant start = from.atStartOfDay(day.log().zone()).toInstant();
+        Set<String> words = ForeseenCuts.WORDS_ON_A_HOLE;
+        return ForeseenCuts.of(
+                before, facts.ofKinds(words, start, day.log().end()), day.log().zone());
     }
 }

@@ -4,19 +4,21 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.cupwright.app.desk.StoredHole;
 import org.cupwright.app.desk.StoredPlan;
-import org.cupwright.app.desk.log.DayLog;
 import org.cupwright.cupchange.CupWork.CupChanged;
 import org.cupwright.cupchange.CupWork.HoleMovedInPlay;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.PayloadKinds;
 
 /**
  * Holes that were planned and of which nobody has said anything yet: they are taken to have been cut as planned. As soon as the
@@ -26,21 +28,27 @@ final class ForeseenCuts {
     /** Cups are changed before play (our choice; only the day matters). */
     private static final LocalTime MORNING = LocalTime.of(5, 0);
 
-    private final DayLog log;
+    /** Kinds of facts that say where a hole is. */
+    static final Set<String> WORDS_ON_A_HOLE =
+            PayloadKinds.names(CupChanged.class, LeftInOldHole.class, HoleMovedInPlay.class);
+
+    private final ZoneId zone;
     private final Map<String, LocalDate> lastWord = new HashMap<>();
 
-    private ForeseenCuts(DayLog log) {
-        this.log = log;
-        for (Fact fact : log.facts()) {
-            if (isWordOnTheHole(fact)) {
-                fact.hole().ifPresent(hole -> lastWord.put(hole, LocalDate.ofInstant(fact.happenedAt(), log.zone())));
-            }
+    private ForeseenCuts(List<Fact> words, ZoneId zone) {
+        this.zone = zone;
+        for (Fact word : words) {
+            word.hole().ifPresent(hole -> lastWord.put(hole, LocalDate.ofInstant(word.happenedAt(), zone)));
         }
     }
 
-    /** The facts that the logbook would have, had everybody written down what they did. */
-    static List<Fact> of(List<StoredPlan> plans, DayLog log) {
-        ForeseenCuts cuts = new ForeseenCuts(log);
+    /**
+     * The facts that the logbook would have, had everybody written down what they did.
+     *
+     * @param words what the logbook says of the holes since the first plan, {@link #WORDS_ON_A_HOLE}
+     */
+    static List<Fact> of(List<StoredPlan> plans, List<Fact> words, ZoneId zone) {
+        ForeseenCuts cuts = new ForeseenCuts(words, zone);
         List<Fact> foreseen = new ArrayList<>();
         for (StoredPlan plan : plans) {
             for (StoredHole hole : plan.holes()) {
@@ -52,14 +60,8 @@ final class ForeseenCuts {
         return foreseen;
     }
 
-    private static boolean isWordOnTheHole(Fact fact) {
-        return fact.payload() instanceof CupChanged
-                || fact.payload() instanceof LeftInOldHole
-                || fact.payload() instanceof HoleMovedInPlay;
-    }
-
     private Fact fact(StoredPlan plan, StoredHole hole) {
-        Instant morning = plan.date().atTime(MORNING).atZone(log.zone()).toInstant();
+        Instant morning = plan.date().atTime(MORNING).atZone(zone).toInstant();
         String name = "foreseen " + plan.courseId() + " " + hole.hole() + " " + plan.date();
         return new Fact(
                 UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8)),

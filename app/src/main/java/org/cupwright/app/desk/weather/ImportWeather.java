@@ -21,6 +21,7 @@ import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.FileReading;
 import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.app.desk.log.LastWord;
 import org.cupwright.app.desk.log.NotRead;
 import org.cupwright.app.desk.log.NotReadLine;
@@ -36,6 +37,7 @@ import org.cupwright.green.survey.FindingKind;
 import org.cupwright.green.survey.TextLines;
 import org.cupwright.green.survey.Where;
 import org.cupwright.message.Message.Count;
+import org.cupwright.turf.weather.RecordedWeather;
 
 /**
  * Takes the weather of past days into the logbook from a table, one line a day. A day that is there with other values is corrected;
@@ -131,7 +133,8 @@ public final class ImportWeather {
     private record Logged(Course course, LocalDate today, Map<LocalDate, Fact> days, List<Fact> all) {
         static Logged of(Stores stores, Optional<String> courseId, Clock clock) {
             Course course = CourseChoice.course(stores, courseId);
-            List<Fact> all = stores.facts().all(course.id());
+            List<Fact> all = stores.facts()
+                    .ofKinds(course.id(), RecordedWeather.KINDS, FactStore.LONG_AGO, FactStore.LONG_HENCE);
             Map<LocalDate, Fact> days = new HashMap<>();
             for (Fact fact : Logbook.of(all).facts()) {
                 if (fact.payload() instanceof WeatherEntered weather) {
