@@ -8,6 +8,7 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.green.RestsOn;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.RuleResult;
+import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.units.Paces;
 
@@ -78,8 +79,15 @@ final class JudgementText {
 
     /** The verdict, and beside it what nobody could check. */
     String verdict(Judgement judgement) {
-        String word = texts.say("verdict." + EnumNames.lowerCamel(judgement.verdict()));
+        String word = texts.say(verdictKey(judgement));
         return judgement.restsOn() == RestsOn.OUTLINE ? word + ", " + texts.say("slopeNotChecked") : word;
+    }
+
+    /** Where nobody measured and a person speaks for the spot, its being good is that person's word. */
+    private static String verdictKey(Judgement judgement) {
+        boolean said =
+                judgement.restsOn() == RestsOn.OUTLINE && judgement.verdict() == Verdict.PASS && judgement.vouchedFor();
+        return said ? "verdict.saidToBeGood" : "verdict." + EnumNames.lowerCamel(judgement.verdict());
     }
 
     private Optional<String> within(JudgedPosition position) {

@@ -1,5 +1,6 @@
 package org.cupwright.app.desk;
 
+import org.cupwright.app.desk.drawn.DrawnStore;
 import org.cupwright.app.desk.log.FactStore;
 
 /** The stores of one data folder within one transaction. */
@@ -13,4 +14,6 @@ public interface Stores {
     PlanStore plans();
 
     FactStore facts();
+
+    DrawnStore drawn();
 }
