@@ -46,9 +46,10 @@ public record DrawnItem(String id, PersonsWord word, Geometry place) {
         return place.distance(spot(point));
     }
 
-    /** A point of it: the spot itself, or one in the middle of the ground. */
+    /** A point of it: the spot itself, the middle of the ground, or where that lies outside (of a bent piece) another inside. */
     public MapPoint middle() {
-        return MapPoint.of(place.getInteriorPoint().getCoordinate());
+        Point centroid = place.getCentroid();
+        return MapPoint.of((place.intersects(centroid) ? centroid : place.getInteriorPoint()).getCoordinate());
     }
 
     /** Whether another says the same kind of thing of the same ground: then the later of the two counts. */

@@ -63,13 +63,14 @@ final class CellVerdicts {
                 results.stream().map(RuleResult::outcome).toList());
     }
 
-    /** Whether nobody measured the spot, but somebody says that it is good. */
+    /** Whether nobody measured the spot, but somebody says that it and the ground about it are good. */
     private static boolean spokenFor(Site site, RulesOfDay rules) {
         return !site.own().known()
-                && rules.word(site)
-                        .map(PersonsWord::kind)
-                        .filter(PersonsWord.Kind::speaksForAHole)
-                        .isPresent();
+                && site.about().stream()
+                        .allMatch(spot -> rules.word(spot.at())
+                                .map(PersonsWord::kind)
+                                .filter(PersonsWord.Kind::speaksForAHole)
+                                .isPresent());
     }
 
     /** The least margin of the rules that count, as a share of its limit: the nearest thing to a trouble at the spot. */

@@ -77,7 +77,7 @@ public final class GreenJudge {
                 results,
                 setAside,
                 thirds.of(site.own().leave()),
-                rules.word(site));
+                rules.word(site.position()));
     }
 
     static boolean inGap(Site site) {

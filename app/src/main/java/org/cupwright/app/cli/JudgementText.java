@@ -40,7 +40,7 @@ final class JudgementText {
     List<String> full(JudgedPosition position) {
         Judgement judgement = position.judgement();
         List<String> summary = new ArrayList<>();
-        summary.add(texts.say("verdict." + EnumNames.lowerCamel(judgement.verdict())));
+        summary.add(texts.say(verdictKey(judgement)));
         within(position).ifPresent(summary::add);
         plays(judgement).ifPresent(plays -> summary.add(texts.say("plays", plays)));
         summary.add(texts.say("restsOn." + EnumNames.lowerCamel(judgement.restsOn())));

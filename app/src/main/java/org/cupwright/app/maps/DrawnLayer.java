@@ -17,7 +17,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * are our own, and as clear in grey as in colour.
  */
 final class DrawnLayer {
-    private static final double GAP_EM = 3.2;
+    private static final double GAP_EM = 4;
     private static final double SIGN_EM = 0.32;
     private static final double DIAMOND_EM = 0.55;
 
@@ -65,7 +65,8 @@ final class DrawnLayer {
 
     /** All over the ground; on little ground one in its middle. */
     private void signs(Geometry ground, boolean good, Strokes strokes, Svg svg) {
-        PreparedGeometry prepared = PreparedGeometryFactory.prepare(ground);
+        Geometry clearOfItsEdge = ground.buffer(-2 * SIGN_EM * style.em() / frame.length(1));
+        PreparedGeometry prepared = PreparedGeometryFactory.prepare(clearOfItsEdge);
         Predicate<MapPoint> inside = point -> prepared.contains(DrawnItem.spot(point));
         AtomicInteger drawn = new AtomicInteger();
         strokes.pattern(GAP_EM * style.em(), inside, (x, y) -> {

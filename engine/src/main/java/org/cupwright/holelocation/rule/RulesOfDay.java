@@ -2,6 +2,7 @@ package org.cupwright.holelocation.rule;
 
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.course.MapPoint;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.Green;
 import org.cupwright.green.PersonsWord;
@@ -37,8 +38,8 @@ public final class RulesOfDay {
     }
 
     /** What people say of a position, if they say anything. */
-    public Optional<PersonsWord> word(Site site) {
-        return words.at(site.position()).map(DrawnItem::word);
+    public Optional<PersonsWord> word(MapPoint position) {
+        return words.at(position).map(DrawnItem::word);
     }
 
     /** One result of each rule, in the order of {@link org.cupwright.holelocation.RuleId}. */
