@@ -110,7 +110,8 @@ public final class JudgeEighteenGreens {
                 sum += milliseconds;
                 slowest = Math.max(slowest, milliseconds);
                 judged++;
-                if (found.rules().size() != RuleId.values().length || !judge.judge(best.position()).equals(best)) {
+                if (found.rules().size() != RuleId.values().length
+                        || !judge.judge(best.position()).equals(best)) {
                     throw new IllegalStateException("a position disagrees with its green at " + best.position());
                 }
             }
