@@ -19,6 +19,7 @@ import org.cupwright.holelocation.DayConditions;
 import org.cupwright.holelocation.GreenJudge;
 import org.cupwright.holelocation.GreenJudgement;
 import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.RuleId;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
 
@@ -109,7 +110,8 @@ public final class JudgeEighteenGreens {
                 sum += milliseconds;
                 slowest = Math.max(slowest, milliseconds);
                 judged++;
-                if (found.rules().size() != 10 || !judge.judge(best.position()).equals(best)) {
+                if (found.rules().size() != RuleId.values().length
+                        || !judge.judge(best.position()).equals(best)) {
                     throw new IllegalStateException("a position disagrees with its green at " + best.position());
                 }
             }

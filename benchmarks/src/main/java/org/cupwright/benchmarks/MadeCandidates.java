@@ -63,7 +63,7 @@ final class MadeCandidates {
                 Optional.of(List.of(DifficultyClass.values()).get(random.nextInt(3))),
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
-        Judgement judgement = new Judgement(at, verdict, RestsOn.SURVEY, RULES, Set.of(), difficulty);
+        Judgement judgement = new Judgement(at, verdict, RestsOn.SURVEY, RULES, Set.of(), difficulty, Optional.empty());
         return new Candidate(judgement, Optional.of(place(at)), 2 * random.nextDouble(), false);
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.cupwright.green.PersonsWord;
 import org.cupwright.holelocation.rule.RulesOfDay;
 import org.cupwright.holelocation.rule.Site;
 import org.cupwright.holelocation.spot.SpotGrid;
@@ -20,6 +21,7 @@ final class CellVerdicts {
             Optional<RuleId> decides,
             double margin,
             double meanLeave,
+            boolean spokenFor,
             List<Outcome> outcomes) {}
 
     private final List<Cell> cells;
@@ -57,7 +59,18 @@ final class CellVerdicts {
                 Judgement.deciding(verdict, results, setAside),
                 leastMargin(results, setAside),
                 site.own().leave().meanMetres(),
+                spokenFor(site, rules),
                 results.stream().map(RuleResult::outcome).toList());
+    }
+
+    /** Whether nobody measured the spot, but somebody says that it and the ground about it are good. */
+    private static boolean spokenFor(Site site, RulesOfDay rules) {
+        return !site.own().known()
+                && site.about().stream()
+                        .allMatch(spot -> rules.word(spot.at())
+                                .map(PersonsWord::kind)
+                                .filter(PersonsWord.Kind::speaksForAHole)
+                                .isPresent());
     }
 
     /** The least margin of the rules that count, as a share of its limit: the nearest thing to a trouble at the spot. */
@@ -124,11 +137,16 @@ final class CellVerdicts {
                 .toArray();
     }
 
-    /** The same, the best first: passing before those to take care with, then by the least margin. */
+    /**
+     * The same, the best first: passing before those to take care with, where nobody measured those said to be good before the
+     * others, then by the least margin.
+     */
     int[] goodCellsBestFirst() {
         List<Cell> good = new ArrayList<>(
                 cells.stream().filter(cell -> good(cell.verdict)).toList());
-        good.sort(Comparator.comparing(Cell::verdict).thenComparing(Cell::margin, Comparator.reverseOrder()));
+        good.sort(Comparator.comparing(Cell::verdict)
+                .thenComparing(Cell::spokenFor, Comparator.reverseOrder())
+                .thenComparing(Cell::margin, Comparator.reverseOrder()));
         return good.stream().mapToInt(Cell::cell).toArray();
     }
 

@@ -76,7 +76,8 @@ public final class GreenJudge {
                 restsOn(site.own()),
                 results,
                 setAside,
-                thirds.of(site.own().leave()));
+                thirds.of(site.own().leave()),
+                rules.word(site.position()));
     }
 
     static boolean inGap(Site site) {

@@ -33,6 +33,7 @@ public final class HoleLocationPolicy {
                         DistancePolicy.settings(),
                         SlopePolicy.settings(),
                         HoldPolicy.settings(),
+                        DrawnPolicy.settings(),
                         List.<Setting<?>>of(CONCESSIONS, BEST_APART_METRES))
                 .<Setting<?>>flatMap(List::stream)
                 .toList();

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.course.MapPoint;
+import org.cupwright.green.PersonsWord;
 import org.cupwright.green.RestsOn;
 
 /**
@@ -12,9 +13,10 @@ import org.cupwright.green.RestsOn;
  * @param position where
  * @param verdict the worst outcome among the rules that were checked and not set aside
  * @param restsOn what the knowledge of the ground rests on here
- * @param rules one result for each of the ten rules, in the order of {@link RuleId}
+ * @param rules one result for each of the eleven rules, in the order of {@link RuleId}
  * @param setAside rules set aside that day on that green; they keep their outcome in {@code rules}
  * @param difficulty how hard it plays
+ * @param word what people say of it, if they say anything; never part of what was measured
  */
 public record Judgement(
         MapPoint position,
@@ -22,10 +24,19 @@ public record Judgement(
         RestsOn restsOn,
         List<RuleResult> rules,
         Set<RuleId> setAside,
-        Difficulty difficulty) {
+        Difficulty difficulty,
+        Optional<PersonsWord> word) {
     public Judgement {
         rules = List.copyOf(rules);
         setAside = java.util.Collections.unmodifiableSet(new java.util.TreeSet<>(setAside));
+    }
+
+    /** Whether the slope was measured here, or a person speaks for the spot: there is something to go by. */
+    public boolean vouchedFor() {
+        return restsOn != RestsOn.OUTLINE
+                || word.map(PersonsWord::kind)
+                        .filter(PersonsWord.Kind::speaksForAHole)
+                        .isPresent();
     }
 
     /** What one rule found; every judgement holds a result of each. */

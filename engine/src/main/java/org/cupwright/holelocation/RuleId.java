@@ -3,7 +3,7 @@ package org.cupwright.holelocation;
 import java.util.Optional;
 import org.cupwright.policy.EnumNames;
 
-/** The ten rules asked of a position; their ids are fixed, since scripts and saved plans name them. */
+/** The eleven rules asked of a position; their ids are fixed, since scripts and saved plans name them. */
 public enum RuleId {
     /** Slope about the hole. */
     LEVEL,
@@ -24,7 +24,9 @@ public enum RuleId {
     /** Ground out of use or in light use. */
     CLOSED_GROUND,
     /** Ground where water stands when it rains. */
-    HOLLOW;
+    HOLLOW,
+    /** Ground that people drew as good or bad. */
+    DRAWN_GROUND;
 
     /** The id as it stands in JSON and settings: {@code evenGrade}. */
     public String id() {

@@ -97,6 +97,7 @@ final class Aims {
                     case CAUTION, FAIL, NOT_SURVEYED -> 1;
                 };
             case DOUBTFUL -> candidate.doubtful() ? 1 : 0;
+            case NOT_VOUCHED_FOR -> candidate.judgement().vouchedFor() ? 0 : 1;
             case LITTLE_ROOM ->
                 Math.max(0, policy.get(RotationPolicy.ROOM_ENOUGH_METRES) - candidate.goodWithinMetres());
             case LEFT_RIGHT, LATERAL, DIFFICULTY -> 0;
@@ -110,7 +111,7 @@ final class Aims {
             case LEFT_RIGHT -> Math.max(0, Math.abs(laterals.first() - laterals.third()) - leftRightApart());
             case LATERAL -> Shares.THIRDS.holesOff(laterals);
             case DIFFICULTY -> difficulties.holesOff(Split.DIFFICULTY.parts(tally));
-            case NEAR_YESTERDAY, CLOSE_TO_YESTERDAY, CARE, DOUBTFUL, LITTLE_ROOM -> 0;
+            case NEAR_YESTERDAY, CLOSE_TO_YESTERDAY, CARE, DOUBTFUL, NOT_VOUCHED_FOR, LITTLE_ROOM -> 0;
         };
     }
 

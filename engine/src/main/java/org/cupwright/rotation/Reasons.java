@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.green.PersonsWord;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.Outcome;
+import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Argument;
@@ -33,6 +35,7 @@ final class Reasons {
         if (green.locked()) {
             reasons.add(reason("locked"));
         }
+        reasons.addAll(goodWord(candidate.judgement()));
         reasons.add(third(green, candidate));
         reasons.add(yesterday(green, candidate));
         reasons.addAll(rules(candidate.judgement()));
@@ -42,6 +45,16 @@ final class Reasons {
                 .map(rank -> reason("difficulty", new Word("difficulty." + EnumNames.lowerCamel(rank))))
                 .orElse(reason("difficultyUnknown")));
         return reasons;
+    }
+
+    /** What the person says who speaks for the spot: the rule's own sentence. */
+    private static List<Message> goodWord(Judgement judgement) {
+        boolean good = judgement
+                .word()
+                .map(PersonsWord::kind)
+                .filter(PersonsWord.Kind::speaksForAHole)
+                .isPresent();
+        return good ? List.of(judgement.rule(RuleId.DRAWN_GROUND).says()) : List.of();
     }
 
     private Message third(OpenGreen green, Candidate candidate) {
@@ -80,6 +93,8 @@ final class Reasons {
         for (RuleResult result : judgement.rules()) {
             if (judgement.setAside().contains(result.rule())) {
                 said.add(rule("setAside", result));
+            } else if (speaksAgainst(result)) {
+                said.add(result.says()); // nothing was measured, and the sentence names who says so
             } else if (result.outcome() == Outcome.FAIL) {
                 said.add(rule("fails", result));
             } else if (result.leans().equals(Optional.of(Outcome.FAIL))) {
@@ -97,6 +112,11 @@ final class Reasons {
                     .ifPresent(result -> said.add(rule("leastToSpare", result)));
         }
         return said;
+    }
+
+    private static boolean speaksAgainst(RuleResult result) {
+        return result.rule() == RuleId.DRAWN_GROUND
+                && (result.outcome() == Outcome.FAIL || result.outcome() == Outcome.CAUTION);
     }
 
     /** The margin as a share of the limit, so that metres and slopes can be compared. */

@@ -94,6 +94,12 @@ public final class RotationPolicy {
             60,
             "our choice: on top of care, as much as a hole too many on one side; nobody trusts a spot he can see is wrong");
 
+    public static final Setting<Double> WEIGHT_NOT_VOUCHED_FOR = weight(
+            "notVouchedFor",
+            "points/hole",
+            20,
+            "our choice: where nobody measured, a person's word is worth two holes off the spread across, less than care");
+
     public static final Setting<Double> WEIGHT_LITTLE_ROOM = weight(
             "littleRoom",
             "points/m",
@@ -133,6 +139,7 @@ public final class RotationPolicy {
                 WEIGHT_CLOSE_TO_YESTERDAY,
                 WEIGHT_CARE,
                 WEIGHT_DOUBTFUL,
+                WEIGHT_NOT_VOUCHED_FOR,
                 WEIGHT_LITTLE_ROOM,
                 WEIGHT_LEFT_RIGHT,
                 WEIGHT_LATERAL,

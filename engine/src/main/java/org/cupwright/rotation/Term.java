@@ -17,6 +17,8 @@ public enum Term {
     CARE(Unit.HOLES),
     /** Holes at whose spot a rule cannot tell for errors of measurement, and likelier refuses it. */
     DOUBTFUL(Unit.HOLES),
+    /** Holes at whose spot nobody measured the slope, and of which nobody says that it is good. */
+    NOT_VOUCHED_FOR(Unit.HOLES),
     /** By how much the room about the spots falls short of enough, over all holes. */
     LITTLE_ROOM(Unit.METRES),
     /** By how many holes left and right are farther apart than the course allows. */
@@ -49,6 +51,7 @@ public enum Term {
             case CLOSE_TO_YESTERDAY -> RotationPolicy.WEIGHT_CLOSE_TO_YESTERDAY;
             case CARE -> RotationPolicy.WEIGHT_CARE;
             case DOUBTFUL -> RotationPolicy.WEIGHT_DOUBTFUL;
+            case NOT_VOUCHED_FOR -> RotationPolicy.WEIGHT_NOT_VOUCHED_FOR;
             case LITTLE_ROOM -> RotationPolicy.WEIGHT_LITTLE_ROOM;
             case LEFT_RIGHT -> RotationPolicy.WEIGHT_LEFT_RIGHT;
             case LATERAL -> RotationPolicy.WEIGHT_LATERAL;

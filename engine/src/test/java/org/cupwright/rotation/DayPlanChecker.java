@@ -120,7 +120,10 @@ final class DayPlanChecker {
     private void everyHoleSaysWhy() {
         for (PlannedHole hole : plan.holes()) {
             assertThat(hole.reasons()).as(as).hasSizeGreaterThanOrEqualTo(4);
-            assertThat(hole.reasons()).as(as).allMatch(reason -> reason.key().startsWith("rotation.reason."));
+            assertThat(hole.reasons())
+                    .as(as)
+                    .allMatch(reason -> reason.key().startsWith("rotation.reason.")
+                            || reason.key().startsWith("rule.drawnGround."));
             hole.alternative().ifPresent(other -> {
                 assertThat(hole.locked()).as(as).isFalse();
                 assertThat(EveryPlan.choosable(green(hole.hole()))).as(as).contains(other.candidate());

@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.cupwright.course.MapPoint;
+import org.cupwright.green.PersonsWord;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.DifficultyClass;
 import org.cupwright.holelocation.RuleId;
@@ -155,6 +156,18 @@ class DayPlannerTest {
     private static GreenCandidates forbidden(String hole, Candidate only) {
         Wishes wishes = new Wishes(Optional.empty(), List.of(new Circle(only.at(), 1)), false);
         return new GreenCandidates(hole, List.of(only), Optional.empty(), wishes);
+    }
+
+    /** Of two spots of one kind that differ in nothing else, the one of which a person says that holes go there. */
+    @Test
+    void whereNobodyMeasuredASpotSaidToBeGoodIsPreferred() {
+        Candidate unsaid = MadeGreens.in(Third.FRONT);
+        Candidate usual = MadeGreens.said(MadeGreens.good(16, 6, DifficultyClass.MEDIUM), PersonsWord.Kind.USUAL);
+        DayPlan plan = plan(List.of(MadeGreens.green("1", unsaid, usual)));
+        assertThat(plan.find("1").orElseThrow().candidate()).isEqualTo(usual);
+        assertThat(plan.find("1").orElseThrow().reasons()).startsWith(Message.of("rule.drawnGround.notChecked"));
+        assertThat(plan.terms()).containsEntry(Term.NOT_VOUCHED_FOR, 0.0);
+        assertThat(plan(List.of(MadeGreens.green("1", unsaid))).terms()).containsEntry(Term.NOT_VOUCHED_FOR, 1.0);
     }
 
     @Test

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Lateral;
+import org.cupwright.green.PersonsWord;
+import org.cupwright.green.RestsOn;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.DifficultyClass;
 import org.cupwright.holelocation.Outcome;
@@ -25,6 +27,7 @@ final class EveryPlan {
             Term.CLOSE_TO_YESTERDAY, 1.0,
             Term.CARE, 30.0,
             Term.DOUBTFUL, 60.0,
+            Term.NOT_VOUCHED_FOR, 20.0,
             Term.LITTLE_ROOM, 5.0,
             Term.LEFT_RIGHT, 60.0,
             Term.LATERAL, 10.0,
@@ -131,6 +134,10 @@ final class EveryPlan {
                     .filter(rule -> !one.judgement().setAside().contains(rule.rule()))
                     .count();
             terms.merge(Term.DOUBTFUL, refusing > 0 ? 1.0 : 0.0, Double::sum);
+            boolean goodWord = one.judgement().word().isPresent()
+                    && one.judgement().word().get().kind() != PersonsWord.Kind.BAD;
+            boolean unknown = one.judgement().restsOn() == RestsOn.OUTLINE && !goodWord;
+            terms.merge(Term.NOT_VOUCHED_FOR, unknown ? 1.0 : 0.0, Double::sum);
             terms.merge(Term.LITTLE_ROOM, Math.max(0, 1.83 - one.goodWithinMetres()), Double::sum);
         }
         int[] sides = counts(

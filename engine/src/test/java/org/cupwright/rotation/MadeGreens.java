@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Lateral;
+import org.cupwright.green.PersonsWord;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.RestsOn;
 import org.cupwright.green.Side;
@@ -40,7 +41,8 @@ public final class MadeGreens {
         }
         Difficulty difficulty =
                 new Difficulty(OptionalDouble.empty(), rank, OptionalDouble.empty(), OptionalDouble.empty());
-        return new Judgement(new MapPoint(east, north), verdict, RestsOn.OUTLINE, rules, Set.of(), difficulty);
+        return new Judgement(
+                new MapPoint(east, north), verdict, RestsOn.OUTLINE, rules, Set.of(), difficulty, Optional.empty());
     }
 
     private static RuleResult edge(double metres, Verdict verdict) {
@@ -77,7 +79,7 @@ public final class MadeGreens {
                 OptionalDouble.empty(),
                 Outcome.NOT_CHECKED,
                 Optional.empty(),
-                Message.of("made.notChecked"));
+                Message.of("rule." + rule.id() + ".notChecked"));
     }
 
     public static PlaceOnGreen place(double east, double north) {
@@ -96,6 +98,21 @@ public final class MadeGreens {
             double east, double north, Verdict verdict, Optional<DifficultyClass> rank, boolean placed, double room) {
         Optional<PlaceOnGreen> place = placed ? Optional.of(place(east, north)) : Optional.empty();
         return new Candidate(judgement(east, north, verdict, rank, 5), place, room, false);
+    }
+
+    /** The same candidate, of which a person says something. */
+    static Candidate said(Candidate of, PersonsWord.Kind kind) {
+        Judgement from = of.judgement();
+        PersonsWord word = new PersonsWord(kind, Optional.empty(), Optional.of("Invented Person"), Optional.empty());
+        Judgement judgement = new Judgement(
+                from.position(),
+                from.verdict(),
+                from.restsOn(),
+                from.rules(),
+                from.setAside(),
+                from.difficulty(),
+                Optional.of(word));
+        return new Candidate(judgement, of.place(), of.goodWithinMetres(), of.onSavedGround());
     }
 
     /** A candidate in the middle of a third, in the centre of the green. */
@@ -166,7 +183,9 @@ public final class MadeGreens {
         Optional<DifficultyClass> known = rank == 6
                 ? Optional.empty()
                 : Optional.of(List.of(DifficultyClass.values()).get(rank % 3));
-        Candidate made = candidate(east, north, verdict, known, placed, 3 * random.nextDouble());
+        Candidate unsaid = candidate(east, north, verdict, known, placed, 3 * random.nextDouble());
+        PersonsWord.Kind[] kinds = PersonsWord.Kind.values();
+        Candidate made = random.nextInt(2) == 0 ? unsaid : said(unsaid, kinds[random.nextInt(kinds.length)]);
         return random.nextInt(5) > 0
                 ? made
                 : new Candidate(made.judgement(), made.place(), made.goodWithinMetres(), true);

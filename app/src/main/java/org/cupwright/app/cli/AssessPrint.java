@@ -50,6 +50,7 @@ final class AssessPrint {
         node.set("position", json.position(position));
         node.put("verdict", json.verdict(position.judgement()));
         node.put("restsOn", json.restsOn(position.judgement()));
+        node.set("word", json.word(position.judgement()));
         node.set("rules", json.rules(position.judgement()));
         node.set("setAside", json.setAside(position.judgement()));
         node.set("difficulty", json.difficulty(position.judgement().difficulty()));

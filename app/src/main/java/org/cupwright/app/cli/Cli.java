@@ -31,6 +31,7 @@ public final class Cli {
         line.addSubcommand(new TurfCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));
         line.addSubcommand(LevelCommand.with(surroundings));
+        line.addSubcommand(DrawnCommand.with(surroundings));
         line.addSubcommand(LogCommand.with(surroundings));
         line.addSubcommand(HistoryCommand.with(surroundings));
         line.addSubcommand(WeatherCommand.with(surroundings));

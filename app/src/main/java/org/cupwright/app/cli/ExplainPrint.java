@@ -97,6 +97,7 @@ final class ExplainPrint {
         node.set("position", json.position(hole.position()));
         node.put("verdict", json.verdict(hole.position().judgement()));
         node.put("restsOn", json.restsOn(hole.position().judgement()));
+        node.set("word", json.word(hole.position().judgement()));
         node.set("rules", json.rules(hole.position().judgement()));
         node.set("difficulty", json.difficulty(hole.position().judgement().difficulty()));
         node.set("setAside", json.setAside(hole.position().judgement()));

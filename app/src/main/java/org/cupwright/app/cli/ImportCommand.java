@@ -59,6 +59,12 @@ final class ImportCommand implements Runnable {
     private Path levels;
 
     @Option(
+            names = "--drawn",
+            paramLabel = "FILE",
+            description = "Good and bad ground and usual spots as people drew or listed them: GeoJSON or CSV.")
+    private Path drawn;
+
+    @Option(
             names = "--crs",
             paramLabel = "EPSG:n",
             description = "The frame the survey is in. Default: what the file says, else the course's.")
@@ -100,6 +106,7 @@ final class ImportCommand implements Runnable {
                 headings,
                 elevation.stream().map(ImportCommand::file).toList(),
                 Optional.ofNullable(levels).map(ImportCommand::file),
+                Optional.ofNullable(drawn).map(ImportCommand::file),
                 surveyOptions(),
                 dryRun);
     }

@@ -12,6 +12,7 @@ import org.cupwright.app.desk.ImportResult.FileFinding;
 import org.cupwright.app.desk.ImportResult.GreenKnown;
 import org.cupwright.app.desk.ImportResult.Points;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.green.PersonsWord.Kind;
 import org.cupwright.green.survey.FindingKind;
 import org.cupwright.policy.EnumNames;
 import tools.jackson.databind.node.ObjectNode;
@@ -33,6 +34,10 @@ final class ImportPrint {
             lines.add(texts.say(
                     "import.points", result.points().read(), result.points().kept()));
         }
+        if (!result.drawn().isEmpty()) {
+            lines.add(texts.say(
+                    "import.drawn", count(result, Kind.GOOD), count(result, Kind.BAD), count(result, Kind.USUAL)));
+        }
         lines.add("");
         lines.add(Layout.left(texts.say("column.hole"), 8) + Layout.right(texts.say("column.area"), 9) + "   "
                 + texts.say("column.knowledge"));
@@ -44,6 +49,12 @@ final class ImportPrint {
         lines.add("");
         lines.add(texts.say(result.stored() ? "import.stored" : "import.dryRun"));
         return String.join(System.lineSeparator(), lines);
+    }
+
+    private static long count(ImportResult result, Kind kind) {
+        return result.drawn().stream()
+                .filter(item -> item.word().kind() == kind)
+                .count();
     }
 
     private List<String> findings(ImportResult result) {
@@ -92,6 +103,10 @@ final class ImportPrint {
         node.set(
                 "holes",
                 Json.array(result.holes().stream().map(ImportPrint::json).toList()));
+        ObjectNode drawn = node.putObject("drawn");
+        for (Kind kind : Kind.values()) {
+            drawn.put(EnumNames.lowerCamel(kind), count(result, kind));
+        }
         node.set(
                 "findings",
                 Json.array(result.findings().stream().map(this::json).toList()));

@@ -8,6 +8,7 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.green.RestsOn;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.RuleResult;
+import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.units.Paces;
 
@@ -39,7 +40,7 @@ final class JudgementText {
     List<String> full(JudgedPosition position) {
         Judgement judgement = position.judgement();
         List<String> summary = new ArrayList<>();
-        summary.add(texts.say("verdict." + EnumNames.lowerCamel(judgement.verdict())));
+        summary.add(texts.say(verdictKey(judgement)));
         within(position).ifPresent(summary::add);
         plays(judgement).ifPresent(plays -> summary.add(texts.say("plays", plays)));
         summary.add(texts.say("restsOn." + EnumNames.lowerCamel(judgement.restsOn())));
@@ -78,8 +79,15 @@ final class JudgementText {
 
     /** The verdict, and beside it what nobody could check. */
     String verdict(Judgement judgement) {
-        String word = texts.say("verdict." + EnumNames.lowerCamel(judgement.verdict()));
+        String word = texts.say(verdictKey(judgement));
         return judgement.restsOn() == RestsOn.OUTLINE ? word + ", " + texts.say("slopeNotChecked") : word;
+    }
+
+    /** Where nobody measured and a person speaks for the spot, its being good is that person's word. */
+    private static String verdictKey(Judgement judgement) {
+        boolean said =
+                judgement.restsOn() == RestsOn.OUTLINE && judgement.verdict() == Verdict.PASS && judgement.vouchedFor();
+        return said ? "verdict.saidToBeGood" : "verdict." + EnumNames.lowerCamel(judgement.verdict());
     }
 
     private Optional<String> within(JudgedPosition position) {

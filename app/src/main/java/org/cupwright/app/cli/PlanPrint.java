@@ -131,6 +131,7 @@ final class PlanPrint {
         node.set("position", json.position(hole.position()));
         node.put("verdict", json.verdict(hole.position().judgement()));
         node.put("restsOn", json.restsOn(hole.position().judgement()));
+        node.set("word", json.word(hole.position().judgement()));
         node.set("difficulty", json.difficulty(hole.position().judgement().difficulty()));
         node.set("setAside", json.setAside(hole.position().judgement()));
         node.set("reasons", Json.texts(hole.reasons().stream().map(texts::say).toList()));

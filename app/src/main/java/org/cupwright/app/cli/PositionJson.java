@@ -1,10 +1,12 @@
 package org.cupwright.app.cli;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.cupwright.app.desk.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
+import org.cupwright.green.PersonsWord;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.Side;
 import org.cupwright.holelocation.Difficulty;
@@ -88,6 +90,20 @@ final class PositionJson {
         return EnumNames.lowerCamel(judgement.verdict());
     }
 
+    /** What people say of a position; null where they say nothing. */
+    JsonNode word(Judgement judgement) {
+        return judgement.word().<JsonNode>map(PositionJson::word).orElseGet(Json::nothing);
+    }
+
+    static ObjectNode word(PersonsWord word) {
+        ObjectNode node = Json.object();
+        node.put("kind", EnumNames.lowerCamel(word.kind()));
+        node.set("reason", Json.text(word.reason()));
+        node.set("person", Json.text(word.person()));
+        node.set("date", Json.text(word.date().map(LocalDate::toString)));
+        return node;
+    }
+
     String restsOn(Judgement judgement) {
         return EnumNames.lowerCamel(judgement.restsOn());
     }
@@ -101,6 +117,7 @@ final class PositionJson {
         ObjectNode node = position(position);
         node.put("verdict", verdict(position.judgement()));
         node.put("restsOn", restsOn(position.judgement()));
+        node.set("word", word(position.judgement()));
         node.set("difficulty", difficulty(position.judgement().difficulty()));
         return node;
     }

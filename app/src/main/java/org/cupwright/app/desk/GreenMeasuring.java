@@ -10,7 +10,10 @@ import org.cupwright.holelocation.spot.MeasurementBytes;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
 
-/** Measures greens for a green speed, and remembers those that take long: the surveyed ones. */
+/**
+ * Measures greens for a green speed, and remembers those that take long: the surveyed ones. What people say of the ground is no part
+ * of a measurement: it is put to a remembered one as it is now.
+ */
 final class GreenMeasuring {
     private final ResultCache cache;
     private final GreenSpeed speed;
@@ -30,6 +33,7 @@ final class GreenMeasuring {
         String name = MeasurementName.of(green.hole(), green.survey().get().points(), green.readings(), speed, policy);
         return cache.find(name)
                 .flatMap(bytes -> MeasurementBytes.read(bytes, green.hole(), () -> again(green), speed, policy))
+                .map(remembered -> remembered.withDrawn(green.drawn()))
                 .orElseGet(() -> anew(green, name));
     }
 

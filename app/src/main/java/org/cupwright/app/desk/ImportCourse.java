@@ -12,11 +12,15 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.cupwright.app.desk.ImportResult.FileFinding;
 import org.cupwright.app.desk.ImportResult.GreenKnown;
 import org.cupwright.app.desk.ImportResult.Points;
+import org.cupwright.app.desk.drawn.DrawnFile;
+import org.cupwright.app.desk.drawn.DrawnLeftBehind;
+import org.cupwright.app.desk.drawn.DrawnOnCourse;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.green.RestsOn;
 import org.cupwright.green.survey.CoordinateFrame;
 import org.cupwright.green.survey.UnreadableSurvey;
+import org.cupwright.green.survey.items.ReadDrawn;
 import org.cupwright.green.survey.outlines.OutlineRequest;
 import org.cupwright.green.survey.outlines.ReadCourse;
 import org.cupwright.green.survey.points.GreenPoints;
@@ -40,31 +44,47 @@ public final class ImportCourse {
     }
 
     /** What is known of a course before the import. */
-    private record Before(Optional<Course> course, Policy policy, Set<String> surveyed, LevelSpots levels) {
+    private record Before(
+            Optional<Course> course, Policy policy, Set<String> surveyed, LevelSpots levels, DrawnOnCourse drawn) {
         static Before of(Stores stores, String courseId, LocalDate today) {
             return new Before(
                     stores.courses().find(courseId),
                     stores.policies().history(courseId).at(today),
                     stores.surveys().surveyed(courseId),
-                    stores.surveys().levels(courseId));
+                    stores.surveys().levels(courseId),
+                    stores.drawn().of(courseId));
         }
     }
 
     /** What the files add. */
     private record Added(
-            Points points, List<GreenSurvey> surveys, Optional<LevelSpots> levels, Optional<String> unit) {}
+            Points points,
+            List<GreenSurvey> surveys,
+            Optional<LevelSpots> levels,
+            List<ReadDrawn.Item> drawn,
+            Optional<String> unit) {}
 
     public ImportResult run(ImportRequest request, Progress progress) {
         checkId(request.courseId());
         Before before = folder.read(stores -> Before.of(stores, request.courseId(), today));
         List<FileFinding> findings = new ArrayList<>();
         Course course = course(request, before.course(), findings);
+        if (request.outlines().isPresent()) {
+            findings.addAll(DrawnLeftBehind.by(
+                    course, before.drawn(), request.outlines().get()));
+        }
         Added added = added(request, course, before.policy(), findings, progress);
         if (!request.dryRun()) {
             folder.write(stores -> store(stores, course, added));
         }
         return new ImportResult(
-                course, added.unit(), added.points(), known(course, before, added), findings, !request.dryRun());
+                course,
+                added.unit(),
+                added.points(),
+                known(course, before, added),
+                added.drawn(),
+                findings,
+                !request.dryRun());
     }
 
     private static void store(Stores stores, Course course, Added added) {
@@ -75,6 +95,13 @@ public final class ImportCourse {
                         .addLevels(
                                 course.id(),
                                 stores.surveys().levels(course.id()).with(levels)));
+        if (!added.drawn().isEmpty()) {
+            DrawnOnCourse all = stores.drawn().of(course.id());
+            for (ReadDrawn.Item item : added.drawn()) {
+                all = all.with(item);
+            }
+            stores.drawn().add(course.id(), all);
+        }
     }
 
     private static List<GreenKnown> known(Course course, Before before, Added added) {
@@ -94,9 +121,12 @@ public final class ImportCourse {
             ImportRequest request, Course course, Policy policy, List<FileFinding> findings, Progress progress) {
         Optional<LevelSpots> levels =
                 request.levels().map(file -> LevelReadingFile.read(file, course, policy, findings));
+        List<ReadDrawn.Item> drawn = request.drawn()
+                .map(file -> drawn(DrawnFile.read(file, course, policy), request.dryRun(), findings))
+                .orElse(List.of());
         List<SourceFile> files = request.elevation();
         if (files.isEmpty()) {
-            return new Added(Points.NONE, List.of(), levels, Optional.empty());
+            return new Added(Points.NONE, List.of(), levels, drawn, Optional.empty());
         }
         SurveyReading reading = new SurveyReading(course, request.survey());
         GreenPoints points = reading.read(files);
@@ -110,7 +140,17 @@ public final class ImportCourse {
                 new Points(points.read(), points.kept(), points.byClass()),
                 usable,
                 levels,
+                drawn,
                 Optional.of(reading.unit().symbol()));
+    }
+
+    /** All of it or nothing; a dry run shows everything that does not read. */
+    private static List<ReadDrawn.Item> drawn(DrawnFile file, boolean dryRun, List<FileFinding> findings) {
+        if (!dryRun) {
+            return file.items();
+        }
+        findings.addAll(file.findings());
+        return file.readable();
     }
 
     /** Fits every green once, side by side, and keeps the surveys from which a ground could be made. */

@@ -18,6 +18,7 @@ import org.cupwright.units.LengthUnit;
  * @param towards directions of play by hole, which go before the map's lines
  * @param elevation survey files
  * @param levels a file of level spots
+ * @param drawn a file of good and bad ground and usual spots as people drew or listed them
  * @param survey how the survey files are to be read
  * @param dryRun whether to look only and store nothing
  */
@@ -28,6 +29,7 @@ public record ImportRequest(
         Map<String, Heading> towards,
         List<SourceFile> elevation,
         Optional<SourceFile> levels,
+        Optional<SourceFile> drawn,
         SurveyOptions survey,
         boolean dryRun) {
     public ImportRequest {

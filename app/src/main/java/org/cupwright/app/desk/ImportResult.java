@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.cupwright.course.Course;
 import org.cupwright.green.RestsOn;
 import org.cupwright.green.survey.Finding;
+import org.cupwright.green.survey.items.ReadDrawn;
 
 /**
  * What an import made, and what it found.
@@ -14,6 +15,7 @@ import org.cupwright.green.survey.Finding;
  * @param unit the unit of the survey files, as its symbol; empty without any
  * @param points the survey's points
  * @param holes each green and what its ground rests on
+ * @param drawn the ground that people drew, as the file has it
  * @param findings problems of the files, with what to try
  * @param stored whether it was stored
  */
@@ -22,10 +24,12 @@ public record ImportResult(
         Optional<String> unit,
         Points points,
         List<GreenKnown> holes,
+        List<ReadDrawn.Item> drawn,
         List<FileFinding> findings,
         boolean stored) {
     public ImportResult {
         holes = List.copyOf(holes);
+        drawn = List.copyOf(drawn);
         findings = List.copyOf(findings);
     }
 

@@ -3,6 +3,7 @@ package org.cupwright.app.desk;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.course.Hole;
+import org.cupwright.green.DrawnItem;
 import org.cupwright.green.Green;
 import org.cupwright.green.Ground;
 import org.cupwright.green.LevelReading;
@@ -18,27 +19,31 @@ import org.cupwright.policy.Policy;
  * @param hole the hole
  * @param survey its points
  * @param readings slopes read with a level
+ * @param drawn what people say of its ground, which is not measured
  */
-public record MeasuredGreen(Hole hole, Optional<GreenSurvey> survey, List<LevelReading> readings) {
+public record MeasuredGreen(
+        Hole hole, Optional<GreenSurvey> survey, List<LevelReading> readings, List<DrawnItem> drawn) {
     public MeasuredGreen {
         readings = List.copyOf(readings);
+        drawn = List.copyOf(drawn);
     }
 
     public static MeasuredGreen of(Stores stores, String courseId, Hole hole) {
         return new MeasuredGreen(
                 hole,
                 stores.surveys().find(courseId, hole.id()),
-                stores.surveys().levels(courseId).of(hole.id()));
+                stores.surveys().levels(courseId).of(hole.id()),
+                stores.drawn().of(courseId).of(hole.id()));
     }
 
     /** The same green with these readings, and no others. */
     public MeasuredGreen withReadings(List<LevelReading> others) {
-        return new MeasuredGreen(hole, survey, others);
+        return new MeasuredGreen(hole, survey, others, drawn);
     }
 
     /** The green with its ground fitted to the survey: takes up to a second. */
     public Green green(Policy policy) {
-        return new Green(hole, ground(policy));
+        return new Green(hole, ground(policy), drawn);
     }
 
     private Ground ground(Policy policy) {

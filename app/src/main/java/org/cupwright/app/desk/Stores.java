@@ -1,6 +1,7 @@
 package org.cupwright.app.desk;
 
 import org.cupwright.app.desk.cache.ResultCache;
+import org.cupwright.app.desk.drawn.DrawnStore;
 import org.cupwright.app.desk.log.FactStore;
 
 /** The stores of one data folder within one transaction. */
@@ -17,4 +18,6 @@ public interface Stores {
 
     /** What need not be computed twice; not part of the transaction. */
     ResultCache cache();
+
+    DrawnStore drawn();
 }

@@ -34,7 +34,7 @@ record SurveyCheck(boolean usable, List<Finding> findings) {
 
     static SurveyCheck of(Hole hole, GreenSurvey survey, Policy policy) {
         try {
-            MeasuredGreen measured = new MeasuredGreen(hole, Optional.of(survey), List.of());
+            MeasuredGreen measured = new MeasuredGreen(hole, Optional.of(survey), List.of(), List.of());
             return new SurveyCheck(true, findings(hole, measured.fitted(policy)));
         } catch (SurveyTooThin tooThin) {
             return new SurveyCheck(

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
+import org.cupwright.green.DrawnItem;
 import org.cupwright.green.GroundItem;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.green.Surface;
@@ -22,6 +23,7 @@ import org.cupwright.holelocation.GreenJudgement;
  * @param ground hatched, dotted, unknown
  * @param oldHoles old holes with their age in days, the youngest first
  * @param slopes slopes in percent, written where they were taken
+ * @param drawn good and bad ground and usual spots as people drew them
  * @param spots today's spot, or several
  */
 public record GreenDrawing(
@@ -31,16 +33,19 @@ public record GreenDrawing(
         DrawnGround ground,
         List<OldHoleOnMap> oldHoles,
         List<SlopeOnMap> slopes,
+        List<DrawnItem> drawn,
         List<MapPoint> spots) {
     public GreenDrawing {
         oldHoles = List.copyOf(oldHoles);
         slopes = List.copyOf(slopes);
+        drawn = List.copyOf(drawn);
         spots = List.copyOf(spots);
     }
 
     /** A green with nothing on it but its outline and surroundings. */
     public static GreenDrawing of(Hole hole) {
-        return new GreenDrawing(hole, "", Optional.empty(), DrawnGround.clear(), List.of(), List.of(), List.of());
+        return new GreenDrawing(
+                hole, "", Optional.empty(), DrawnGround.clear(), List.of(), List.of(), List.of(), List.of());
     }
 
     /** A green as it was judged on a day, with what lies on it. */
@@ -52,6 +57,7 @@ public record GreenDrawing(
                 DrawnGround.of(judgement),
                 oldHoles(day),
                 SlopeOnMap.of(judgement),
+                judgement.green().drawn(),
                 List.of());
     }
 
@@ -68,27 +74,31 @@ public record GreenDrawing(
     }
 
     public GreenDrawing withTitle(String text) {
-        return new GreenDrawing(hole, text, surface, ground, oldHoles, slopes, spots);
+        return new GreenDrawing(hole, text, surface, ground, oldHoles, slopes, drawn, spots);
     }
 
     public GreenDrawing withSurface(Surface known) {
-        return new GreenDrawing(hole, title, Optional.of(known), ground, oldHoles, slopes, spots);
+        return new GreenDrawing(hole, title, Optional.of(known), ground, oldHoles, slopes, drawn, spots);
     }
 
     public GreenDrawing withGround(Predicate<MapPoint> hatched, Predicate<MapPoint> dotted) {
         DrawnGround other = new DrawnGround(hatched, dotted, ground.notSurveyed());
-        return new GreenDrawing(hole, title, surface, other, oldHoles, slopes, spots);
+        return new GreenDrawing(hole, title, surface, other, oldHoles, slopes, drawn, spots);
     }
 
     public GreenDrawing withOldHoles(List<OldHoleOnMap> holes) {
-        return new GreenDrawing(hole, title, surface, ground, holes, slopes, spots);
+        return new GreenDrawing(hole, title, surface, ground, holes, slopes, drawn, spots);
     }
 
     public GreenDrawing withSlopes(List<SlopeOnMap> taken) {
-        return new GreenDrawing(hole, title, surface, ground, oldHoles, taken, spots);
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, taken, drawn, spots);
+    }
+
+    public GreenDrawing withDrawn(List<DrawnItem> items) {
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, items, spots);
     }
 
     public GreenDrawing withSpots(List<MapPoint> chosen) {
-        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, chosen);
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, chosen);
     }
 }

@@ -1,8 +1,10 @@
 package org.cupwright.app.maps;
 
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.course.MapPoint;
+import org.cupwright.green.DrawnItem;
 import org.cupwright.green.survey.CoordinateFrame;
 import org.cupwright.green.survey.Projection;
 import org.cupwright.holelocation.GreenJudgement;
@@ -28,7 +30,9 @@ import tools.jackson.databind.node.ObjectNode;
  *       about the spots that were judged, cut at the green's edge; together these features cover the green but for slivers along
  *       the edge;
  *   <li>{@code best}: a spot to begin with, the best first;
- *   <li>{@code position}: the spot that was asked about.
+ *   <li>{@code position}: the spot that was asked about;
+ *   <li>{@code drawn}: ground that people drew, with what they say of it as {@code word} (good, bad, usual), its {@code id}, and
+ *       where known {@code reason}, {@code person}, {@code said} (the day).
  * </ul>
  *
  * docs/schemas/assess-green-geojson.schema.json holds the shape.
@@ -60,6 +64,7 @@ public final class GreenGeoJson {
         new JudgedGround(judgement).areas().forEach((said, area) -> features.add(ground(said, area)));
         judgement.best().forEach(best -> features.add(spot("best", best)));
         asked.ifPresent(spot -> features.add(spot("position", spot)));
+        judgement.green().drawn().forEach(item -> features.add(drawn(item)));
         ObjectNode collection = NODES.objectNode();
         collection.put("type", "FeatureCollection");
         collection.set("features", features);
@@ -86,6 +91,16 @@ public final class GreenGeoJson {
         properties.put("rule", spot.deciding().map(RuleId::id).orElse(null));
         MapPoint at = spot.position();
         return feature(new GeometryFactory().createPoint(at.toCoordinate()), properties);
+    }
+
+    private ObjectNode drawn(DrawnItem item) {
+        ObjectNode properties = properties("drawn");
+        properties.put("id", item.id());
+        properties.put("word", EnumNames.lowerCamel(item.word().kind()));
+        properties.put("reason", item.word().reason().orElse(null));
+        properties.put("person", item.word().person().orElse(null));
+        properties.put("said", item.word().date().map(LocalDate::toString).orElse(null));
+        return feature(item.place(), properties);
     }
 
     private ObjectNode properties(String kind) {

@@ -6,11 +6,11 @@ import org.cupwright.course.Hazard;
 import org.cupwright.course.MapPoint;
 
 /**
- * Draws a green: contour lines every 5 cm, ground not to be cut hatched, resting ground dotted, free ground left clear; hazards,
- * old holes, today's spot, slopes, the line of play upwards, north and a scale.
+ * Draws a green: contour lines every 5 cm, ground not to be cut hatched, resting ground dotted, free ground left clear; ground that
+ * people drew as good or bad; hazards, old holes, today's spot, slopes, the line of play upwards, north and a scale.
  *
  * <p>Ink on paper, one accent for today's spot; nothing is told by colour alone. The look is our own. The groups of the SVG carry
- * classes: {@code edge}, {@code contour}, {@code not-to-cut}, {@code resting}, {@code hazard}, {@code old-hole}, {@code spot}.
+ * classes: {@code edge}, {@code contour}, {@code not-to-cut}, {@code resting}, {@code hazard}, {@code drawn-good}, {@code drawn-bad}, {@code usual}, {@code old-hole}, {@code spot}.
  */
 public final class GreenMap {
     /** Width of a picture, drawing units: our choice. */
@@ -57,13 +57,17 @@ public final class GreenMap {
         LabelRoom room = new LabelRoom(frame.width(), foot);
         SpotLayer spots = new SpotLayer(drawing, frame, style, texts);
         spots.keep(room);
+        DrawnLayer drawn = new DrawnLayer(drawing, frame, style);
+        drawn.keep(room);
         hazards(drawing, strokes, style, svg);
         ground(drawing, strokes, style, svg);
+        drawn.areas(strokes, svg);
         svg.group("edge", style.stroke(MapStyle.INK, 3.4))
                 .path(strokes.of(drawing.hole().green().polygon()))
                 .end();
         new MapLegend(frame, style, foot).draw(drawing.hole().lineOfPlay().isPresent(), room, svg);
         new ContourLayer(drawing, frame, style).draw(room, svg);
+        drawn.spots(svg);
         spots.draw(room, svg);
     }
 

@@ -1,8 +1,12 @@
 package org.cupwright.app.maps;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.policy.EnumNames;
 
 /** The strip under a picture: what it shows, and what its signs mean. */
 final class MapKey {
@@ -53,6 +57,12 @@ final class MapKey {
         return lines;
     }
 
+    private void drawn(List<String> signs) {
+        Set<Kind> kinds = EnumSet.noneOf(Kind.class);
+        drawing.drawn().forEach(item -> kinds.add(item.word().kind()));
+        kinds.forEach(kind -> signs.add(texts.say("map.key.drawn." + EnumNames.lowerCamel(kind))));
+    }
+
     private List<String> signs() {
         List<String> signs = new ArrayList<>();
         signs.add(texts.say("map.key.hatched"));
@@ -61,6 +71,7 @@ final class MapKey {
             signs.add(texts.say("map.key.dotted"));
             signs.add(texts.say("map.key.oldHole"));
         }
+        drawn(signs);
         signs.add(texts.say(drawing.surface().isPresent() ? "map.key.contours" : "map.key.noContours"));
         if (drawing.surface().isPresent()) {
             signs.add(texts.say("map.key.notSurveyed"));

@@ -5,6 +5,7 @@ import java.util.List;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.OutlinedText;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.green.PersonsWord;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
 
@@ -85,7 +86,14 @@ final class CardHole {
         if (!cut.slopeChecked()) {
             warnings.add(texts.say("sheet.slopeNotChecked"));
         }
+        cut.word().filter(word -> word.kind().speaksForAHole()).ifPresent(word -> warnings.add(goodWord(word)));
         return warnings;
+    }
+
+    private String goodWord(PersonsWord word) {
+        return word.person()
+                .map(person -> texts.say("sheet.saidToBeGoodBy", person))
+                .orElseGet(() -> texts.say("sheet.saidToBeGood"));
     }
 
     /** Where words and paces do not lead to one place alone. */

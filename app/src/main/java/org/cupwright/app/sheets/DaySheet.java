@@ -76,7 +76,8 @@ public record DaySheet(
                 settingOut.leadToOnePlace(directions),
                 position.judgement().verdict(),
                 position.judgement().restsOn() != RestsOn.OUTLINE,
-                position.judgement().setAside());
+                position.judgement().setAside(),
+                position.judgement().word());
     }
 
     /** Where an old hole is as the changer says it; one that lies off the green now has no such place. */

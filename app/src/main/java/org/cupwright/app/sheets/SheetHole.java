@@ -3,6 +3,7 @@ package org.cupwright.app.sheets;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.maps.GreenDrawing;
+import org.cupwright.green.PersonsWord;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
@@ -25,9 +26,15 @@ public record SheetHole(String hole, Optional<Cut> cut, Optional<PlaceOnGreen> l
      * @param verdict what the rules say
      * @param slopeChecked whether the slope was checked at all
      * @param setAside rules set aside today
+     * @param word what people say of the spot, if they say anything
      */
     public record Cut(
-            Directions directions, boolean onePlace, Verdict verdict, boolean slopeChecked, Set<RuleId> setAside) {
+            Directions directions,
+            boolean onePlace,
+            Verdict verdict,
+            boolean slopeChecked,
+            Set<RuleId> setAside,
+            Optional<PersonsWord> word) {
         public Cut {
             setAside = java.util.Collections.unmodifiableSet(new java.util.TreeSet<>(setAside));
         }

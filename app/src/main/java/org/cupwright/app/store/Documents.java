@@ -7,6 +7,7 @@ import com.fasterxml.jackson.annotation.Nulls;
 import java.util.List;
 import org.cupwright.course.Outline;
 import org.cupwright.message.Message;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
@@ -14,7 +15,7 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
 
 /**
- * Courses, plans and level readings as JSON documents: records by the names of their components.
+ * Courses, plans, level readings and drawn ground as JSON documents: records by the names of their components.
  *
  * <p>What is written here is read back by later versions: a component that is renamed needs a new data format. A list that an older
  * version did not write yet is read as empty. A test reads documents as the first version wrote them.
@@ -47,6 +48,8 @@ final class Documents {
         SimpleModule module = new SimpleModule("geometry");
         module.addSerializer(Polygon.class, new PolygonWriter());
         module.addDeserializer(Polygon.class, new PolygonReader());
+        module.addSerializer(Geometry.class, new PlaceWriter());
+        module.addDeserializer(Geometry.class, new PlaceReader());
         module.addSerializer(Outline.class, new OutlineWriter());
         module.addDeserializer(Outline.class, new OutlineReader());
         return module;

@@ -15,6 +15,8 @@ import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.SurveyStore;
 import org.cupwright.app.desk.cache.ResultCache;
+import org.cupwright.app.desk.drawn.DrawnOnCourse;
+import org.cupwright.app.desk.drawn.DrawnStore;
 import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
@@ -108,6 +110,21 @@ final class EmptyStores implements Stores {
 
             @Override
             public void add(StoredPlan plan) {
+                throw onlyRead();
+            }
+        };
+    }
+
+    @Override
+    public DrawnStore drawn() {
+        return new DrawnStore() {
+            @Override
+            public DrawnOnCourse of(String courseId) {
+                return DrawnOnCourse.none();
+            }
+
+            @Override
+            public void add(String courseId, DrawnOnCourse all) {
                 throw onlyRead();
             }
         };

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.cupwright.app.desk.LevelSpots;
 import org.cupwright.app.desk.StoredPlan;
+import org.cupwright.app.desk.drawn.DrawnOnCourse;
 import org.cupwright.app.desk.log.FactJson;
 import org.cupwright.app.desk.log.UnreadableFact;
 import org.cupwright.app.desk.upkeep.FolderCounts;
@@ -70,6 +71,7 @@ final class FolderContents {
         List<Damage> found = new ArrayList<>();
         look("course_version", "id", row -> documents.read(row.getString("document"), Course.class), found);
         look("levels_version", "id", row -> documents.read(row.getString("document"), LevelSpots.class), found);
+        look("drawn_version", "id", row -> documents.read(row.getString("document"), DrawnOnCourse.class), found);
         look("plan_version", "id", row -> documents.read(row.getString("document"), StoredPlan.class), found);
         look("policy_change", "id", row -> LocalDate.parse(row.getString("effective")), found);
         look("survey_version", "id", FolderContents::points, found);

@@ -22,7 +22,10 @@ final class PolygonReader extends StdDeserializer<Polygon> {
     }
 
     static Polygon read(JsonParser parser) {
-        double[][][] rings = parser.readValueAs(double[][][].class);
+        return polygon(parser.readValueAs(double[][][].class));
+    }
+
+    static Polygon polygon(double[][][] rings) {
         LinearRing[] holes = new LinearRing[rings.length - 1];
         for (int i = 1; i < rings.length; i++) {
             holes[i - 1] = ring(rings[i]);

@@ -7,6 +7,7 @@ import org.cupwright.app.desk.PolicyStore;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.SurveyStore;
 import org.cupwright.app.desk.cache.ResultCache;
+import org.cupwright.app.desk.drawn.DrawnStore;
 import org.cupwright.app.desk.log.FactStore;
 
 /** The stores of one transaction. */
@@ -39,6 +40,11 @@ final class SqlStores implements Stores {
     @Override
     public PlanStore plans() {
         return new SqlPlans(sql, clock);
+    }
+
+    @Override
+    public DrawnStore drawn() {
+        return new SqlDrawn(sql, clock);
     }
 
     @Override

@@ -221,6 +221,46 @@ class JsonShapesIT {
     }
 
     @Test
+    void drawnGroundKeepsItsShapes() throws IOException {
+        Result added = cupwright.run(
+                "drawn",
+                "add",
+                "--hole",
+                "3",
+                "--kind",
+                "good",
+                "--on",
+                "9",
+                "--side",
+                "L9",
+                "--radius",
+                "2",
+                "--json");
+        assertThat(checked("drawn-add", added).path("id").asString()).isEqualTo("3-good-1");
+        Result list = cupwright.run("drawn", "list", "--json");
+        assertThat(checked("drawn-list", list)
+                        .path("drawn")
+                        .path(0)
+                        .path("holes")
+                        .path(0)
+                        .asString())
+                .isEqualTo("3");
+        Path map = files.resolve("drawn-green.geojson");
+        Result assessed = cupwright.run("assess", "--hole", "3", "--geojson", map, "--json");
+        assertThat(checked("assess-green", assessed)
+                        .path("best")
+                        .path(0)
+                        .path("word")
+                        .path("kind")
+                        .asString())
+                .isEqualTo("good");
+        Result written = new Result(0, Files.readString(map), "");
+        assertThat(checked("assess-green-geojson", written).findValuesAsString("word"))
+                .containsExactly("good");
+        checked("drawn-remove", cupwright.run("drawn", "remove", "--id", "3-good-1", "--json"));
+    }
+
+    @Test
     void problemsKeepTheirShape() throws IOException {
         Result unknownHole = cupwright.run("assess", "--hole", "77", "--json");
         assertThat(unknownHole.status()).isEqualTo(1);

@@ -13,10 +13,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.GreenSurvey.Origin;
+import org.cupwright.app.desk.drawn.DrawnOnCourse;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.course.Course;
+import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.DemoCourse;
+import org.cupwright.green.DrawnItem;
+import org.cupwright.green.PersonsWord;
 import org.cupwright.green.SurveyPoints;
+import org.cupwright.green.survey.items.ReadDrawn;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -77,6 +82,21 @@ class RememberedGreensIT {
         Files.write(file, damaged);
         assertThat(plan(10)).isEqualTo(measured);
         assertThat(Files.readAllBytes(file)).isEqualTo(right);
+    }
+
+    /** What people say is no part of a measurement: a remembered green is judged by it as it is now. */
+    @Test
+    void whatPeopleSayCountsOnARememberedGreen() throws IOException {
+        StoredPlan before = plan(10);
+        MapPoint first = before.find("6").orElseThrow().position().judgement().position();
+        PersonsWord bad = new PersonsWord(
+                PersonsWord.Kind.BAD, Optional.of("wet"), Optional.of("Invented Person"), Optional.empty());
+        ReadDrawn.Item wet = new ReadDrawn.Item(Optional.empty(), List.of("6"), bad, DrawnItem.disc(first, 4));
+        folder.write(
+                stores -> stores.drawn().add(DemoCourse.ID, DrawnOnCourse.none().with(wet)));
+        MapPoint next = plan(10).find("6").orElseThrow().position().judgement().position();
+        assertThat(next.distanceMetres(first)).isGreaterThan(4);
+        assertThat(kept()).as("nothing was measured anew").hasSize(1);
     }
 
     @Test

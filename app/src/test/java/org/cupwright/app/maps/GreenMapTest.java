@@ -8,6 +8,7 @@ import java.io.ByteArrayInputStream;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.xpath.XPath;
@@ -17,6 +18,9 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.DemoCourse;
+import org.cupwright.green.DrawnItem;
+import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsWord.Kind;
 import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
@@ -166,6 +170,34 @@ class GreenMapTest {
         assertThat(number(outlined, "count(//*[local-name()='text'])")).isZero();
         assertThat(number(outlined, "count(//*[@class='letters'])"))
                 .isEqualTo(number(parsed(svg), "count(//*[local-name()='text'])"));
+    }
+
+    @Test
+    void groundThatPeopleDrewHasMarksOfItsOwn() throws Exception {
+        MapPoint left = new MapPoint(middle.east() - 5, middle.north());
+        List<DrawnItem> drawn = List.of(
+                new DrawnItem("2-good-1", word(Kind.GOOD), DrawnItem.disc(left, 4)),
+                new DrawnItem(
+                        "2-bad-1",
+                        word(Kind.BAD),
+                        DrawnItem.disc(new MapPoint(middle.east() + 4, middle.north()), 0.3)),
+                new DrawnItem("2-usual-1", word(Kind.USUAL), DrawnItem.spot(middle)),
+                new DrawnItem("2-bad-2", word(Kind.BAD), DrawnItem.disc(new MapPoint(middle.east() + 400, 0), 2)));
+        Document svg = parsed(new GreenMap(texts).picture(GreenDrawing.of(hole).withDrawn(drawn)));
+        assertThat(number(svg, "count(//*[@class='drawn-good'])")).isEqualTo(1);
+        assertThat(number(svg, "count(//*[@class='drawn-bad'])"))
+                .as("one lies off the green")
+                .isEqualTo(1);
+        assertThat(number(svg, "count(//*[@class='tick'])")).isBetween(4.0, 40.0);
+        assertThat(number(svg, "count(//*[@class='cross'])"))
+                .as("little ground has one")
+                .isEqualTo(1);
+        assertThat(number(svg, "count(//*[@class='usual'])")).isEqualTo(1);
+        assertThat(text(svg, "//*[@class='key']")).contains("said to be good", "said to be bad", "usual spot");
+    }
+
+    private static PersonsWord word(Kind kind) {
+        return new PersonsWord(kind, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private String card(GreenDrawing drawing) {

@@ -13,6 +13,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.green.GreenFrame;
 import org.cupwright.green.OnConvention;
+import org.cupwright.green.PersonsWord;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.Policy;
@@ -30,6 +31,9 @@ final class MadeDay {
                 DEMO.course().holes().stream().map(hole -> hole(hole, policy)).toList();
         return new DaySheet(DemoCourse.NAME, DemoCourse.TODAY, 10, CutSoFar.NOTHING, holes, policy);
     }
+
+    private static final PersonsWord USUAL =
+            new PersonsWord(PersonsWord.Kind.USUAL, Optional.empty(), Optional.of("Invented Person"), Optional.empty());
 
     private static SheetHole hole(Hole hole, Policy policy) {
         MapPoint spot = spot(hole);
@@ -61,7 +65,8 @@ final class MadeDay {
                 !hole.id().equals("10"),
                 hole.id().equals("7") ? Verdict.CAUTION : Verdict.PASS,
                 measured,
-                setAside);
+                setAside,
+                measured ? Optional.empty() : Optional.of(USUAL));
     }
 
     private static GreenFrame frame(Hole hole) {

@@ -94,7 +94,7 @@ final class SentenceKeys {
         String name = Character.toUpperCase(rule.id().charAt(0)) + rule.id().substring(1) + "Rule.java";
         Path file = ENGINE.resolve("holelocation/rule").resolve(name);
         String source = String.join("\n", sources(file));
-        Set<String> words = new TreeSet<>(literals(file, "(?:saying\\(|bare\\([^;]*?, )\"([A-Za-z]+)\""));
+        Set<String> words = new TreeSet<>(literals(file, "(?:saying\\(|message\\(|bare\\([^;]*?, )\"([A-Za-z]+)\""));
         for (String outcome : literals(file, "Grade\\.of\\(Outcome\\.([A-Z]+)\\)")) {
             words.add(outcome.toLowerCase(Locale.ROOT));
         }

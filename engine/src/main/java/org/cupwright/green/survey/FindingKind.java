@@ -74,7 +74,19 @@ public enum FindingKind {
     NEEDS_LINE_OF_PLAY,
     KIND_UNKNOWN,
     DATE_NOT_READABLE,
-    NOT_ON_A_GREEN;
+    NOT_ON_A_GREEN,
+    // drawn ground
+    DRAWN_KIND_UNKNOWN,
+    DRAWN_SHAPE,
+    DRAWN_CROSSES_ITSELF,
+    DRAWN_NEEDS_RADIUS,
+    DRAWN_NOT_A_NUMBER,
+    DRAWN_ID,
+    DRAWN_ID_TWICE,
+    DRAWN_OFF_GREEN,
+    DRAWN_NO_SUCH_PLACE,
+    LINE_CUT_SHORT,
+    DRAWN_WITHOUT_GREEN;
 
     /** The name scripts see: {@code ringOpen}. */
     public String jsonName() {

@@ -57,7 +57,7 @@ public final class LevelRounds {
     public LevelRound forPlan(int spots) {
         OpenGround open = new OpenGround(green, ground, chances);
         Optional<PlanReadings> plan = frame().map(known -> {
-            GreenJudge judge = new GreenJudge(new Green(green.hole(), ground), day, policy);
+            GreenJudge judge = new GreenJudge(new Green(green.hole(), ground, green.drawn()), day, policy);
             return new PlanReadings(
                     new UndecidedPositions(open, known, judge).byThird(),
                     open,

@@ -51,7 +51,7 @@ record Finding(Grade grade, String word, double value, double limit, double marg
      * The worst of the ground about a position: the worst outcome, and of several such the one with the least margin.
      *
      * <p>The position itself must be known, or nothing is said. Spots that nobody measured are passed over: a level's reading speaks
-     * for the ground about it. A gap in a survey is no such spot: beside one, nothing better than a caution is given.
+     * for the ground about it. A gap in a survey is no such spot: beside one, what passes is a caution.
      */
     static Finding worst(Site site, Function<SpotGround, Finding> rule) {
         if (!site.own().known()) {
@@ -64,7 +64,7 @@ record Finding(Grade grade, String word, double value, double limit, double marg
                 worst = BEST_FIRST.compare(worst, next) < 0 ? next : worst;
             }
         }
-        if (worst.grade.badness() < 2 && site.besideGap()) {
+        if (worst.grade.outcome() == Outcome.PASS && site.besideGap()) {
             return new Finding(Grade.of(Outcome.CAUTION), "gap", worst.value, worst.limit, worst.margin, worst.error);
         }
         return worst;

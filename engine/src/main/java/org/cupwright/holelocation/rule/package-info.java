@@ -1,5 +1,5 @@
 /**
- * The ten rules, a class each.
+ * The eleven rules, a class each.
  *
  * <p>Keys of their sentences are {@code rule.ID.WHAT} with the rule's id. WHAT is {@code pass}, {@code caution}, {@code fail} (the
  * value keeps to, comes near to or breaks the limit), {@code check} (errors of measurement forbid a clear answer: check with a

@@ -1,5 +1,7 @@
 package org.cupwright.holelocation.spot;
 
+import java.util.List;
+import org.cupwright.green.DrawnItem;
 import org.cupwright.green.Green;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
@@ -17,6 +19,11 @@ public record GreenMeasurement(Green green, PuttingArea area, SpotGrid grid, Gre
     public static GreenMeasurement measure(Green green, GreenSpeed speed, Policy policy) {
         PuttingArea area = new PuttingArea(green.hole());
         return new GreenMeasurement(green, area, SpotGrid.measure(green, area, speed, policy), speed);
+    }
+
+    /** The same measurement of a green of which people say something else: what was measured does not depend on it. */
+    public GreenMeasurement withDrawn(List<DrawnItem> drawn) {
+        return new GreenMeasurement(green.withDrawn(drawn), area, grid, speed);
     }
 
     /** The same green for another speed. */

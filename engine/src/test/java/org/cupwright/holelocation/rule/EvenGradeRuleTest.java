@@ -65,4 +65,13 @@ class EvenGradeRuleTest {
                 .says(Outcome.FAIL, "fail");
         assertRule(rule.judge(Spots.with(Spots.bend(1, 0.1), Spots.bend(1, 2)))).says(Outcome.NOT_CHECKED, "uncertain");
     }
+
+    /** The sentence about a gap names the change, and here there is none to name. */
+    @Test
+    void besideAGapAnUncertainChangeIsNotChecked() {
+        Site site = Spots.with(Spots.bend(0.5, 1.5), Spots.unknown(Coverage.NOT_SURVEYED));
+        assertRule(rule.judge(site)).says(Outcome.NOT_CHECKED, "uncertain");
+        Site known = Spots.with(Spots.bend(0.5, 0.1), Spots.unknown(Coverage.NOT_SURVEYED));
+        assertRule(rule.judge(known)).says(Outcome.CAUTION, "gap");
+    }
 }

@@ -64,6 +64,11 @@ final class NamedColumns {
         }
     }
 
+    /** How many columns the header has. */
+    int count() {
+        return separator.split(header).size();
+    }
+
     Line line(String text, Message where) {
         return new Line(separator.split(text), where);
     }
@@ -80,6 +85,11 @@ final class NamedColumns {
 
         Message where() {
             return where;
+        }
+
+        /** How many fields it has. */
+        int fields() {
+            return fields.size();
         }
 
         /** A field; empty where the line or the table does not have it. */

@@ -14,14 +14,14 @@ import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 
 /** The polygons of an area feature, checked and taken to the course's frame. */
-final class Polygons {
+public final class Polygons {
     private Polygons() {}
 
     /**
      * @return one polygon or, of a MultiPolygon, each part; a closed line counts as the polygon it goes round
      * @throws org.cupwright.green.survey.UnreadableSurvey if the feature is no area or its edge crosses itself
      */
-    static List<Polygon> of(MapFeature feature, Projection toCourse) {
+    public static List<Polygon> of(MapFeature feature, Projection toCourse) {
         List<Polygon> parts = new ArrayList<>();
         Geometry shape = feature.shape();
         for (int i = 0; i < shape.getNumGeometries(); i++) {

@@ -1,4 +1,4 @@
-PRAGMA user_version = 3;
+PRAGMA user_version = 4;
 
 -- What an entry corrects, so that a stretch of a long logbook is read with the corrections of it, and entries of a kind by themselves.
 ALTER TABLE fact ADD COLUMN corrects TEXT;

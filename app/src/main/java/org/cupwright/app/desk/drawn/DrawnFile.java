@@ -1,0 +1,105 @@
+package org.cupwright.app.desk.drawn;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.cupwright.app.desk.FileReading;
+import org.cupwright.app.desk.ImportResult.FileFinding;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.SourceFile;
+import org.cupwright.course.Course;
+import org.cupwright.green.PlacePolicy;
+import org.cupwright.green.survey.Finding;
+import org.cupwright.green.survey.FindingKind;
+import org.cupwright.green.survey.Where;
+import org.cupwright.green.survey.items.DrawnCsv;
+import org.cupwright.green.survey.items.DrawnGeoJson;
+import org.cupwright.green.survey.items.ReadDrawn;
+import org.cupwright.message.Message;
+import org.cupwright.policy.Policy;
+
+/** A file of ground that people drew or listed: GeoJSON or CSV, whichever it is. */
+public final class DrawnFile {
+    /** How far into a file its first sign is looked for: our choice. */
+    private static final int LOOK_BYTES = 2048;
+
+    private final SourceFile file;
+    private final ReadDrawn read;
+
+    private DrawnFile(SourceFile file, ReadDrawn read) {
+        this.file = file;
+        this.read = read;
+    }
+
+    public static DrawnFile read(SourceFile file, Course course, Policy policy) {
+        double pace = policy.get(PlacePolicy.PACE_METRES);
+        ReadDrawn read = FileReading.read(
+                file,
+                in -> isJson(in)
+                        ? DrawnGeoJson.read(in, course, pace)
+                        : DrawnCsv.read(in, course, policy.get(PlacePolicy.ON_CONVENTION), pace));
+        return new DrawnFile(file, new ReadDrawn(read.items(), withRepeatedIds(read)));
+    }
+
+    private static boolean isJson(InputStream in) throws IOException {
+        in.mark(LOOK_BYTES);
+        String start = new String(in.readNBytes(LOOK_BYTES / 2), StandardCharsets.UTF_8);
+        in.reset();
+        String first = start.replace("\uFEFF", "").stripLeading();
+        return first.startsWith("{") || first.startsWith("[");
+    }
+
+    /** One id twice in a file: the first would be lost without a word. */
+    private static List<Finding> withRepeatedIds(ReadDrawn read) {
+        List<Finding> findings = new ArrayList<>(read.findings());
+        Set<String> seen = new HashSet<>();
+        for (ReadDrawn.Item item : read.items()) {
+            if (item.id().isPresent() && !seen.add(item.id().get())) {
+                findings.add(Finding.of(
+                        FindingKind.DRAWN_ID_TWICE,
+                        Where.hole(item.holes().get(0)),
+                        new Message.Name(item.id().get())));
+            }
+        }
+        return findings;
+    }
+
+    /** What does not read. */
+    public List<FileFinding> findings() {
+        return read.findings().stream()
+                .map(finding -> new FileFinding(file.name(), finding))
+                .toList();
+    }
+
+    /**
+     * All of it.
+     *
+     * @throws Problem when part of it does not read: bad ground that is passed over would be cut into
+     */
+    public List<ReadDrawn.Item> items() {
+        if (!read.findings().isEmpty()) {
+            throw refused();
+        }
+        return read.items();
+    }
+
+    private Problem refused() {
+        Problem first = FileReading.problem(read.findings().get(0), file.name());
+        int others = read.findings().size() - 1;
+        if (others == 0) {
+            return first;
+        }
+        List<Message> where = new ArrayList<>(first.where());
+        where.add(Message.of("where.andOthers", new Message.Count(others)));
+        return new Problem(first.what(), where, first.value(), first.tryThis());
+    }
+
+    /** What of it reads, whether all does or not: for looking only. */
+    public List<ReadDrawn.Item> readable() {
+        return read.items();
+    }
+}

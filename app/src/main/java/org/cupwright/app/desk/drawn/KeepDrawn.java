@@ -1,0 +1,133 @@
+package org.cupwright.app.desk.drawn;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Stream;
+import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.Spot;
+import org.cupwright.app.desk.SpotOnGreen;
+import org.cupwright.app.desk.drawn.DrawnOnCourse.Kept;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.DrawnItem;
+import org.cupwright.green.PersonsWord;
+import org.cupwright.green.survey.items.ReadDrawn;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+import org.locationtech.jts.geom.Geometry;
+
+/** Keeps what a person says of a spot or of the ground about it, takes it back, and lists it. */
+public final class KeepDrawn {
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public KeepDrawn(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /**
+     * What a person says.
+     *
+     * @param kind what
+     * @param reason why
+     * @param person who
+     * @param radiusMetres how far about the spot; empty for a usual spot
+     */
+    public record Said(
+            PersonsWord.Kind kind, Optional<String> reason, Optional<String> person, Optional<Double> radiusMetres) {}
+
+    /**
+     * What is kept now, or was until now.
+     *
+     * @param day the day on which it was handed in
+     * @param kept the piece of ground or the spot
+     * @param before what was said of the same ground before; it counts no longer
+     */
+    public record Answer(CourseDay day, Kept kept, Optional<Kept> before) {}
+
+    /** Keeps what is said of a spot on a green, said on the day that is asked about. */
+    public Answer add(DayQuestion question, String holeId, Spot spot, Said said) {
+        AtomicReference<Answer> answer = new AtomicReference<>();
+        folder.write(stores -> {
+            CourseDay day = CourseDay.of(stores, question, clock);
+            DrawnOnCourse all = stores.drawn().of(day.course().id());
+            ReadDrawn.Item item = item(day, CourseChoice.hole(day.course(), holeId), spot, said);
+            Optional<Kept> before = all.idOf(item).flatMap(all::find);
+            DrawnOnCourse now = all.with(item);
+            stores.drawn().add(day.course().id(), now);
+            Kept kept = now.find(now.idOf(item).orElseThrow()).orElseThrow();
+            answer.set(new Answer(day, kept, before));
+        });
+        return answer.get();
+    }
+
+    private static ReadDrawn.Item item(CourseDay day, Hole hole, Spot spot, Said said) {
+        MapPoint at = SpotOnGreen.of(hole, day.policy(), spot);
+        Geometry place =
+                said.radiusMetres().map(radius -> DrawnItem.disc(at, radius)).orElseGet(() -> DrawnItem.spot(at));
+        List<String> holes = Stream.concat(Stream.of(hole), day.course().sharingGreenWith(hole).stream())
+                .map(Hole::id)
+                .toList();
+        PersonsWord word = new PersonsWord(said.kind(), said.reason(), said.person(), Optional.of(day.date()));
+        return new ReadDrawn.Item(Optional.empty(), holes, word, place);
+    }
+
+    /** Takes back what is kept under an id. */
+    public Answer remove(DayQuestion question, String id) {
+        AtomicReference<Answer> answer = new AtomicReference<>();
+        folder.write(stores -> {
+            CourseDay day = CourseDay.of(stores, question, clock);
+            DrawnOnCourse all = stores.drawn().of(day.course().id());
+            Kept gone = all.find(id).orElseThrow(() -> unknown(id, all));
+            stores.drawn().add(day.course().id(), all.without(id));
+            answer.set(new Answer(day, gone, Optional.empty()));
+        });
+        return answer.get();
+    }
+
+    private static Problem unknown(String id, DrawnOnCourse all) {
+        String ids = String.join(
+                ", ", all.all().stream().map(kept -> kept.item().id()).toList());
+        return Problem.of(
+                Message.of("problem.drawn.unknownId", new Name(id)),
+                Message.of("where.option", new Name("--id")),
+                id,
+                ids.isEmpty() ? Message.of("try.drawn.none") : Message.of("try.drawn.unknownId", new Name(ids)));
+    }
+
+    /**
+     * What is kept.
+     *
+     * @param day the day that was asked about
+     * @param kept the oldest first
+     */
+    public record Listed(CourseDay day, List<Kept> kept) {
+        public Listed {
+            kept = List.copyOf(kept);
+        }
+    }
+
+    /** All that lies on some holes' greens; none named, or "all": on any. */
+    public Listed list(DayQuestion question, List<String> holes) {
+        return folder.read(stores -> {
+            CourseDay day = CourseDay.of(stores, question, clock);
+            List<Kept> all = stores.drawn().of(day.course().id()).all();
+            if (holes.isEmpty() || holes.equals(List.of("all"))) {
+                return new Listed(day, all);
+            }
+            holes.forEach(hole -> CourseChoice.hole(day.course(), hole));
+            return new Listed(
+                    day,
+                    all.stream()
+                            .filter(kept -> kept.holes().stream().anyMatch(holes::contains))
+                            .toList());
+        });
+    }
+}
