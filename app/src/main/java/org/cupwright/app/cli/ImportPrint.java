@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.cupwright.app.desk.ImportResult;
@@ -19,9 +20,11 @@ import tools.jackson.databind.node.ObjectNode;
 /** The result of an import as a page and as JSON. */
 final class ImportPrint {
     private final Texts texts;
+    private final FindingText points;
 
     ImportPrint(Texts texts) {
         this.texts = texts;
+        this.points = new FindingText(texts);
     }
 
     String page(ImportResult result) {
@@ -62,11 +65,8 @@ final class ImportPrint {
     /** The first of a kind in full, and where the others are. */
     private List<String> finding(List<FileFinding> alike) {
         FileFinding first = alike.get(0);
-        List<String> text = Layout.wrapped("    ", texts.say(first.finding().says()) + " (" + where(first) + ")");
-        List<String> lines = new ArrayList<>();
-        lines.add("  – " + text.get(0).strip());
-        lines.addAll(text.subList(1, text.size()));
-        lines.addAll(Layout.wrapped("    ", texts.say(first.finding().tryThis())));
+        List<String> lines = new ArrayList<>(points.says("  –", first.finding(), Optional.of(where(first))));
+        lines.addAll(points.tryThis(first.finding()));
         if (alike.size() > 1) {
             String others = alike.stream()
                     .skip(1)
@@ -117,12 +117,6 @@ final class ImportPrint {
     }
 
     private ObjectNode json(FileFinding found) {
-        ObjectNode node = Json.object();
-        node.put("kind", found.finding().kind().jsonName());
-        node.put("where", where(found));
-        node.put("value", texts.show(found.finding().value()));
-        node.put("tryThis", texts.say(found.finding().tryThis()));
-        node.put("says", texts.say(found.finding().says()));
-        return node;
+        return points.json(found.finding(), where(found));
     }
 }

@@ -36,6 +36,11 @@ public record MeasuredGreen(Hole hole, Optional<GreenSurvey> survey, List<LevelR
         return new MeasuredGreen(hole, survey, others);
     }
 
+    /** The same green with another survey. */
+    public MeasuredGreen withSurvey(GreenSurvey other) {
+        return new MeasuredGreen(hole, Optional.of(other), readings);
+    }
+
     /** The green with its ground fitted to the survey: takes up to a second. */
     public Green green(Policy policy) {
         return new Green(hole, ground(policy));
@@ -53,7 +58,7 @@ public record MeasuredGreen(Hole hole, Optional<GreenSurvey> survey, List<LevelR
     }
 
     /** The ground fitted to the survey, the readings taken in; there must be a survey. */
-    SurveyedGround fitted(Policy policy) throws SurveyTooThin {
+    public SurveyedGround fitted(Policy policy) throws SurveyTooThin {
         SurveyedGround ground =
                 SurveyedGround.fit(hole.green(), survey.orElseThrow().points(), policy);
         return readings.isEmpty() ? ground : ground.withReadings(readings);

@@ -23,6 +23,7 @@ import org.cupwright.holelocation.GreenJudgement;
  * @param oldHoles old holes with their age in days, the youngest first
  * @param slopes slopes in percent, written where they were taken
  * @param spots today's spot, or several
+ * @param findings what is doubtful about the ground
  */
 public record GreenDrawing(
         Hole hole,
@@ -31,16 +32,19 @@ public record GreenDrawing(
         DrawnGround ground,
         List<OldHoleOnMap> oldHoles,
         List<SlopeOnMap> slopes,
-        List<MapPoint> spots) {
+        List<MapPoint> spots,
+        List<FindingOnMap> findings) {
     public GreenDrawing {
         oldHoles = List.copyOf(oldHoles);
         slopes = List.copyOf(slopes);
         spots = List.copyOf(spots);
+        findings = List.copyOf(findings);
     }
 
     /** A green with nothing on it but its outline and surroundings. */
     public static GreenDrawing of(Hole hole) {
-        return new GreenDrawing(hole, "", Optional.empty(), DrawnGround.clear(), List.of(), List.of(), List.of());
+        return new GreenDrawing(
+                hole, "", Optional.empty(), DrawnGround.clear(), List.of(), List.of(), List.of(), List.of());
     }
 
     /** A green as it was judged on a day, with what lies on it. */
@@ -52,6 +56,7 @@ public record GreenDrawing(
                 DrawnGround.of(judgement),
                 oldHoles(day),
                 SlopeOnMap.of(judgement),
+                List.of(),
                 List.of());
     }
 
@@ -68,27 +73,31 @@ public record GreenDrawing(
     }
 
     public GreenDrawing withTitle(String text) {
-        return new GreenDrawing(hole, text, surface, ground, oldHoles, slopes, spots);
+        return new GreenDrawing(hole, text, surface, ground, oldHoles, slopes, spots, findings);
     }
 
     public GreenDrawing withSurface(Surface known) {
-        return new GreenDrawing(hole, title, Optional.of(known), ground, oldHoles, slopes, spots);
+        return new GreenDrawing(hole, title, Optional.of(known), ground, oldHoles, slopes, spots, findings);
     }
 
     public GreenDrawing withGround(Predicate<MapPoint> hatched, Predicate<MapPoint> dotted) {
         DrawnGround other = new DrawnGround(hatched, dotted, ground.notSurveyed());
-        return new GreenDrawing(hole, title, surface, other, oldHoles, slopes, spots);
+        return new GreenDrawing(hole, title, surface, other, oldHoles, slopes, spots, findings);
     }
 
     public GreenDrawing withOldHoles(List<OldHoleOnMap> holes) {
-        return new GreenDrawing(hole, title, surface, ground, holes, slopes, spots);
+        return new GreenDrawing(hole, title, surface, ground, holes, slopes, spots, findings);
     }
 
     public GreenDrawing withSlopes(List<SlopeOnMap> taken) {
-        return new GreenDrawing(hole, title, surface, ground, oldHoles, taken, spots);
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, taken, spots, findings);
     }
 
     public GreenDrawing withSpots(List<MapPoint> chosen) {
-        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, chosen);
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, chosen, findings);
+    }
+
+    public GreenDrawing withFindings(List<FindingOnMap> doubtful) {
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, spots, doubtful);
     }
 }
