@@ -3,6 +3,7 @@ package org.cupwright.app.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.cupwright.app.desk.GreenPlaces;
 import org.cupwright.app.desk.findings.FindDoubts;
 import org.cupwright.app.desk.findings.GreenFindings;
@@ -10,6 +11,7 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.green.RestsOn;
+import org.cupwright.green.agreement.SurveyAgainstReadings;
 import org.cupwright.green.findings.GroundFinding;
 import org.cupwright.green.survey.Finding;
 import org.cupwright.policy.EnumNames;
@@ -42,6 +44,15 @@ final class FindingsPrint {
                 answer.day().course().name(),
                 texts.day(answer.day().date())));
         answer.greens().forEach(green -> lines.addAll(green(green)));
+        String unread = answer.greens().stream()
+                .filter(green -> green.restsOn() == RestsOn.SURVEY)
+                .filter(green -> green.readings() < SurveyAgainstReadings.LEAST_READINGS)
+                .map(green -> green.hole().id())
+                .collect(Collectors.joining(", "));
+        if (!unread.isEmpty()) {
+            lines.add("");
+            lines.addAll(Layout.wrapped("", texts.say("findings.unread", unread)));
+        }
         return lines;
     }
 
@@ -62,9 +73,6 @@ final class FindingsPrint {
         }
         if (all.isEmpty()) {
             lines.addAll(Layout.wrapped("    ", texts.say("findings.none")));
-        }
-        if (green.restsOn() == RestsOn.SURVEY && green.readings() < 3) {
-            lines.addAll(Layout.wrapped("    ", texts.say("findings.unread")));
         }
         return lines;
     }

@@ -46,6 +46,9 @@ final class ImportPrint {
         lines.addAll(findings(result));
         lines.add("");
         lines.add(texts.say(result.stored() ? "import.stored" : "import.dryRun"));
+        if (result.stored() && result.points().kept() > 0) {
+            lines.add(texts.say("import.seeFindings"));
+        }
         return String.join(System.lineSeparator(), lines);
     }
 
@@ -67,12 +70,13 @@ final class ImportPrint {
         FileFinding first = alike.get(0);
         List<String> lines = new ArrayList<>(points.says("  –", first.finding(), Optional.of(where(first))));
         lines.addAll(points.tryThis(first.finding()));
-        if (alike.size() > 1) {
-            String others = alike.stream()
-                    .skip(1)
-                    .map(found -> texts.say(found.finding().where()))
-                    .distinct()
-                    .collect(Collectors.joining(", "));
+        String others = alike.stream()
+                .map(found -> found.finding().where())
+                .filter(where -> !where.equals(first.finding().where()))
+                .map(texts::say)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        if (!others.isEmpty()) {
             lines.addAll(Layout.wrapped("    ", texts.say("import.others", others)));
         }
         return lines;

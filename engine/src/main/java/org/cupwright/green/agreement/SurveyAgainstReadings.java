@@ -44,7 +44,7 @@ public record SurveyAgainstReadings(
         double domePointsPerMetre,
         double domeChiSquare) {
     /** Fewer readings show no common direction (our choice). */
-    private static final int LEAST_READINGS = 3;
+    public static final int LEAST_READINGS = 3;
 
     /** Chi-square with two degrees of freedom, exceeded by chance once in a hundred: −2 ln 0.01. One in a hundred is our choice. */
     private static final double TILT_LIMIT = 9.2103;

@@ -53,6 +53,9 @@ public record Resurvey(
     private static final double CELL_SQUARE_METRES =
             EVERY * GreenLattice.CELL_METRES * EVERY * GreenLattice.CELL_METRES;
 
+    /** From a spot to the middle of the cell north-east of it: cells then fill a green whose edge runs along the lattice. */
+    private static final double MIDDLE_METRES = EVERY * GreenLattice.CELL_METRES / 2;
+
     /** Standard errors beyond which a height has changed (our choice: about 95 of 100). */
     private static final double ERRORS = 2;
 
@@ -84,7 +87,8 @@ public record Resurvey(
             GreenLattice lattice = GreenLattice.over(outline, 0);
             for (int row = 0; row < lattice.rows(); row += EVERY) {
                 for (int column = 0; column < lattice.columns(); column += EVERY) {
-                    MapPoint at = new MapPoint(lattice.east(column), lattice.north(row));
+                    MapPoint at =
+                            new MapPoint(lattice.east(column) + MIDDLE_METRES, lattice.north(row) + MIDDLE_METRES);
                     if (outline.contains(at)) {
                         compare(at);
                     }
