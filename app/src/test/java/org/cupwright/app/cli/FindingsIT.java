@@ -94,7 +94,7 @@ class FindingsIT {
     }
 
     @Test
-    void aGapABlunderAndThinGroundStandWhereTheyAre() {
+    void aGapAndABlunderStandWhereTheyAre() {
         JsonNode gap = findings("2", "partNotSurveyed").get(0);
         assertThat(number(gap, "position", "east")).isCloseTo(MadeCourse.WEST + 106, within(1.5));
         assertThat(number(gap, "position", "north")).isCloseTo(MadeCourse.SOUTH + 15, within(1.5));
@@ -110,7 +110,7 @@ class FindingsIT {
     void aReadingThatOverrulesTheSurveySaysBothValues() {
         JsonNode overrules = findings("1", "readingOverrules").get(0);
         assertThat(number(overrules, "amount")).isCloseTo(1.2, within(0.01));
-        assertThat(overrules.path("says").asString()).contains("1.2 %", "the survey says", "front left");
+        assertThat(overrules.path("says").asString()).contains("1.2 %", "the survey says", "down towards front");
     }
 
     @Test

@@ -8,7 +8,11 @@ import java.util.Random;
 /** Invented surveys of {@link MadeCourse}'s greens with known faults, and of the same ground after it was worked on. */
 final class MadeFaults {
     private static final double APART = 100;
-    private static final int POINTS_EACH = 6000;
+
+    /** One point in every square of half a metre: no gap by chance. */
+    private static final double STEP = 0.5;
+
+    private static final double BEYOND = 2;
 
     private MadeFaults() {}
 
@@ -27,8 +31,8 @@ final class MadeFaults {
     }
 
     /**
-     * The first survey: green 1 rises 1 % too much to the east; on green 2 nobody went within 2.5 m of (6, 15), one point stands
-     * a quarter of a metre too high at (17, 9), and the front third is thin.
+     * The first survey: green 1 rises 1 % too much to the east; on green 2 nobody went within 2.5 m of (6, 15), and one point
+     * stands a quarter of a metre too high at (17, 9).
      */
     static Path first(Path folder) throws IOException {
         return write(folder.resolve("first.csv"), 1, new int[] {1, 2, 3}, (hole, east, north) -> {
@@ -37,8 +41,7 @@ final class MadeFaults {
                 return height + 0.01 * east;
             }
             boolean gap = hole == 2 && Math.hypot(east - 6, north - 15) < 2.5;
-            boolean thin = hole == 2 && north < 7 && Math.floorMod(Math.round(1000 * east), 5) < 3;
-            return gap || thin ? Double.NaN : height;
+            return gap ? Double.NaN : height;
         });
     }
 
@@ -57,10 +60,12 @@ final class MadeFaults {
         Random random = new Random(seed);
         StringBuilder text = new StringBuilder("x,y,z\n");
         for (int hole : holes) {
-            for (int point = 0; point < POINTS_EACH; point++) {
-                double east = -2 + (MadeCourse.SIDE + 4) * random.nextDouble();
-                double north = -2 + (MadeCourse.SIDE + 4) * random.nextDouble();
-                line(hole, east, north, heights.at(hole, east, north) + 0.006 * random.nextGaussian(), text);
+            for (double row = -BEYOND; row < MadeCourse.SIDE + BEYOND; row += STEP) {
+                for (double column = -BEYOND; column < MadeCourse.SIDE + BEYOND; column += STEP) {
+                    double east = column + 0.8 * STEP * random.nextDouble();
+                    double north = row + 0.8 * STEP * random.nextDouble();
+                    line(hole, east, north, heights.at(hole, east, north) + 0.006 * random.nextGaussian(), text);
+                }
             }
             if (hole == 2) {
                 line(2, 17, 9, ground(17, 9) + 0.25, text);

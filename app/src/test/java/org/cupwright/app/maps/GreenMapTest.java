@@ -165,7 +165,7 @@ class GreenMapTest {
                 .as("between the edges of the picture")
                 .isBetween(0.0, frame.width() + 0.0);
         assertThat(text(svg, "string(//*[@class='key'])"))
-                .contains("framed number", "1 Nobody has measured", "2 Slopes are known to about ± 1.2");
+                .contains("framed number", "1  Nobody has measured", "2  Slopes are known to about ± 1.3");
         assertThat(text(parsed(new GreenMap(texts).picture(full())), "string(//*[@class='key'])"))
                 .doesNotContain("framed number");
     }
