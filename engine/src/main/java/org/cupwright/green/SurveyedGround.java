@@ -173,6 +173,11 @@ public final class SurveyedGround implements Ground {
         return spline.summary().sigmaMetres();
     }
 
+    /** How many of the points that counted lie within {@link #DISC_RADIUS_METRES} of a spot. */
+    public int pointsInDisc(MapPoint point) {
+        return index.countWithin(point.east(), point.north(), DISC_RADIUS_METRES);
+    }
+
     /** Points left out because they lie too far off the surface. */
     public List<Blunder> blunders() {
         return blunders;

@@ -2,6 +2,8 @@ package org.cupwright.message;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import org.cupwright.units.Heading;
 
 /**
  * Something to say, without the words: a key and typed arguments, which app.texts turns into a sentence in the reader's language
@@ -33,6 +35,14 @@ public record Message(String key, List<Argument> arguments) {
 
     /** A difference of slopes, percentage points. */
     public record SlopePoints(double points) implements Argument {}
+
+    /**
+     * A direction on the ground.
+     *
+     * @param heading on the map
+     * @param play the line of play at the green, when known: people say "back left" rather than degrees
+     */
+    public record Direction(Heading heading, Optional<Heading> play) implements Argument {}
 
     /** A plain number. */
     public record Count(long number) implements Argument {}

@@ -1,11 +1,15 @@
 package org.cupwright.app.cli;
 
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.AssessGreen;
 import org.cupwright.app.desk.AssessPosition;
 import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.Spot;
+import org.cupwright.app.desk.findings.FindDoubts;
+import org.cupwright.green.findings.GroundFinding;
 import org.cupwright.holelocation.Judgement;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -63,13 +67,25 @@ final class AssessCommand implements Runnable {
         if (spot.isPresent()) {
             AssessPosition.Answer answer = new AssessPosition(task.folder(), clock).of(question, hole, spot.get());
             Judgement judgement = answer.position().judgement();
-            files.write(answer.day(), answer.green(), Optional.of(judgement), task.texts());
+            files.write(answer.day(), answer.green(), findings(task), Optional.of(judgement), task.texts());
             print.position(answer);
         } else {
             AssessGreen.Answer answer = new AssessGreen(task.folder(), clock).of(question, hole);
-            files.write(answer.day(), answer.green(), Optional.empty(), task.texts());
+            files.write(answer.day(), answer.green(), findings(task), Optional.empty(), task.texts());
             print.green(answer);
         }
+    }
+
+    /** What is doubtful about the ground, where it is to be drawn: the survey is fitted for it once more. */
+    private List<GroundFinding> findings(Task task) {
+        if (!files.drawn()) {
+            return List.of();
+        }
+        return new FindDoubts(task.folder(), surroundings.clock())
+                .of(FindingsCommand.question(options), List.of(hole), Progress.NONE)
+                .greens()
+                .get(0)
+                .findings();
     }
 
     private Optional<Spot> spot() {

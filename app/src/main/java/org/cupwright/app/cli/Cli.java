@@ -30,6 +30,8 @@ public final class Cli {
         line.addSubcommand(new ExplainCommand(surroundings));
         line.addSubcommand(new TurfCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));
+        line.addSubcommand(new FindingsCommand(surroundings));
+        line.addSubcommand(SurveyCommand.with(surroundings));
         line.addSubcommand(LevelCommand.with(surroundings));
         line.addSubcommand(DrawnCommand.with(surroundings));
         line.addSubcommand(LogCommand.with(surroundings));

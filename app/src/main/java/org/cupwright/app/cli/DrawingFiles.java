@@ -3,16 +3,19 @@ package org.cupwright.app.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseDay;
 import org.cupwright.app.desk.GreenOnDay;
 import org.cupwright.app.desk.WholeFiles;
+import org.cupwright.app.maps.FindingOnMap;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.maps.GreenGeoJson;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.Png;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.green.findings.GroundFinding;
 import org.cupwright.holelocation.Judgement;
 import picocli.CommandLine.Option;
 
@@ -46,11 +49,17 @@ final class DrawingFiles {
                         .equals(other.toAbsolutePath().normalize());
     }
 
-    /** Writes what was asked for; the spot that was asked about, if one was, is marked. */
-    void write(CourseDay day, GreenOnDay green, Optional<Judgement> asked, Texts texts) {
+    /** Whether the green is to be drawn, and not only put into numbers. */
+    boolean drawn() {
+        return svg != null || png != null;
+    }
+
+    /** Writes what was asked for; the findings are drawn, and the spot that was asked about, if one was, is marked. */
+    void write(CourseDay day, GreenOnDay green, List<GroundFinding> findings, Optional<Judgement> asked, Texts texts) {
         Map<Path, byte[]> files = new LinkedHashMap<>();
-        if (svg != null || png != null) {
-            String drawing = new GreenMap(texts).picture(drawing(day, green, asked, texts));
+        if (drawn()) {
+            String drawing = new GreenMap(texts)
+                    .picture(drawing(day, green, asked, texts).withFindings(FindingOnMap.of(findings)));
             if (svg != null) {
                 files.put(svg, drawing.getBytes(StandardCharsets.UTF_8));
             }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.cupwright.app.desk.ImportResult;
@@ -20,9 +21,11 @@ import tools.jackson.databind.node.ObjectNode;
 /** The result of an import as a page and as JSON. */
 final class ImportPrint {
     private final Texts texts;
+    private final FindingText points;
 
     ImportPrint(Texts texts) {
         this.texts = texts;
+        this.points = new FindingText(texts);
     }
 
     String page(ImportResult result) {
@@ -48,6 +51,9 @@ final class ImportPrint {
         lines.addAll(findings(result));
         lines.add("");
         lines.add(texts.say(result.stored() ? "import.stored" : "import.dryRun"));
+        if (result.stored() && result.points().kept() > 0) {
+            lines.add(texts.say("import.seeFindings"));
+        }
         return String.join(System.lineSeparator(), lines);
     }
 
@@ -73,17 +79,15 @@ final class ImportPrint {
     /** The first of a kind in full, and where the others are. */
     private List<String> finding(List<FileFinding> alike) {
         FileFinding first = alike.get(0);
-        List<String> text = Layout.wrapped("    ", texts.say(first.finding().says()) + " (" + where(first) + ")");
-        List<String> lines = new ArrayList<>();
-        lines.add("  – " + text.get(0).strip());
-        lines.addAll(text.subList(1, text.size()));
-        lines.addAll(Layout.wrapped("    ", texts.say(first.finding().tryThis())));
-        if (alike.size() > 1) {
-            String others = alike.stream()
-                    .skip(1)
-                    .map(found -> texts.say(found.finding().where()))
-                    .distinct()
-                    .collect(Collectors.joining(", "));
+        List<String> lines = new ArrayList<>(points.says("  –", first.finding(), Optional.of(where(first))));
+        lines.addAll(points.tryThis(first.finding()));
+        String others = alike.stream()
+                .map(found -> found.finding().where())
+                .filter(where -> !where.equals(first.finding().where()))
+                .map(texts::say)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        if (!others.isEmpty()) {
             lines.addAll(Layout.wrapped("    ", texts.say("import.others", others)));
         }
         return lines;
@@ -132,12 +136,6 @@ final class ImportPrint {
     }
 
     private ObjectNode json(FileFinding found) {
-        ObjectNode node = Json.object();
-        node.put("kind", found.finding().kind().jsonName());
-        node.put("where", where(found));
-        node.put("value", texts.show(found.finding().value()));
-        node.put("tryThis", texts.say(found.finding().tryThis()));
-        node.put("says", texts.say(found.finding().says()));
-        return node;
+        return points.json(found.finding(), where(found));
     }
 }

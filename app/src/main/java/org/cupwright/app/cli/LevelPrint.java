@@ -8,16 +8,16 @@ import org.cupwright.app.desk.level.LevelReadingKept;
 import org.cupwright.app.desk.level.LevelReadingList;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
+import org.cupwright.course.LineOfPlay;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.green.PlaneFit;
-import org.cupwright.units.Heading;
+import org.cupwright.message.Message.Direction;
 
 /** Level readings as pages. */
 final class LevelPrint {
     private static final int PLACE_WIDTH = 42;
     private static final int FALLS_WIDTH = 28;
-    private static final int EIGHTH = 45;
 
     private final Task task;
     private final Texts texts;
@@ -89,34 +89,9 @@ final class LevelPrint {
         PlaneFit plane = reading.plane();
         String slope = texts.slope(plane.slopePercent());
         return plane.downhill()
-                .map(down -> texts.say("level.falls", slope, way(hole, down)))
+                .map(down -> new Direction(down, hole.lineOfPlay().map(LineOfPlay::atGreen)))
+                .map(down -> texts.say("level.falls", slope, texts.way(down)))
                 .orElse(slope);
-    }
-
-    /** One of eight ways as seen from the fairway; degrees without a line of play. */
-    private String way(Hole hole, Heading down) {
-        return hole.lineOfPlay()
-                .map(line -> down.turnedClockwise(-line.atGreen().degrees()))
-                .map(turn -> texts.say("level.way." + Way.values()[(int) Math.round(turn.degrees() / EIGHTH) % 8].key))
-                .orElseGet(() -> texts.say("level.way.degrees", Math.round(down.degrees())));
-    }
-
-    /** Clockwise from the back, eighths of a turn. */
-    private enum Way {
-        BACK("back"),
-        BACK_RIGHT("backRight"),
-        RIGHT("right"),
-        FRONT_RIGHT("frontRight"),
-        FRONT("front"),
-        FRONT_LEFT("frontLeft"),
-        LEFT("left"),
-        BACK_LEFT("backLeft");
-
-        private final String key;
-
-        Way(String key) {
-            this.key = key;
-        }
     }
 
     private String withError(PlaneFit plane) {

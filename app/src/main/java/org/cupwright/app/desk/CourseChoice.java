@@ -2,6 +2,8 @@ package org.cupwright.app.desk;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.message.Message;
@@ -42,6 +44,15 @@ public final class CourseChoice {
 
     public static Hole hole(Course course, String id) {
         return course.find(id).orElseThrow(() -> unknownHole(course, id));
+    }
+
+    /** The holes named, once each and in the order of the course; every hole where none is named, or "all" is. */
+    public static List<Hole> holes(Course course, List<String> named) {
+        if (named.isEmpty() || named.contains("all")) {
+            return course.holes();
+        }
+        Set<String> ids = named.stream().map(id -> hole(course, id).id()).collect(Collectors.toSet());
+        return course.holes().stream().filter(hole -> ids.contains(hole.id())).toList();
     }
 
     private static Problem unknownCourse(String id, List<String> ids) {

@@ -41,6 +41,11 @@ public record MeasuredGreen(
         return new MeasuredGreen(hole, survey, others, drawn);
     }
 
+    /** The same green with another survey. */
+    public MeasuredGreen withSurvey(GreenSurvey other) {
+        return new MeasuredGreen(hole, Optional.of(other), readings, drawn);
+    }
+
     /** The green with its ground fitted to the survey: takes up to a second. */
     public Green green(Policy policy) {
         return new Green(hole, ground(policy), drawn);
@@ -58,7 +63,7 @@ public record MeasuredGreen(
     }
 
     /** The ground fitted to the survey, the readings taken in; there must be a survey. */
-    SurveyedGround fitted(Policy policy) throws SurveyTooThin {
+    public SurveyedGround fitted(Policy policy) throws SurveyTooThin {
         SurveyedGround ground =
                 SurveyedGround.fit(hole.green(), survey.orElseThrow().points(), policy);
         return readings.isEmpty() ? ground : ground.withReadings(readings);

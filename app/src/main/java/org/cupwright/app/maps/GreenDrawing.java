@@ -25,6 +25,7 @@ import org.cupwright.holelocation.GreenJudgement;
  * @param slopes slopes in percent, written where they were taken
  * @param drawn good and bad ground and usual spots as people drew them
  * @param spots today's spot, or several
+ * @param findings what is doubtful about the ground
  */
 public record GreenDrawing(
         Hole hole,
@@ -34,18 +35,20 @@ public record GreenDrawing(
         List<OldHoleOnMap> oldHoles,
         List<SlopeOnMap> slopes,
         List<DrawnItem> drawn,
-        List<MapPoint> spots) {
+        List<MapPoint> spots,
+        List<FindingOnMap> findings) {
     public GreenDrawing {
         oldHoles = List.copyOf(oldHoles);
         slopes = List.copyOf(slopes);
         drawn = List.copyOf(drawn);
         spots = List.copyOf(spots);
+        findings = List.copyOf(findings);
     }
 
     /** A green with nothing on it but its outline and surroundings. */
     public static GreenDrawing of(Hole hole) {
         return new GreenDrawing(
-                hole, "", Optional.empty(), DrawnGround.clear(), List.of(), List.of(), List.of(), List.of());
+                hole, "", Optional.empty(), DrawnGround.clear(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     /** A green as it was judged on a day, with what lies on it. */
@@ -58,6 +61,7 @@ public record GreenDrawing(
                 oldHoles(day),
                 SlopeOnMap.of(judgement),
                 judgement.green().drawn(),
+                List.of(),
                 List.of());
     }
 
@@ -74,31 +78,35 @@ public record GreenDrawing(
     }
 
     public GreenDrawing withTitle(String text) {
-        return new GreenDrawing(hole, text, surface, ground, oldHoles, slopes, drawn, spots);
+        return new GreenDrawing(hole, text, surface, ground, oldHoles, slopes, drawn, spots, findings);
     }
 
     public GreenDrawing withSurface(Surface known) {
-        return new GreenDrawing(hole, title, Optional.of(known), ground, oldHoles, slopes, drawn, spots);
+        return new GreenDrawing(hole, title, Optional.of(known), ground, oldHoles, slopes, drawn, spots, findings);
     }
 
     public GreenDrawing withGround(Predicate<MapPoint> hatched, Predicate<MapPoint> dotted) {
         DrawnGround other = new DrawnGround(hatched, dotted, ground.notSurveyed());
-        return new GreenDrawing(hole, title, surface, other, oldHoles, slopes, drawn, spots);
+        return new GreenDrawing(hole, title, surface, other, oldHoles, slopes, drawn, spots, findings);
     }
 
     public GreenDrawing withOldHoles(List<OldHoleOnMap> holes) {
-        return new GreenDrawing(hole, title, surface, ground, holes, slopes, drawn, spots);
+        return new GreenDrawing(hole, title, surface, ground, holes, slopes, drawn, spots, findings);
     }
 
     public GreenDrawing withSlopes(List<SlopeOnMap> taken) {
-        return new GreenDrawing(hole, title, surface, ground, oldHoles, taken, drawn, spots);
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, taken, drawn, spots, findings);
     }
 
     public GreenDrawing withDrawn(List<DrawnItem> items) {
-        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, items, spots);
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, items, spots, findings);
     }
 
     public GreenDrawing withSpots(List<MapPoint> chosen) {
-        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, chosen);
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, chosen, findings);
+    }
+
+    public GreenDrawing withFindings(List<FindingOnMap> doubtful) {
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, spots, doubtful);
     }
 }

@@ -3,18 +3,13 @@ package org.cupwright.app.maps;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
-import org.cupwright.course.MapPoint;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.survey.CoordinateFrame;
-import org.cupwright.green.survey.Projection;
 import org.cupwright.holelocation.GreenJudgement;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.policy.EnumNames;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -39,11 +34,10 @@ import tools.jackson.databind.node.ObjectNode;
  */
 public final class GreenGeoJson {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-    private static final double HUNDREDTHS = 100;
 
     private final GreenJudgement judgement;
     private final Map<String, String> about;
-    private final GeoJsonGeometry shapes;
+    private final int epsg;
 
     /**
      * @param judgement the green
@@ -53,44 +47,39 @@ public final class GreenGeoJson {
     public GreenGeoJson(GreenJudgement judgement, int epsg, Map<String, String> about) {
         this.judgement = judgement;
         this.about = about;
-        this.shapes = new GeoJsonGeometry(
-                Projection.between(CoordinateFrame.of(epsg), CoordinateFrame.of(CoordinateFrame.WGS84)));
+        this.epsg = epsg;
     }
 
     /** The document, with the spot that was asked about, if one was. */
     public String document(Optional<Judgement> asked) {
-        ArrayNode features = NODES.arrayNode();
-        features.add(outline());
-        new JudgedGround(judgement).areas().forEach((said, area) -> features.add(ground(said, area)));
-        judgement.best().forEach(best -> features.add(spot("best", best)));
-        asked.ifPresent(spot -> features.add(spot("position", spot)));
-        judgement.green().drawn().forEach(item -> features.add(drawn(item)));
-        ObjectNode collection = NODES.objectNode();
-        collection.put("type", "FeatureCollection");
-        collection.set("features", features);
-        return JsonMapper.shared().writerWithDefaultPrettyPrinter().writeValueAsString(collection) + "\n";
-    }
-
-    private ObjectNode outline() {
-        ObjectNode properties = properties("outline");
-        properties.put("areaSquareMetres", rounded(judgement.areaSquareMetres()));
-        return feature(judgement.green().hole().green().polygon(), properties);
+        GeoJsonDocument document = new GeoJsonDocument(epsg);
+        ObjectNode outline = properties("outline");
+        outline.put("areaSquareMetres", GeoJsonDocument.rounded(judgement.areaSquareMetres()));
+        document.add(judgement.green().hole().green().polygon(), outline);
+        new JudgedGround(judgement).areas().forEach((said, area) -> document.add(area, ground(said, area)));
+        judgement.best().forEach(best -> document.add(point(best), spot("best", best)));
+        asked.ifPresent(spot -> document.add(point(spot), spot("position", spot)));
+        judgement.green().drawn().forEach(item -> document.add(item.place(), drawn(item)));
+        return document.text();
     }
 
     private ObjectNode ground(JudgedGround.Said said, Geometry area) {
         ObjectNode properties = properties("ground");
         properties.put("verdict", EnumNames.lowerCamel(said.verdict()));
         properties.put("rule", said.rule().map(RuleId::id).orElse(null));
-        properties.put("areaSquareMetres", rounded(area.getArea()));
-        return feature(area, properties);
+        properties.put("areaSquareMetres", GeoJsonDocument.rounded(area.getArea()));
+        return properties;
     }
 
     private ObjectNode spot(String kind, Judgement spot) {
         ObjectNode properties = properties(kind);
         properties.put("verdict", EnumNames.lowerCamel(spot.verdict()));
         properties.put("rule", spot.deciding().map(RuleId::id).orElse(null));
-        MapPoint at = spot.position();
-        return feature(new GeometryFactory().createPoint(at.toCoordinate()), properties);
+        return properties;
+    }
+
+    private static Geometry point(Judgement spot) {
+        return new GeometryFactory().createPoint(spot.position().toCoordinate());
     }
 
     private ObjectNode drawn(DrawnItem item) {
@@ -100,7 +89,7 @@ public final class GreenGeoJson {
         properties.put("reason", item.word().reason().orElse(null));
         properties.put("person", item.word().person().orElse(null));
         properties.put("said", item.word().date().map(LocalDate::toString).orElse(null));
-        return feature(item.place(), properties);
+        return properties;
     }
 
     private ObjectNode properties(String kind) {
@@ -109,17 +98,5 @@ public final class GreenGeoJson {
         properties.put("hole", judgement.green().hole().id());
         about.forEach(properties::put);
         return properties;
-    }
-
-    private ObjectNode feature(Geometry shape, ObjectNode properties) {
-        ObjectNode feature = NODES.objectNode();
-        feature.put("type", "Feature");
-        feature.set("geometry", shapes.of(shape));
-        feature.set("properties", properties);
-        return feature;
-    }
-
-    private static double rounded(double squareMetres) {
-        return Math.rint(HUNDREDTHS * squareMetres) / HUNDREDTHS;
     }
 }

@@ -1,5 +1,6 @@
 package org.cupwright.app.maps;
 
+import java.util.List;
 import java.util.function.Predicate;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hazard;
@@ -7,10 +8,10 @@ import org.cupwright.course.MapPoint;
 
 /**
  * Draws a green: contour lines every 5 cm, ground not to be cut hatched, resting ground dotted, free ground left clear; ground that
- * people drew as good or bad; hazards, old holes, today's spot, slopes, the line of play upwards, north and a scale.
+ * people drew as good or bad; hazards, old holes, today's spot, slopes, what is doubtful, the line of play upwards, north and a scale.
  *
  * <p>Ink on paper, one accent for today's spot; nothing is told by colour alone. The look is our own. The groups of the SVG carry
- * classes: {@code edge}, {@code contour}, {@code not-to-cut}, {@code resting}, {@code hazard}, {@code drawn-good}, {@code drawn-bad}, {@code usual}, {@code old-hole}, {@code spot}.
+ * classes: {@code edge}, {@code contour}, {@code not-to-cut}, {@code resting}, {@code hazard}, {@code drawn-good}, {@code drawn-bad}, {@code usual}, {@code old-hole}, {@code spot}, {@code finding}.
  */
 public final class GreenMap {
     /** Width of a picture, drawing units: our choice. */
@@ -56,9 +57,11 @@ public final class GreenMap {
         Strokes strokes = new Strokes(frame);
         LabelRoom room = new LabelRoom(frame.width(), foot);
         SpotLayer spots = new SpotLayer(drawing, frame, style, texts);
+        FindingLayer findings = new FindingLayer(drawing, frame, style);
         spots.keep(room);
         DrawnLayer drawn = new DrawnLayer(drawing, frame, style);
         drawn.keep(room);
+        findings.keep(room);
         hazards(drawing, strokes, style, svg);
         ground(drawing, strokes, style, svg);
         drawn.areas(strokes, svg);
@@ -66,9 +69,11 @@ public final class GreenMap {
                 .path(strokes.of(drawing.hole().green().polygon()))
                 .end();
         new MapLegend(frame, style, foot).draw(drawing.hole().lineOfPlay().isPresent(), room, svg);
+        List<FindingLayer.Marked> marked = findings.take(room);
         new ContourLayer(drawing, frame, style).draw(room, svg);
         drawn.spots(svg);
         spots.draw(room, svg);
+        findings.draw(marked, svg);
     }
 
     private void hazards(GreenDrawing drawing, Strokes strokes, MapStyle style, Svg svg) {

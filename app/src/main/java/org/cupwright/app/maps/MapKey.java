@@ -12,6 +12,9 @@ import org.cupwright.policy.EnumNames;
 final class MapKey {
     private static final double LINE = 1.5;
 
+    /** So many are said under the picture, the worst first: our choice. */
+    private static final int MOST_FINDINGS = 9;
+
     private final GreenDrawing drawing;
     private final MapStyle style;
     private final Texts texts;
@@ -54,6 +57,25 @@ final class MapKey {
             }
         }
         lines.add(line.toString());
+        drawing.findings().stream().limit(MOST_FINDINGS).forEach(finding -> lines.addAll(said(finding, width)));
+        if (drawing.findings().size() > MOST_FINDINGS) {
+            lines.add(texts.say("map.key.moreFindings", drawing.findings().size() - MOST_FINDINGS));
+        }
+        return lines;
+    }
+
+    /** A finding's sentence after its number, in as many lines as it takes. */
+    private List<String> said(FindingOnMap finding, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder(finding.number() + " ");
+        for (String word : texts.say(finding.says()).split(" ", -1)) {
+            if (style.letters().width(line + " " + word) > width - style.em()) {
+                lines.add(line.toString());
+                line = new StringBuilder("   ");
+            }
+            line.append(' ').append(word);
+        }
+        lines.add(line.toString());
         return lines;
     }
 
@@ -87,6 +109,9 @@ final class MapKey {
         }
         if (!drawing.hole().hazards().isEmpty()) {
             signs.add(texts.say("map.key.hazards"));
+        }
+        if (drawing.findings().stream().anyMatch(finding -> finding.at().isPresent())) {
+            signs.add(texts.say("map.key.finding"));
         }
         return signs;
     }

@@ -62,6 +62,7 @@ final class Documents {
         @JsonSubTypes.Type(value = Message.Area.class, name = "area"),
         @JsonSubTypes.Type(value = Message.Slope.class, name = "slope"),
         @JsonSubTypes.Type(value = Message.SlopePoints.class, name = "slopePoints"),
+        @JsonSubTypes.Type(value = Message.Direction.class, name = "direction"),
         @JsonSubTypes.Type(value = Message.Count.class, name = "count"),
         @JsonSubTypes.Type(value = Message.Day.class, name = "day"),
         @JsonSubTypes.Type(value = Message.Word.class, name = "word"),

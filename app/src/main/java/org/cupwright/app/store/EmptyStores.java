@@ -14,6 +14,7 @@ import org.cupwright.app.desk.PolicyStore;
 import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.SurveyStore;
+import org.cupwright.app.desk.SurveyVersion;
 import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.drawn.DrawnOnCourse;
 import org.cupwright.app.desk.drawn.DrawnStore;
@@ -54,6 +55,16 @@ final class EmptyStores implements Stores {
             }
 
             @Override
+            public List<SurveyVersion> versions(String courseId, String holeId) {
+                return List.of();
+            }
+
+            @Override
+            public Optional<GreenSurvey> find(String courseId, String holeId, SurveyVersion version) {
+                return Optional.empty();
+            }
+
+            @Override
             public Set<String> surveyed(String courseId) {
                 return Set.of();
             }
@@ -65,6 +76,11 @@ final class EmptyStores implements Stores {
 
             @Override
             public LevelSpots levels(String courseId) {
+                return LevelSpots.none();
+            }
+
+            @Override
+            public LevelSpots levelsBefore(String courseId, Instant moment) {
                 return LevelSpots.none();
             }
 

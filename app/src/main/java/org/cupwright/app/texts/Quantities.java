@@ -10,6 +10,9 @@ import org.cupwright.units.UnitSystem;
 final class Quantities {
     private static final double INCHES_IN_A_FOOT = 12;
 
+    /** Below it an area is told to a tenth of a square metre: our choice. */
+    private static final double SMALL_SQUARE_METRES = 9.5;
+
     private final UnitSystem units;
     private final Locale locale;
     private final double paceMetres;
@@ -73,7 +76,7 @@ final class Quantities {
             double foot = LengthUnit.FOOT.toMetres(1);
             return number(squareMetres / (foot * foot), 0) + " ft²";
         }
-        return number(squareMetres, 0) + " m²";
+        return number(squareMetres, squareMetres > 0 && squareMetres < SMALL_SQUARE_METRES ? 1 : 0) + " m²";
     }
 
     String slope(double percent) {

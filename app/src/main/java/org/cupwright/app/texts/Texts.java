@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.cupwright.message.Message;
@@ -18,6 +19,12 @@ import org.cupwright.units.UnitSystem;
  */
 public final class Texts {
     private static final String LAST_RESORT = "en";
+
+    /** Clockwise from the back, eighths of a turn. */
+    private static final List<String> WAYS =
+            List.of("back", "backRight", "right", "frontRight", "front", "frontLeft", "left", "backLeft");
+
+    private static final double EIGHTH_DEGREES = 45;
 
     private final Locale locale;
     private final MessageFile first;
@@ -111,6 +118,16 @@ public final class Texts {
                 .format(moment);
     }
 
+    /** A direction as people on the green say it: one of eight ways as seen from the fairway; degrees without a line of play. */
+    public String way(Message.Direction direction) {
+        return direction
+                .play()
+                .map(play -> direction.heading().turnedClockwise(-play.degrees()))
+                .map(turn -> say("way." + WAYS.get((int) Math.round(turn.degrees() / EIGHTH_DEGREES) % WAYS.size())))
+                .orElseGet(
+                        () -> say("way.degrees", Math.round(direction.heading().degrees())));
+    }
+
     private String format(String key, Object... shown) {
         return pattern(key)
                 .map(pattern -> new MessageFormat(pattern, locale).format(shown))
@@ -138,6 +155,9 @@ public final class Texts {
         }
         if (argument instanceof Message.SlopePoints points) {
             return quantities.points(points.points());
+        }
+        if (argument instanceof Message.Direction direction) {
+            return way(direction);
         }
         if (argument instanceof Message.Count count) {
             return count.number();

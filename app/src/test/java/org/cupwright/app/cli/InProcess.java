@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -17,9 +18,20 @@ final class InProcess {
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T05:00:00Z"), ZoneOffset.UTC);
 
     private final Path data;
+    private final Clock clock;
 
     InProcess(Path data) {
+        this(data, CLOCK);
+    }
+
+    private InProcess(Path data, Clock clock) {
         this.data = data;
+        this.clock = clock;
+    }
+
+    /** The same folder so many days later. */
+    InProcess daysLater(int days) {
+        return new InProcess(data, Clock.offset(CLOCK, Duration.ofDays(days)));
     }
 
     /** What a command line came to. */
@@ -34,9 +46,9 @@ final class InProcess {
         Surroundings surroundings = new Surroundings(
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
-                CLOCK,
+                clock,
                 data,
-                folder -> new SqliteFolder(folder, CLOCK));
+                folder -> new SqliteFolder(folder, clock));
         int status = new Cli(surroundings).run(line.toArray(String[]::new));
         return new Result(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

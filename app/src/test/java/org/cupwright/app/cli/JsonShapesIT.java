@@ -261,6 +261,42 @@ class JsonShapesIT {
     }
 
     @Test
+    void findingsAndSurveysKeepTheirShapes() throws IOException {
+        Path map = files.resolve("findings.geojson");
+        Result found = cupwright.run("findings", "--geojson", map, "--json");
+        JsonNode findings = checked("findings", found);
+        assertThat(findings.path("greens").size()).isEqualTo(3);
+        assertThat(findings.path("greens")
+                        .path(1)
+                        .path("findings")
+                        .path(0)
+                        .path("kind")
+                        .asString())
+                .isEqualTo("noSurvey");
+        JsonNode document = checked("findings-geojson", new Result(0, Files.readString(map), ""));
+        assertThat(document.path("features").size()).isGreaterThan(1);
+        JsonNode list = checked("survey-list", cupwright.run("survey", "list", "--json"));
+        assertThat(list.path("greens").path(0).path("surveys").size()).isEqualTo(1);
+        InProcess twice = new InProcess(files.resolve("twice"));
+        for (int seed : new int[] {1, 2}) {
+            twice.run(
+                    "import",
+                    "--course",
+                    "made",
+                    "--outlines",
+                    MadeCourse.outlines(files, 2),
+                    "--elevation",
+                    MadeCourse.survey(files, 1, 2500 + seed, 1),
+                    "--crs",
+                    "EPSG:32626");
+        }
+        JsonNode compared = checked("survey-compare", twice.run("survey", "compare", "--json"));
+        assertThat(compared.path("greens").path(0).path("now").path("version").asInt())
+                .isEqualTo(2);
+        assertThat(compared.path("notCompared").path(0).path("why").asString()).isEqualTo("noSurvey");
+    }
+
+    @Test
     void problemsKeepTheirShape() throws IOException {
         Result unknownHole = cupwright.run("assess", "--hole", "77", "--json");
         assertThat(unknownHole.status()).isEqualTo(1);

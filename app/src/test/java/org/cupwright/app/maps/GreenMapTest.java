@@ -21,6 +21,7 @@ import org.cupwright.democourse.DemoCourse;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.PersonsWord;
 import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.message.Message;
 import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
@@ -144,6 +145,32 @@ class GreenMapTest {
                 .contains("5 cm");
         assertThat(text(svg, "string(//*[@class='title'])")).isEqualTo("Green 2, invented & <made>");
         assertThat(key).doesNotContain("map.key");
+    }
+
+    @Test
+    void findingsAreNumberedWhereTheyAreAndSaidBelow() throws Exception {
+        FindingOnMap here = new FindingOnMap(
+                1,
+                Optional.of(middle),
+                Optional.of(hole.green().polygon().buffer(-4)),
+                Message.of("survey.noSurvey", new Message.Count(0)));
+        FindingOnMap everywhere = new FindingOnMap(
+                2,
+                Optional.empty(),
+                Optional.empty(),
+                Message.of("survey.slopesUncertain", new Message.SlopePoints(1.25)));
+        Document svg = parsed(new GreenMap(texts).picture(full().withFindings(List.of(here, everywhere))));
+        MapFrame frame = new MapFrame(hole, 1000, 1000);
+
+        assertThat(text(svg, "string(//*[@class='finding'])")).isEqualTo("1");
+        assertThat(text(svg, "//*[@class='finding-area']/*/@d")).startsWith("M");
+        assertThat(number(svg, "//*[@class='finding-place']/*/@cx"))
+                .as("between the edges of the picture")
+                .isBetween(0.0, frame.width() + 0.0);
+        assertThat(text(svg, "string(//*[@class='key'])"))
+                .contains("framed number", "1  Nobody has measured", "2  Slopes are known to about ± 1.3");
+        assertThat(text(parsed(new GreenMap(texts).picture(full())), "string(//*[@class='key'])"))
+                .doesNotContain("framed number");
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -22,6 +23,7 @@ import org.cupwright.app.desk.GreenSurvey.Origin;
 import org.cupwright.app.desk.LevelSpots;
 import org.cupwright.app.desk.PolicyStore;
 import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.SurveyVersion;
 import org.cupwright.course.Course;
 import org.cupwright.course.CourseFrame;
 import org.cupwright.course.Hole;
@@ -95,6 +97,35 @@ class SqliteFolderTest {
         assertThat(folder.<LevelSpots>read(stores -> stores.surveys().levels("c"))
                         .of("7"))
                 .containsExactly(reading);
+    }
+
+    @Test
+    void aSecondSurveyStandsBesideTheFirst() {
+        SurveyPoints one = SurveyPoints.scattered(new double[] {1}, new double[] {2}, new double[] {3});
+        SurveyPoints two = SurveyPoints.scattered(new double[] {1, 4}, new double[] {2, 5}, new double[] {3, 6});
+        LevelSpots read =
+                new LevelSpots(Map.of("7", List.of(new LevelReading(new MapPoint(1, 2), 0.01, -0.02, 0.001))));
+        folder.write(stores -> {
+            stores.surveys().add("c", new GreenSurvey("7", one, new Origin(32626, "m", "one.csv")));
+            stores.surveys().addLevels("c", read);
+        });
+        SqliteFolder later = new SqliteFolder(data, Clock.offset(CLOCK, Duration.ofDays(1)));
+        later.write(stores -> stores.surveys().add("c", new GreenSurvey("7", two, new Origin(32626, "m", "two.csv"))));
+        List<SurveyVersion> versions = folder.read(stores -> stores.surveys().versions("c", "7"));
+        assertThat(versions).extracting(SurveyVersion::number).containsExactly(1, 2);
+        assertThat(versions).extracting(SurveyVersion::points).containsExactly(1, 2);
+        for (SurveyVersion version : versions) {
+            GreenSurvey back = folder.read(
+                    stores -> stores.surveys().find("c", "7", version).orElseThrow());
+            assertThat(back.origin()).isEqualTo(version.origin());
+            assertThat(back.points().count()).isEqualTo(version.points());
+        }
+        assertThat(folder.<LevelSpots>read(stores ->
+                        stores.surveys().levelsBefore("c", versions.get(1).recordedAt())))
+                .isEqualTo(read);
+        assertThat(folder.<LevelSpots>read(stores ->
+                        stores.surveys().levelsBefore("c", versions.get(0).recordedAt())))
+                .isEqualTo(LevelSpots.none());
     }
 
     @Test

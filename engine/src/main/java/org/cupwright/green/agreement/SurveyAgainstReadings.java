@@ -2,6 +2,8 @@ package org.cupwright.green.agreement;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.cupwright.course.Hole;
+import org.cupwright.course.LineOfPlay;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.PlaneFit;
@@ -11,7 +13,12 @@ import org.cupwright.green.spline.SharedError;
 import org.cupwright.green.survey.Finding;
 import org.cupwright.green.survey.FindingKind;
 import org.cupwright.green.survey.Where;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Count;
+import org.cupwright.message.Message.Direction;
 import org.cupwright.message.Message.SlopePoints;
+import org.cupwright.message.Message.Word;
+import org.cupwright.units.Heading;
 
 /**
  * Whether level readings disagree with a survey in one direction: all by the same slope (the survey is tilted), or all away from,
@@ -37,7 +44,7 @@ public record SurveyAgainstReadings(
         double domePointsPerMetre,
         double domeChiSquare) {
     /** Fewer readings show no common direction (our choice). */
-    private static final int LEAST_READINGS = 3;
+    public static final int LEAST_READINGS = 3;
 
     /** Chi-square with two degrees of freedom, exceeded by chance once in a hundred: −2 ln 0.01. One in a hundred is our choice. */
     private static final double TILT_LIMIT = 9.2103;
@@ -150,15 +157,20 @@ public record SurveyAgainstReadings(
     }
 
     /** What to tell the person: nothing when chance explains the disagreements. */
-    public List<Finding> findings(String hole) {
+    public List<Finding> findings(Hole hole) {
         List<Finding> findings = new ArrayList<>();
+        Message where = Where.hole(hole.id());
         if (isTilted()) {
-            findings.add(Finding.of(FindingKind.SURVEY_TILTED, Where.hole(hole), new SlopePoints(tiltPoints()))
+            Heading falls = Heading.ofStep(-tiltEastPoints, -tiltNorthPoints);
+            findings.add(Finding.of(FindingKind.SURVEY_TILTED, where, new SlopePoints(tiltPoints()))
+                    .saying(new Direction(falls, hole.lineOfPlay().map(LineOfPlay::atGreen)), new Count(count))
                     .at(middle));
         }
         if (isDomed()) {
             double atFiveMetres = 5 * Math.abs(domePointsPerMetre);
-            findings.add(Finding.of(FindingKind.SURVEY_DOMED, Where.hole(hole), new SlopePoints(atFiveMetres))
+            Word shape = new Word(domePointsPerMetre > 0 ? "survey.shape.bowl" : "survey.shape.crown");
+            findings.add(Finding.of(FindingKind.SURVEY_DOMED, where, new SlopePoints(atFiveMetres))
+                    .saying(shape, new Count(count))
                     .at(middle));
         }
         return findings;

@@ -30,6 +30,9 @@ import org.cupwright.green.spline.HeightErrors;
  * @param medianChange the slope change of middle size; empty when nothing could be compared
  * @param wideChange the size that 95 of 100 spots do not exceed
  * @param greatestChange the largest, with its place
+ * @param steeperSquareMetres ground whose gradient has changed by more than chance explains once in twenty, and is now steeper
+ * @param gentlerSquareMetres the same, and is now gentler
+ * @param heights how far up or down the ground has come
  */
 public record Resurvey(
         double comparedSquareMetres,
@@ -40,15 +43,24 @@ public record Resurvey(
         Volume net,
         Optional<SlopeChange> medianChange,
         Optional<SlopeChange> wideChange,
-        Optional<SlopeChange> greatestChange) {
+        Optional<SlopeChange> greatestChange,
+        double steeperSquareMetres,
+        double gentlerSquareMetres,
+        HeightChanges heights) {
     /** Every second spot of the green's lattice: half a metre, as the surfaces' knots (our choice). */
     private static final int EVERY = 2;
 
     private static final double CELL_SQUARE_METRES =
             EVERY * GreenLattice.CELL_METRES * EVERY * GreenLattice.CELL_METRES;
 
+    /** From a spot to the middle of the cell north-east of it: cells then fill a green whose edge runs along the lattice. */
+    private static final double MIDDLE_METRES = EVERY * GreenLattice.CELL_METRES / 2;
+
     /** Standard errors beyond which a height has changed (our choice: about 95 of 100). */
     private static final double ERRORS = 2;
+
+    /** Chi-square with two degrees of freedom, exceeded by chance once in twenty: −2 ln 0.05. One in twenty is our choice. */
+    private static final double GRADIENT_LIMIT = 5.9915;
 
     /** Compares two surveys of a green. */
     public static Resurvey between(Outline outline, SurveyedGround before, SurveyedGround after) {
@@ -64,6 +76,8 @@ public record Resurvey(
         private final HeightErrors errorsBefore;
         private final HeightErrors errorsAfter;
         private int notCompared;
+        private int steeper;
+        private int gentler;
 
         Comparison(Outline outline, SurveyedGround before, SurveyedGround after) {
             this.before = before;
@@ -73,7 +87,8 @@ public record Resurvey(
             GreenLattice lattice = GreenLattice.over(outline, 0);
             for (int row = 0; row < lattice.rows(); row += EVERY) {
                 for (int column = 0; column < lattice.columns(); column += EVERY) {
-                    MapPoint at = new MapPoint(lattice.east(column), lattice.north(row));
+                    MapPoint at =
+                            new MapPoint(lattice.east(column) + MIDDLE_METRES, lattice.north(row) + MIDDLE_METRES);
                     if (outline.contains(at)) {
                         compare(at);
                     }
@@ -89,8 +104,24 @@ public record Resurvey(
                 return;
             }
             compared.add(at);
+            countSlope(was.get(), is.get());
             double error = Math.hypot(was.get().slopeStandardError(), is.get().slopeStandardError());
             changes.add(new SlopeChange(at, is.get().slopePercent() - was.get().slopePercent(), 100 * error));
+        }
+
+        /** The gradient's two components are looked at, not its size: noise alone makes sizes greater. */
+        private void countSlope(PlaneFit was, PlaneFit is) {
+            double east = is.gradientEast() - was.gradientEast();
+            double north = is.gradientNorth() - was.gradientNorth();
+            double a = was.varianceEast() + is.varianceEast();
+            double b = was.covariance() + is.covariance();
+            double c = was.varianceNorth() + is.varianceNorth();
+            double chiSquare = (c * east * east - 2 * b * east * north + a * north * north) / (a * c - b * b);
+            if (chiSquare > GRADIENT_LIMIT) {
+                boolean up = is.slope() > was.slope();
+                steeper += up ? 1 : 0;
+                gentler += up ? 0 : 1;
+            }
         }
 
         Resurvey report() {
@@ -114,7 +145,10 @@ public record Resurvey(
                     volume(all, rise, 1),
                     quantile(0.5),
                     quantile(0.95),
-                    quantile(1));
+                    quantile(1),
+                    CELL_SQUARE_METRES * steeper,
+                    CELL_SQUARE_METRES * gentler,
+                    heights(rise));
         }
 
         private double[] rises() {
@@ -130,6 +164,14 @@ public record Resurvey(
                 rises[i] = height - jet.z;
             }
             return rises;
+        }
+
+        private HeightChanges heights(double[] rise) {
+            List<HeightChange> sorted = IntStream.range(0, rise.length)
+                    .mapToObj(i -> new HeightChange(compared.get(i), rise[i], error(compared.get(i))))
+                    .sorted(Comparator.comparingDouble(HeightChange::metres))
+                    .toList();
+            return HeightChanges.of(sorted);
         }
 
         private double error(MapPoint at) {

@@ -61,11 +61,20 @@ public enum FindingKind {
     GREENS_STEEP,
     GREEN_WITHOUT_POINTS,
     // what the fitted ground shows
+    NO_SURVEY,
     SURVEY_TOO_THIN,
     POINTS_LEFT_OUT,
+    POINT_LEFT_OUT,
+    PART_NOT_SURVEYED,
+    SMALL_PARTS_NOT_SURVEYED,
     SLOPES_UNCERTAIN,
+    SLOPES_UNCERTAIN_HERE,
+    POINTS_UNEVEN,
+    // what level readings say of it
     SURVEY_TILTED,
     SURVEY_DOMED,
+    READING_OVERRULES,
+    READING_OFF_GREEN,
     // level spots and ground items
     COLUMN_MISSING,
     SPOT_OFF_GREEN,

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 import org.cupwright.democourse.MadeSurface;
@@ -118,7 +119,7 @@ class SurveyAgainstReadingsIT {
     @Test
     void findingsSayWhereAndHowMuch() {
         SurveyAgainstReadings tilted = compare(9, (east, north) -> 0.02 * east);
-        assertThat(tilted.findings("7")).hasSize(1).first().satisfies(finding -> {
+        assertThat(tilted.findings(Hole.of("7", GREEN))).hasSize(1).first().satisfies(finding -> {
             assertThat(finding.kind()).isEqualTo(FindingKind.SURVEY_TILTED);
             assertThat(finding.place()).contains(tilted.middle());
         });
@@ -131,7 +132,7 @@ class SurveyAgainstReadingsIT {
         SurveyedGround survey = fit(truth, 3);
         List<LevelReading> readings = readings(truth, 3);
 
-        assertThat(SurveyAgainstReadings.of(survey, readings.subList(0, 2)).findings("7"))
+        assertThat(SurveyAgainstReadings.of(survey, readings.subList(0, 2)).findings(Hole.of("7", GREEN)))
                 .isEmpty();
         SurveyedGround after = survey.withReadings(readings);
         assertThatThrownBy(() -> SurveyAgainstReadings.of(after, readings)).hasMessageContaining("6 readings");

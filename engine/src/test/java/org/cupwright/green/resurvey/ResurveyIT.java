@@ -87,6 +87,14 @@ class ResurveyIT {
 
         assertThat(off).isBetween(0.4, 2.4);
         assertThat(Math.abs(greatest.points())).isGreaterThan(4 * greatest.standardErrorPoints());
+        HeightChange rise = report.heights().greatestRise().orElseThrow();
+        HeightChange fall = report.heights().greatestFall().orElseThrow();
+        assertThat(rise.at().distanceMetres(mound)).isLessThan(1);
+        assertThat(rise.metres()).isCloseTo(MOUND.height(), within(0.015));
+        assertThat(fall.at().distanceMetres(hollow)).isLessThan(1);
+        assertThat(fall.metres()).isCloseTo(HOLLOW.height(), within(0.015));
+        assertThat(Math.abs(report.heights().middle().orElseThrow().metres())).isLessThan(0.01);
+        assertThat(report.steeperSquareMetres() + report.gentlerSquareMetres()).isBetween(8.0, 100.0);
         assertThat(Math.abs(report.medianChange().orElseThrow().points())).isLessThan(1);
         assertThat(Math.abs(report.wideChange().orElseThrow().points())).isBetween(1.0, Math.abs(greatest.points()));
     }
@@ -96,6 +104,8 @@ class ResurveyIT {
         Resurvey report = compare(6, false);
 
         assertThat(report.changedSquareMetres()).isLessThan(0.1 * report.comparedSquareMetres());
+        assertThat(report.steeperSquareMetres() + report.gentlerSquareMetres())
+                .isLessThan(0.15 * report.comparedSquareMetres());
         assertThat(report.net().cubicMetres())
                 .isCloseTo(0, within(3 * report.net().standardErrorCubicMetres()));
         assertThat(report.comparedSquareMetres()).isCloseTo(GREEN.areaSquareMetres(), within(5.0));

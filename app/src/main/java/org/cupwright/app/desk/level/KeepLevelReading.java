@@ -38,8 +38,7 @@ public final class KeepLevelReading {
     private Read read(DayQuestion question, List<String> holes) {
         return folder.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, clock);
-            List<MeasuredGreen> greens = HoleChoice.ids(day.course(), holes).stream()
-                    .map(id -> CourseChoice.hole(day.course(), id))
+            List<MeasuredGreen> greens = CourseChoice.holes(day.course(), holes).stream()
                     .map(hole -> MeasuredGreen.of(stores, day.course().id(), hole))
                     .toList();
             return new Read(day, greens);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseDay;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.DayQuestion;
@@ -82,9 +83,9 @@ public final class LevelRoundOfDay {
         GreensOfDay greens =
                 folder.read(stores -> GreensOfDay.read(stores, CourseDay.of(stores, question, clock), question));
         CourseDay day = greens.day();
-        List<String> wanted = HoleChoice.ids(day.course(), holes);
+        List<Hole> wanted = CourseChoice.holes(day.course(), holes);
         List<Open> open = greens.open().stream()
-                .filter(green -> wanted.contains(green.green().hole().id()))
+                .filter(green -> wanted.contains(green.green().hole()))
                 .toList();
         Map<String, GreenRound> rounds = new ConcurrentHashMap<>();
         AtomicInteger done = new AtomicInteger();

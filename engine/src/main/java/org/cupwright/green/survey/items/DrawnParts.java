@@ -124,6 +124,12 @@ final class DrawnParts {
         FindingKind kind = OWN.get(finding.kind());
         return kind == null
                 ? finding
-                : new Finding(kind, finding.place(), finding.where(), finding.value(), Message.of(kind.tryKey()));
+                : new Finding(
+                        kind,
+                        finding.place(),
+                        finding.where(),
+                        finding.value(),
+                        finding.details(),
+                        Message.of(kind.tryKey()));
     }
 }

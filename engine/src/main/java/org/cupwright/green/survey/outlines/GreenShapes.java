@@ -18,12 +18,6 @@ import org.locationtech.jts.geom.Polygon;
  * too small to be greens are left out. Both are told.
  */
 final class GreenShapes {
-    /** Above it a "green" is likelier a practice green or a whole complex drawn as one, m². Our choice. */
-    static final double VERY_LARGE_SQUARE_METRES = 2500;
-
-    /** Below it a "green" is likelier a slip of the pen, m². Our choice. */
-    static final double VERY_SMALL_SQUARE_METRES = 80;
-
     private final Projection toCourse;
     private final List<Finding> findings;
     private final List<GreenShape> greens = new ArrayList<>();
@@ -55,26 +49,16 @@ final class GreenShapes {
             return;
         }
         findings.add(Finding.of(FindingKind.GREEN_IN_PARTS, feature.where(), new Message.Count(parts.size()))
-                .trying(new Message.Area(VERY_SMALL_SQUARE_METRES)));
+                .trying(new Message.Area(GreenSize.VERY_SMALL_SQUARE_METRES)));
         parts.stream()
-                .filter(part -> part.getArea() >= VERY_SMALL_SQUARE_METRES)
+                .filter(part -> part.getArea() >= GreenSize.VERY_SMALL_SQUARE_METRES)
                 .forEach(part -> add(part, feature));
     }
 
     private void add(Polygon part, MapFeature feature) {
         Outline outline = new Outline(part);
         greens.add(GreenShape.of(outline, feature));
-        double area = outline.areaSquareMetres();
-        if (area > VERY_LARGE_SQUARE_METRES) {
-            tell(FindingKind.GREEN_VERY_LARGE, outline, feature);
-        } else if (area < VERY_SMALL_SQUARE_METRES) {
-            tell(FindingKind.GREEN_VERY_SMALL, outline, feature);
-        }
-    }
-
-    private void tell(FindingKind kind, Outline outline, MapFeature feature) {
-        findings.add(Finding.of(kind, feature.where(), new Message.Area(outline.areaSquareMetres()))
-                .at(outline.centroid()));
+        GreenSize.check(outline, feature.where()).ifPresent(findings::add);
     }
 
     private void tellOverlaps() {

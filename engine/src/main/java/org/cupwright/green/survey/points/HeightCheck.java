@@ -10,7 +10,7 @@ import org.cupwright.green.survey.Where;
 import org.cupwright.message.Message;
 
 /** Whether the heights on a green can be a green's: trees left in, feet taken for metres, a wrong column. */
-final class HeightCheck {
+public final class HeightCheck {
     /** From the lowest to the highest point of a green, a fiftieth left out at either end, m. Our choice. */
     static final double GREATEST_RANGE_METRES = 8;
 
@@ -18,7 +18,7 @@ final class HeightCheck {
     static final double IMPOSSIBLE_SLOPE = 0.40;
 
     /** Above it a green is steep enough to ask whether its heights are in feet: 2 % then reads 6.6 %. Our choice. */
-    static final double STEEP_SLOPE = 0.06;
+    public static final double STEEP_SLOPE = 0.06;
 
     /** Some greens are steeper than this, but not the half of a course's; 1.25 % in feet reads 4.1 %. Our choice. */
     static final double STEEP_MIDDLE_SLOPE = 0.04;

@@ -1,0 +1,2 @@
+/** Values over a green, and the parts of it where they are large. */
+package org.cupwright.green.field;
