@@ -71,4 +71,25 @@ public sealed interface DayReading extends Payload {
             sunshineMinutes.ifPresent(minutes -> Checks.between("sunshine", minutes, 0, 1440, "min"));
         }
     }
+
+    /**
+     * What was foretold of a day's weather, when this was heard. Of several for one day the last heard counts, and none once the
+     * day's own weather is entered. Rain that is foretold has not fallen.
+     *
+     * @param windMetresPerSecond mean of the day, at the station's height
+     */
+    record WeatherForecast(
+            LocalDate day,
+            double highestCelsius,
+            double lowestCelsius,
+            OptionalDouble windMetresPerSecond,
+            OptionalDouble rainMillimetres)
+            implements DayReading {
+        public WeatherForecast {
+            Checks.between("highest temperature", highestCelsius, -60, 60, "°C");
+            Checks.between("lowest temperature", lowestCelsius, -60, highestCelsius, "°C");
+            Checks.between("wind", windMetresPerSecond, 0, 100, "m/s");
+            Checks.between("rain", rainMillimetres, 0, 2000, "mm");
+        }
+    }
 }

@@ -4,9 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
+import org.cupwright.cupchange.DayReading.WeatherForecast;
 import org.cupwright.cupchange.Fact;
 
-/** The weather that people wrote into the logbook. */
+/** The weather that people wrote into the logbook, as it was and as it was foretold. */
 public final class RecordedWeather {
     private RecordedWeather() {}
 
@@ -19,6 +20,29 @@ public final class RecordedWeather {
                 .filter(WeatherEntered.class::isInstance)
                 .map(payload -> toDay((WeatherEntered) payload))
                 .toList());
+    }
+
+    /**
+     * What was foretold, to be asked for days that nobody has entered yet.
+     *
+     * @param facts the logbook's facts in their order; of two forecasts of one day the later counts
+     */
+    public static WeatherSeries forecasts(List<Fact> facts) {
+        return WeatherSeries.of(facts.stream()
+                .map(Fact::payload)
+                .filter(WeatherForecast.class::isInstance)
+                .map(payload -> foretold((WeatherForecast) payload))
+                .toList());
+    }
+
+    private static WeatherDay foretold(WeatherForecast forecast) {
+        WeatherDay day = WeatherDay.of(forecast.day(), forecast.highestCelsius(), forecast.lowestCelsius());
+        if (forecast.windMetresPerSecond().isPresent()) {
+            day = day.withWind(forecast.windMetresPerSecond().getAsDouble());
+        }
+        return forecast.rainMillimetres().isPresent()
+                ? day.withRain(Rain.of(forecast.rainMillimetres().getAsDouble()))
+                : day;
     }
 
     private static WeatherDay toDay(WeatherEntered entered) {
