@@ -17,14 +17,19 @@ import org.cupwright.policy.Policy;
  * <p>The surface is a penalised tensor-product cubic B-spline (Eilers and Marx 1996). A position's plane and its change of slope
  * are the least-squares plane and quadratic to that surface over a disc. Blunders are left out and kept to be shown. A level
  * reading counts for what it is worth beside the survey: the spline is conditioned on it; in a gap of the survey it stands alone
- * for its own reach. Errors that neighbouring points share (a tilted strip) are not in the standard errors.
+ * for its own reach. So it does where the survey still contradicts it when it is taken in: the person saw the ground, and a survey
+ * can be wrong in ways that its errors do not know of. Errors that neighbouring points share (a tilted strip) are not in the standard errors.
  */
 public final class SurveyedGround implements Ground {
+    /** √(−2 ln 0.001): a reading with two equal errors is farther off than so many of them once in a thousand (our choice). */
+    private static final double OVERRULING_ERRORS = 3.717;
+
     private final SurveySpline spline;
     private final PointIndex index;
     private final SurveyCoverage coverage;
     private final List<Blunder> blunders;
     private final LevelReadings readings;
+    private final LevelReadings overruling;
 
     private SurveyedGround(
             SurveySpline spline,
@@ -37,6 +42,19 @@ public final class SurveyedGround implements Ground {
         this.coverage = coverage;
         this.blunders = List.copyOf(blunders);
         this.readings = readings;
+        this.overruling = new LevelReadings(
+                readings.readings().stream().filter(this::isOverruling).toList(), readings.reachMetres());
+    }
+
+    /** Whether the surface, the reading taken in, is still off it by more than chance allows. */
+    private boolean isOverruling(LevelReading reading) {
+        if (!isSurveyed(reading.place())) {
+            return false;
+        }
+        double[] values = spline.valuesOverDisc(
+                DISC_RADIUS_METRES, reading.place().east(), reading.place().north());
+        double off = Math.hypot(values[0] - reading.gradientEast(), values[1] - reading.gradientNorth());
+        return off > OVERRULING_ERRORS * reading.standardError();
     }
 
     /**
@@ -108,6 +126,10 @@ public final class SurveyedGround implements Ground {
                 && coverage.isSurveyed(index, point.east(), point.north());
     }
 
+    private boolean surveyStands(MapPoint point) {
+        return isSurveyed(point) && overruling.findNear(point).isEmpty();
+    }
+
     @Override
     public Optional<Surface> surface() {
         return Optional.of(spline.surface());
@@ -115,7 +137,7 @@ public final class SurveyedGround implements Ground {
 
     @Override
     public Optional<PlaneFit> planeAt(MapPoint point) {
-        return isSurveyed(point)
+        return surveyStands(point)
                 ? Optional.of(surveyedPlane(point))
                 : readings.findNear(point).map(LevelReading::plane);
     }
@@ -126,10 +148,10 @@ public final class SurveyedGround implements Ground {
         return new PlaneFit(values[0], values[1], covariance[0], covariance[1], covariance[2]);
     }
 
-    /** {@inheritDoc} Empty also where the disc reaches beyond the surveyed rectangle. */
+    /** {@inheritDoc} Empty also where the disc reaches beyond the surveyed rectangle, and about a reading that overrules the survey. */
     @Override
     public Optional<BendFit> bendAt(MapPoint point, double discRadiusMetres) {
-        if (!isSurveyed(point) || !spline.holdsDisc(point.east(), point.north(), discRadiusMetres)) {
+        if (!surveyStands(point) || !spline.holdsDisc(point.east(), point.north(), discRadiusMetres)) {
             return Optional.empty();
         }
         double[] values = spline.valuesOverDisc(discRadiusMetres, point.east(), point.north());
@@ -169,6 +191,11 @@ public final class SurveyedGround implements Ground {
     /** What the fit came to. */
     public SplineSummary summary() {
         return spline.summary();
+    }
+
+    /** The readings that the survey contradicts: about them they count, and not the survey. */
+    public List<LevelReading> overruling() {
+        return overruling.readings();
     }
 
     /** The level readings taken in. */

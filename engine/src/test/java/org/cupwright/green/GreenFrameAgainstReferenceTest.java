@@ -23,7 +23,7 @@ class GreenFrameAgainstReferenceTest {
     @Test
     void chordsAgreeWithTheGeometryLibrary() {
         Random random = new Random(Suite.seed());
-        int count = Suite.count("places against cut lines", 20_000, 1_000);
+        int count = Suite.count("places against cut lines", 20_000, 400);
         for (int i = 0; i < count; i++) {
             Hole hole = RandomGreens.hole(random);
             MapPoint point = RandomGreens.pointOn(hole.green(), random);
@@ -69,7 +69,7 @@ class GreenFrameAgainstReferenceTest {
     @Test
     void everyPlaceLeadsBackToItsPoint() {
         Random random = new Random(Suite.seed());
-        int count = Suite.count("places there and back", 10_000, 500);
+        int count = Suite.count("places there and back", 10_000, 150);
         int elsewhere = 0;
         for (int i = 0; i < count; i++) {
             Hole hole = RandomGreens.hole(random);
@@ -84,7 +84,9 @@ class GreenFrameAgainstReferenceTest {
                 }
             }
         }
-        assertThat(elsewhere).as("of 4 × " + count + ", seed " + Suite.seed()).isLessThanOrEqualTo(count / 250);
+        assertThat(elsewhere)
+                .as("of 4 × " + count + ", seed " + Suite.seed())
+                .isLessThanOrEqualTo(Math.max(2, count / 250));
     }
 
     private static boolean leadsBack(GreenFrame frame, MapPoint point, End end, String which) {

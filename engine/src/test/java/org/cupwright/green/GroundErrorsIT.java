@@ -62,17 +62,28 @@ class GroundErrorsIT {
                         1000 * sigma,
                         density,
                         Suite.seed());
-                check.of(label, sigma, density, StudySums.together(List.copyOf(studies.values())));
+                check.of(label, sigma, density, new Studies(studies));
             }
         }
         all.assertAll();
     }
 
     private interface Check {
-        void of(String label, double sigma, double density, StudySums sums);
+        void of(String label, double sigma, double density, Studies studies);
     }
 
-    /** Smooth ground is gentle ground and lively ground in equal parts. */
+    /** The studies of one noise and density, by kind of ground. */
+    private record Studies(Map<GroundClass, StudySums> byKind) {
+        /** All kinds as one, spots beside a step apart. */
+        StudySums.Group group(boolean atStep) {
+            return StudySums.together(List.copyOf(byKind.values())).group(atStep);
+        }
+    }
+
+    /**
+     * Smooth ground is gentle ground and lively ground in equal parts (our choice: alone, the one is too easy and the other too
+     * hard). What must never go wrong is asked of each by itself besides.
+     */
     @Test
     void onSmoothGroundErrorsAreAsSmallAsTheySay() {
         inEveryCase(List.of(GENTLE, LIVELY), (label, sigma, density, sums) -> {
@@ -82,11 +93,20 @@ class GroundErrorsIT {
             atLeast(label + " bends", group.bendCoverage(), 0.90);
             atMost(label + " width", group.widthAgainstRawPlane(), sigma >= 0.01 && density <= 8 ? 0.55 : 0.80);
             systematic(label, sigma, group);
-            all.assertThat(group.evenGroundFailed().value())
-                    .as(label + " even ground failed")
-                    .isZero();
-            atMost(label + " uneven ground passed", group.unevenGroundPassed(), 0.02);
+            sums.byKind().forEach((kind, study) -> judgedRightly(label + " " + kind, study.group(false)));
         });
+    }
+
+    private void judgedRightly(String label, StudySums.Group group) {
+        atLeast(label + " coverage", group.coverage(), 0.93);
+        atLeast(label + " bends", group.bendCoverage(), 0.90);
+        atMost(label + " width", group.widthAgainstRawPlane(), 0.80);
+        all.assertThat(group.evenGroundFailed().value())
+                .as(label + " even ground failed")
+                .isZero();
+        if (group.unevenPositions() > 0) {
+            atMost(label + " uneven ground passed", group.unevenGroundPassed(), 0.02);
+        }
     }
 
     private void systematic(String label, double sigma, StudySums.Group group) {
@@ -95,11 +115,15 @@ class GroundErrorsIT {
         atMost(label + " along the fall line", group.fallLineErrorPoints(), 0.03);
     }
 
-    /** Micro relief is finer than the knots: the change of slope it makes is seen in the residuals only. */
+    /**
+     * Micro relief is finer than the knots: the change of slope it makes is seen in the residuals only, and what it adds to the slope
+     * over a disc (0.05 points) no fit on these knots follows.
+     */
     @Test
     void onMicroReliefIntervalsHoldTheTruth() {
         inEveryCase(List.of(MICRO), (label, sigma, density, sums) -> {
             StudySums.Group group = sums.group(false);
+            atMost(label + " systematic", group.systematicPoints(), sigma > 0.01 ? 0.10 : 0.08);
             atLeast(label + " coverage", group.coverage(), 0.93);
             atLeast(label + " bends", group.bendCoverage(), 0.90);
             atLeast(label + " along the fall line", group.fallLineErrorPoints(), -0.03);

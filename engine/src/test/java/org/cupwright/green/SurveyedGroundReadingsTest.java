@@ -89,4 +89,29 @@ class SurveyedGroundReadingsTest {
         assertThat(after.planeAt(IN_THE_GAP)).contains(new PlaneFit(0.02, 0.01, 1e-6, 0, 1e-6));
         assertThat(after.bendAt(IN_THE_GAP, 0.91)).isEmpty();
     }
+
+    /** A plane surveyed well has errors that leave a reading no say; yet the person saw the ground. */
+    @Test
+    void aReadingThatTheSurveyContradictsStandsForItsReach() throws SurveyTooThin {
+        MadeSurface plane = new MadeSurface(0, 0, 0.012, List.of(), List.of());
+        SurveyedGround even = SurveyedGround.fit(
+                GREEN, new MadeSurvey(plane, -8.5, -8.5, 8.5, 8.5, 5, 0.005, 3).points(), Policy.defaults());
+        SurveyedGround after = even.withReadings(List.of(new LevelReading(SPOT, 0, 0.035, 0.001)));
+        MapPoint within = new MapPoint(SPOT.east() + 0.55, SPOT.north());
+        MapPoint beyond = new MapPoint(SPOT.east() + 0.65, SPOT.north());
+
+        assertThat(after.overruling()).hasSize(1);
+        assertThat(after.planeAt(within)).contains(new PlaneFit(0, 0.035, 1e-6, 0, 1e-6));
+        assertThat(after.bendAt(within, 0.91)).isEmpty();
+        assertThat(after.planeAt(beyond).orElseThrow().slopePercent()).isLessThan(2);
+    }
+
+    @Test
+    void aReadingThatTheSurveyCanFollowDoesNotOverruleIt() {
+        PlaneFit before = survey.planeAt(SPOT).orElseThrow();
+        SurveyedGround after = withReadingAt(SPOT, before.gradientEast() + 0.01, before.gradientNorth());
+
+        assertThat(after.overruling()).isEmpty();
+        assertThat(after.bendAt(SPOT, 0.91)).isPresent();
+    }
 }

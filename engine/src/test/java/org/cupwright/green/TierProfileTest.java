@@ -83,7 +83,7 @@ class TierProfileTest {
     }
 
     private static void check(double sigma, double slopeWithin, double profileMetres) {
-        int count = Suite.count("tier profile at " + Math.round(1000 * sigma) + " mm", 200, 12);
+        int count = Suite.count("tier profile at " + Math.round(1000 * sigma) + " mm", 200, 4);
         long[] seeds = new SplittableRandom(950 + Suite.seed()).longs(count).toArray();
         List<double[]> surveys = IntStream.range(0, count)
                 .parallel()
@@ -93,8 +93,8 @@ class TierProfileTest {
         Arrays.setAll(
                 mean,
                 i -> surveys.stream()
+                        .filter(one -> i > 0 || !Double.isNaN(one[0])) // heights are never left out
                         .mapToDouble(one -> one[i])
-                        .filter(Double::isFinite)
                         .average()
                         .orElseThrow());
         long gaps = surveys.stream().filter(one -> Double.isNaN(one[0])).count();

@@ -30,6 +30,7 @@ public final class Cli {
         line.addSubcommand(new ExplainCommand(surroundings));
         line.addSubcommand(new TurfCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));
+        line.addSubcommand(LevelCommand.with(surroundings));
         line.addSubcommand(LogCommand.with(surroundings));
         line.addSubcommand(HistoryCommand.with(surroundings));
         line.addSubcommand(WeatherCommand.with(surroundings));

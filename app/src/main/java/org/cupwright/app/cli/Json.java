@@ -46,6 +46,10 @@ final class Json {
         return value.isPresent() ? number(value.getAsDouble()) : NODES.nullNode();
     }
 
+    static JsonNode nothing() {
+        return NODES.nullNode();
+    }
+
     static JsonNode text(Optional<String> value) {
         return value.isPresent() ? NODES.stringNode(value.get()) : NODES.nullNode();
     }

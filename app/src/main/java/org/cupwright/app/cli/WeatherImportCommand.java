@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.weather.ImportWeather;
 import org.cupwright.app.texts.Texts;
@@ -75,6 +76,7 @@ final class WeatherImportCommand implements Runnable {
                 answer.read(),
                 answer.first().map(texts::day).orElse("–"),
                 answer.last().map(texts::day).orElse("–")));
+        task.print(texts.say("weather.units", units(answer)));
         if (answer.missing() > 0) {
             task.print(texts.say("weather.missing", answer.missing()));
         }
@@ -89,9 +91,18 @@ final class WeatherImportCommand implements Runnable {
         }
     }
 
+    private static String units(ImportWeather.Answer answer) {
+        return answer.units().entrySet().stream()
+                .map(unit -> unit.getKey() + " " + unit.getValue())
+                .collect(Collectors.joining(", "));
+    }
+
     private static ObjectNode json(Texts texts, ImportWeather.Answer answer) {
         ObjectNode node = Json.object();
         node.put("course", answer.course().id());
+        ObjectNode units = Json.object();
+        answer.units().forEach(units::put);
+        node.set("units", units);
         node.put("read", answer.read());
         node.set("first", Json.text(answer.first().map(LocalDate::toString)));
         node.set("last", Json.text(answer.last().map(LocalDate::toString)));

@@ -25,6 +25,8 @@ public record CutSoFar(List<String> holes, Optional<LocalTime> last, boolean all
                 .filter(hole -> cut.find(hole).isPresent())
                 .toList();
         boolean all = !done.isEmpty() && done.size() == plan.holes().size();
-        return new CutSoFar(done, done.isEmpty() ? Optional.empty() : cut.last(), all);
+        Optional<LocalTime> last =
+                done.stream().map(hole -> cut.holes().get(hole).time()).max(LocalTime::compareTo);
+        return new CutSoFar(done, last, all);
     }
 }

@@ -19,7 +19,7 @@ import org.cupwright.turf.today.ComingGround;
 import org.cupwright.turf.today.TurfDay;
 
 /** What lies on the greens on a day, before its holes are cut: as the logbook has it, and the plans where it is silent. */
-final class DayGround {
+public final class DayGround {
     private final LocalDate date;
     private final Course course;
     private final TurfState state;

@@ -19,11 +19,11 @@ import org.cupwright.green.survey.items.GroundItems;
  * @param open the greens in round order
  * @param before what the day finds
  */
-record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
+public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
     /** One green, not judged yet. */
-    record Open(MeasuredGreen green, GroundOnDay ground) {}
+    public record Open(MeasuredGreen green, GroundOnDay ground) {}
 
-    static GreensOfDay read(Stores stores, CourseDay day, DayQuestion question) {
+    public static GreensOfDay read(Stores stores, CourseDay day, DayQuestion question) {
         DayGround before = DayGround.of(stores, day);
         GroundItems items = GroundFileReading.read(question.ground(), day.course());
         List<Open> greens = new ArrayList<>();

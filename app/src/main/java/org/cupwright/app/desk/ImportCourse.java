@@ -70,13 +70,17 @@ public final class ImportCourse {
     private static void store(Stores stores, Course course, Added added) {
         stores.courses().add(course);
         added.surveys().forEach(survey -> stores.surveys().add(course.id(), survey));
-        added.levels().ifPresent(levels -> stores.surveys().addLevels(course.id(), levels));
+        added.levels()
+                .ifPresent(levels -> stores.surveys()
+                        .addLevels(
+                                course.id(),
+                                stores.surveys().levels(course.id()).with(levels)));
     }
 
     private static List<GreenKnown> known(Course course, Before before, Added added) {
         Set<String> surveyed = new HashSet<>(before.surveyed());
         added.surveys().forEach(survey -> surveyed.add(survey.hole()));
-        LevelSpots levels = added.levels().orElse(before.levels());
+        LevelSpots levels = before.levels().with(added.levels().orElse(LevelSpots.none()));
         List<GreenKnown> known = new ArrayList<>();
         for (Hole hole : course.holes()) {
             RestsOn withoutSurvey = levels.of(hole.id()).isEmpty() ? RestsOn.OUTLINE : RestsOn.LEVELS;

@@ -19,16 +19,25 @@ import org.cupwright.policy.Policy;
  * @param survey its points
  * @param readings slopes read with a level
  */
-record MeasuredGreen(Hole hole, Optional<GreenSurvey> survey, List<LevelReading> readings) {
-    static MeasuredGreen of(Stores stores, String courseId, Hole hole) {
+public record MeasuredGreen(Hole hole, Optional<GreenSurvey> survey, List<LevelReading> readings) {
+    public MeasuredGreen {
+        readings = List.copyOf(readings);
+    }
+
+    public static MeasuredGreen of(Stores stores, String courseId, Hole hole) {
         return new MeasuredGreen(
                 hole,
                 stores.surveys().find(courseId, hole.id()),
                 stores.surveys().levels(courseId).of(hole.id()));
     }
 
+    /** The same green with these readings, and no others. */
+    public MeasuredGreen withReadings(List<LevelReading> others) {
+        return new MeasuredGreen(hole, survey, others);
+    }
+
     /** The green with its ground fitted to the survey: takes up to a second. */
-    Green green(Policy policy) {
+    public Green green(Policy policy) {
         return new Green(hole, ground(policy));
     }
 

@@ -32,8 +32,8 @@ public final class HoleLocationSheet {
         Xhtml out = page.start("locations", "13mm 16mm 11mm 16mm");
         page.heading(out);
         out.element("h1", "title", texts.say("sheet.locations.title"));
-        out.open("p", "state").element("span", "state", page.state()).text(" · ");
-        out.text(page.speed()).close("p");
+        out.open("p", "state").element("span", "state", page.state(day)).text(" · ");
+        out.text(page.speed(day.speedFeet())).close("p");
         out.open("table", "holes").open("thead").open("tr");
         for (String key : List.of("hole", "where", "paces", "flag")) {
             out.element("th", key, texts.say("sheet.head." + key));

@@ -2,6 +2,7 @@ package org.cupwright.app.sheets;
 
 import java.util.Optional;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.course.MapPoint;
 import org.cupwright.green.End;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.Side;
@@ -24,13 +25,15 @@ final class PlaceWords {
 
     /** {@code back left}; on a green without a line of play the coordinates, as they are all there is. */
     String area(Directions directions) {
-        return directions
-                .place()
-                .map(place -> area(place.metres()))
-                .orElseGet(() -> texts.say(
-                        "place.coordinates",
-                        texts.coordinate(directions.at().east()),
-                        texts.coordinate(directions.at().north())));
+        return directions.place().map(place -> area(place.metres())).orElseGet(() -> coordinates(directions.at()));
+    }
+
+    String area(Optional<PlaceOnGreen> place, MapPoint at) {
+        return place.map(this::area).orElseGet(() -> coordinates(at));
+    }
+
+    private String coordinates(MapPoint at) {
+        return texts.say("place.coordinates", texts.coordinate(at.east()), texts.coordinate(at.north()));
     }
 
     String area(PlaceOnGreen place) {

@@ -27,7 +27,7 @@ final class ShedQuarter {
     void before(Page page, Xhtml out) {
         page.heading(out);
         out.element("h1", "title", texts.say("sheet.card.title"));
-        out.element("p", "state", page.state() + " · " + page.speed());
+        out.element("p", "state", page.state(day) + " · " + page.speed(day.speedFeet()));
         out.element("h2", "load", texts.say("sheet.card.load"));
         out.element("p", "load", String.join(" · ", new Flags(texts, day.policy()).load(day)));
         out.element("h2", "ticks", texts.say("sheet.card.before"));

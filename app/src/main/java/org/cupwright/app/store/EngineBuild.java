@@ -6,11 +6,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.cupwright.app.desk.cache.Sha256;
 import org.cupwright.holelocation.GreenJudge;
 
 /**
@@ -45,7 +45,7 @@ final class EngineBuild {
 
     /** The build in a jar or a folder of classes. */
     static String of(Path classes) throws IOException {
-        MessageDigest digest = sha256();
+        MessageDigest digest = Sha256.digest();
         digest.update(Runtime.version().toString().getBytes(StandardCharsets.UTF_8));
         if (Files.isRegularFile(classes)) {
             digest.update(libraries(classes).getBytes(StandardCharsets.UTF_8));
@@ -70,14 +70,6 @@ final class EngineBuild {
                     .sorted()
                     .toList()
                     .toString();
-        }
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException("every Java has SHA-256", impossible);
         }
     }
 }

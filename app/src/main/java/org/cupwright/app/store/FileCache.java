@@ -20,7 +20,7 @@ import org.cupwright.app.desk.cache.ResultCache;
  * <p>The newest are kept, by when they were last of use; results of other builds go with the first result of this one.
  */
 final class FileCache implements ResultCache {
-    /** Some 300 MB for greens of 600 m²: every green of a course of eighteen at twenty speeds. Our choice. */
+    /** Every green of a course of eighteen at twenty speeds, some 400 MB. Our choice. */
     static final int MOST_RESULTS = 360;
 
     private final Path folder;

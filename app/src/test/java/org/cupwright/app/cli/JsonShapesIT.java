@@ -197,6 +197,30 @@ class JsonShapesIT {
     }
 
     @Test
+    void theLevelKeepsItsShapes() throws IOException {
+        JsonNode round = checked("level-round", cupwright.run("level", "round", "--hole", "1,2", "--json"));
+        assertThat(round.path("greens").path(0).path("restsOn").asString()).isEqualTo("survey");
+        assertThat(round.path("greens").path(1).path("spots").size()).isEqualTo(6);
+        Result added = cupwright.run(
+                "level", "add", "--hole", "2", "--on", "9", "--side", "L9", "--falls", "front=2", "--json");
+        JsonNode kept = checked("level-add", added);
+        assertThat(kept.path("reading").path("downhillDegrees").asDouble()).isEqualTo(180);
+        assertThat(kept.path("before").isNull()).isTrue();
+        assertThat(kept.path("now").path("slopePercent").asDouble()).isEqualTo(2);
+        JsonNode list = checked("level-list", cupwright.run("level", "list", "--json"));
+        assertThat(list.path("readings").path(0).path("number").asInt()).isEqualTo(1);
+        checked("level-remove", cupwright.run("level", "remove", "--hole", "2", "--number", "1", "--json"));
+        JsonNode overruled = checked(
+                "level-add",
+                cupwright.run("level", "add", "--hole", "1", "--at", "500011,4400011", "--falls", "180=3.5", "--json"));
+        assertThat(overruled.path("before").path("slopePercent").asDouble()).isBetween(1.0, 1.4);
+        assertThat(overruled.path("now").path("slopePercent").asDouble()).isEqualTo(3.5);
+        checked("level-remove", cupwright.run("level", "remove", "--hole", "1", "--number", "1", "--json"));
+        JsonNode none = checked("level-list", cupwright.run("level", "list", "--json"));
+        assertThat(none.path("readings").size()).isZero();
+    }
+
+    @Test
     void problemsKeepTheirShape() throws IOException {
         Result unknownHole = cupwright.run("assess", "--hole", "77", "--json");
         assertThat(unknownHole.status()).isEqualTo(1);

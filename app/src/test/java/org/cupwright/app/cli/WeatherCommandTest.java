@@ -73,9 +73,16 @@ class WeatherCommandTest {
 
     @Test
     void otherNamesUnitsAndSeparatorsAreUnderstood() throws IOException {
+        assertThat(read("date,temp_max,temp_min\n2026-04-01,12,3\n").out())
+                .contains("one day reads")
+                .contains("Read as: tmax C, tmin C.");
         String american = "Day;Hi;TMin (°F);Precip_in\n1.5.2026;68,0;50;0,5\n";
         Result result = read(american, "--column", "tmax=Hi", "--unit", "tmax=F", "--yes", "--json");
-        assertThat(result.out()).as(result.err()).contains("\"added\" : 1");
+        assertThat(result.out())
+                .as(result.err())
+                .contains("\"added\" : 1")
+                .contains("\"tmin\" : \"F\"")
+                .contains("\"rain\" : \"in\"");
         String stored = cupwright
                 .run("log", "list", "--from", "2026-05-01", "--to", "2026-05-01", "--json")
                 .out();
@@ -122,6 +129,8 @@ class WeatherCommandTest {
         assertThat(read(TABLE, "--column", "tmax=Hi").err()).contains("no column for Hi");
         assertThat(read(TABLE, "--column", "heat=tmax").err()).contains("Known are date, tmax");
         assertThat(read(TABLE, "--unit", "tmax=K").err()).contains("Known are C, F");
+        assertThat(read(TABLE, "--unit", "wind=mph").err()).contains("no column wind");
+        assertThat(read(TABLE, "--unit", "date=h").err()).contains("no column date");
         assertThat(read("\u0000\u0001").err()).contains("not text");
         assertThat(list()).contains("No entries");
         assertThat(cupwright.run("weather").status()).isEqualTo(2);

@@ -106,26 +106,14 @@ final class NormalEquations {
         return residuals;
     }
 
-    /** The sixteen coefficients a point's height depends on, and how much. */
-    record Weights(int[] indices, double[] products) {}
+    /** The cell a point lies in and the sixteen splines there, towards north first. */
+    record Basis(int cellEast, int cellNorth, double[] products) {}
 
-    Weights weights(int point) {
+    Basis basis(int point) {
         locate(point);
-        return new Weights(indices.clone(), products.clone());
-    }
-
-    /** b(i)'Sb(j) for two points not farther apart than the selected inverse S is wide. */
-    double hat(Weights one, int other, SelectedInverse inverse) {
-        locate(other);
-        double sum = 0;
-        for (int a = 0; a < 16; a++) {
-            double row = 0;
-            for (int b = 0; b < 16; b++) {
-                row += products[b] * inverse.get(one.indices[a], indices[b]);
-            }
-            sum += one.products[a] * row;
-        }
-        return sum;
+        int cellEast = grid.cellEast(grid.cellsFromWest(points.east(point)));
+        int cellNorth = grid.cellNorth(grid.cellsFromSouth(points.north(point)));
+        return new Basis(cellEast, cellNorth, products.clone());
     }
 
     boolean isKept(int point) {

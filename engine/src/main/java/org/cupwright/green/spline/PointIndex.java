@@ -46,6 +46,10 @@ public final class PointIndex {
         return box;
     }
 
+    SurveyPoints points() {
+        return points;
+    }
+
     private int square(int point) {
         int column = (int) ((points.east(point) - west) / squareMetres);
         int row = (int) ((points.north(point) - south) / squareMetres);

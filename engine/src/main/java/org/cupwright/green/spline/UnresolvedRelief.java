@@ -1,6 +1,7 @@
 package org.cupwright.green.spline;
 
 import java.util.Arrays;
+import org.cupwright.green.SurveyPoints;
 
 /**
  * Relief that a fit has left in its residuals because it is finer than the knots or weaker than the penalty allows, and what it adds
@@ -15,9 +16,6 @@ import java.util.Arrays;
 final class UnresolvedRelief {
     /** Distances are sorted into classes so wide, m (our choice: a few hundred pairs in each even on thin surveys). */
     private static final double CLASS_METRES = 0.15;
-
-    /** About so many pairs are looked at: enough to see a relief of a third of the noise (our choice). */
-    private static final int PAIRS = 60_000;
 
     /** It counts when the change of slope it makes exceeds so many of its own errors (our choice: missing it costs more). */
     private static final double ERRORS = 1;
@@ -63,32 +61,32 @@ final class UnresolvedRelief {
         NormalEquations equations = fitted.equations;
         PointIndex index = new PointIndex(equations.points);
         double[] residuals = equations.residuals(fitted.coefficients);
-        double reach = sums.length * CLASS_METRES;
-        long all = 0;
-        for (int point = 0; point < residuals.length; point += 16) {
-            all += 16L * index.countWithin(equations.points.east(point), equations.points.north(point), reach);
-        }
-        int every = (int) Math.max(1, all / PAIRS);
-        for (int point = 0; point < residuals.length; point += every) {
-            if (equations.isKept(point)) {
-                sortAbout(point, equations, index, residuals, inverse, variance);
+        NormalEquations.Basis[] bases = new NormalEquations.Basis[residuals.length];
+        Arrays.setAll(bases, i -> equations.isKept(i) ? equations.basis(i) : null);
+        int cells = disc.coefficientsApart(equations.grid.spacingMetres()) - 3;
+        Leverages leverages = new Leverages(equations, inverse, cells);
+        for (int point = 0; point < residuals.length; point++) {
+            if (bases[point] != null) {
+                leverages.about(point);
+                sortAbout(point, index, bases, residuals, leverages, variance);
             }
         }
     }
 
+    /** Each pair once: the later point finds the earlier ones. */
     private void sortAbout(
             int one,
-            NormalEquations equations,
             PointIndex index,
+            NormalEquations.Basis[] bases,
             double[] residuals,
-            SelectedInverse inverse,
+            Leverages leverages,
             double variance) {
-        NormalEquations.Weights weights = equations.weights(one);
+        SurveyPoints points = index.points();
         double reach = sums.length * CLASS_METRES;
-        index.forEachWithin(equations.points.east(one), equations.points.north(one), reach, (other, dx, dy) -> {
-            if (other != one && equations.isKept(other)) {
-                int place = (int) Math.min(sums.length - 1, Math.hypot(dx, dy) / CLASS_METRES);
-                sums[place] += residuals[one] * residuals[other] + variance * equations.hat(weights, other, inverse);
+        index.forEachWithin(points.east(one), points.north(one), reach, (other, dx, dy) -> {
+            if (other < one && bases[other] != null && leverages.reaches(bases[other])) {
+                int place = (int) Math.min(sums.length - 1, Math.sqrt(dx * dx + dy * dy) / CLASS_METRES);
+                sums[place] += residuals[one] * residuals[other] + variance * leverages.with(bases[other]);
                 counts[place]++;
             }
         });

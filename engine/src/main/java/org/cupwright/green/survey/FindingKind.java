@@ -58,6 +58,7 @@ public enum FindingKind {
     UNIT_LOOKS_WRONG,
     COLUMNS_EXCHANGED,
     HEIGHTS_STEEP,
+    GREENS_STEEP,
     GREEN_WITHOUT_POINTS,
     // what the fitted ground shows
     SURVEY_TOO_THIN,

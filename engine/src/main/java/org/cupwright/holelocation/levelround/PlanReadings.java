@@ -5,12 +5,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.ToDoubleFunction;
 import org.cupwright.green.Third;
 
 /**
- * Readings for a coming plan: the third that is likeliest to end up without a position known to be good is looked after first, by
- * the reading that helps it most.
+ * Readings for a coming plan: each goes where it adds most to the chance that a third has a position known to be good.
+ *
+ * <p>The poorest third is not looked after first: where it has no good position, it would take every reading of the round.
  */
 final class PlanReadings {
     /** A third is looked after again while its chance of a good position is below this (our choice). */
@@ -35,26 +36,29 @@ final class PlanReadings {
     }
 
     void choose(RoundSearch search, Choice choice) {
-        Optional<Third> poorest = poorest(search);
-        while (poorest.isPresent() && !choice.isFull()) {
-            ThirdInNeed third = thirds.get(poorest.get());
-            double before = third.chance(search);
-            Optional<PossibleReading> best =
-                    search.findBest(third.places(search), choice.chosen(), place -> third.chanceWith(place, search));
-            double gain = best.map(place -> third.chanceWith(place, search)).orElse(0.0) - before;
-            if (gain < LEAST_GAIN) {
-                thirds.remove(poorest.get());
-            } else {
-                choice.add(best.orElseThrow(), poorest);
-            }
-            poorest = poorest(search);
+        Optional<Wanted> next = findNext(search, choice);
+        while (next.isPresent() && !choice.isFull()) {
+            choice.add(next.get().place(), Optional.of(next.get().third()));
+            next = findNext(search, choice);
         }
     }
 
-    private Optional<Third> poorest(RoundSearch search) {
-        Stream<Map.Entry<Third, ThirdInNeed>> inNeed =
-                thirds.entrySet().stream().filter(entry -> entry.getValue().chance(search) < CHANCE_ENOUGH);
-        return inNeed.min(Comparator.comparingDouble(entry -> entry.getValue().chance(search)))
-                .map(Map.Entry::getKey);
+    /** The reading that helps a third, and by how much. */
+    private record Wanted(Third third, PossibleReading place, double gain) {}
+
+    /** The reading that adds most to the chance of a third that is not served yet. */
+    private Optional<Wanted> findNext(RoundSearch search, Choice choice) {
+        return thirds.entrySet().stream()
+                .filter(entry -> entry.getValue().chance(search) < CHANCE_ENOUGH)
+                .flatMap(entry -> wanted(entry.getKey(), entry.getValue(), search, choice).stream())
+                .filter(wanted -> wanted.gain() >= LEAST_GAIN)
+                .max(Comparator.comparingDouble(Wanted::gain));
+    }
+
+    private static Optional<Wanted> wanted(Third name, ThirdInNeed third, RoundSearch search, Choice choice) {
+        ToDoubleFunction<PossibleReading> chance = place -> third.chanceWith(place, search);
+        double before = third.chance(search);
+        return search.findBest(third.places(search), choice.chosen(), chance)
+                .map(place -> new Wanted(name, place, chance.applyAsDouble(place) - before));
     }
 }

@@ -82,7 +82,7 @@ class SurveyAgainstReadingsIT {
     /** At most 5 in 100 honest surveys are blamed (our choice); with few greens two more are let pass. */
     @Test
     void honestSurveysAreSeldomBlamed() {
-        int count = Suite.count("honest surveys against readings", 400, 20);
+        int count = Suite.count("honest surveys against readings", 400, 6);
         long blamed = compareMany(count, 500, (east, north) -> 0).stream()
                 .filter(compared -> compared.isTilted() || compared.isDomed())
                 .count();
@@ -92,7 +92,7 @@ class SurveyAgainstReadingsIT {
 
     @Test
     void aSurveyTiltedByOnePointIsFound() {
-        int count = Suite.count("tilted surveys", 200, 10);
+        int count = Suite.count("tilted surveys", 200, 4);
         List<SurveyAgainstReadings> all = compareMany(count, 600, (east, north) -> 0.006 * east - 0.008 * north);
         long found = all.stream().filter(SurveyAgainstReadings::isTilted).count();
         double east = all.stream()
@@ -107,7 +107,7 @@ class SurveyAgainstReadingsIT {
     @Test
     void aSurveyDomedByAPointAndAHalfAtFourMetresIsFound() {
         double perMetre = 0.015 / 4;
-        int count = Suite.count("domed surveys", 200, 10);
+        int count = Suite.count("domed surveys", 200, 4);
         List<SurveyAgainstReadings> all =
                 compareMany(count, 700, (east, north) -> -perMetre / 2 * (east * east + north * north));
         long found = all.stream().filter(SurveyAgainstReadings::isDomed).count();

@@ -53,7 +53,7 @@ class ResurveyIT {
 
     @Test
     void soilPutOnAndTakenOffIsFoundToItsStandardErrors() {
-        int count = Suite.count("resurveys", 100, 8);
+        int count = Suite.count("resurveys", 100, 3);
         long[] seeds = new SplittableRandom(800 + Suite.seed())
                 .longs(count, 1, 1_000_000)
                 .toArray();

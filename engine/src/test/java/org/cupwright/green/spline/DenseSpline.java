@@ -18,6 +18,11 @@ final class DenseSpline {
     final RealMatrix penalty;
     final RealVector heights;
 
+    /** The heights that the penalty leaves free, and B P⁺ B', the covariance of all others for a penalty of 1. */
+    private final RealMatrix free;
+
+    private final RealMatrix priorCovariance;
+
     private final double west;
     private final double south;
     private final double spacing;
@@ -38,6 +43,15 @@ final class DenseSpline {
         }
         this.penalty = kronecker(differences(east), MatrixUtils.createRealIdentityMatrix(north))
                 .add(kronecker(MatrixUtils.createRealIdentityMatrix(east), differences(north)));
+        EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(penalty);
+        RealMatrix directions = design.multiply(eigen.getV());
+        int bound = penalty.getRowDimension() - 4;
+        this.free = directions.getSubMatrix(0, points.count() - 1, bound, bound + 3);
+        RealMatrix scaled = directions.getSubMatrix(0, points.count() - 1, 0, bound - 1);
+        for (int k = 0; k < bound; k++) {
+            scaled.setColumnVector(k, scaled.getColumnVector(k).mapDivide(Math.sqrt(eigen.getEigenvalue(k))));
+        }
+        this.priorCovariance = scaled.multiply(scaled.transpose());
     }
 
     /** All splines at a point, towards north first. */
@@ -97,16 +111,8 @@ final class DenseSpline {
      * free and covariance V = σ²(I + B P⁺ B'/λ), restricted to contrasts that are blind to the mean.
      */
     double restricted(double lambda) {
-        EigenDecompositionSymmetric eigen = new EigenDecompositionSymmetric(penalty);
-        int size = penalty.getRowDimension();
-        RealMatrix vectors = eigen.getV();
-        RealMatrix free = design.multiply(vectors.getSubMatrix(0, size - 1, size - 4, size - 1));
-        RealMatrix covariance = MatrixUtils.createRealIdentityMatrix(design.getRowDimension());
-        for (int k = 0; k < size - 4; k++) {
-            RealVector direction = design.operate(vectors.getColumnVector(k));
-            covariance = covariance.add(
-                    direction.outerProduct(direction).scalarMultiply(1 / (lambda * eigen.getEigenvalue(k))));
-        }
+        RealMatrix covariance = MatrixUtils.createRealIdentityMatrix(design.getRowDimension())
+                .add(priorCovariance.scalarMultiply(1 / lambda));
         CholeskyDecomposition whole = cholesky(covariance);
         RealMatrix weight = whole.getSolver().getInverse();
         RealMatrix information = free.transpose().multiply(weight).multiply(free);

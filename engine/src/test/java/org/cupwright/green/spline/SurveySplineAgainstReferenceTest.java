@@ -68,9 +68,12 @@ class SurveySplineAgainstReferenceTest {
     @Test
     void thePenaltyFoundIsTheBestOfAFineList() {
         RestrictedLikelihood likelihood = new RestrictedLikelihood(equations);
-        double best = -8;
+        double best = Double.NaN;
+        double least = Double.POSITIVE_INFINITY;
         for (double lnLambda = -8; lnLambda <= 8; lnLambda += 0.1) {
-            best = dense.restricted(Math.exp(lnLambda)) < dense.restricted(Math.exp(best)) ? lnLambda : best;
+            double value = dense.restricted(Math.exp(lnLambda));
+            best = value < least ? lnLambda : best;
+            least = Math.min(least, value);
         }
         assertThat(likelihood.best()).as("seed %d", Suite.seed()).isCloseTo(best, within(0.15));
         assertThat(likelihood.bestNear(best + 2.3)).isCloseTo(best, within(0.15));
@@ -83,6 +86,27 @@ class SurveySplineAgainstReferenceTest {
 
         assertThat(fitted.effectiveParameters(fitted.inverse(HeightFunctionals.overDisc(0.91))))
                 .isCloseTo(smoother.getTrace(), within(1e-4));
+    }
+
+    @Test
+    void leveragesAreTheEntriesOfTheSmoother() {
+        FittedSpline fitted = new FittedSpline(equations, LAMBDA);
+        RealMatrix smoother = dense.design.multiply(dense.inverse(LAMBDA)).multiply(dense.design.transpose());
+        Leverages leverages = new Leverages(equations, fitted.inverse(HeightFunctionals.overDisc(0.91)), 4);
+        int compared = 0;
+        for (int one = 0; one < points.count(); one += 5) {
+            leverages.about(one);
+            for (int other = 0; other < points.count(); other++) {
+                NormalEquations.Basis basis = equations.basis(other);
+                if (leverages.reaches(basis)) {
+                    compared++;
+                    assertThat(leverages.with(basis))
+                            .as("points %d and %d, seed %d", one, other, Suite.seed())
+                            .isCloseTo(smoother.getEntry(one, other), within(1e-6));
+                }
+            }
+        }
+        assertThat(compared).isGreaterThan(points.count() * points.count() / 10);
     }
 
     /** Weights of the plane and the quadratic by a dense least-squares solve over the same heights. */

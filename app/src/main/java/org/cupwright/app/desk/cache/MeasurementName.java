@@ -7,9 +7,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.DigestOutputStream;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import org.cupwright.course.Hazard;
 import org.cupwright.course.Hole;
 import org.cupwright.green.LevelReading;
@@ -20,7 +20,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.io.WKBWriter;
 
 /**
- * Names a green's measurement by everything it depends on: outline and fall-offs, survey, level readings, green speed and what the
+ * Names a green's measurement by everything it depends on: outline and hazards, survey, level readings, green speed and what the
  * course has set. The name is the SHA-256 of all that, so another name means another measurement and nothing has to be cleared.
  */
 public final class MeasurementName {
@@ -32,7 +32,7 @@ public final class MeasurementName {
 
     public static String of(
             Hole hole, SurveyPoints survey, List<LevelReading> readings, GreenSpeed speed, Policy policy) {
-        MessageDigest digest = sha256();
+        MessageDigest digest = Sha256.digest();
         OutputStream bytes = new DigestOutputStream(OutputStream.nullOutputStream(), digest);
         try (DataOutputStream out = new DataOutputStream(bytes)) {
             MeasurementName name = new MeasurementName(out);
@@ -40,19 +40,14 @@ public final class MeasurementName {
             name.survey(survey);
             name.text(readings.toString());
             out.writeDouble(speed.feet());
-            name.text(policy.set().toString());
+            for (Map.Entry<String, String> setting : policy.set().entrySet()) {
+                name.text(setting.getKey());
+                name.text(setting.getValue());
+            }
         } catch (IOException impossible) {
             throw new UncheckedIOException("writing to nowhere failed", impossible);
         }
         return HexFormat.of().formatHex(digest.digest());
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException("every Java has SHA-256", impossible);
-        }
     }
 
     private void hole(Hole hole) throws IOException {

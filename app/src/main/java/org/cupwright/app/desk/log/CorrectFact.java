@@ -158,7 +158,7 @@ public final class CorrectFact {
 
     /** A correction counts from when its fact happened. */
     private Fact correcting(Change change, Ground ground, Fact of, Optional<String> hole, Correction says) {
-        Instant now = afterOthers(ground, of);
+        Instant now = LastWord.on(of, ground.all(), clock.instant());
         return new Fact(
                 ids.get(),
                 Fact.CURRENT_VERSION,
@@ -169,18 +169,6 @@ public final class CorrectFact {
                 of.course(),
                 hole,
                 says);
-    }
-
-    /** Now; after every other correction of the fact, also when the clock was put back since: the last word is to count. */
-    private Instant afterOthers(Ground ground, Fact of) {
-        Instant now = clock.instant();
-        return ground.all().stream()
-                .filter(fact ->
-                        fact.payload() instanceof Correction other && other.of().equals(of.id()))
-                .map(fact -> fact.recordedAtDevice().plusMillis(1))
-                .filter(now::isBefore)
-                .max(Instant::compareTo)
-                .orElse(now);
     }
 
     /** A correction that names no hole is asked about as of the hole of its fact. */

@@ -2,9 +2,6 @@ package org.cupwright.app.desk.log;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.ResolverStyle;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,8 +19,6 @@ import org.cupwright.message.Message.Name;
  * @param place where it was
  */
 record HistoryLine(LocalDate day, String hole, Spot.Paced place) {
-    private static final DateTimeFormatter DOTTED =
-            DateTimeFormatter.ofPattern("d.M.uuuu", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
     private static final Pattern SIDE_FIRST = Pattern.compile("([LlRr]) ?([0-9.,½]{1,8})");
     private static final Pattern SIDE_LAST = Pattern.compile("([0-9.,½]{1,8}) ?([LlRr])");
     private static final double MOST_PACES = 200;
@@ -35,7 +30,7 @@ record HistoryLine(LocalDate day, String hole, Spot.Paced place) {
 
     private static LocalDate day(String text) throws NotRead {
         try {
-            return text.indexOf('.') < 0 ? LocalDate.parse(text) : LocalDate.parse(text, DOTTED);
+            return WrittenDay.of(text);
         } catch (DateTimeException notOne) {
             throw not("date", text);
         }

@@ -66,9 +66,4 @@ public record HolesCut(Map<String, HoleCut> holes) {
     public Optional<HoleCut> find(String hole) {
         return Optional.ofNullable(holes.get(hole));
     }
-
-    /** When the last of them was cut. */
-    public Optional<LocalTime> last() {
-        return holes.values().stream().map(HoleCut::time).max(LocalTime::compareTo);
-    }
 }

@@ -21,6 +21,7 @@ import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.FileReading;
 import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.log.LastWord;
 import org.cupwright.app.desk.log.NotRead;
 import org.cupwright.app.desk.log.NotReadLine;
 import org.cupwright.course.Course;
@@ -76,6 +77,7 @@ public final class ImportWeather {
     /**
      * What reads of a table.
      *
+     * @param units by {@link WeatherColumn#typed()}: the unit in which the column was read
      * @param read days that read
      * @param first the first of them
      * @param last the last
@@ -89,6 +91,7 @@ public final class ImportWeather {
      */
     public record Answer(
             Course course,
+            Map<String, String> units,
             int read,
             Optional<LocalDate> first,
             Optional<LocalDate> last,
@@ -151,20 +154,9 @@ public final class ImportWeather {
             if (there.payload().equals(weather)) {
                 return Optional.empty();
             }
-            Instant recorded = afterOthers(there, now);
+            Instant recorded = LastWord.on(there, all, now);
             UUID id = id(weather, " " + there.id() + " " + recorded);
             return Optional.of(fact(id, there.happenedAt(), recorded, person, Correction.to(there.id(), weather)));
-        }
-
-        /** After every earlier correction, so that this one is the last word. */
-        private Instant afterOthers(Fact of, Instant now) {
-            return all.stream()
-                    .filter(fact -> fact.payload() instanceof Correction other
-                            && other.of().equals(of.id()))
-                    .map(fact -> fact.recordedAtDevice().plusMillis(1))
-                    .filter(now::isBefore)
-                    .max(Instant::compareTo)
-                    .orElse(now);
         }
 
         private Fact fact(UUID id, Instant happened, Instant recorded, String person, Payload payload) {
@@ -191,6 +183,7 @@ public final class ImportWeather {
         private final LocalDate today;
         private final SortedMap<LocalDate, WeatherEntered> days = new TreeMap<>();
         private final List<NotReadLine> notRead = new ArrayList<>();
+        private Map<String, String> units = Map.of();
 
         private Table(LocalDate today) {
             this.today = today;
@@ -204,6 +197,7 @@ public final class ImportWeather {
                         .failure();
             }
             WeatherFormat format = WeatherFormat.of(header.get(), said);
+            units = format.unitNames();
             for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
                 try {
                     take(WeatherLine.read(format, line.get()));
@@ -233,6 +227,7 @@ public final class ImportWeather {
                     .count();
             return new Answer(
                     course,
+                    units,
                     days.size(),
                     first,
                     last,

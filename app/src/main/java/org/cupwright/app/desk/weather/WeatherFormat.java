@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,7 +66,8 @@ final class WeatherFormat {
         String bare = withUnit.matches() ? withUnit.group(1) : name;
         for (WeatherColumn column : WeatherColumn.values()) {
             String saidName = said.columns().get(column.typed());
-            boolean meant = saidName == null ? column.isCalled(bare) : saidName.equalsIgnoreCase(name);
+            boolean meant =
+                    saidName == null ? column.isCalled(name) || column.isCalled(bare) : saidName.equalsIgnoreCase(name);
             if (meant
                     && places.putIfAbsent(column, place) == null
                     && !column.units().isEmpty()) {
@@ -84,6 +86,9 @@ final class WeatherFormat {
 
     private void setUnit(String typed, String name) {
         WeatherColumn column = column(typed);
+        if (!units.containsKey(column)) {
+            throw problem("unitOfNothing", typed, name);
+        }
         String choices = column.units().stream().map(Unit::name).collect(Collectors.joining(", "));
         units.put(column, column.unit(name).orElseThrow(() -> problem("unit", choices, name)));
     }
@@ -116,6 +121,13 @@ final class WeatherFormat {
             }
         });
         return fields;
+    }
+
+    /** The unit of each column that has one, by {@link WeatherColumn#typed()}. */
+    Map<String, String> unitNames() {
+        Map<String, String> names = new LinkedHashMap<>();
+        units.forEach((column, unit) -> names.put(column.typed(), unit.name()));
+        return names;
     }
 
     Unit unit(WeatherColumn column) {

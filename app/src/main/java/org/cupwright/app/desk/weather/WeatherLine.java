@@ -2,14 +2,13 @@ package org.cupwright.app.desk.weather;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.ResolverStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.cupwright.app.desk.log.NotRead;
+import org.cupwright.app.desk.log.WrittenDay;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
@@ -22,11 +21,6 @@ final class WeatherLine {
 
     /** Rain that only wetted the gauge: common practice, no source. */
     private static final List<String> TRACE = List.of("t", "tr", "trace");
-
-    private static final DateTimeFormatter DOTTED =
-            DateTimeFormatter.ofPattern("d.M.uuuu", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
-    private static final DateTimeFormatter RUN_TOGETHER =
-            DateTimeFormatter.ofPattern("uuuuMMdd", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
 
     /** Numbers are kept to a hundredth of the logbook's unit: finer than any of it is measured. */
     private static final double PER_UNIT = 100;
@@ -83,10 +77,7 @@ final class WeatherLine {
     private LocalDate day() throws NotRead {
         String text = fields.getOrDefault(WeatherColumn.DATE, "");
         try {
-            if (text.matches("[0-9]{8}")) {
-                return LocalDate.parse(text, RUN_TOGETHER);
-            }
-            return text.indexOf('.') < 0 ? LocalDate.parse(text) : LocalDate.parse(text, DOTTED);
+            return WrittenDay.of(text);
         } catch (DateTimeException notOne) {
             throw not("date", text);
         }

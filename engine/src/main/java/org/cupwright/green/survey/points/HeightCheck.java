@@ -2,7 +2,7 @@ package org.cupwright.green.survey.points;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import org.cupwright.course.Hole;
 import org.cupwright.green.survey.Finding;
 import org.cupwright.green.survey.FindingKind;
@@ -17,30 +17,53 @@ final class HeightCheck {
     /** A green as a whole is never steeper than this. Our choice. */
     static final double IMPOSSIBLE_SLOPE = 0.40;
 
-    /** Above it a green as a whole is steep enough to ask whether its heights are in feet: 2 % then reads 6.6 %. Our choice. */
+    /** Above it a green is steep enough to ask whether its heights are in feet: 2 % then reads 6.6 %. Our choice. */
     static final double STEEP_SLOPE = 0.06;
+
+    /** Some greens are steeper than this, but not the half of a course's; 1.25 % in feet reads 4.1 %. Our choice. */
+    static final double STEEP_MIDDLE_SLOPE = 0.04;
+
+    /** Fewer greens than this are no course to judge by. Our choice. */
+    private static final int FEWEST_GREENS = 6;
 
     private static final double LEFT_OUT_SHARE = 0.02;
 
     private HeightCheck() {}
 
     /**
+     * Checks the heights of one green.
+     *
+     * @return how steep it is, rise over run: as one plane, or in the middle of its parts where they are steeper
      * @throws org.cupwright.green.survey.UnreadableSurvey if no green can have such heights
      */
-    static void check(Hole hole, PointCloud points, List<Finding> findings) {
+    static double check(Hole hole, PointCloud points, List<Finding> findings) {
         double range = range(points.heightsMetres());
         if (range > GREATEST_RANGE_METRES) {
             throw finding(FindingKind.HEIGHTS_IMPOSSIBLE, hole, new Message.Length(range))
                     .failure();
         }
-        Optional<Double> slope = WholePlane.slope(points);
-        if (slope.isPresent() && slope.get() > IMPOSSIBLE_SLOPE) {
-            throw finding(FindingKind.HEIGHTS_IMPOSSIBLE, hole, new Message.Slope(100 * slope.get()))
+        OptionalDouble whole = RoughSlopes.whole(points);
+        if (whole.isPresent() && whole.getAsDouble() > IMPOSSIBLE_SLOPE) {
+            throw finding(FindingKind.HEIGHTS_IMPOSSIBLE, hole, new Message.Slope(100 * whole.getAsDouble()))
                     .failure();
         }
-        slope.filter(value -> value > STEEP_SLOPE)
-                .ifPresent(value ->
-                        findings.add(finding(FindingKind.HEIGHTS_STEEP, hole, new Message.Slope(100 * value))));
+        double steepness = Math.max(whole.orElse(0), RoughSlopes.middle(points).orElse(0));
+        if (steepness > STEEP_SLOPE) {
+            findings.add(finding(FindingKind.HEIGHTS_STEEP, hole, new Message.Slope(100 * steepness)));
+        }
+        return steepness;
+    }
+
+    /** Asks about a whole survey by which half of the greens would be steep: one green alone may be so, half a course is not. */
+    static void checkAll(List<Double> steepness, List<Finding> findings) {
+        double middle = steepness.stream()
+                .sorted()
+                .skip(steepness.size() / 2)
+                .findFirst()
+                .orElse(0.0);
+        if (steepness.size() >= FEWEST_GREENS && middle > STEEP_MIDDLE_SLOPE) {
+            findings.add(Finding.of(FindingKind.GREENS_STEEP, Where.file(), new Message.Slope(100 * middle)));
+        }
     }
 
     private static Finding finding(FindingKind kind, Hole hole, Message.Argument value) {

@@ -109,6 +109,7 @@ public final class PointCollector implements PointSink {
     public GreenPoints finish() {
         failWithoutPoints();
         Map<String, PointCloud> clouds = new LinkedHashMap<>();
+        List<Double> steepness = new ArrayList<>();
         for (Hole hole : course.holes()) {
             PointCloud.Builder points = byHole.get(hole.id());
             if (points == null) {
@@ -117,10 +118,11 @@ public final class PointCollector implements PointSink {
                                 .at(hole.green().centroid()));
             } else {
                 PointCloud once = RepeatedPoints.dropped(hole.id(), points.build(), findings);
-                HeightCheck.check(hole, once, findings);
+                steepness.add(HeightCheck.check(hole, once, findings));
                 clouds.put(hole.id(), once);
             }
         }
+        HeightCheck.checkAll(steepness, findings);
         return new GreenPoints(read, kept, byClass, clouds, findings);
     }
 

@@ -1,0 +1,124 @@
+package org.cupwright.app.desk.level;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.GreensOfDay;
+import org.cupwright.app.desk.GreensOfDay.Open;
+import org.cupwright.app.desk.MeasuredGreen;
+import org.cupwright.app.desk.Progress;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Green;
+import org.cupwright.green.GreenFrame;
+import org.cupwright.green.GroundPolicy;
+import org.cupwright.green.LevelReading;
+import org.cupwright.green.PlacePolicy;
+import org.cupwright.green.RestsOn;
+import org.cupwright.green.SurveyedGround;
+import org.cupwright.holelocation.DayConditions;
+import org.cupwright.holelocation.GreenJudge;
+import org.cupwright.holelocation.levelround.FirstReadings;
+import org.cupwright.holelocation.levelround.LevelRound;
+import org.cupwright.holelocation.levelround.LevelRounds;
+import org.cupwright.policy.Policy;
+
+/** Which few spots of the greens are worth reading with the level before a day. */
+public final class LevelRoundOfDay {
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public LevelRoundOfDay(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /** What a round is for. */
+    public enum Aim {
+        /** What the day's plan needs in each third first; the open ground with what is left. */
+        PLAN,
+        /** As much undecided ground as can be. */
+        GROUND
+    }
+
+    /**
+     * The round over one green.
+     *
+     * @param hole the hole
+     * @param restsOn what the knowledge of its ground rests on now
+     * @param readings how many readings it has
+     * @param round the round; without spots where nothing is left to decide
+     */
+    public record GreenRound(Hole hole, RestsOn restsOn, int readings, LevelRound round) {}
+
+    /**
+     * A day's rounds.
+     *
+     * @param day the day by whose fastest speed ground is judged
+     * @param aim what they are for
+     * @param greens in round order
+     */
+    public record Answer(CourseDay day, Aim aim, List<GreenRound> greens) {
+        public Answer {
+            greens = List.copyOf(greens);
+        }
+    }
+
+    /**
+     * Chooses the spots.
+     *
+     * @param question the day
+     * @param holes the holes; none, or "all": every hole
+     * @param aim what the round is for
+     * @param spots how many readings on each green, 1 to 8
+     */
+    public Answer of(DayQuestion question, List<String> holes, Aim aim, int spots, Progress progress) {
+        GreensOfDay greens =
+                folder.read(stores -> GreensOfDay.read(stores, CourseDay.of(stores, question, clock), question));
+        CourseDay day = greens.day();
+        List<String> wanted = HoleChoice.ids(day.course(), holes);
+        List<Open> open = greens.open().stream()
+                .filter(green -> wanted.contains(green.green().hole().id()))
+                .toList();
+        Map<String, GreenRound> rounds = new ConcurrentHashMap<>();
+        AtomicInteger done = new AtomicInteger();
+        open.stream().parallel().forEach(green -> {
+            String hole = green.green().hole().id();
+            rounds.put(hole, round(green, day, aim, spots));
+            progress.finished(hole, done.incrementAndGet(), open.size());
+        });
+        List<GreenRound> inOrder = open.stream()
+                .map(green -> rounds.get(green.green().hole().id()))
+                .toList();
+        return new Answer(day, aim, inOrder);
+    }
+
+    private static GreenRound round(Open open, CourseDay day, Aim aim, int spots) {
+        MeasuredGreen measured = open.green();
+        Green green = measured.green(day.policy());
+        DayConditions conditions = new DayConditions(day.fastest(), day.rain(), false, open.ground());
+        LevelRound round = green.ground() instanceof SurveyedGround ground
+                ? surveyed(new LevelRounds(green, ground, conditions, day.policy()), aim, spots)
+                : notSurveyed(new GreenJudge(green, conditions, day.policy()), measured, day.policy(), spots);
+        return new GreenRound(
+                measured.hole(), green.ground().restsOn(), measured.readings().size(), round);
+    }
+
+    private static LevelRound surveyed(LevelRounds rounds, Aim aim, int spots) {
+        return aim == Aim.PLAN ? rounds.forPlan(spots) : rounds.forOpenGround(spots);
+    }
+
+    private static LevelRound notSurveyed(GreenJudge judge, MeasuredGreen measured, Policy policy, int spots) {
+        Optional<GreenFrame> frame = GreenFrame.of(measured.hole(), policy.get(PlacePolicy.ON_CONVENTION));
+        List<MapPoint> read =
+                measured.readings().stream().map(LevelReading::place).toList();
+        double reach = policy.get(GroundPolicy.READING_REACH_METRES);
+        return new FirstReadings(judge.judgeGreen(), frame, read, reach).round(spots);
+    }
+}
