@@ -34,6 +34,9 @@ public record Message(String key, List<Argument> arguments) {
     /** A difference of slopes, percentage points. */
     public record SlopePoints(double points) implements Argument {}
 
+    /** Something measured, in the unit in which it is spoken of whatever the reader's units are. */
+    public record Measure(double value, int decimals, String unit) implements Argument {}
+
     /** A plain number. */
     public record Count(long number) implements Argument {}
 

@@ -62,6 +62,7 @@ final class HistoryImportCommand implements Runnable {
                 answer.first().map(texts::day).orElse("–"),
                 answer.last().map(texts::day).orElse("–")));
         NotReadPrint.print(task, answer.notRead());
+        answer.unended().ifPresent(line -> task.print(texts.say("table.unended", line)));
         task.print(
                 answer.kept()
                         ? texts.say("log.imported", answer.added(), answer.known())
@@ -75,6 +76,7 @@ final class HistoryImportCommand implements Runnable {
         node.set("first", Json.text(day(answer.first())));
         node.set("last", Json.text(day(answer.last())));
         node.set("notRead", NotReadPrint.json(texts, answer.notRead()));
+        node.set("unended", Json.text(answer.unended()));
         node.put("kept", answer.kept());
         node.put("added", answer.added());
         node.put("known", answer.known());

@@ -139,6 +139,9 @@ public final class Texts {
         if (argument instanceof Message.SlopePoints points) {
             return quantities.points(points.points());
         }
+        if (argument instanceof Message.Measure measure) {
+            return number(measure.value(), measure.decimals()) + " " + measure.unit();
+        }
         if (argument instanceof Message.Count count) {
             return count.number();
         }

@@ -117,7 +117,7 @@ class WeatherCommandTest {
                 .contains("line 8: No temperature stands under tmax")
                 .contains("line 9: What it says cannot be")
                 .contains("line 10: \"warm\" is not a number")
-                .contains("line 11: No temperature stands under tmin");
+                .contains("line 11: The file ends within this line");
     }
 
     @Test

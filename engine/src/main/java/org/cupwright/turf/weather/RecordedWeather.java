@@ -23,26 +23,21 @@ public final class RecordedWeather {
     }
 
     /**
-     * What was foretold, to be asked for days that nobody has entered yet.
+     * What was foretold, to be asked for days that nobody has entered.
      *
-     * @param facts the logbook's facts in their order; of two forecasts of one day the later counts
+     * @param facts the logbook's facts in their order; of two forecasts of one day the one heard later counts
      */
     public static WeatherSeries forecasts(List<Fact> facts) {
         return WeatherSeries.of(facts.stream()
                 .map(Fact::payload)
                 .filter(WeatherForecast.class::isInstance)
-                .map(payload -> foretold((WeatherForecast) payload))
+                .map(payload -> toDay(((WeatherForecast) payload).ifItComesSo()))
                 .toList());
     }
 
-    private static WeatherDay foretold(WeatherForecast forecast) {
-        WeatherDay day = WeatherDay.of(forecast.day(), forecast.highestCelsius(), forecast.lowestCelsius());
-        if (forecast.windMetresPerSecond().isPresent()) {
-            day = day.withWind(forecast.windMetresPerSecond().getAsDouble());
-        }
-        return forecast.rainMillimetres().isPresent()
-                ? day.withRain(Rain.of(forecast.rainMillimetres().getAsDouble()))
-                : day;
+    /** All that the logbook knows of the weather, and what follows from it for days of which it says nothing. */
+    public static WeatherOutlook outlook(List<Fact> facts) {
+        return WeatherOutlook.of(of(facts), forecasts(facts));
     }
 
     private static WeatherDay toDay(WeatherEntered entered) {

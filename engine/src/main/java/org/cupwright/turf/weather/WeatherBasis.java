@@ -34,4 +34,9 @@ public record WeatherBasis(LocalDate first, LocalDate last, Map<WeatherSource, I
     public int days(WeatherSource source) {
         return days.get(source);
     }
+
+    /** How many days there are. */
+    public int all() {
+        return days.values().stream().mapToInt(Integer::intValue).sum();
+    }
 }

@@ -54,6 +54,8 @@ public final class ImportHistory {
      * @param first the first day among them
      * @param last the last day
      * @param notRead lines that do not
+     * @param unended the last line, where the file ends within it
+     * @param kept whether anything was kept: not for a dry run
      * @param added entries that are kept now; 0 for a dry run
      * @param known lines whose entries were kept already
      */
@@ -63,6 +65,7 @@ public final class ImportHistory {
             Optional<LocalDate> first,
             Optional<LocalDate> last,
             List<NotReadLine> notRead,
+            Optional<String> unended,
             boolean kept,
             int added,
             int known) {}
@@ -74,10 +77,7 @@ public final class ImportHistory {
      */
     public Answer read(Optional<String> courseId, SourceFile file, String person, boolean keep) {
         Notebook notebook = folder.read(stores -> notebook(stores, courseId, person));
-        FileReading.read(file, in -> {
-            HistoryFile.read(in, notebook);
-            return notebook;
-        });
+        Optional<String> unended = FileReading.read(file, in -> HistoryFile.read(in, notebook));
         int[] counts = new int[2];
         if (keep && !notebook.facts.isEmpty()) {
             folder.write(stores -> {
@@ -86,7 +86,7 @@ public final class ImportHistory {
                 }
             });
         }
-        return notebook.answer(keep, counts[0], counts[1]);
+        return notebook.answer(unended, keep, counts[0], counts[1]);
     }
 
     private Notebook notebook(Stores stores, Optional<String> courseId, String person) {
@@ -113,20 +113,17 @@ public final class ImportHistory {
         }
 
         @Override
-        public void line(long number, HistoryLine line) {
-            String text = line.day() + " " + line.hole();
+        public void line(long number, HistoryLine line) throws NotRead {
             try {
                 facts.add(fact(line));
-            } catch (NotRead why) {
-                notRead(number, text, why);
             } catch (Problem problem) {
-                notRead.add(new NotReadLine(number, text, problem.what(), problem.tryThis()));
+                throw new NotRead(problem.what(), problem.tryThis());
             }
         }
 
         @Override
-        public void notRead(long number, String text, NotRead why) {
-            notRead.add(new NotReadLine(number, text, why.what(), why.tryThis()));
+        public void notRead(NotReadLine line) {
+            notRead.add(line);
         }
 
         private Fact fact(HistoryLine line) throws NotRead {
@@ -180,7 +177,7 @@ public final class ImportHistory {
             return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
         }
 
-        private Answer answer(boolean kept, int added, int known) {
+        private Answer answer(Optional<String> unended, boolean kept, int added, int known) {
             List<LocalDate> days = facts.stream()
                     .map(fact -> LocalDate.ofInstant(
                             fact.happenedAt(), course.frame().zone()))
@@ -192,6 +189,7 @@ public final class ImportHistory {
                     days.stream().findFirst(),
                     days.stream().reduce((earlier, later) -> later),
                     List.copyOf(notRead),
+                    unended,
                     kept,
                     added,
                     known);

@@ -12,7 +12,6 @@ import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
 import org.cupwright.turf.today.TurfDay;
 import org.cupwright.turf.weather.RecordedWeather;
-import org.cupwright.turf.weather.WeatherOutlook;
 
 /** The turf on a day: what the logbook says, and the plans where it is silent. */
 public final class DayTurf {
@@ -30,7 +29,6 @@ public final class DayTurf {
         facts.addAll(ForeseenCuts.of(before, log));
         facts.sort(Fact.ORDER);
         TurfState state = TurfFold.fold(TurfState.empty(log.zone()), facts);
-        WeatherOutlook outlook = WeatherOutlook.of(RecordedWeather.of(log.facts()));
-        return TurfDay.of(state, date, outlook, day.policy());
+        return TurfDay.of(state, date, RecordedWeather.outlook(log.facts()), day.policy());
     }
 }

@@ -28,17 +28,17 @@ final class WeatherLine {
     private final WeatherFormat format;
     private final Map<WeatherColumn, String> fields;
 
-    private WeatherLine(WeatherFormat format, String line) {
+    private WeatherLine(WeatherFormat format, List<String> fields) {
         this.format = format;
-        this.fields = format.fields(line);
+        this.fields = format.fields(fields);
     }
 
     static boolean isMissing(String field) {
         return MISSING.contains(field.toLowerCase(Locale.ROOT));
     }
 
-    static WeatherEntered read(WeatherFormat format, String line) throws NotRead {
-        return new WeatherLine(format, line).weather();
+    static WeatherEntered read(WeatherFormat format, List<String> fields) throws NotRead {
+        return new WeatherLine(format, fields).weather();
     }
 
     private WeatherEntered weather() throws NotRead {
