@@ -140,7 +140,8 @@ public final class Texts {
             return quantities.points(points.points());
         }
         if (argument instanceof Message.Measure measure) {
-            return number(measure.value(), measure.decimals()) + " " + measure.unit();
+            String blank = measure.unit().equals("°") ? "" : " ";
+            return number(measure.value(), measure.decimals()) + blank + measure.unit();
         }
         if (argument instanceof Message.Count count) {
             return count.number();

@@ -6,9 +6,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.cupwright.app.cli.InProcess.Result;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -134,5 +137,103 @@ class WeatherCommandTest {
         assertThat(read("\u0000\u0001").err()).contains("not text");
         assertThat(list()).contains("No entries");
         assertThat(cupwright.run("weather").status()).isEqualTo(2);
+    }
+
+    private static String days(String from, int count, String rest) {
+        LocalDate first = LocalDate.parse(from);
+        StringBuilder lines = new StringBuilder();
+        for (int i = 0; i < count; i++) {
+            lines.append(first.plusDays(i)).append(',').append(rest).append('\n');
+        }
+        return lines.toString();
+    }
+
+    @Test
+    void aForecastIsKeptBesideWhatWasAndCountsUntilTheDayIsEntered() throws IOException {
+        read("date,tmax,tmin,rain\n" + days("2026-06-05", 15, "20,10,0"), "--yes");
+        String forecast = "date,tmax,tmin,rain\n" + days("2026-06-20", 3, "28,16,12");
+        assertThat(read(forecast).out()).contains("line 2: 2026-06-20 is not over yet");
+        assertThat(read(forecast, "--forecast").out())
+                .contains("3 days of forecast read, Sat 20 Jun 2026 to Mon 22 Jun 2026")
+                .contains("New: 3;")
+                .contains("dry run");
+        assertThat(list()).doesNotContain("forecast");
+        assertThat(read(forecast, "--forecast", "--yes").out()).contains("Kept: 3 new, 0 heard anew");
+        assertThat(read(forecast, "--forecast", "--yes").out()).contains("Kept: 0 new, 0 heard anew");
+        assertThat(read(forecast.replace("22,28", "22,31"), "--forecast", "--yes").out())
+                .contains("Kept: 0 new, 1 heard anew with other values; 2 were the same already.");
+        assertThat(cupwright.run("weather", "list").out())
+                .contains("Mon 22 Jun 2026       31.0     16.0     12.0        –  forecast")
+                .contains("Of these days: 13 as entered, 3 forecast.")
+                .doesNotContain("before today");
+        assertThat(cupwright.run("turf", "--date", "2026-06-24").out())
+                .contains("Weather of the 28 days up to Wed 24 Jun 2026: 15 as entered, 3 forecast,")
+                .contains("assumed.");
+        String eve = cupwright.run("turf", "--date", "2026-06-22", "--json").out();
+        assertThat(eve).contains("\"forecast\" : 3").contains("\"weather\" : \"forecast\"");
+        assertThat(eve).as("rain that is foretold has not fallen").contains("\"deficitMillimetres\" : null");
+        assertThat(cupwright.run("weather", "list", "--from", "2026-06-01", "--to", "2026-06-06").out())
+                .contains("Mon 1 Jun 2026           –        –        –        –  nothing known")
+                .contains("4 days before today have no entry");
+    }
+
+    @Test
+    void whatNobodyCanForetellIsRefused() throws IOException {
+        assertThat(read("date,tmax,tmin\n2026-06-19,20,10\n2026-08-01,20,10\n2026-06-20,20,10\n", "--forecast")
+                        .out())
+                .contains("line 2: 2026-06-19 is over; a forecast is of today and later.")
+                .contains("line 3: 2026-08-01 is more than 30 days ahead")
+                .contains("one day of forecast reads");
+    }
+
+    @Test
+    void theListTellsTraceFromNoneAndCountsGaps() throws IOException {
+        read(TABLE, "--yes");
+        Result list = cupwright.run("weather", "list", "--from", "2026-05-01", "--to", "2026-05-05");
+        assertThat(list.out())
+                .containsPattern("1 May 2026 +18.5 +7.2 +0.0 +– +as entered")
+                .containsPattern("2 May 2026 +20.1 +9.0 +trace")
+                .containsPattern("3 May 2026 +17.0 +8.4 +–")
+                .containsPattern("4 May 2026 +16.6 +7.5 +– +– +filled in")
+                .contains("Of these days: 4 as entered, 1 filled in between neighbours.")
+                .contains("One day before today has no entry");
+        assertThat(cupwright.run("weather", "list", "--from", "2026-05-05", "--to", "2026-05-01").err())
+                .contains("is after");
+        assertThat(cupwright.run("weather", "list", "--from", "0001-05-05").err()).contains("That would be 739");
+    }
+
+    /** What is asked of a table as a whole: what it has, the word that accepts it, and what the question says. */
+    @Test
+    void tablesThatLookWrongAreNotKeptUntilSomebodySaysTheyAreRight() throws IOException {
+        String winter = days("2026-01-01", 40, "24,14,0,4,300");
+        String summer = days("2025-07-01", 40, "9,1,0,4,300");
+        Map<String, List<String>> wrong = new LinkedHashMap<>();
+        wrong.put("2026-05-01,58,41,0,4,300\n", List.of("tmax", "58.0 °C", "--unit tmax=F"));
+        wrong.put(days("2026-05-01", 12, "46,33,0,4,300"), List.of("tmax", "39.5 °C", "no place"));
+        wrong.put(days("2026-05-01", 12, "18,8,0.4,4,300"), List.of("rain", "0.40 mm", "inches"));
+        wrong.put("2026-05-01,18,8,340,4,300\n", List.of("rain", "340 mm", "--unit rain=mm"));
+        wrong.put(days("2026-05-01", 12, "18,8,0,14,300"), List.of("wind", "14.0 m/s", "km/h or mph"));
+        wrong.put("2026-05-01,18,8,0,33,300\n", List.of("wind", "33.0 m/s", "--accept wind"));
+        wrong.put(days("2026-05-01", 12, "18,8,0,4,11"), List.of("sunshine", "11 min", "--unit sunshine=h"));
+        wrong.put(winter + summer, List.of("seasons", "5.0 °C", "19.0 °C", "39.8° north", "--accept seasons"));
+        for (Map.Entry<String, List<String>> table : wrong.entrySet()) {
+            String text = "date,tmax,tmin,rain,wind,sunshine\n" + table.getKey();
+            String about = table.getValue().get(0);
+            Result dry = read(text);
+            assertThat(dry.out().replaceAll("\\s+", " ")).contains(table.getValue());
+            assertThat(dry.out()).contains("To be answered before anything is kept").contains("--accept " + about);
+            Result refused = read(text, "--yes");
+            assertThat(refused.status()).isEqualTo(1);
+            assertThat(refused.err().replaceAll("\\s+", " ")).contains(table.getValue());
+            assertThat(list()).contains("No entries");
+            assertThat(read(text, "--accept", about).out()).doesNotContain("To be answered");
+        }
+        assertThat(read("date,tmax,tmin\n" + winter.replace(",0,4,300", "") + summer.replace(",0,4,300", ""), "--yes")
+                        .status())
+                .isEqualTo(1);
+        assertThat(read("date,tmax,tmin\n2026-05-01,52,40\n", "--accept", "tmax", "--yes")
+                        .out())
+                .contains("Kept: 1 new");
+        assertThat(read(TABLE, "--accept", "heat").err()).contains("tmax, rain, wind, sunshine, seasons");
     }
 }

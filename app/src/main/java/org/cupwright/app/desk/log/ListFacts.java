@@ -12,14 +12,11 @@ import java.util.UUID;
 import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Logbook;
-import org.cupwright.message.Message;
-import org.cupwright.message.Message.Name;
 import org.cupwright.policy.Policy;
 
 /** Reads the logbook. */
@@ -68,25 +65,18 @@ public final class ListFacts {
         wanted.hole().ifPresent(hole -> CourseChoice.hole(course, hole));
         Optional<String> kind = wanted.kind().map(given -> EntryForm.of(given).kind());
         LocalDate to = wanted.to().orElseGet(() -> CourseToday.of(course, clock));
-        LocalDate from = wanted.from().orElse(to.minusDays(USUAL_DAYS - 1));
-        if (from.isAfter(to)) {
-            throw Problem.of(
-                    Message.of("problem.log.backwards", new Message.Day(from), new Message.Day(to)),
-                    Message.of("where.option", new Name("--from, --to")),
-                    from + ", " + to,
-                    Message.of("try.log.backwards"));
-        }
+        DaySpan span = DaySpan.of(wanted.from().orElse(to.minusDays(USUAL_DAYS - 1)), to);
         ZoneId zone = course.frame().zone();
         List<Fact> recorded = stores.facts().all(course.id());
         List<Fact> facts = Logbook.of(recorded).facts().stream()
-                .filter(fact -> isBetween(LocalDate.ofInstant(fact.happenedAt(), zone), from, to))
+                .filter(fact -> span.contains(LocalDate.ofInstant(fact.happenedAt(), zone)))
                 .filter(fact -> wanted.hole().isEmpty() || wanted.hole().equals(fact.hole()))
                 .filter(fact ->
                         kind.isEmpty() || kind.get().equals(fact.payload().kind()))
                 .sorted(readable(course))
                 .toList();
         return new Answer(
-                course, stores.policies().history(course.id()).at(to), from, to, facts, corrected(recorded, facts));
+                course, stores.policies().history(course.id()).at(to), span.from(), to, facts, corrected(recorded, facts));
     }
 
     /** By when they happened; what happened at once, by when it was written down, then in round order. */
@@ -96,10 +86,6 @@ public final class ListFacts {
                 .thenComparing(Fact::recordedAtDevice)
                 .thenComparing(fact -> fact.hole().map(holes::indexOf).orElse(-1))
                 .thenComparing(Fact::id);
-    }
-
-    private static boolean isBetween(LocalDate day, LocalDate from, LocalDate to) {
-        return !day.isBefore(from) && !day.isAfter(to);
     }
 
     private static Map<UUID, Fact> corrected(List<Fact> recorded, List<Fact> counting) {
