@@ -55,7 +55,7 @@ final class WeatherImportCommand implements Runnable {
             paramLabel = "WHAT",
             split = ",",
             description =
-                    "What the dry run asks about and is right all the same: tmax, rain, wind, sunshine or seasons; repeatable.")
+                    "What the dry run asks about and is right all the same: tmax, rain, wind, sunshine, seasons or days; repeatable.")
     private Set<String> accepted = new LinkedHashSet<>();
 
     @Option(names = "--yes", description = "Keep the lines that read.")

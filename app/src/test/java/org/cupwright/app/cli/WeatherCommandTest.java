@@ -112,7 +112,7 @@ class WeatherCommandTest {
         assertThat(result.out())
                 .contains("one day reads")
                 .contains("9 lines do not read")
-                .contains("line 3: \"2026-02-30\" is not a day")
+                .contains("line 3: There is no day 2026-02-30: that month has 28 days.")
                 .contains("line 4: The lowest temperature, 18, is above the highest")
                 .contains("line 5: Rain cannot be negative: -3")
                 .contains("line 6: 2026-05-01 stands in the file already")
@@ -221,7 +221,9 @@ class WeatherCommandTest {
             String about = table.getValue().get(0);
             Result dry = read(text);
             assertThat(dry.out().replaceAll("\\s+", " ")).contains(table.getValue());
-            assertThat(dry.out()).contains("To be answered before anything is kept").contains("--accept " + about);
+            assertThat(dry.out().replaceAll("\\s+", " "))
+                    .contains("To be answered before anything is kept")
+                    .contains("--accept " + about);
             Result refused = read(text, "--yes");
             assertThat(refused.status()).isEqualTo(1);
             assertThat(refused.err().replaceAll("\\s+", " ")).contains(table.getValue());
@@ -234,6 +236,6 @@ class WeatherCommandTest {
         assertThat(read("date,tmax,tmin\n2026-05-01,52,40\n", "--accept", "tmax", "--yes")
                         .out())
                 .contains("Kept: 1 new");
-        assertThat(read(TABLE, "--accept", "heat").err()).contains("tmax, rain, wind, sunshine, seasons");
+        assertThat(read(TABLE, "--accept", "heat").err()).contains("tmax, rain, wind, sunshine, seasons, days");
     }
 }

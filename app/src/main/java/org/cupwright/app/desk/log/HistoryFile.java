@@ -29,7 +29,7 @@ final class HistoryFile implements TableFile.Taker {
 
     /** Takes what is read. */
     interface Taker {
-        void line(long number, HistoryLine line) throws NotRead;
+        void line(TableFile.Line line, HistoryLine entry) throws NotRead;
 
         void notRead(NotReadLine line);
     }
@@ -58,7 +58,8 @@ final class HistoryFile implements TableFile.Taker {
     }
 
     @Override
-    public void line(long number, List<String> fields) throws NotRead {
+    public void line(TableFile.Line line) throws NotRead {
+        List<String> fields = line.fields();
         String[] found = new String[columns.length];
         for (int i = 0; i < columns.length; i++) {
             found[i] = columns[i] < fields.size() ? fields.get(columns[i]) : "";
@@ -67,7 +68,7 @@ final class HistoryFile implements TableFile.Taker {
                         Message.of("history.empty", new Name(COLUMNS.get(i))), Message.of("history.try.empty"));
             }
         }
-        taker.line(number, HistoryLine.of(found[0], found[1], found[2], found[3], table.separator()));
+        taker.line(line, HistoryLine.of(found[0], found[1], found[2], found[3], table.separator()));
     }
 
     @Override

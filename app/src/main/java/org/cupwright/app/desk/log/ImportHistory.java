@@ -6,10 +6,12 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
@@ -74,14 +76,18 @@ public final class ImportHistory {
      * Reads a notebook, and keeps what reads when that is wanted.
      *
      * @param person who is named as the one who says so
+     * @param farDaysAreRight whether days far from all others are meant
      */
-    public Answer read(Optional<String> courseId, SourceFile file, String person, boolean keep) {
+    public Answer read(Optional<String> courseId, SourceFile file, String person, boolean farDaysAreRight, boolean keep) {
         Notebook notebook = folder.read(stores -> notebook(stores, courseId, person));
         Optional<String> unended = FileReading.read(file, in -> HistoryFile.read(in, notebook));
+        if (!farDaysAreRight) {
+            notebook.withoutFarDays();
+        }
         int[] counts = new int[2];
-        if (keep && !notebook.facts.isEmpty()) {
+        if (keep && !notebook.read.isEmpty()) {
             folder.write(stores -> {
-                for (Fact fact : notebook.facts) {
+                for (Fact fact : notebook.facts()) {
                     counts[stores.facts().add(fact) == FactStore.Kept.NEW ? 0 : 1]++;
                 }
             });
@@ -95,13 +101,16 @@ public final class ImportHistory {
         return new Notebook(course, stores.policies().history(course.id()).at(today), today, person);
     }
 
+    /** A line that reads. */
+    private record Read(TableFile.Line line, LocalDate day, Fact fact) {}
+
     /** What has been read so far. */
     private static final class Notebook implements HistoryFile.Taker {
         private final Course course;
         private final Policy policy;
         private final LocalDate today;
         private final String person;
-        private final List<Fact> facts = new ArrayList<>();
+        private final List<Read> read = new ArrayList<>();
         private final List<NotReadLine> notRead = new ArrayList<>();
         private final Map<String, MapPoint> taken = new HashMap<>();
 
@@ -113,9 +122,9 @@ public final class ImportHistory {
         }
 
         @Override
-        public void line(long number, HistoryLine line) throws NotRead {
+        public void line(TableFile.Line line, HistoryLine entry) throws NotRead {
             try {
-                facts.add(fact(line));
+                read.add(new Read(line, entry.day(), fact(entry)));
             } catch (Problem problem) {
                 throw new NotRead(problem.what(), problem.tryThis());
             }
@@ -124,6 +133,22 @@ public final class ImportHistory {
         @Override
         public void notRead(NotReadLine line) {
             notRead.add(line);
+        }
+
+        /** Takes back lines whose days are far from all others. */
+        private void withoutFarDays() {
+            Set<LocalDate> far = FarDays.among(read.stream().map(Read::day).toList());
+            for (Read each : read) {
+                if (far.contains(each.day())) {
+                    notRead.add(each.line().notRead(FarDays.why(each.day())));
+                }
+            }
+            read.removeIf(each -> far.contains(each.day()));
+            notRead.sort(Comparator.comparing(NotReadLine::number));
+        }
+
+        private List<Fact> facts() {
+            return read.stream().map(Read::fact).toList();
         }
 
         private Fact fact(HistoryLine line) throws NotRead {
@@ -178,14 +203,10 @@ public final class ImportHistory {
         }
 
         private Answer answer(Optional<String> unended, boolean kept, int added, int known) {
-            List<LocalDate> days = facts.stream()
-                    .map(fact -> LocalDate.ofInstant(
-                            fact.happenedAt(), course.frame().zone()))
-                    .sorted()
-                    .toList();
+            List<LocalDate> days = read.stream().map(Read::day).sorted().toList();
             return new Answer(
                     course,
-                    facts.size(),
+                    read.size(),
                     days.stream().findFirst(),
                     days.stream().reduce((earlier, later) -> later),
                     List.copyOf(notRead),

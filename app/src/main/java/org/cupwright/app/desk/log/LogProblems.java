@@ -36,6 +36,10 @@ final class LogProblems {
         return Problem.of(Message.of("problem.log.value", new Name(part), new Name(given)), set(part), given, takes);
     }
 
+    static Problem day(String part, String given) {
+        return Problem.of(WrittenDay.whyNot(given), set(part), given, Message.of("day.try"));
+    }
+
     static Problem missing(String kind, List<Part> missing) {
         String names = String.join(", ", missing.stream().map(Part::name).toList());
         String how =
@@ -78,6 +82,15 @@ final class LogProblems {
                 Message.of("where.option", new Name("--when")),
                 given,
                 Message.of("try.log.moment"));
+    }
+
+    /** A time that the clocks left out when they were put forward. */
+    static Problem leftOut(String given, Message what, String forward) {
+        return Problem.of(
+                what,
+                Message.of("where.option", new Name("--when")),
+                given,
+                Message.of("try.log.leftOut", new Name(forward)));
     }
 
     /** Something that looks wrong and may be right. */

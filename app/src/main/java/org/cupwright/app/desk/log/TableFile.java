@@ -35,10 +35,24 @@ public final class TableFile {
         this.columns = separator.split(header).size();
     }
 
+    /**
+     * A line.
+     *
+     * @param number its number in the file, the first being 1
+     * @param text what it says
+     * @param fields its fields, of which there may be fewer than the first line names
+     */
+    public record Line(long number, String text, List<String> fields) {
+        /** The line as one that does not read. */
+        public NotReadLine notRead(NotRead why) {
+            return new NotReadLine(number, Excerpt.of(text), why.what(), why.tryThis());
+        }
+    }
+
     /** Takes what is read. */
     public interface Taker {
         /** @throws NotRead where the fields do not make an entry; the line is then set down with the reason */
-        void line(long number, List<String> fields) throws NotRead;
+        void line(Line line) throws NotRead;
 
         void notRead(NotReadLine line);
     }
@@ -86,7 +100,7 @@ public final class TableFile {
 
     private boolean read(String line, Taker taker) {
         try {
-            taker.line(lines.number(), fields(line));
+            taker.line(new Line(lines.number(), line, fields(line)));
             return true;
         } catch (NotRead why) {
             taker.notRead(new NotReadLine(lines.number(), Excerpt.of(line), why.what(), why.tryThis()));

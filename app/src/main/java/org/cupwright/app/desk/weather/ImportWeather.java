@@ -15,6 +15,7 @@ import org.cupwright.app.desk.FileReading;
 import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.log.FarDays;
 import org.cupwright.app.desk.log.NotReadLine;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
@@ -43,7 +44,7 @@ public final class ImportWeather {
      * @param forecast whether it foretells coming days
      * @param columns by {@link WeatherColumn#typed()}: what the table calls it, where it is none of the usual names
      * @param units by {@link WeatherColumn#typed()}: its unit, where the table does not say
-     * @param accepted what looks wrong and is right ({@link TableQuestion#about()})
+     * @param accepted what looks wrong and is right ({@link TableQuestion#about()}, {@link FarDays#ABOUT})
      * @param person who is named as the one who says so
      * @param keep whether to keep what reads
      */
@@ -102,6 +103,9 @@ public final class ImportWeather {
         WeatherEntries entries = folder.read(stores -> entries(stores, request));
         WeatherFormat.Said said = new WeatherFormat.Said(request.columns(), request.units());
         WeatherTable table = FileReading.read(request.file(), in -> WeatherTable.read(in, said, entries));
+        if (!request.accepted().contains(FarDays.ABOUT)) {
+            table.withoutFarDays();
+        }
         List<TableQuestion> asks = TableQuestions.of(table, CourseLatitude.degrees(entries.course())).stream()
                 .filter(question -> !request.accepted().contains(question.about()))
                 .toList();

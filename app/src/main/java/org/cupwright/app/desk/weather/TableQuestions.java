@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.log.FarDays;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Measure;
@@ -23,7 +24,7 @@ import org.cupwright.turf.weather.WeatherSeries;
  */
 final class TableQuestions {
     static final String SEASONS = "seasons";
-    private static final List<String> ABOUT = List.of("tmax", "rain", "wind", "sunshine", SEASONS);
+    private static final List<String> ABOUT = List.of("tmax", "rain", "wind", "sunshine", SEASONS, FarDays.ABOUT);
 
     private static final double HOTTEST_DAY_CELSIUS = 50;
 

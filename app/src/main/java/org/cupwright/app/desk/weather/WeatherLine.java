@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.weather;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -75,12 +74,7 @@ final class WeatherLine {
     }
 
     private LocalDate day() throws NotRead {
-        String text = fields.getOrDefault(WeatherColumn.DATE, "");
-        try {
-            return WrittenDay.of(text);
-        } catch (DateTimeException notOne) {
-            throw not("date", text);
-        }
+        return WrittenDay.inTable(fields.getOrDefault(WeatherColumn.DATE, ""));
     }
 
     private double needed(WeatherColumn column) throws NotRead {

@@ -5,11 +5,14 @@ import java.io.InputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.cupwright.app.desk.log.FarDays;
 import org.cupwright.app.desk.log.NotRead;
 import org.cupwright.app.desk.log.NotReadLine;
 import org.cupwright.app.desk.log.TableFile;
@@ -20,6 +23,7 @@ final class WeatherTable implements TableFile.Taker {
     private final DaysTaken daysTaken;
     private final WeatherFormat format;
     private final SortedMap<LocalDate, WeatherEntered> days = new TreeMap<>();
+    private final Map<LocalDate, TableFile.Line> lines = new HashMap<>();
     private final List<NotReadLine> notRead = new ArrayList<>();
     private Optional<String> unended = Optional.empty();
 
@@ -42,12 +46,22 @@ final class WeatherTable implements TableFile.Taker {
     }
 
     @Override
-    public void line(long number, List<String> fields) throws NotRead {
-        WeatherEntered weather = WeatherLine.read(format, fields);
+    public void line(TableFile.Line line) throws NotRead {
+        WeatherEntered weather = WeatherLine.read(format, line.fields());
         daysTaken.check(weather.day());
         if (days.putIfAbsent(weather.day(), weather) != null) {
             throw WeatherLine.not("twice", weather.day().toString());
         }
+        lines.put(weather.day(), line);
+    }
+
+    /** Takes back lines whose days are far from all others. */
+    void withoutFarDays() {
+        for (LocalDate day : FarDays.among(days.keySet())) {
+            days.remove(day);
+            notRead.add(lines.get(day).notRead(FarDays.why(day)));
+        }
+        notRead.sort(Comparator.comparing(NotReadLine::number));
     }
 
     @Override
