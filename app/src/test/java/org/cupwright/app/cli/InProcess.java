@@ -17,9 +17,16 @@ final class InProcess {
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T05:00:00Z"), ZoneOffset.UTC);
 
     private final Path data;
+    private final Clock clock;
 
     InProcess(Path data) {
+        this(data, CLOCK);
+    }
+
+    /** On another morning, or in another zone. */
+    InProcess(Path data, Clock clock) {
         this.data = data;
+        this.clock = clock;
     }
 
     /** What a command line came to. */
@@ -34,9 +41,9 @@ final class InProcess {
         Surroundings surroundings = new Surroundings(
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
-                CLOCK,
+                clock,
                 data,
-                folder -> new SqliteFolder(folder, CLOCK));
+                folder -> new SqliteFolder(folder, clock));
         int status = new Cli(surroundings).run(line.toArray(String[]::new));
         return new Result(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

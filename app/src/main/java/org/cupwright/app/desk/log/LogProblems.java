@@ -32,6 +32,14 @@ final class LogProblems {
                         : Message.of("try.log.parts", new Name(String.join(", ", all))));
     }
 
+    static Problem partUnclear(String given, List<String> fitting) {
+        return Problem.of(
+                Message.of("problem.log.partUnclear", new Name(given)),
+                set(given),
+                given,
+                Message.of("try.log.partUnclear", new Name(String.join(", ", fitting))));
+    }
+
     static Problem value(String part, String given, Message takes) {
         return Problem.of(Message.of("problem.log.value", new Name(part), new Name(given)), set(part), given, takes);
     }
