@@ -90,28 +90,32 @@ final class WeatherImportCommand implements Runnable {
     private static void page(Task task, ImportWeather.Answer answer) {
         Texts texts = task.texts();
         boolean forecast = answer.forecast();
-        task.print(texts.say(
+        say(task, texts.say(
                 forecast ? "weather.forecastReads" : "weather.reads",
                 answer.course().name(),
                 answer.read(),
                 answer.first().map(texts::day).orElse("–"),
                 answer.last().map(texts::day).orElse("–")));
-        task.print(texts.say("weather.units", units(answer)));
+        say(task, texts.say("weather.units", units(answer)));
         if (answer.missing() > 0) {
-            task.print(texts.say(forecast ? "weather.forecastMissing" : "weather.missing", answer.missing()));
+            say(task, texts.say(forecast ? "weather.forecastMissing" : "weather.missing", answer.missing()));
         }
         if (answer.noRain() > 0 && !forecast) {
-            task.print(texts.say("weather.noRain", answer.noRain()));
+            say(task, texts.say("weather.noRain", answer.noRain()));
         }
         NotReadPrint.print(task, answer.notRead());
-        answer.unended().ifPresent(line -> task.print(texts.say("table.unended", line)));
+        answer.unended().ifPresent(line -> say(task, texts.say("table.unended", line)));
         String kept = forecast ? "weather.forecastKept" : "weather.kept";
         String would = forecast ? "weather.forecastWouldKeep" : "weather.wouldKeep";
-        task.print(texts.say(answer.kept() ? kept : would, answer.added(), answer.changed(), answer.known()));
+        say(task, texts.say(answer.kept() ? kept : would, answer.added(), answer.changed(), answer.known()));
         asks(task, answer);
         if (!answer.kept()) {
-            task.print(texts.say("history.dryRun"));
+            say(task, texts.say("history.dryRun"));
         }
+    }
+
+    private static void say(Task task, String sentence) {
+        Layout.wrapped("", sentence).forEach(task::print);
     }
 
     private static void asks(Task task, ImportWeather.Answer answer) {

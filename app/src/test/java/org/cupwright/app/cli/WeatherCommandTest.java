@@ -238,4 +238,20 @@ class WeatherCommandTest {
                 .contains("Kept: 1 new");
         assertThat(read(TABLE, "--accept", "heat").err()).contains("tmax, rain, wind, sunshine, seasons, days");
     }
+
+    @Test
+    void aNorthernYearIsAskedAboutOnACourseInTheSouth() throws IOException {
+        Path map = MadeCourse.outlines(files, 1);
+        Files.writeString(map, Files.readString(map).replace("EPSG:32626", "EPSG:32726"));
+        assertThat(cupwright.run("import", "--course", "south", "--outlines", map).status())
+                .isZero();
+        String northern = "date,tmax,tmin\n" + days("2025-07-01", 30, "24,14") + days("2026-01-01", 30, "9,1");
+        assertThat(read(northern, "--course", "made").out()).doesNotContain("To be answered");
+        assertThat(read(northern, "--course", "south").out().replaceAll("\\s+", " "))
+                .contains("warm from June to August (19.0 °C in the mean) and cool from December to February (5.0 °C)")
+                .contains("the course lies 50.6° south, where it is the other way round");
+        assertThat(read(northern, "--course", "south", "--yes").status()).isEqualTo(1);
+        assertThat(read(northern, "--course", "south", "--yes", "--accept", "seasons").out())
+                .contains("Kept: 60 new");
+    }
 }
