@@ -28,7 +28,9 @@ final class Checks {
 
     /** 18 rather than 18.0: the sentence is for people. */
     private static String plain(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e9 ? Long.toString((long) value) : Double.toString(value);
+        return value == Math.rint(value) && Math.abs(value) < 1e9
+                ? Long.toString((long) value)
+                : Double.toString(value);
     }
 
     static void between(String what, OptionalDouble value, double least, double greatest, String unit) {

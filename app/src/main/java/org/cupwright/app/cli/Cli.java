@@ -26,7 +26,8 @@ public final class Cli {
         try {
             return WrittenDay.of(text);
         } catch (DateTimeException notOne) {
-            throw new TypeConversionException(text.matches("[0-9-]{8,10}") ? "there is no such day" : "give a day as 2026-05-31");
+            throw new TypeConversionException(
+                    text.matches("[0-9-]{8,10}") ? "there is no such day" : "give a day as 2026-05-31");
         }
     }
 

@@ -60,8 +60,8 @@ final class HistoryImportCommand implements Runnable {
             throw new Arguments(spec).wrong("--accept takes: " + FarDays.ABOUT + ".", accepted);
         }
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
-        ImportHistory.Answer answer =
-                new ImportHistory(task.folder(), surroundings.clock()).read(options.course(), source, person, far, keep);
+        ImportHistory.Answer answer = new ImportHistory(task.folder(), surroundings.clock())
+                .read(options.course(), source, person, far, keep);
         if (options.json()) {
             task.print(Json.document(json(task.texts(), answer)));
         } else {

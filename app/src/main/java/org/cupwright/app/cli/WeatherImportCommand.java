@@ -61,7 +61,10 @@ final class WeatherImportCommand implements Runnable {
     @Option(names = "--yes", description = "Keep the lines that read.")
     private boolean keep;
 
-    @Option(names = "--person", paramLabel = "NAME", description = "Who is named for it. Default: weather table, or forecast.")
+    @Option(
+            names = "--person",
+            paramLabel = "NAME",
+            description = "Who is named for it. Default: weather table, or forecast.")
     private String person;
 
     WeatherImportCommand(Surroundings surroundings) {
@@ -90,12 +93,14 @@ final class WeatherImportCommand implements Runnable {
     private static void page(Task task, ImportWeather.Answer answer) {
         Texts texts = task.texts();
         boolean forecast = answer.forecast();
-        say(task, texts.say(
-                forecast ? "weather.forecastReads" : "weather.reads",
-                answer.course().name(),
-                answer.read(),
-                answer.first().map(texts::day).orElse("–"),
-                answer.last().map(texts::day).orElse("–")));
+        say(
+                task,
+                texts.say(
+                        forecast ? "weather.forecastReads" : "weather.reads",
+                        answer.course().name(),
+                        answer.read(),
+                        answer.first().map(texts::day).orElse("–"),
+                        answer.last().map(texts::day).orElse("–")));
         say(task, texts.say("weather.units", units(answer)));
         if (answer.missing() > 0) {
             say(task, texts.say(forecast ? "weather.forecastMissing" : "weather.missing", answer.missing()));

@@ -81,9 +81,8 @@ final class WeatherListCommand implements Runnable {
                 known.map(weather -> texts.number(weather.highestCelsius(), 1)).orElse(unknown),
                 known.map(weather -> texts.number(weather.lowestCelsius(), 1)).orElse(unknown),
                 known.flatMap(WeatherDay::rain)
-                        .map(rain -> rain.trace()
-                                ? texts.say("weather.list.trace")
-                                : texts.number(rain.millimetres(), 1))
+                        .map(rain ->
+                                rain.trace() ? texts.say("weather.list.trace") : texts.number(rain.millimetres(), 1))
                         .orElse(unknown),
                 known.map(WeatherDay::windMetresPerSecond)
                         .filter(OptionalDouble::isPresent)
@@ -93,7 +92,9 @@ final class WeatherListCommand implements Runnable {
     }
 
     private static String row(String day, String highest, String lowest, String rain, String wind, String source) {
-        String numbers = Layout.right(highest, NUMBER) + Layout.right(lowest, NUMBER) + Layout.right(rain, NUMBER)
+        String numbers = Layout.right(highest, NUMBER)
+                + Layout.right(lowest, NUMBER)
+                + Layout.right(rain, NUMBER)
                 + Layout.right(wind, NUMBER);
         return (Layout.left(day, DAY) + numbers + "  " + source).stripTrailing();
     }
@@ -123,7 +124,8 @@ final class WeatherListCommand implements Runnable {
                 "highestCelsius",
                 Json.number(known.map(WeatherDay::highestCelsius).orElse(Double.NaN)));
         node.set(
-                "lowestCelsius", Json.number(known.map(WeatherDay::lowestCelsius).orElse(Double.NaN)));
+                "lowestCelsius",
+                Json.number(known.map(WeatherDay::lowestCelsius).orElse(Double.NaN)));
         node.set("rainMillimetres", Json.number(rain.map(Rain::millimetres).orElse(Double.NaN)));
         node.put("rainTrace", rain.map(Rain::trace).orElse(false));
         node.set(

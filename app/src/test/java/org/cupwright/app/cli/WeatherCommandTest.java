@@ -9,9 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.cupwright.app.cli.InProcess.Result;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -160,7 +158,8 @@ class WeatherCommandTest {
         assertThat(list()).doesNotContain("forecast");
         assertThat(read(forecast, "--forecast", "--yes").out()).contains("Kept: 3 new, 0 heard anew");
         assertThat(read(forecast, "--forecast", "--yes").out()).contains("Kept: 0 new, 0 heard anew");
-        assertThat(read(forecast.replace("22,28", "22,31"), "--forecast", "--yes").out())
+        assertThat(read(forecast.replace("22,28", "22,31"), "--forecast", "--yes")
+                        .out())
                 .contains("Kept: 0 new, 1 heard anew with other values; 2 were the same already.");
         assertThat(cupwright.run("weather", "list").out())
                 .contains("Mon 22 Jun 2026       31.0     16.0     12.0        –  forecast")
@@ -172,7 +171,9 @@ class WeatherCommandTest {
         String eve = cupwright.run("turf", "--date", "2026-06-22", "--json").out();
         assertThat(eve).contains("\"forecast\" : 3").contains("\"weather\" : \"forecast\"");
         assertThat(eve).as("rain that is foretold has not fallen").contains("\"deficitMillimetres\" : null");
-        assertThat(cupwright.run("weather", "list", "--from", "2026-06-01", "--to", "2026-06-06").out())
+        assertThat(cupwright
+                        .run("weather", "list", "--from", "2026-06-01", "--to", "2026-06-06")
+                        .out())
                 .contains("Mon 1 Jun 2026           –        –        –        –  nothing known")
                 .contains("4 days before today have no entry");
     }
@@ -197,61 +198,11 @@ class WeatherCommandTest {
                 .containsPattern("4 May 2026 +16.6 +7.5 +– +– +filled in")
                 .contains("Of these days: 4 as entered, 1 filled in between neighbours.")
                 .contains("One day before today has no entry");
-        assertThat(cupwright.run("weather", "list", "--from", "2026-05-05", "--to", "2026-05-01").err())
+        assertThat(cupwright
+                        .run("weather", "list", "--from", "2026-05-05", "--to", "2026-05-01")
+                        .err())
                 .contains("is after");
-        assertThat(cupwright.run("weather", "list", "--from", "0001-05-05").err()).contains("That would be 739");
-    }
-
-    /** What is asked of a table as a whole: what it has, the word that accepts it, and what the question says. */
-    @Test
-    void tablesThatLookWrongAreNotKeptUntilSomebodySaysTheyAreRight() throws IOException {
-        String winter = days("2026-01-01", 40, "24,14,0,4,300");
-        String summer = days("2025-07-01", 40, "9,1,0,4,300");
-        Map<String, List<String>> wrong = new LinkedHashMap<>();
-        wrong.put("2026-05-01,58,41,0,4,300\n", List.of("tmax", "58.0 °C", "--unit tmax=F"));
-        wrong.put(days("2026-05-01", 12, "46,33,0,4,300"), List.of("tmax", "39.5 °C", "no place"));
-        wrong.put(days("2026-05-01", 12, "18,8,0.4,4,300"), List.of("rain", "0.40 mm", "inches"));
-        wrong.put("2026-05-01,18,8,340,4,300\n", List.of("rain", "340 mm", "--unit rain=mm"));
-        wrong.put(days("2026-05-01", 12, "18,8,0,14,300"), List.of("wind", "14.0 m/s", "km/h or mph"));
-        wrong.put("2026-05-01,18,8,0,33,300\n", List.of("wind", "33.0 m/s", "--accept wind"));
-        wrong.put(days("2026-05-01", 12, "18,8,0,4,11"), List.of("sunshine", "11 min", "--unit sunshine=h"));
-        wrong.put(winter + summer, List.of("seasons", "5.0 °C", "19.0 °C", "39.8° north", "--accept seasons"));
-        for (Map.Entry<String, List<String>> table : wrong.entrySet()) {
-            String text = "date,tmax,tmin,rain,wind,sunshine\n" + table.getKey();
-            String about = table.getValue().get(0);
-            Result dry = read(text);
-            assertThat(dry.out().replaceAll("\\s+", " ")).contains(table.getValue());
-            assertThat(dry.out().replaceAll("\\s+", " "))
-                    .contains("To be answered before anything is kept")
-                    .contains("--accept " + about);
-            Result refused = read(text, "--yes");
-            assertThat(refused.status()).isEqualTo(1);
-            assertThat(refused.err().replaceAll("\\s+", " ")).contains(table.getValue());
-            assertThat(list()).contains("No entries");
-            assertThat(read(text, "--accept", about).out()).doesNotContain("To be answered");
-        }
-        assertThat(read("date,tmax,tmin\n" + winter.replace(",0,4,300", "") + summer.replace(",0,4,300", ""), "--yes")
-                        .status())
-                .isEqualTo(1);
-        assertThat(read("date,tmax,tmin\n2026-05-01,52,40\n", "--accept", "tmax", "--yes")
-                        .out())
-                .contains("Kept: 1 new");
-        assertThat(read(TABLE, "--accept", "heat").err()).contains("tmax, rain, wind, sunshine, seasons, days");
-    }
-
-    @Test
-    void aNorthernYearIsAskedAboutOnACourseInTheSouth() throws IOException {
-        Path map = MadeCourse.outlines(files, 1);
-        Files.writeString(map, Files.readString(map).replace("EPSG:32626", "EPSG:32726"));
-        assertThat(cupwright.run("import", "--course", "south", "--outlines", map).status())
-                .isZero();
-        String northern = "date,tmax,tmin\n" + days("2025-07-01", 30, "24,14") + days("2026-01-01", 30, "9,1");
-        assertThat(read(northern, "--course", "made").out()).doesNotContain("To be answered");
-        assertThat(read(northern, "--course", "south").out().replaceAll("\\s+", " "))
-                .contains("warm from June to August (19.0 °C in the mean) and cool from December to February (5.0 °C)")
-                .contains("the course lies 50.6° south, where it is the other way round");
-        assertThat(read(northern, "--course", "south", "--yes").status()).isEqualTo(1);
-        assertThat(read(northern, "--course", "south", "--yes", "--accept", "seasons").out())
-                .contains("Kept: 60 new");
+        assertThat(cupwright.run("weather", "list", "--from", "0001-05-05").err())
+                .contains("That would be 739");
     }
 }

@@ -76,8 +76,7 @@ public final class CorrectFact {
      * @param now the entry as it counts from now on; empty where it is withdrawn
      * @param remarks how what was typed was understood, where it could be understood otherwise
      */
-    public record Answer(
-            Course course, Policy policy, Fact was, Optional<Fact> now, UUID id, List<Message> remarks) {}
+    public record Answer(Course course, Policy policy, Fact was, Optional<Fact> now, UUID id, List<Message> remarks) {}
 
     /** Corrects what is named and leaves the rest. */
     public Answer correct(Change change) {
@@ -133,8 +132,7 @@ public final class CorrectFact {
         List<Fact> all = stores.facts().all(course.id());
         Fact was = find(all, FactIds.of(all, change.id())).orElseThrow(() -> LogProblems.withdrawn(change.id()));
         LocalDate day = LocalDate.ofInstant(was.happenedAt(), course.frame().zone());
-        Ground ground =
-                new Ground(
+        Ground ground = new Ground(
                 course,
                 stores.policies().history(course.id()).at(day),
                 all,

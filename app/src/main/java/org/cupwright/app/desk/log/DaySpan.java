@@ -18,7 +18,8 @@ public record DaySpan(LocalDate from, LocalDate to) {
      */
     public static DaySpan of(LocalDate from, LocalDate to) {
         if (from.isAfter(to)) {
-            throw problem(Message.of("problem.log.backwards", new Day(from), new Day(to)), from, to, "try.log.backwards");
+            throw problem(
+                    Message.of("problem.log.backwards", new Day(from), new Day(to)), from, to, "try.log.backwards");
         }
         return new DaySpan(from, to);
     }
@@ -42,9 +43,6 @@ public record DaySpan(LocalDate from, LocalDate to) {
 
     private static Problem problem(Message what, LocalDate from, LocalDate to, String tryThis) {
         return Problem.of(
-                what,
-                Message.of("where.option", new Name("--from, --to")),
-                from + ", " + to,
-                Message.of(tryThis));
+                what, Message.of("where.option", new Name("--from, --to")), from + ", " + to, Message.of(tryThis));
     }
 }

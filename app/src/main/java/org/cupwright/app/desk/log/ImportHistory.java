@@ -78,7 +78,8 @@ public final class ImportHistory {
      * @param person who is named as the one who says so
      * @param farDaysAreRight whether days far from all others are meant
      */
-    public Answer read(Optional<String> courseId, SourceFile file, String person, boolean farDaysAreRight, boolean keep) {
+    public Answer read(
+            Optional<String> courseId, SourceFile file, String person, boolean farDaysAreRight, boolean keep) {
         Notebook notebook = folder.read(stores -> notebook(stores, courseId, person));
         Optional<String> unended = FileReading.read(file, in -> HistoryFile.read(in, notebook));
         if (!farDaysAreRight) {

@@ -76,7 +76,12 @@ public final class ListFacts {
                 .sorted(readable(course))
                 .toList();
         return new Answer(
-                course, stores.policies().history(course.id()).at(to), span.from(), to, facts, corrected(recorded, facts));
+                course,
+                stores.policies().history(course.id()).at(to),
+                span.from(),
+                to,
+                facts,
+                corrected(recorded, facts));
     }
 
     /** By when they happened; what happened at once, by when it was written down, then in round order. */

@@ -60,7 +60,8 @@ public final class RecordFact {
                     .map(hole -> fact(form, entry, ground, hole))
                     .toList();
             facts.forEach(fact -> FactQuestions.ask(ground.course(), fact, entry.sure()));
-            return new Answer(ground.course(), ground.policy(), facts, ground.moments().remarks());
+            return new Answer(
+                    ground.course(), ground.policy(), facts, ground.moments().remarks());
         });
         folder.write(stores -> answer.facts().forEach(stores.facts()::add));
         return answer;
@@ -132,9 +133,7 @@ public final class RecordFact {
     private static Instant happened(Entry entry, Ground ground, Instant now) {
         ZoneId zone = ground.course().frame().zone();
         boolean today = LocalDate.ofInstant(now, zone).equals(ground.day());
-        return entry.when()
-                .map(ground.moments()::read)
-                .orElseGet(() -> today ? now : morning(ground, zone));
+        return entry.when().map(ground.moments()::read).orElseGet(() -> today ? now : morning(ground, zone));
     }
 
     /** The morning of a day; after what is entered of that morning already, so that the later entry counts as the later. */

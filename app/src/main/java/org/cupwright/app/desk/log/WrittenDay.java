@@ -54,7 +54,8 @@ public final class WrittenDay {
     public static Message whyNot(String text) {
         for (Pattern pattern : new Pattern[] {YEAR_FIRST, DAY_FIRST}) {
             Matcher matcher = pattern.matcher(text);
-            Optional<Integer> length = matcher.matches() ? length(matcher.group("y"), matcher.group("m")) : Optional.empty();
+            Optional<Integer> length =
+                    matcher.matches() ? length(matcher.group("y"), matcher.group("m")) : Optional.empty();
             if (length.isPresent()) {
                 return Message.of("day.noSuch", new Name(text), new Count(length.get()));
             }

@@ -140,8 +140,7 @@ public final class ImportWeather {
             WeatherTable table,
             List<WeatherEntries.News> news,
             List<TableQuestion> asks) {
-        int changed =
-                (int) news.stream().filter(WeatherEntries.News::instead).count();
+        int changed = (int) news.stream().filter(WeatherEntries.News::instead).count();
         int read = table.days().size();
         return new Answer(
                 entries.course(),

@@ -69,7 +69,8 @@ public final class ListWeather {
         List<Fact> facts = Logbook.of(stores.facts().all(course.id())).facts();
         LocalDate to = wanted.to().orElseGet(() -> lastForetold(RecordedWeather.forecasts(facts), today));
         LocalDate last = to.isBefore(today) ? to : today;
-        DaySpan span = DaySpan.of(wanted.from().orElse(last.minusDays(USUAL_DAYS - 1)), to).shown();
+        DaySpan span = DaySpan.of(wanted.from().orElse(last.minusDays(USUAL_DAYS - 1)), to)
+                .shown();
         WeatherOutlook outlook = RecordedWeather.outlook(facts);
         List<Day> days = new ArrayList<>();
         int gaps = 0;

@@ -23,8 +23,7 @@ final class PastWeather extends WeatherEntries {
         super(
                 course,
                 all,
-                payload ->
-                        payload instanceof WeatherEntered weather ? Optional.of(weather.day()) : Optional.empty());
+                payload -> payload instanceof WeatherEntered weather ? Optional.of(weather.day()) : Optional.empty());
         this.today = today;
     }
 

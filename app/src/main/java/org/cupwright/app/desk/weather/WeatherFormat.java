@@ -21,7 +21,8 @@ import org.cupwright.message.Message.Name;
 /** Which column of a table is what, and in which unit: as its first line says, and as a person says where it does not. */
 final class WeatherFormat {
     /** A unit in the column's name: "tmax (°F)", "rain_mm"; the degree sign may have been lost on the way (another encoding). */
-    private static final Pattern WITH_UNIT = Pattern.compile("(.*?)[ _(\\[]+[°º\uFFFD]?(C|F|mm|in|m/s|km/h|mph|%|min|h)[)\\]]?");
+    private static final Pattern WITH_UNIT =
+            Pattern.compile("(.*?)[ _(\\[]+[°º\uFFFD]?(C|F|mm|in|m/s|km/h|mph|%|min|h)[)\\]]?");
 
     private static final List<WeatherColumn> NEEDED =
             List.of(WeatherColumn.DATE, WeatherColumn.TMAX, WeatherColumn.TMIN);

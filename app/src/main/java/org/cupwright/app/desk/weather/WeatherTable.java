@@ -84,7 +84,9 @@ final class WeatherTable implements TableFile.Taker {
 
     /** Days between the first and the last of which nothing reads. */
     long missing() {
-        return days.isEmpty() ? 0 : days.lastKey().toEpochDay() - days.firstKey().toEpochDay() + 1 - days.size();
+        return days.isEmpty()
+                ? 0
+                : days.lastKey().toEpochDay() - days.firstKey().toEpochDay() + 1 - days.size();
     }
 
     int withoutRain() {

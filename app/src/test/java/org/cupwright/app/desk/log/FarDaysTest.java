@@ -31,7 +31,9 @@ class FarDaysTest {
     void aPauseOfSeasonsIsNotFar() {
         assertThat(FarDays.among(days(10, DAY.minusDays(366)))).isEmpty();
         assertThat(FarDays.among(List.of())).isEmpty();
-        assertThat(FarDays.among(days(1, DAY.minusYears(3)))).as("nobody knows which").isEmpty();
+        assertThat(FarDays.among(days(1, DAY.minusYears(3))))
+                .as("nobody knows which")
+                .isEmpty();
         List<LocalDate> twoBooks = days(10);
         days(4).forEach(day -> twoBooks.add(day.minusYears(5)));
         assertThat(FarDays.among(twoBooks)).as("an older notebook").isEmpty();

@@ -26,7 +26,7 @@ import tools.jackson.databind.json.JsonMapper;
  * Invented tables, spoilt at random: exactly the lines that were spoilt are refused, each with its reason, the rest is offered in
  * whichever way the table was saved, nothing is kept before it is wanted, and then the rest is (the course's today is 2026-06-20).
  */
-class BadTablesTest {
+class BadTablesIT {
     private static final LocalDate FIRST = LocalDate.of(2026, 1, 1);
 
     @TempDir
@@ -69,7 +69,9 @@ class BadTablesTest {
 
     /** Some year of the last century, another for each day. */
     private static String longAgo(String day) {
-        return LocalDate.parse(day).withYear(1900 + 2 * LocalDate.parse(day).getDayOfYear()).toString();
+        return LocalDate.parse(day)
+                .withYear(1900 + 2 * LocalDate.parse(day).getDayOfYear())
+                .toString();
     }
 
     private static final List<Spoiling> WEATHER = List.of(
@@ -168,7 +170,9 @@ class BadTablesTest {
             same(done, spoilt, days, saved, label);
             before += done.path("added").asInt();
             assertThat(entries()).as(label).isEqualTo(before);
-            assertThat(read(command, text, "--yes").path("added").asInt()).as(label).isZero();
+            assertThat(read(command, text, "--yes").path("added").asInt())
+                    .as(label)
+                    .isZero();
         }
         assertThat(before).as(kept).isGreaterThan(19);
     }
@@ -196,12 +200,12 @@ class BadTablesTest {
 
     @Test
     void spoiltLinesOfWeatherAreRefusedAndTheRestOffered() throws IOException {
-        spoil("weather", "date|tmax|tmin|rain", BadTablesTest::weather, both(WEATHER), "days of weather");
+        spoil("weather", "date|tmax|tmin|rain", BadTablesIT::weather, both(WEATHER), "days of weather");
     }
 
     @Test
     void spoiltLinesOfANotebookAreRefusedAndTheRestOffered() throws IOException {
-        spoil("history", "date|hole|on|side", BadTablesTest::notebook, both(NOTEBOOK), "holes");
+        spoil("history", "date|hole|on|side", BadTablesIT::notebook, both(NOTEBOOK), "holes");
     }
 
     @Test
@@ -211,7 +215,8 @@ class BadTablesTest {
         for (int end = whole; end <= text.length(); end++) {
             JsonNode answer = read("weather", text.substring(0, end));
             boolean lineIsWhole = end == whole || end == text.length();
-            boolean told = !answer.path("unended").isNull() || answer.path("notRead").size() == 1;
+            boolean told =
+                    !answer.path("unended").isNull() || answer.path("notRead").size() == 1;
             assertThat(told).as(text.substring(0, end)).isNotEqualTo(lineIsWhole);
             assertThat(answer.path("read").asInt()).isBetween(1, 2);
         }
@@ -220,8 +225,11 @@ class BadTablesTest {
         JsonNode last = read("weather", text.substring(0, text.length() - 2));
         assertThat(last.path("unended").asString()).isEqualTo("2026-01-02,15.5,8.5,12.");
         JsonNode notebook = read("history", "date,hole,on,side\n2026-01-01,1,12,L9\n2026-01-02,1,1");
-        assertThat(notebook.path("notRead").path(0).path("why").asString()).isEqualTo("The file ends within this line.");
-        assertThat(read("history", "date,hole,on,side\n2026-01-01,1,12,L9").path("unended").asString())
+        assertThat(notebook.path("notRead").path(0).path("why").asString())
+                .isEqualTo("The file ends within this line.");
+        assertThat(read("history", "date,hole,on,side\n2026-01-01,1,12,L9")
+                        .path("unended")
+                        .asString())
                 .isEqualTo("2026-01-01,1,12,L9");
     }
 
@@ -240,7 +248,9 @@ class BadTablesTest {
     void farDaysAreTakenWhenTheyAreMeant() throws IOException {
         String notebook = "date,hole,on,side\n1926-01-01,1,12,L9\n2026-01-01,1,12,L9\n2026-01-02,1,13,L9\n";
         assertThat(read("history", notebook).path("read").asInt()).isEqualTo(2);
-        assertThat(read("history", notebook, "--accept", "days").path("read").asInt()).isEqualTo(3);
-        assertThat(cupwright.run("history", "import", "x", "--accept", "holes").err()).contains("--accept takes: days");
+        assertThat(read("history", notebook, "--accept", "days").path("read").asInt())
+                .isEqualTo(3);
+        assertThat(cupwright.run("history", "import", "x", "--accept", "holes").err())
+                .contains("--accept takes: days");
     }
 }

@@ -16,9 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Wrong entries of the logbook, on an invented noon (2026-10-25 in Berlin, the day on which clocks were put back). */
-class BadEntriesTest {
-    private static final Clock NOON =
-            Clock.fixed(Instant.parse("2026-10-25T11:00:00Z"), ZoneId.of("Europe/Berlin"));
+class BadEntriesIT {
+    private static final Clock NOON = Clock.fixed(Instant.parse("2026-10-25T11:00:00Z"), ZoneId.of("Europe/Berlin"));
 
     @TempDir
     static Path files;
@@ -52,7 +51,10 @@ class BadEntriesTest {
         String before = list();
         Result result = add(entry);
         assertThat(result.status()).as(entry + result.out()).isBetween(1, 2);
-        assertThat(result.err().replaceAll("\\s+", " ")).as(entry).contains(words).contains("try:");
+        assertThat(result.err().replaceAll("\\s+", " "))
+                .as(entry)
+                .contains(words)
+                .contains("try:");
         assertThat(list()).as(entry).isEqualTo(before);
         assertThat(add(entry, "--yes").status() == 0).as(entry + " --yes").isEqualTo(asked);
     }
@@ -61,7 +63,10 @@ class BadEntriesTest {
     void daysThatDoNotExistAreRefused() {
         wrong(false, "rounds --set rounds=90 --date 2026-06-31", "'--date': there is no such day", "2026-06-31");
         wrong(false, "rounds --set rounds=90 --date yesterday", "give a day as 2026-05-31");
-        wrong(false, "rounds --set rounds=90 --set day=2026-02-29", "There is no day 2026-02-29: that month has 28 days.");
+        wrong(
+                false,
+                "rounds --set rounds=90 --set day=2026-02-29",
+                "There is no day 2026-02-29: that month has 28 days.");
         wrong(false, "rounds --set rounds=90 --set day=31/05/2026", "\"31/05/2026\" is not a day.", "31.5.2025");
         wrong(false, "frost --set on=yes --when 2026-06-31T05:00", "is not a time");
     }
