@@ -62,13 +62,60 @@ public sealed interface DayReading extends Payload {
             boolean rainTrace)
             implements DayReading {
         public WeatherEntered {
-            Checks.between("highest temperature", highestCelsius, -60, 60, "°C");
-            Checks.between("lowest temperature", lowestCelsius, -60, highestCelsius, "°C");
-            Checks.between("humidity", highestHumidityPercent, 0, 100, "%");
-            Checks.between("humidity", lowestHumidityPercent, 0, highestHumidityPercent.orElse(100), "%");
-            Checks.between("wind", windMetresPerSecond, 0, 100, "m/s");
-            Checks.between("rain", rainMillimetres, 0, 2000, "mm");
-            sunshineMinutes.ifPresent(minutes -> Checks.between("sunshine", minutes, 0, 1440, "min"));
+            WeatherChecks.temperatures(highestCelsius, lowestCelsius);
+            WeatherChecks.humidity(highestHumidityPercent, lowestHumidityPercent);
+            WeatherChecks.sky(windMetresPerSecond, sunshineMinutes, rainMillimetres);
+        }
+    }
+
+    /**
+     * What was foretold of a day's weather, as it was heard. Of several for one day the last heard counts, and none once the day's
+     * own weather is entered. Rain that is foretold has not fallen.
+     *
+     * @param windMetresPerSecond mean of the day, at the station's height
+     * @param sunshineMinutes bright sunshine
+     */
+    record WeatherForecast(
+            LocalDate day,
+            double highestCelsius,
+            double lowestCelsius,
+            OptionalDouble highestHumidityPercent,
+            OptionalDouble lowestHumidityPercent,
+            OptionalDouble windMetresPerSecond,
+            OptionalInt sunshineMinutes,
+            OptionalDouble rainMillimetres)
+            implements DayReading {
+        public WeatherForecast {
+            WeatherChecks.temperatures(highestCelsius, lowestCelsius);
+            WeatherChecks.humidity(highestHumidityPercent, lowestHumidityPercent);
+            WeatherChecks.sky(windMetresPerSecond, sunshineMinutes, rainMillimetres);
+        }
+
+        /** The forecast of a day that is to come as this one would have been; a trace of rain is none. */
+        public static WeatherForecast of(WeatherEntered as) {
+            return new WeatherForecast(
+                    as.day(),
+                    as.highestCelsius(),
+                    as.lowestCelsius(),
+                    as.highestHumidityPercent(),
+                    as.lowestHumidityPercent(),
+                    as.windMetresPerSecond(),
+                    as.sunshineMinutes(),
+                    as.rainMillimetres());
+        }
+
+        /** The day as it will have been if it comes so. */
+        public WeatherEntered ifItComesSo() {
+            return new WeatherEntered(
+                    day,
+                    highestCelsius,
+                    lowestCelsius,
+                    highestHumidityPercent,
+                    lowestHumidityPercent,
+                    windMetresPerSecond,
+                    sunshineMinutes,
+                    rainMillimetres,
+                    false);
         }
     }
 }

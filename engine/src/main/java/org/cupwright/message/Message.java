@@ -44,6 +44,9 @@ public record Message(String key, List<Argument> arguments) {
      */
     public record Direction(Heading heading, Optional<Heading> play) implements Argument {}
 
+    /** Something measured, in the unit in which it is spoken of whatever the reader's units are. */
+    public record Measure(double value, int decimals, String unit) implements Argument {}
+
     /** A plain number. */
     public record Count(long number) implements Argument {}
 

@@ -110,7 +110,7 @@ public final class MadeFacts {
 
     private static Payload weather(RandomGenerator random, LocalDate day) {
         double lowest = random.nextDouble(-5, 20);
-        return new DayReading.WeatherEntered(
+        DayReading.WeatherEntered entered = new DayReading.WeatherEntered(
                 day,
                 lowest + random.nextDouble(0, 15),
                 lowest,
@@ -120,6 +120,7 @@ public final class MadeFacts {
                 OptionalInt.empty(),
                 OptionalDouble.of(random.nextInt(0, 4)),
                 false);
+        return random.nextInt(4) == 0 ? DayReading.WeatherForecast.of(entered) : entered;
     }
 
     private static Payload cutterNote(RandomGenerator random) {

@@ -36,7 +36,8 @@ class PayloadKindsTest {
                         "temporaryGreen",
                         "toolSharpened",
                         "toolsChecked",
-                        "weatherEntered");
+                        "weatherEntered",
+                        "weatherForecast");
     }
 
     @Test

@@ -2,8 +2,12 @@ package org.cupwright.app.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.Arrays;
+import org.cupwright.app.desk.log.WrittenDay;
 import picocli.CommandLine;
+import picocli.CommandLine.TypeConversionException;
 
 /**
  * Runs one command line.
@@ -15,6 +19,16 @@ public final class Cli {
 
     public Cli(Surroundings surroundings) {
         this.surroundings = surroundings;
+    }
+
+    /** A day as it is typed; picocli would speak of classes. */
+    private static LocalDate day(String text) {
+        try {
+            return WrittenDay.of(text);
+        } catch (DateTimeException notOne) {
+            throw new TypeConversionException(
+                    text.matches("[0-9-]{8,10}") ? "there is no such day" : "give a day as 2026-05-31");
+        }
     }
 
     public int run(String... arguments) {
@@ -43,6 +57,7 @@ public final class Cli {
         line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.registerConverter(LocalDate.class, Cli::day);
         boolean json = Arrays.asList(arguments).contains("--json");
         Failures failures = new Failures(surroundings, options, json);
         line.setParameterExceptionHandler((wrong, given) -> failures.usage(wrong));

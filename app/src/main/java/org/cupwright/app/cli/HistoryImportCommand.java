@@ -5,12 +5,15 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.cupwright.app.desk.SourceFile;
+import org.cupwright.app.desk.log.FarDays;
 import org.cupwright.app.desk.log.ImportHistory;
 import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Takes in a notebook. */
@@ -23,11 +26,20 @@ import tools.jackson.databind.node.ObjectNode;
 final class HistoryImportCommand implements Runnable {
     private final Surroundings surroundings;
 
+    @Spec
+    private CommandSpec spec;
+
     @ParentCommand
     private HistoryCommand history;
 
     @Parameters(paramLabel = "FILE", description = "The table, CSV.")
     private Path file;
+
+    @Option(
+            names = "--accept",
+            paramLabel = "WHAT",
+            description = "What looks wrong and is right all the same: days, those more than a year from the others.")
+    private String accepted;
 
     @Option(names = "--yes", description = "Keep the lines that read.")
     private boolean keep;
@@ -43,9 +55,13 @@ final class HistoryImportCommand implements Runnable {
     public void run() {
         CupwrightCommand options = history.options();
         Task task = new Task(options, surroundings);
+        boolean far = FarDays.ABOUT.equals(accepted);
+        if (accepted != null && !far) {
+            throw new Arguments(spec).wrong("--accept takes: " + FarDays.ABOUT + ".", accepted);
+        }
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
-        ImportHistory.Answer answer =
-                new ImportHistory(task.folder(), surroundings.clock()).read(options.course(), source, person, keep);
+        ImportHistory.Answer answer = new ImportHistory(task.folder(), surroundings.clock())
+                .read(options.course(), source, person, far, keep);
         if (options.json()) {
             task.print(Json.document(json(task.texts(), answer)));
         } else {
@@ -62,6 +78,7 @@ final class HistoryImportCommand implements Runnable {
                 answer.first().map(texts::day).orElse("–"),
                 answer.last().map(texts::day).orElse("–")));
         NotReadPrint.print(task, answer.notRead());
+        answer.unended().ifPresent(line -> task.print(texts.say("table.unended", line)));
         task.print(
                 answer.kept()
                         ? texts.say("log.imported", answer.added(), answer.known())
@@ -75,6 +92,7 @@ final class HistoryImportCommand implements Runnable {
         node.set("first", Json.text(day(answer.first())));
         node.set("last", Json.text(day(answer.last())));
         node.set("notRead", NotReadPrint.json(texts, answer.notRead()));
+        node.set("unended", Json.text(answer.unended()));
         node.put("kept", answer.kept());
         node.put("added", answer.added());
         node.put("known", answer.known());

@@ -9,7 +9,9 @@ import org.cupwright.app.desk.log.ListFacts;
 import org.cupwright.app.desk.log.RecordFact;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.message.Message;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The logbook as a table and as JSON. */
@@ -29,11 +31,13 @@ final class LogPrint {
             node.set(
                     "kept",
                     Json.array(answer.facts().stream().map(LogPrint::json).toList()));
+            node.set("remarks", remarks(answer.remarks()));
             task.print(Json.document(node));
             return;
         }
         FactText words = new FactText(texts, answer.course(), answer.policy());
         answer.facts().forEach(fact -> row(texts.say("log.kept"), words, fact));
+        answer.remarks().forEach(this::remark);
     }
 
     void corrected(CorrectFact.Answer answer) {
@@ -43,6 +47,7 @@ final class LogPrint {
             node.put("correction", answer.id().toString());
             node.set("was", json(answer.was()));
             node.set("now", answer.now().map(LogPrint::json).orElse(null));
+            node.set("remarks", remarks(answer.remarks()));
             task.print(Json.document(node));
             return;
         }
@@ -51,6 +56,15 @@ final class LogPrint {
         answer.now()
                 .ifPresentOrElse(
                         now -> row(texts.say("log.now"), words, now), () -> task.print(texts.say("log.withdrawn")));
+        answer.remarks().forEach(this::remark);
+    }
+
+    private void remark(Message remark) {
+        Layout.wrapped("", texts.say(remark)).forEach(task::print);
+    }
+
+    private ArrayNode remarks(List<Message> remarks) {
+        return Json.texts(remarks.stream().map(texts::say).toList());
     }
 
     void list(ListFacts.Answer answer) {

@@ -37,6 +37,7 @@ final class TurfJson {
         node.put("date", report.day().date().toString());
         node.set("growth", Json.number(report.growth()));
         node.put("weather", EnumNames.lowerCamel(report.weather()));
+        node.set("weatherBasis", WeatherText.json(report.basis()));
         node.put("frost", report.frost());
         node.set(
                 "wearRest",

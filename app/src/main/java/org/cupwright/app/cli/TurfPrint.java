@@ -84,6 +84,7 @@ final class TurfPrint {
         private void weather() {
             String rests = texts.say("turf.weather." + EnumNames.lowerCamel(report.weather()));
             lines.add(texts.say("turf.growth", texts.number(report.growth(), 2), rests));
+            lines.add(new WeatherText(texts).basis(report.basis()));
             report.water()
                     .ifPresentOrElse(water -> lines.addAll(water(water)), () -> lines.add(texts.say("turf.noWater")));
         }

@@ -8,7 +8,9 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Weather from elsewhere. */
-@Command(name = "weather", description = "Takes the weather of past days into the logbook.")
+@Command(
+        name = "weather",
+        description = "Takes weather and forecasts into the logbook, and shows what is known of each day.")
 final class WeatherCommand implements Runnable {
     @ParentCommand
     private CupwrightCommand options;
@@ -20,12 +22,13 @@ final class WeatherCommand implements Runnable {
     static CommandLine with(Surroundings surroundings) {
         CommandLine line = new CommandLine(new WeatherCommand());
         line.addSubcommand(new WeatherImportCommand(surroundings));
+        line.addSubcommand(new WeatherListCommand(surroundings));
         return line;
     }
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "weather takes: import FILE.");
+        throw new ParameterException(spec.commandLine(), "weather takes: import FILE, or list.");
     }
 
     CupwrightCommand options() {

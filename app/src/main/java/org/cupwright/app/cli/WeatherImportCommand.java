@@ -4,10 +4,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.weather.ImportWeather;
+import org.cupwright.app.desk.weather.TableQuestion;
 import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -19,7 +22,7 @@ import tools.jackson.databind.node.ObjectNode;
 @Command(
         name = "import",
         description = {
-            "Reads a table of past days' weather, one line a day, and says what reads; --yes keeps it.",
+            "Reads a table of past days' weather, or with --forecast of coming days', one line a day, and says what reads; --yes keeps it.",
             "The first line names the columns: date, tmax and tmin; rain, wind, rhmax, rhmin and sunshine where they are known."
         })
 final class WeatherImportCommand implements Runnable {
@@ -44,11 +47,25 @@ final class WeatherImportCommand implements Runnable {
                     "The unit of a column, as tmax=F or rain=in; repeatable. Default: as the column's name says, else C, mm, m/s, min.")
     private Map<String, String> units = new LinkedHashMap<>();
 
+    @Option(names = "--forecast", description = "The table foretells today and coming days.")
+    private boolean forecast;
+
+    @Option(
+            names = "--accept",
+            paramLabel = "WHAT",
+            split = ",",
+            description =
+                    "What the dry run asks about and is right all the same: tmax, rain, wind, sunshine, seasons or days; repeatable.")
+    private Set<String> accepted = new LinkedHashSet<>();
+
     @Option(names = "--yes", description = "Keep the lines that read.")
     private boolean keep;
 
-    @Option(names = "--person", paramLabel = "NAME", description = "Who is named for it. Default: weather table.")
-    private String person = "weather table";
+    @Option(
+            names = "--person",
+            paramLabel = "NAME",
+            description = "Who is named for it. Default: weather table, or forecast.")
+    private String person;
 
     WeatherImportCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -60,7 +77,8 @@ final class WeatherImportCommand implements Runnable {
         Task task = new Task(options, surroundings);
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
         ImportWeather.Answer answer = new ImportWeather(task.folder(), surroundings.clock())
-                .read(new ImportWeather.Request(options.course(), source, columns, units, person, keep));
+                .read(new ImportWeather.Request(
+                        options.course(), source, forecast, columns, units, accepted, person(), keep));
         if (options.json()) {
             task.print(Json.document(json(task.texts(), answer)));
         } else {
@@ -68,26 +86,51 @@ final class WeatherImportCommand implements Runnable {
         }
     }
 
+    private String person() {
+        return person == null ? (forecast ? "forecast" : "weather table") : person;
+    }
+
     private static void page(Task task, ImportWeather.Answer answer) {
         Texts texts = task.texts();
-        task.print(texts.say(
-                "weather.reads",
-                answer.course().name(),
-                answer.read(),
-                answer.first().map(texts::day).orElse("–"),
-                answer.last().map(texts::day).orElse("–")));
-        task.print(texts.say("weather.units", units(answer)));
+        boolean forecast = answer.forecast();
+        say(
+                task,
+                texts.say(
+                        forecast ? "weather.forecastReads" : "weather.reads",
+                        answer.course().name(),
+                        answer.read(),
+                        answer.first().map(texts::day).orElse("–"),
+                        answer.last().map(texts::day).orElse("–")));
+        say(task, texts.say("weather.units", units(answer)));
         if (answer.missing() > 0) {
-            task.print(texts.say("weather.missing", answer.missing()));
+            say(task, texts.say(forecast ? "weather.forecastMissing" : "weather.missing", answer.missing()));
         }
-        if (answer.noRain() > 0) {
-            task.print(texts.say("weather.noRain", answer.noRain()));
+        if (answer.noRain() > 0 && !forecast) {
+            say(task, texts.say("weather.noRain", answer.noRain()));
         }
         NotReadPrint.print(task, answer.notRead());
-        String key = answer.kept() ? "weather.kept" : "weather.wouldKeep";
-        task.print(texts.say(key, answer.added(), answer.changed(), answer.known()));
+        answer.unended().ifPresent(line -> say(task, texts.say("table.unended", line)));
+        String kept = forecast ? "weather.forecastKept" : "weather.kept";
+        String would = forecast ? "weather.forecastWouldKeep" : "weather.wouldKeep";
+        say(task, texts.say(answer.kept() ? kept : would, answer.added(), answer.changed(), answer.known()));
+        asks(task, answer);
         if (!answer.kept()) {
-            task.print(texts.say("history.dryRun"));
+            say(task, texts.say("history.dryRun"));
+        }
+    }
+
+    private static void say(Task task, String sentence) {
+        Layout.wrapped("", sentence).forEach(task::print);
+    }
+
+    private static void asks(Task task, ImportWeather.Answer answer) {
+        Texts texts = task.texts();
+        if (!answer.asks().isEmpty()) {
+            task.print(texts.say("weather.asks"));
+        }
+        for (TableQuestion question : answer.asks()) {
+            String said = texts.say(question.asks()) + " " + texts.say(question.tryThis());
+            Layout.wrapped("  ", said).forEach(task::print);
         }
     }
 
@@ -100,6 +143,7 @@ final class WeatherImportCommand implements Runnable {
     private static ObjectNode json(Texts texts, ImportWeather.Answer answer) {
         ObjectNode node = Json.object();
         node.put("course", answer.course().id());
+        node.put("forecast", answer.forecast());
         ObjectNode units = Json.object();
         answer.units().forEach(units::put);
         node.set("units", units);
@@ -112,7 +156,21 @@ final class WeatherImportCommand implements Runnable {
         node.put("changed", answer.changed());
         node.put("known", answer.known());
         node.set("notRead", NotReadPrint.json(texts, answer.notRead()));
+        node.set(
+                "asks",
+                Json.array(answer.asks().stream()
+                        .map(question -> json(texts, question))
+                        .toList()));
+        node.set("unended", Json.text(answer.unended()));
         node.put("kept", answer.kept());
+        return node;
+    }
+
+    private static ObjectNode json(Texts texts, TableQuestion question) {
+        ObjectNode node = Json.object();
+        node.put("about", question.about());
+        node.put("asks", texts.say(question.asks()));
+        node.put("tryThis", texts.say(question.tryThis()));
         return node;
     }
 }

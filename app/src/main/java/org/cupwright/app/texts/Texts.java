@@ -159,6 +159,10 @@ public final class Texts {
         if (argument instanceof Message.Direction direction) {
             return way(direction);
         }
+        if (argument instanceof Message.Measure measure) {
+            String blank = measure.unit().equals("°") ? "" : " ";
+            return number(measure.value(), measure.decimals()) + blank + measure.unit();
+        }
         if (argument instanceof Message.Count count) {
             return count.number();
         }

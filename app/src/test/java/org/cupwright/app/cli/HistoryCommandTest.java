@@ -94,7 +94,7 @@ class HistoryCommandTest {
                 .contains("line 8: Nothing stands under \"on\"")
                 .contains("line 9: 2036-05-08 has not come yet")
                 .contains("line 10: Hole 1 stands in the file for this day already")
-                .contains("line 11: \"2026-02-30\" is not a day");
+                .contains("line 11: There is no day 2026-02-30: that month has 28 days.");
     }
 
     @Test

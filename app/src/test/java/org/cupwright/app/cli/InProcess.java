@@ -24,7 +24,8 @@ final class InProcess {
         this(data, CLOCK);
     }
 
-    private InProcess(Path data, Clock clock) {
+    /** On another morning, or in another zone. */
+    InProcess(Path data, Clock clock) {
         this.data = data;
         this.clock = clock;
     }

@@ -170,6 +170,12 @@ class JsonShapesIT {
         JsonNode read = checked("weather-import", cupwright.run("weather", "import", table, "--json"));
         assertThat(read.path("notRead").path(0).path("line").asInt()).isEqualTo(3);
         assertThat(read.path("added").asInt()).isEqualTo(1);
+        Path wrong = Files.writeString(files.resolve("wrong.csv"), "date,tmax,tmin\n2026-06-21,55,41");
+        JsonNode asked = checked("weather-import", cupwright.run("weather", "import", wrong, "--forecast", "--json"));
+        assertThat(asked.path("asks").path(0).path("about").asString()).isEqualTo("tmax");
+        assertThat(asked.path("unended").asString()).isEqualTo("2026-06-21,55,41");
+        JsonNode list = checked("weather-list", cupwright.run("weather", "list", "--json"));
+        assertThat(list.path("days").path(0).path("source").asString()).isEqualTo("assumed");
     }
 
     @Test

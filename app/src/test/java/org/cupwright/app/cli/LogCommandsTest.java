@@ -107,19 +107,10 @@ class LogCommandsTest {
     @Test
     void whatLooksWrongIsAskedAbout() {
         Object[] inches = {"log", "add", "spot-check", "--hole", "1", "--set", "cup=1", "--set", "hole=4"};
-        refused(1, List.of("inches", "--yes"), inches);
+        refused(1, List.of("4 mm? Did you mean 4 in? That would be 102 mm.", "--yes"), inches);
         Object[] off = {"log", "add", "ball-mark", "--hole", "1", "--at", "500040,4400011"};
         refused(1, List.of("off the green of hole 1", "--yes"), off);
-        refused(
-                1,
-                List.of("after it is written down"),
-                "log",
-                "add",
-                "speed-read",
-                "--set",
-                "feet=10",
-                "--when",
-                "06:00");
+        refused(1, List.of("has not come yet"), "log", "add", "speed-read", "--set", "feet=10", "--when", "06:00");
         Object[] sure = {"log", "add", "ball-mark", "--hole", "1", "--at", "500040,4400011", "--yes"};
         assertThat(kept(sure).out()).contains("500040.0 E");
     }

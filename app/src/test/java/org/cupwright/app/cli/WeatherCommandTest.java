@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -109,7 +110,7 @@ class WeatherCommandTest {
         assertThat(result.out())
                 .contains("one day reads")
                 .contains("9 lines do not read")
-                .contains("line 3: \"2026-02-30\" is not a day")
+                .contains("line 3: There is no day 2026-02-30: that month has 28 days.")
                 .contains("line 4: The lowest temperature, 18, is above the highest")
                 .contains("line 5: Rain cannot be negative: -3")
                 .contains("line 6: 2026-05-01 stands in the file already")
@@ -117,7 +118,7 @@ class WeatherCommandTest {
                 .contains("line 8: No temperature stands under tmax")
                 .contains("line 9: What it says cannot be")
                 .contains("line 10: \"warm\" is not a number")
-                .contains("line 11: No temperature stands under tmin");
+                .contains("line 11: The file ends within this line");
     }
 
     @Test
@@ -134,5 +135,74 @@ class WeatherCommandTest {
         assertThat(read("\u0000\u0001").err()).contains("not text");
         assertThat(list()).contains("No entries");
         assertThat(cupwright.run("weather").status()).isEqualTo(2);
+    }
+
+    private static String days(String from, int count, String rest) {
+        LocalDate first = LocalDate.parse(from);
+        StringBuilder lines = new StringBuilder();
+        for (int i = 0; i < count; i++) {
+            lines.append(first.plusDays(i)).append(',').append(rest).append('\n');
+        }
+        return lines.toString();
+    }
+
+    @Test
+    void aForecastIsKeptBesideWhatWasAndCountsUntilTheDayIsEntered() throws IOException {
+        read("date,tmax,tmin,rain\n" + days("2026-06-05", 15, "20,10,0"), "--yes");
+        String forecast = "date,tmax,tmin,rain\n" + days("2026-06-20", 3, "28,16,12");
+        assertThat(read(forecast).out()).contains("line 2: 2026-06-20 is not over yet");
+        assertThat(read(forecast, "--forecast").out())
+                .contains("3 days of forecast read, Sat 20 Jun 2026 to Mon 22 Jun 2026")
+                .contains("New: 3;")
+                .contains("dry run");
+        assertThat(list()).doesNotContain("forecast");
+        assertThat(read(forecast, "--forecast", "--yes").out()).contains("Kept: 3 new, 0 heard anew");
+        assertThat(read(forecast, "--forecast", "--yes").out()).contains("Kept: 0 new, 0 heard anew");
+        assertThat(read(forecast.replace("22,28", "22,31"), "--forecast", "--yes")
+                        .out())
+                .contains("Kept: 0 new, 1 heard anew with other values; 2 were the same already.");
+        assertThat(cupwright.run("weather", "list").out())
+                .contains("Mon 22 Jun 2026       31.0     16.0     12.0        –  forecast")
+                .contains("Of these days: 13 as entered, 3 forecast.")
+                .doesNotContain("before today");
+        assertThat(cupwright.run("turf", "--date", "2026-06-24").out())
+                .contains("Weather of the 28 days up to Wed 24 Jun 2026: 15 as entered, 3 forecast,")
+                .contains("assumed.");
+        String eve = cupwright.run("turf", "--date", "2026-06-22", "--json").out();
+        assertThat(eve).contains("\"forecast\" : 3").contains("\"weather\" : \"forecast\"");
+        assertThat(eve).as("rain that is foretold has not fallen").contains("\"deficitMillimetres\" : null");
+        assertThat(cupwright
+                        .run("weather", "list", "--from", "2026-06-01", "--to", "2026-06-06")
+                        .out())
+                .contains("Mon 1 Jun 2026           –        –        –        –  nothing known")
+                .contains("4 days before today have no entry");
+    }
+
+    @Test
+    void whatNobodyCanForetellIsRefused() throws IOException {
+        assertThat(read("date,tmax,tmin\n2026-06-19,20,10\n2026-08-01,20,10\n2026-06-20,20,10\n", "--forecast")
+                        .out())
+                .contains("line 2: 2026-06-19 is over; a forecast is of today and later.")
+                .contains("line 3: 2026-08-01 is more than 30 days ahead")
+                .contains("one day of forecast reads");
+    }
+
+    @Test
+    void theListTellsTraceFromNoneAndCountsGaps() throws IOException {
+        read(TABLE, "--yes");
+        Result list = cupwright.run("weather", "list", "--from", "2026-05-01", "--to", "2026-05-05");
+        assertThat(list.out())
+                .containsPattern("1 May 2026 +18.5 +7.2 +0.0 +– +as entered")
+                .containsPattern("2 May 2026 +20.1 +9.0 +trace")
+                .containsPattern("3 May 2026 +17.0 +8.4 +–")
+                .containsPattern("4 May 2026 +16.6 +7.5 +– +– +filled in")
+                .contains("Of these days: 4 as entered, 1 filled in between neighbours.")
+                .contains("One day before today has no entry");
+        assertThat(cupwright
+                        .run("weather", "list", "--from", "2026-05-05", "--to", "2026-05-01")
+                        .err())
+                .contains("is after");
+        assertThat(cupwright.run("weather", "list", "--from", "0001-05-05").err())
+                .contains("That would be 739");
     }
 }

@@ -1,6 +1,7 @@
 package org.cupwright.cupchange.check;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.CrewNote;
 import org.cupwright.cupchange.CupWork;
+import org.cupwright.cupchange.DayReading;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.message.Message;
@@ -31,6 +33,12 @@ public final class FactCheck {
 
     /** Deeper than a rim that still holds the flagstick in place (our choice). */
     private static final double DEEPEST_CUP_MILLIMETRES = 100;
+
+    /** Hotter days were hardly measured in °C (our choice). */
+    private static final double HOTTEST_CELSIUS = 50;
+
+    /** A windier day, in the mean, was hardly measured in m/s (our choice). */
+    private static final double WINDIEST_METRES_PER_SECOND = 20;
 
     /** Drawn outlines are good to about a metre: nearer than this to the edge nothing is asked (our choice). */
     private static final double OUTLINE_ERROR_METRES = 1;
@@ -59,6 +67,7 @@ public final class FactCheck {
                 : fact.payload();
         hole.ifPresent(known -> checkPlaces(known, said, asks));
         checkMeasures(said, asks);
+        checkReadings(said, fact, asks);
         return asks.stream().map(ask -> new FactFinding(fact.id(), ask)).toList();
     }
 
@@ -68,6 +77,20 @@ public final class FactCheck {
             if (!hole.green().contains(place) && off > OUTLINE_ERROR_METRES) {
                 asks.add(Message.of("fact.offTheGreen", new Message.Name(hole.id()), new Message.Length(off)));
             }
+        }
+    }
+
+    private void checkReadings(Payload said, Fact fact, List<Message> asks) {
+        LocalDate happened =
+                LocalDate.ofInstant(fact.happenedAt(), course.frame().zone());
+        if (said instanceof DayReading.RoundsPlayed played) {
+            checkDay(played.day(), said, happened, asks);
+        } else if (said instanceof DayReading.WeatherEntered weather) {
+            checkDay(weather.day(), said, happened, asks);
+            checkWeather(weather.highestCelsius(), weather.windMetresPerSecond(), asks);
+        } else if (said instanceof DayReading.WeatherForecast forecast) {
+            checkDay(forecast.day(), said, happened, asks);
+            checkWeather(forecast.highestCelsius(), forecast.windMetresPerSecond(), asks);
         }
     }
 
@@ -98,15 +121,43 @@ public final class FactCheck {
         }
         double value = millimetres.getAsDouble();
         double asInches = value * 25.4;
-        Message.Length typed = new Message.Length(value / 1000);
+        Message.Argument name = new Message.Word("measure." + what);
         boolean inches = asInches >= least && asInches <= greatest;
         asks.add(
                 inches
                         ? Message.of(
                                 "fact.inchesForMillimetres",
-                                new Message.Word("measure." + what),
-                                typed,
-                                new Message.Length(asInches / 1000))
-                        : Message.of("fact.unlikelyMeasure", new Message.Word("measure." + what), typed));
+                                name,
+                                measure(value, "mm"),
+                                measure(value, "in"),
+                                new Message.Measure(asInches, 0, "mm"))
+                        : Message.of("fact.unlikelyMeasure", name, measure(value, "mm")));
+    }
+
+    private static void checkDay(LocalDate about, Payload said, LocalDate happened, List<Message> asks) {
+        boolean forecast = said instanceof DayReading.WeatherForecast;
+        if (!forecast && about.isAfter(happened)) {
+            asks.add(Message.of("fact.dayToCome", new Message.Day(about)));
+        } else if (forecast && about.isBefore(happened)) {
+            asks.add(Message.of("fact.dayIsOver", new Message.Day(about)));
+        }
+    }
+
+    private static void checkWeather(double highestCelsius, OptionalDouble wind, List<Message> asks) {
+        if (highestCelsius > HOTTEST_CELSIUS) {
+            asks.add(Message.of(
+                    "fact.fahrenheit",
+                    measure(highestCelsius, "°C"),
+                    new Message.Measure((highestCelsius - 32) * 5 / 9, 0, "°C")));
+        }
+        if (wind.isPresent() && wind.getAsDouble() > WINDIEST_METRES_PER_SECOND) {
+            asks.add(Message.of("fact.windy", measure(wind.getAsDouble(), "m/s")));
+        }
+    }
+
+    /** As it was typed. */
+    private static Message.Measure measure(double value, String unit) {
+        int decimals = value == Math.rint(value) ? 0 : value * 10 == Math.rint(value * 10) ? 1 : 2;
+        return new Message.Measure(value, decimals, unit);
     }
 }

@@ -46,7 +46,8 @@ public final class WaterBalance {
             Optional<KnownWeather> known = outlook.find(past);
             double loss = known.map(weather -> loss(weather).etcMillimetres()).orElse(0.0);
             double lossAtMost = known.isPresent() ? loss : cap;
-            Optional<Rain> rain = known.flatMap(weather -> weather.weather().rain());
+            Optional<Rain> rain = known.filter(weather -> weather.source() == WeatherSource.OBSERVED)
+                    .flatMap(weather -> weather.weather().rain()); // what a forecast promised has not fallen
             OptionalDouble irrigation = irrigationMillimetres.apply(past);
             double came = rain.map(Rain::millimetres).orElse(0.0) + irrigation.orElse(0);
             boolean allKnown = rain.isPresent() && irrigation.isPresent();

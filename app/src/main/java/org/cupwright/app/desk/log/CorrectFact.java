@@ -19,6 +19,7 @@ import org.cupwright.course.Hole;
 import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Logbook;
+import org.cupwright.message.Message;
 import org.cupwright.policy.Policy;
 
 /** Says what an entry should have said, or that it should not be there. The entry itself stays as it was recorded. */
@@ -73,8 +74,9 @@ public final class CorrectFact {
      *
      * @param was the entry as it counted before
      * @param now the entry as it counts from now on; empty where it is withdrawn
+     * @param remarks how what was typed was understood, where it could be understood otherwise
      */
-    public record Answer(Course course, Policy policy, Fact was, Optional<Fact> now, UUID id) {}
+    public record Answer(Course course, Policy policy, Fact was, Optional<Fact> now, UUID id, List<Message> remarks) {}
 
     /** Corrects what is named and leaves the rest. */
     public Answer correct(Change change) {
@@ -101,7 +103,7 @@ public final class CorrectFact {
     }
 
     /** The course, the policy of the day of the fact, and all that was recorded of it. */
-    private record Ground(Course course, Policy policy, List<Fact> all) {}
+    private record Ground(Course course, Policy policy, List<Fact> all, MomentText moments) {}
 
     private record Made(Ground ground, Fact was, Fact correction) {}
 
@@ -121,7 +123,8 @@ public final class CorrectFact {
                 ground.policy(),
                 made.was(),
                 now,
-                made.correction().id());
+                made.correction().id(),
+                ground.moments().remarks());
     }
 
     private static Made made(Stores stores, Change change, Making making) {
@@ -130,8 +133,11 @@ public final class CorrectFact {
         List<Fact> all = withCorrections(stores, course, id);
         Fact was = find(all, id).orElseThrow(() -> LogProblems.withdrawn(change.id()));
         LocalDate day = LocalDate.ofInstant(was.happenedAt(), course.frame().zone());
-        Ground ground =
-                new Ground(course, stores.policies().history(course.id()).at(day), all);
+        Ground ground = new Ground(
+                course,
+                stores.policies().history(course.id()).at(day),
+                all,
+                new MomentText(day, course.frame().zone()));
         return new Made(ground, was, making.of(ground, was));
     }
 
@@ -151,10 +157,7 @@ public final class CorrectFact {
     private static Draft changed(Change change, Ground ground, Fact fact, Optional<Hole> hole) {
         Draft draft = Draft.of(fact.payload());
         EntryPlace places = new EntryPlace(hole, ground.policy());
-        LocalDate day =
-                LocalDate.ofInstant(fact.happenedAt(), ground.course().frame().zone());
-        PartText texts = new PartText(
-                places::typed, new MomentText(day, ground.course().frame().zone()));
+        PartText texts = new PartText(places::typed, ground.moments());
         change.parts().forEach((name, text) -> {
             Part part = draft.form().part(name);
             draft.set(part.name(), texts.read(part, text));

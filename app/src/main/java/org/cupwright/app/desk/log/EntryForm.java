@@ -46,7 +46,7 @@ record EntryForm(String kind, List<Part> parts) {
         List<String> names = parts.stream().map(Part::name).toList();
         List<String> found = fitting(given, names);
         if (found.size() != 1) {
-            throw LogProblems.part(typed(kind), given, found.isEmpty() ? names : found);
+            throw found.isEmpty() ? LogProblems.part(typed(kind), given, names) : LogProblems.partUnclear(given, found);
         }
         return find(found.get(0)).orElseThrow();
     }

@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.log;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -25,15 +24,7 @@ record HistoryLine(LocalDate day, String hole, Spot.Paced place) {
 
     static HistoryLine of(String date, String hole, String on, String side, Separator separator) throws NotRead {
         Spot.Paced place = place(on, side, separator);
-        return new HistoryLine(day(date), hole, place);
-    }
-
-    private static LocalDate day(String text) throws NotRead {
-        try {
-            return WrittenDay.of(text);
-        } catch (DateTimeException notOne) {
-            throw not("date", text);
-        }
+        return new HistoryLine(WrittenDay.inTable(date), hole, place);
     }
 
     private static Spot.Paced place(String on, String side, Separator separator) throws NotRead {

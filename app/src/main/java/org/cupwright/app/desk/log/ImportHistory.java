@@ -6,10 +6,12 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
@@ -54,6 +56,8 @@ public final class ImportHistory {
      * @param first the first day among them
      * @param last the last day
      * @param notRead lines that do not
+     * @param unended the last line, where the file ends within it
+     * @param kept whether anything was kept: not for a dry run
      * @param added entries that are kept now; 0 for a dry run
      * @param known lines whose entries were kept already
      */
@@ -63,6 +67,7 @@ public final class ImportHistory {
             Optional<LocalDate> first,
             Optional<LocalDate> last,
             List<NotReadLine> notRead,
+            Optional<String> unended,
             boolean kept,
             int added,
             int known) {}
@@ -71,22 +76,24 @@ public final class ImportHistory {
      * Reads a notebook, and keeps what reads when that is wanted.
      *
      * @param person who is named as the one who says so
+     * @param farDaysAreRight whether days far from all others are meant
      */
-    public Answer read(Optional<String> courseId, SourceFile file, String person, boolean keep) {
+    public Answer read(
+            Optional<String> courseId, SourceFile file, String person, boolean farDaysAreRight, boolean keep) {
         Notebook notebook = folder.read(stores -> notebook(stores, courseId, person));
-        FileReading.read(file, in -> {
-            HistoryFile.read(in, notebook);
-            return notebook;
-        });
+        Optional<String> unended = FileReading.read(file, in -> HistoryFile.read(in, notebook));
+        if (!farDaysAreRight) {
+            notebook.withoutFarDays();
+        }
         int[] counts = new int[2];
-        if (keep && !notebook.facts.isEmpty()) {
+        if (keep && !notebook.read.isEmpty()) {
             folder.write(stores -> {
-                for (Fact fact : notebook.facts) {
+                for (Fact fact : notebook.facts()) {
                     counts[stores.facts().add(fact) == FactStore.Kept.NEW ? 0 : 1]++;
                 }
             });
         }
-        return notebook.answer(keep, counts[0], counts[1]);
+        return notebook.answer(unended, keep, counts[0], counts[1]);
     }
 
     private Notebook notebook(Stores stores, Optional<String> courseId, String person) {
@@ -95,13 +102,16 @@ public final class ImportHistory {
         return new Notebook(course, stores.policies().history(course.id()).at(today), today, person);
     }
 
+    /** A line that reads. */
+    private record Read(TableFile.Line line, LocalDate day, Fact fact) {}
+
     /** What has been read so far. */
     private static final class Notebook implements HistoryFile.Taker {
         private final Course course;
         private final Policy policy;
         private final LocalDate today;
         private final String person;
-        private final List<Fact> facts = new ArrayList<>();
+        private final List<Read> read = new ArrayList<>();
         private final List<NotReadLine> notRead = new ArrayList<>();
         private final Map<String, MapPoint> taken = new HashMap<>();
 
@@ -113,20 +123,33 @@ public final class ImportHistory {
         }
 
         @Override
-        public void line(long number, HistoryLine line) {
-            String text = line.day() + " " + line.hole();
+        public void line(TableFile.Line line, HistoryLine entry) throws NotRead {
             try {
-                facts.add(fact(line));
-            } catch (NotRead why) {
-                notRead(number, text, why);
+                read.add(new Read(line, entry.day(), fact(entry)));
             } catch (Problem problem) {
-                notRead.add(new NotReadLine(number, text, problem.what(), problem.tryThis()));
+                throw new NotRead(problem.what(), problem.tryThis());
             }
         }
 
         @Override
-        public void notRead(long number, String text, NotRead why) {
-            notRead.add(new NotReadLine(number, text, why.what(), why.tryThis()));
+        public void notRead(NotReadLine line) {
+            notRead.add(line);
+        }
+
+        /** Takes back lines whose days are far from all others. */
+        private void withoutFarDays() {
+            Set<LocalDate> far = FarDays.among(read.stream().map(Read::day).toList());
+            for (Read each : read) {
+                if (far.contains(each.day())) {
+                    notRead.add(each.line().notRead(FarDays.why(each.day())));
+                }
+            }
+            read.removeIf(each -> far.contains(each.day()));
+            notRead.sort(Comparator.comparing(NotReadLine::number));
+        }
+
+        private List<Fact> facts() {
+            return read.stream().map(Read::fact).toList();
         }
 
         private Fact fact(HistoryLine line) throws NotRead {
@@ -180,18 +203,15 @@ public final class ImportHistory {
             return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
         }
 
-        private Answer answer(boolean kept, int added, int known) {
-            List<LocalDate> days = facts.stream()
-                    .map(fact -> LocalDate.ofInstant(
-                            fact.happenedAt(), course.frame().zone()))
-                    .sorted()
-                    .toList();
+        private Answer answer(Optional<String> unended, boolean kept, int added, int known) {
+            List<LocalDate> days = read.stream().map(Read::day).sorted().toList();
             return new Answer(
                     course,
-                    facts.size(),
+                    read.size(),
                     days.stream().findFirst(),
                     days.stream().reduce((earlier, later) -> later),
                     List.copyOf(notRead),
+                    unended,
                     kept,
                     added,
                     known);

@@ -13,13 +13,10 @@ import java.util.UUID;
 import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.message.Message;
-import org.cupwright.message.Message.Name;
 import org.cupwright.policy.Policy;
 
 /** Reads the logbook. */
@@ -68,17 +65,10 @@ public final class ListFacts {
         wanted.hole().ifPresent(hole -> CourseChoice.hole(course, hole));
         Optional<String> kind = wanted.kind().map(given -> EntryForm.of(given).kind());
         LocalDate to = wanted.to().orElseGet(() -> CourseToday.of(course, clock));
-        LocalDate from = wanted.from().orElse(to.minusDays(USUAL_DAYS - 1));
-        if (from.isAfter(to)) {
-            throw Problem.of(
-                    Message.of("problem.log.backwards", new Message.Day(from), new Message.Day(to)),
-                    Message.of("where.option", new Name("--from, --to")),
-                    from + ", " + to,
-                    Message.of("try.log.backwards"));
-        }
+        DaySpan span = DaySpan.of(wanted.from().orElse(to.minusDays(USUAL_DAYS - 1)), to);
         ZoneId zone = course.frame().zone();
-        Instant start = from.atStartOfDay(zone).toInstant();
-        Instant end = to.plusDays(1).atStartOfDay(zone).toInstant();
+        Instant start = span.from().atStartOfDay(zone).toInstant();
+        Instant end = span.to().plusDays(1).atStartOfDay(zone).toInstant();
         List<Fact> recorded = stores.facts().between(course.id(), start, end);
         List<Fact> facts = CountingFacts.of(recorded, start, end).stream()
                 .filter(fact -> wanted.hole().isEmpty() || wanted.hole().equals(fact.hole()))
@@ -87,7 +77,12 @@ public final class ListFacts {
                 .sorted(readable(course))
                 .toList();
         return new Answer(
-                course, stores.policies().history(course.id()).at(to), from, to, facts, corrected(recorded, facts));
+                course,
+                stores.policies().history(course.id()).at(to),
+                span.from(),
+                to,
+                facts,
+                corrected(recorded, facts));
     }
 
     /** By when they happened; what happened at once, by when it was written down, then in round order. */

@@ -32,8 +32,20 @@ final class LogProblems {
                         : Message.of("try.log.parts", new Name(String.join(", ", all))));
     }
 
+    static Problem partUnclear(String given, List<String> fitting) {
+        return Problem.of(
+                Message.of("problem.log.partUnclear", new Name(given)),
+                set(given),
+                given,
+                Message.of("try.log.partUnclear", new Name(String.join(", ", fitting))));
+    }
+
     static Problem value(String part, String given, Message takes) {
         return Problem.of(Message.of("problem.log.value", new Name(part), new Name(given)), set(part), given, takes);
+    }
+
+    static Problem day(String part, String given) {
+        return Problem.of(WrittenDay.whyNot(given), set(part), given, Message.of("day.try"));
     }
 
     static Problem missing(String kind, List<Part> missing) {
@@ -78,6 +90,15 @@ final class LogProblems {
                 Message.of("where.option", new Name("--when")),
                 given,
                 Message.of("try.log.moment"));
+    }
+
+    /** A time that the clocks left out when they were put forward. */
+    static Problem leftOut(String given, Message what, String forward) {
+        return Problem.of(
+                what,
+                Message.of("where.option", new Name("--when")),
+                given,
+                Message.of("try.log.leftOut", new Name(forward)));
     }
 
     /** Something that looks wrong and may be right. */

@@ -6,24 +6,76 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.zone.ZoneOffsetTransition;
+import java.util.ArrayList;
+import java.util.List;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Day;
+import org.cupwright.message.Message.Name;
 
 /**
  * A moment as a person types it: {@code 05:40} on the day that is spoken of, {@code 2026-06-20T05:40} by the course's clock, or a
- * moment in UTC that ends in Z.
- *
- * @param day the day that is spoken of
- * @param zone the course's zone
+ * moment in UTC that ends in Z. In the night in which clocks are put forward an hour is missing, and its times are refused; in the
+ * night in which they are put back one comes twice, the first is taken, and that is said.
  */
-record MomentText(LocalDate day, ZoneId zone) {
+final class MomentText {
+    private final LocalDate day;
+    private final ZoneId zone;
+    private final List<Message> remarks = new ArrayList<>();
+
+    /**
+     * @param day the day that is spoken of
+     * @param zone the course's zone
+     */
+    MomentText(LocalDate day, ZoneId zone) {
+        this.day = day;
+        this.zone = zone;
+    }
+
     Instant read(String text) {
         try {
             if (text.endsWith("Z")) {
                 return Instant.parse(text);
             }
-            return local(text).atZone(zone).toInstant();
+            return moment(local(text), text);
         } catch (DateTimeException notOne) {
             throw LogProblems.moment(text);
         }
+    }
+
+    /** What is to be said of the moments that were read. */
+    List<Message> remarks() {
+        return List.copyOf(remarks);
+    }
+
+    private Instant moment(LocalDateTime local, String text) {
+        ZoneOffsetTransition change = zone.getRules().getTransition(local);
+        if (change != null && change.isGap()) {
+            String forward = local.plus(change.getDuration()).toString();
+            throw LogProblems.leftOut(text, clocks("problem.log.leftOut", local, change), forward);
+        }
+        Instant first = local.atZone(zone).toInstant();
+        if (change != null) {
+            Message twice = clocks(
+                    "log.twice",
+                    local,
+                    change,
+                    new Name(local.toInstant(change.getOffsetAfter()).toString()));
+            if (!remarks.contains(twice)) {
+                remarks.add(twice);
+            }
+        }
+        return first;
+    }
+
+    private static Message clocks(String key, LocalDateTime local, ZoneOffsetTransition change, Name... more) {
+        List<Message.Argument> said = new ArrayList<>(List.of(
+                new Name(local.toLocalTime().toString()),
+                new Day(local.toLocalDate()),
+                new Name(change.getDateTimeBefore().toLocalTime().toString()),
+                new Name(change.getDateTimeAfter().toLocalTime().toString())));
+        said.addAll(List.of(more));
+        return new Message(key, said);
     }
 
     private LocalDateTime local(String text) {

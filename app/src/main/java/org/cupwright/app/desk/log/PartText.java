@@ -77,9 +77,9 @@ final class PartText {
 
     private static JsonNode day(Part part, String text) {
         try {
-            return NODES.stringNode(LocalDate.parse(text).toString());
+            return NODES.stringNode(WrittenDay.of(text).toString());
         } catch (DateTimeException notOne) {
-            throw LogProblems.value(part.name(), text, Message.of("try.log.day"));
+            throw LogProblems.day(part.name(), text);
         }
     }
 

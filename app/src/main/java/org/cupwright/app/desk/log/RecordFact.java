@@ -22,6 +22,7 @@ import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
+import org.cupwright.message.Message;
 import org.cupwright.policy.Policy;
 
 /** Keeps an entry in the logbook. When the answer is there, it is on the disk. */
@@ -42,7 +43,13 @@ public final class RecordFact {
     }
 
     /** The course and what was read of it. */
-    private record Ground(Course course, Policy policy, LocalDate day, Optional<StoredPlan> plan, DayEntries entries) {}
+    private record Ground(
+            Course course,
+            Policy policy,
+            LocalDate day,
+            Optional<StoredPlan> plan,
+            DayEntries entries,
+            MomentText moments) {}
 
     /** Keeps the entry, one fact for each hole it names, all of them or none. */
     public Answer record(Entry entry) {
@@ -53,14 +60,19 @@ public final class RecordFact {
                     .map(hole -> fact(form, entry, ground, hole))
                     .toList();
             facts.forEach(fact -> FactQuestions.ask(ground.course(), fact, entry.sure()));
-            return new Answer(ground.course(), ground.policy(), facts);
+            return new Answer(
+                    ground.course(), ground.policy(), facts, ground.moments().remarks());
         });
         folder.write(stores -> answer.facts().forEach(stores.facts()::add));
         return answer;
     }
 
-    /** Facts that are kept now. */
-    public record Answer(Course course, Policy policy, List<Fact> facts) {}
+    /**
+     * Facts that are kept now.
+     *
+     * @param remarks how what was typed was understood, where it could be understood otherwise
+     */
+    public record Answer(Course course, Policy policy, List<Fact> facts, List<Message> remarks) {}
 
     private Ground ground(Stores stores, Entry entry) {
         Course course = CourseChoice.course(stores, entry.course());
@@ -69,7 +81,8 @@ public final class RecordFact {
         Optional<StoredPlan> plan = entry.asPlanned()
                 ? Optional.of(PlanChoice.plan(stores, course, day))
                 : stores.plans().find(course.id(), day);
-        return new Ground(course, policy, day, plan, DayEntries.of(stores, course, day));
+        MomentText moments = new MomentText(day, course.frame().zone());
+        return new Ground(course, policy, day, plan, DayEntries.of(stores, course, day), moments);
     }
 
     private static List<Optional<Hole>> holes(Ground ground, Entry entry) {
@@ -120,9 +133,7 @@ public final class RecordFact {
     private static Instant happened(Entry entry, Ground ground, Instant now) {
         ZoneId zone = ground.course().frame().zone();
         boolean today = LocalDate.ofInstant(now, zone).equals(ground.day());
-        return entry.when()
-                .map(new MomentText(ground.day(), zone)::read)
-                .orElseGet(() -> today ? now : morning(ground, zone));
+        return entry.when().map(ground.moments()::read).orElseGet(() -> today ? now : morning(ground, zone));
     }
 
     /** The morning of a day; after what is entered of that morning already, so that the later entry counts as the later. */
@@ -137,9 +148,7 @@ public final class RecordFact {
     private static Payload payload(EntryForm form, Entry entry, Ground ground, Optional<Hole> hole) {
         Draft draft = Draft.empty(form);
         EntryPlace places = new EntryPlace(hole, ground.policy());
-        PartText texts = new PartText(
-                places::typed,
-                new MomentText(ground.day(), ground.course().frame().zone()));
+        PartText texts = new PartText(places::typed, ground.moments());
         entry.parts().forEach((name, text) -> {
             Part part = form.part(name);
             draft.set(part.name(), texts.read(part, text));

@@ -15,7 +15,6 @@ import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
 import org.cupwright.turf.today.TurfDay;
 import org.cupwright.turf.weather.RecordedWeather;
-import org.cupwright.turf.weather.WeatherOutlook;
 
 /** The turf on a day: what the logbook says, and the plans where it is silent. */
 public final class DayTurf {
@@ -28,8 +27,7 @@ public final class DayTurf {
         Instant end = day.log().end();
         CountingFacts facts = new CountingFacts(stores.facts(), day.course().id());
         List<Fact> weather = facts.ofKinds(RecordedWeather.KINDS, FactStore.LONG_AGO, end);
-        WeatherOutlook outlook = WeatherOutlook.of(RecordedWeather.of(weather));
-        return TurfDay.of(state(stores, day, facts), day.date(), outlook, day.policy());
+        return TurfDay.of(state(stores, day, facts), day.date(), RecordedWeather.outlook(weather), day.policy());
     }
 
     private static TurfState state(Stores stores, CourseDay day, CountingFacts facts) {

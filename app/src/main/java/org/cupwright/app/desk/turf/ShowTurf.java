@@ -8,13 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.CourseLatitude;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.DayQuestion;
-import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
-import org.cupwright.course.MapPoint;
-import org.cupwright.green.survey.CoordinateFrame;
-import org.cupwright.green.survey.Projection;
+import org.cupwright.turf.TurfPolicy;
 import org.cupwright.turf.signal.CutterSignals;
 import org.cupwright.turf.signal.MeasureCharts;
 import org.cupwright.turf.signal.TurfSignal;
@@ -28,12 +26,11 @@ import org.cupwright.turf.water.Site;
 import org.cupwright.turf.water.WaterBalance;
 import org.cupwright.turf.water.WaterStatus;
 import org.cupwright.turf.weather.KnownWeather;
+import org.cupwright.turf.weather.WeatherBasis;
 import org.cupwright.turf.weather.WeatherSource;
 
 /** What rests, what wants water, what wants a look, and what the cutters ask for. */
 public final class ShowTurf {
-    private static final int WGS84 = 4326;
-
     private final DataFolder folder;
     private final Clock clock;
 
@@ -58,7 +55,7 @@ public final class ShowTurf {
             resting.addAll(clocks.restingOn(hole, day.date()));
             plugs.addAll(clocks.plugsOn(hole, day.date()));
         }
-        Site site = Site.at(latitude(day.course()), day.policy());
+        Site site = Site.at(CourseLatitude.degrees(day.course()), day.policy());
         WateringList watering = new WateringList(turf, site);
         RecheckList recheck = new RecheckList(turf);
         List<String> order = recheck.hygieneOrder(holes);
@@ -70,6 +67,7 @@ public final class ShowTurf {
                 day,
                 turf,
                 weather,
+                basis(turf),
                 resting,
                 plugs,
                 watering.morning(order),
@@ -79,6 +77,11 @@ public final class ShowTurf {
                 signals,
                 MeasureCharts.of(turf.state()),
                 reentry(turf, day, holes));
+    }
+
+    private static WeatherBasis basis(TurfDay turf) {
+        int days = turf.policy().get(TurfPolicy.WEAR_REST_CAP_DAYS);
+        return WeatherBasis.of(turf.outlook(), turf.day().minusDays(days - 1L), turf.day());
     }
 
     /** Empty when nobody ever entered any weather: there is nothing to balance. */
@@ -101,13 +104,5 @@ public final class ShowTurf {
                     .ifPresent(from -> still.put(hole, from));
         }
         return still;
-    }
-
-    /** Latitude of the course's first green, degrees: the weather is taken to be measured near it. */
-    private static double latitude(Course course) {
-        MapPoint middle = course.holes().get(0).green().centroid();
-        Projection toDegrees =
-                Projection.between(CoordinateFrame.of(course.frame().epsg()), CoordinateFrame.of(WGS84));
-        return toDegrees.apply(middle.east(), middle.north()).getY();
     }
 }

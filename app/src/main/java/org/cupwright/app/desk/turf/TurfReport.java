@@ -14,6 +14,7 @@ import org.cupwright.turf.today.TurfDay;
 import org.cupwright.turf.today.VisiblePlug;
 import org.cupwright.turf.today.WateringItem;
 import org.cupwright.turf.water.WaterStatus;
+import org.cupwright.turf.weather.WeatherBasis;
 import org.cupwright.turf.weather.WeatherSource;
 
 /**
@@ -22,6 +23,7 @@ import org.cupwright.turf.weather.WeatherSource;
  * @param day the day
  * @param turf what the lists were computed from
  * @param weather what the day's weather rests on
+ * @param basis what the weather rests on of the days that the rest of old holes looks back on, this one the last
  * @param wearRest old holes whose surroundings rest, in round order
  * @param plugs plugs that are visible or may be, in round order
  * @param morning plugs that want water in the morning
@@ -36,6 +38,7 @@ public record TurfReport(
         CourseDay day,
         TurfDay turf,
         WeatherSource weather,
+        WeatherBasis basis,
         List<RestingHole> wearRest,
         List<VisiblePlug> plugs,
         List<WateringItem> morning,

@@ -1,55 +1,35 @@
 package org.cupwright.app.desk.weather;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import java.util.UUID;
+import java.util.Set;
 import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.CourseLatitude;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.FileReading;
+import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.log.FactStore;
-import org.cupwright.app.desk.log.LastWord;
-import org.cupwright.app.desk.log.NotRead;
+import org.cupwright.app.desk.log.FarDays;
 import org.cupwright.app.desk.log.NotReadLine;
 import org.cupwright.course.Course;
-import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.cupchange.Logbook;
-import org.cupwright.cupchange.Payload;
-import org.cupwright.green.survey.Excerpt;
-import org.cupwright.green.survey.Finding;
-import org.cupwright.green.survey.FindingKind;
-import org.cupwright.green.survey.TextLines;
-import org.cupwright.green.survey.Where;
-import org.cupwright.message.Message.Count;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
 import org.cupwright.turf.weather.RecordedWeather;
 
 /**
- * Takes the weather of past days into the logbook from a table, one line a day. A day that is there with other values is corrected;
- * the same table taken in twice adds nothing.
+ * Takes weather into the logbook from a table, one line a day: that of past days, or a forecast of coming ones. The same table taken
+ * in twice adds nothing. A table that looks wrong as a whole is not kept until a person says that it is right.
  */
 public final class ImportWeather {
-    /** Fifty years of days come to 2 MB (our choice of bounds). */
-    private static final long MOST_BYTES = 16L << 20;
-
-    /** A day's weather is known in the evening (our choice; only the day matters). */
-    private static final LocalTime EVENING = LocalTime.of(21, 0);
-
     private final DataFolder folder;
     private final Clock clock;
 
@@ -63,22 +43,27 @@ public final class ImportWeather {
      *
      * @param course the course; empty: the only one there is
      * @param file the table
+     * @param forecast whether it foretells coming days
      * @param columns by {@link WeatherColumn#typed()}: what the table calls it, where it is none of the usual names
      * @param units by {@link WeatherColumn#typed()}: its unit, where the table does not say
+     * @param accepted what looks wrong and is right ({@link TableQuestion#about()}, {@link FarDays#ABOUT})
      * @param person who is named as the one who says so
      * @param keep whether to keep what reads
      */
     public record Request(
             Optional<String> course,
             SourceFile file,
+            boolean forecast,
             Map<String, String> columns,
             Map<String, String> units,
+            Set<String> accepted,
             String person,
             boolean keep) {}
 
     /**
      * What reads of a table.
      *
+     * @param forecast whether it foretells coming days
      * @param units by {@link WeatherColumn#typed()}: the unit in which the column was read
      * @param read days that read
      * @param first the first of them
@@ -89,10 +74,13 @@ public final class ImportWeather {
      * @param changed days that are in it with other values, which the table's replace
      * @param known days that are in it with the same values
      * @param notRead lines that do not read
+     * @param asks what looks wrong of the whole, and has not been accepted
+     * @param unended the last line, where the file ends within it
      * @param kept whether anything was kept: not for a dry run
      */
     public record Answer(
             Course course,
+            boolean forecast,
             Map<String, String> units,
             int read,
             Optional<LocalDate> first,
@@ -103,144 +91,83 @@ public final class ImportWeather {
             int changed,
             int known,
             List<NotReadLine> notRead,
+            List<TableQuestion> asks,
+            Optional<String> unended,
             boolean kept) {}
 
-    /** Reads a table, and keeps what reads when that is wanted. */
+    /**
+     * Reads a table, and keeps what reads when that is wanted.
+     *
+     * @throws Problem when it is to be kept, looks wrong, and nobody said that it is right
+     */
     public Answer read(Request request) {
-        Logged logged = folder.read(stores -> Logged.of(stores, request.course(), clock));
-        Table table = new Table(logged.today());
-        FileReading.read(request.file(), in -> {
-            table.read(in, new WeatherFormat.Said(request.columns(), request.units()));
-            return table;
-        });
-        List<Fact> facts = new ArrayList<>();
-        int known = 0;
-        for (WeatherEntered weather : table.days.values()) {
-            Optional<Fact> fact = logged.news(weather, request.person(), clock.instant());
-            fact.ifPresent(facts::add);
-            known += fact.isPresent() ? 0 : 1;
+        TableQuestions.checkAccepted(request.accepted());
+        WeatherEntries entries = folder.read(stores -> entries(stores, request));
+        WeatherFormat.Said said = new WeatherFormat.Said(request.columns(), request.units());
+        WeatherTable table = FileReading.read(request.file(), in -> WeatherTable.read(in, said, entries));
+        if (!request.accepted().contains(FarDays.ABOUT)) {
+            table.withoutFarDays();
         }
-        if (request.keep() && !facts.isEmpty()) {
-            folder.write(stores -> facts.forEach(stores.facts()::add));
+        List<TableQuestion> asks = TableQuestions.of(table, CourseLatitude.degrees(entries.course())).stream()
+                .filter(question -> !request.accepted().contains(question.about()))
+                .toList();
+        if (request.keep() && !asks.isEmpty()) {
+            throw asked(asks.get(0), request.file());
         }
-        int changed = (int) facts.stream()
-                .filter(fact -> fact.payload() instanceof Correction)
-                .count();
-        return table.answer(logged.course(), facts.size() - changed, changed, known, request.keep());
+        List<WeatherEntries.News> news = news(table, entries, request.person());
+        if (request.keep() && !news.isEmpty()) {
+            folder.write(stores -> news.forEach(each -> stores.facts().add(each.fact())));
+        }
+        return answer(request, entries, table, news, asks);
     }
 
-    /** The weather that the logbook has, by day. */
-    private record Logged(Course course, LocalDate today, Map<LocalDate, Fact> days, List<Fact> all) {
-        static Logged of(Stores stores, Optional<String> courseId, Clock clock) {
-            Course course = CourseChoice.course(stores, courseId);
-            List<Fact> all = stores.facts()
-                    .ofKinds(course.id(), RecordedWeather.KINDS, FactStore.LONG_AGO, FactStore.LONG_HENCE);
-            Map<LocalDate, Fact> days = new HashMap<>();
-            for (Fact fact : Logbook.of(all).facts()) {
-                if (fact.payload() instanceof WeatherEntered weather) {
-                    days.put(weather.day(), fact);
-                }
-            }
-            return new Logged(course, CourseToday.of(course, clock), days, all);
-        }
-
-        /** The entry that makes the logbook say what the table says; empty when it does. */
-        Optional<Fact> news(WeatherEntered weather, String person, Instant now) {
-            Fact there = days.get(weather.day());
-            if (there == null) {
-                Instant evening = weather.day()
-                        .atTime(EVENING)
-                        .atZone(course.frame().zone())
-                        .toInstant();
-                return Optional.of(fact(id(weather, ""), evening, evening, person, weather));
-            }
-            if (there.payload().equals(weather)) {
-                return Optional.empty();
-            }
-            Instant recorded = LastWord.on(there, all, now);
-            UUID id = id(weather, " " + there.id() + " " + recorded);
-            return Optional.of(fact(id, there.happenedAt(), recorded, person, Correction.to(there.id(), weather)));
-        }
-
-        private Fact fact(UUID id, Instant happened, Instant recorded, String person, Payload payload) {
-            return new Fact(
-                    id,
-                    Fact.CURRENT_VERSION,
-                    happened,
-                    recorded,
-                    Optional.empty(),
-                    person,
-                    course.id(),
-                    Optional.empty(),
-                    payload);
-        }
-
-        private UUID id(WeatherEntered weather, String more) {
-            String name = "weather " + course.id() + " " + weather + more;
-            return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
-        }
+    private WeatherEntries entries(Stores stores, Request request) {
+        Course course = CourseChoice.course(stores, request.course());
+        List<Fact> all =
+                stores.facts().ofKinds(course.id(), RecordedWeather.KINDS, FactStore.LONG_AGO, FactStore.LONG_HENCE);
+        LocalDate today = CourseToday.of(course, clock);
+        return request.forecast() ? new ComingWeather(course, all, today) : new PastWeather(course, all, today);
     }
 
-    /** What has been read so far. */
-    private static final class Table {
-        private final LocalDate today;
-        private final SortedMap<LocalDate, WeatherEntered> days = new TreeMap<>();
-        private final List<NotReadLine> notRead = new ArrayList<>();
-        private Map<String, String> units = Map.of();
-
-        private Table(LocalDate today) {
-            this.today = today;
+    private List<WeatherEntries.News> news(WeatherTable table, WeatherEntries entries, String person) {
+        List<WeatherEntries.News> news = new ArrayList<>();
+        for (WeatherEntered weather : table.days()) {
+            entries.news(weather, person, clock.instant()).ifPresent(news::add);
         }
+        return news;
+    }
 
-        private void read(InputStream in, WeatherFormat.Said said) throws IOException {
-            TextLines lines = new TextLines(in, MOST_BYTES);
-            Optional<String> header = lines.next();
-            if (header.isEmpty()) {
-                throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), new Count(lines.number()))
-                        .failure();
-            }
-            WeatherFormat format = WeatherFormat.of(header.get(), said);
-            units = format.unitNames();
-            for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
-                try {
-                    take(WeatherLine.read(format, line.get()));
-                } catch (NotRead why) {
-                    notRead.add(new NotReadLine(lines.number(), Excerpt.of(line.get()), why.what(), why.tryThis()));
-                }
-            }
-        }
+    private static Answer answer(
+            Request request,
+            WeatherEntries entries,
+            WeatherTable table,
+            List<WeatherEntries.News> news,
+            List<TableQuestion> asks) {
+        int changed = (int) news.stream().filter(WeatherEntries.News::instead).count();
+        int read = table.days().size();
+        return new Answer(
+                entries.course(),
+                request.forecast(),
+                table.units(),
+                read,
+                table.first(),
+                table.last(),
+                table.missing(),
+                table.withoutRain(),
+                news.size() - changed,
+                changed,
+                read - news.size(),
+                table.notRead(),
+                asks,
+                table.unended(),
+                request.keep());
+    }
 
-        private void take(WeatherEntered weather) throws NotRead {
-            if (!weather.day().isBefore(today)) {
-                throw WeatherLine.not("notOver", weather.day().toString());
-            }
-            if (days.putIfAbsent(weather.day(), weather) != null) {
-                throw WeatherLine.not("twice", weather.day().toString());
-            }
-        }
-
-        private Answer answer(Course course, int added, int changed, int known, boolean kept) {
-            Optional<LocalDate> first = days.isEmpty() ? Optional.empty() : Optional.of(days.firstKey());
-            Optional<LocalDate> last = days.isEmpty() ? Optional.empty() : Optional.of(days.lastKey());
-            long span = days.isEmpty()
-                    ? 0
-                    : days.lastKey().toEpochDay() - days.firstKey().toEpochDay() + 1;
-            int noRain = (int) days.values().stream()
-                    .filter(weather -> weather.rainMillimetres().isEmpty())
-                    .count();
-            return new Answer(
-                    course,
-                    units,
-                    days.size(),
-                    first,
-                    last,
-                    span - days.size(),
-                    noRain,
-                    added,
-                    changed,
-                    known,
-                    List.copyOf(notRead),
-                    kept);
-        }
+    private static Problem asked(TableQuestion question, SourceFile file) {
+        return Problem.of(
+                question.asks(),
+                Message.of("where.place", new Name(file.name())),
+                question.about(),
+                question.tryThis());
     }
 }

@@ -20,8 +20,9 @@ import org.cupwright.message.Message.Name;
 
 /** Which column of a table is what, and in which unit: as its first line says, and as a person says where it does not. */
 final class WeatherFormat {
-    /** A unit in the column's name: "tmax (°F)", "rain_mm". */
-    private static final Pattern WITH_UNIT = Pattern.compile("(.*?)[ _(\\[]+°?(C|F|mm|in|m/s|km/h|mph|%|min|h)[)\\]]?");
+    /** A unit in the column's name: "tmax (°F)", "rain_mm"; the degree sign may have been lost on the way (another encoding). */
+    private static final Pattern WITH_UNIT =
+            Pattern.compile("(.*?)[ _(\\[]+[°º\uFFFD]?(C|F|mm|in|m/s|km/h|mph|%|min|h)[)\\]]?");
 
     private static final List<WeatherColumn> NEEDED =
             List.of(WeatherColumn.DATE, WeatherColumn.TMAX, WeatherColumn.TMIN);
@@ -112,8 +113,7 @@ final class WeatherFormat {
     }
 
     /** The fields of a line by column, those that say nothing left out. */
-    Map<WeatherColumn, String> fields(String line) {
-        List<String> all = separator.split(line);
+    Map<WeatherColumn, String> fields(List<String> all) {
         Map<WeatherColumn, String> fields = new HashMap<>();
         places.forEach((column, place) -> {
             if (place < all.size() && !WeatherLine.isMissing(all.get(place))) {

@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.weather;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -28,17 +27,17 @@ final class WeatherLine {
     private final WeatherFormat format;
     private final Map<WeatherColumn, String> fields;
 
-    private WeatherLine(WeatherFormat format, String line) {
+    private WeatherLine(WeatherFormat format, List<String> fields) {
         this.format = format;
-        this.fields = format.fields(line);
+        this.fields = format.fields(fields);
     }
 
     static boolean isMissing(String field) {
         return MISSING.contains(field.toLowerCase(Locale.ROOT));
     }
 
-    static WeatherEntered read(WeatherFormat format, String line) throws NotRead {
-        return new WeatherLine(format, line).weather();
+    static WeatherEntered read(WeatherFormat format, List<String> fields) throws NotRead {
+        return new WeatherLine(format, fields).weather();
     }
 
     private WeatherEntered weather() throws NotRead {
@@ -75,12 +74,7 @@ final class WeatherLine {
     }
 
     private LocalDate day() throws NotRead {
-        String text = fields.getOrDefault(WeatherColumn.DATE, "");
-        try {
-            return WrittenDay.of(text);
-        } catch (DateTimeException notOne) {
-            throw not("date", text);
-        }
+        return WrittenDay.inTable(fields.getOrDefault(WeatherColumn.DATE, ""));
     }
 
     private double needed(WeatherColumn column) throws NotRead {

@@ -1,0 +1,96 @@
+package org.cupwright.app.desk.weather;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.CourseToday;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.DaySpan;
+import org.cupwright.app.desk.log.FactStore;
+import org.cupwright.course.Course;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.turf.weather.KnownWeather;
+import org.cupwright.turf.weather.RecordedWeather;
+import org.cupwright.turf.weather.WeatherBasis;
+import org.cupwright.turf.weather.WeatherDay;
+import org.cupwright.turf.weather.WeatherOutlook;
+import org.cupwright.turf.weather.WeatherSeries;
+import org.cupwright.turf.weather.WeatherSource;
+
+/** The weather day by day, and what each day's rests on. */
+public final class ListWeather {
+    /** How many days are listed where nobody says: our choice, two weeks. */
+    private static final int USUAL_DAYS = 14;
+
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public ListWeather(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /**
+     * Which days are wanted.
+     *
+     * @param course the course; empty: the only one there is
+     * @param from the first day; empty: two weeks up to today, or up to the last where that is earlier
+     * @param to the last day; empty: the last that is foretold, or today
+     */
+    public record Wanted(Optional<String> course, Optional<LocalDate> from, Optional<LocalDate> to) {}
+
+    /**
+     * A day.
+     *
+     * @param known its weather, as well as it is known; empty when nothing is
+     */
+    public record Day(LocalDate day, Optional<KnownWeather> known) {}
+
+    /**
+     * The weather of a stretch of days.
+     *
+     * @param days all of them, in order
+     * @param basis how many rest on what
+     * @param gaps days before today of which nobody entered anything
+     */
+    public record Answer(Course course, List<Day> days, WeatherBasis basis, int gaps) {}
+
+    public Answer of(Wanted wanted) {
+        return folder.read(stores -> listed(stores, wanted));
+    }
+
+    private Answer listed(Stores stores, Wanted wanted) {
+        Course course = CourseChoice.course(stores, wanted.course());
+        LocalDate today = CourseToday.of(course, clock);
+        List<Fact> facts = new CountingFacts(stores.facts(), course.id())
+                .ofKinds(RecordedWeather.KINDS, FactStore.LONG_AGO, FactStore.LONG_HENCE);
+        LocalDate to = wanted.to().orElseGet(() -> lastForetold(RecordedWeather.forecasts(facts), today));
+        LocalDate last = to.isBefore(today) ? to : today;
+        DaySpan span = DaySpan.of(wanted.from().orElse(last.minusDays(USUAL_DAYS - 1)), to)
+                .shown();
+        WeatherOutlook outlook = RecordedWeather.outlook(facts);
+        List<Day> days = new ArrayList<>();
+        int gaps = 0;
+        for (LocalDate day = span.from(); !day.isAfter(span.to()); day = day.plusDays(1)) {
+            Optional<KnownWeather> known = outlook.find(day);
+            days.add(new Day(day, known));
+            boolean entered = known.filter(weather -> weather.source() == WeatherSource.OBSERVED)
+                    .isPresent();
+            gaps += day.isBefore(today) && !entered ? 1 : 0;
+        }
+        return new Answer(course, List.copyOf(days), WeatherBasis.of(outlook, span.from(), span.to()), gaps);
+    }
+
+    private static LocalDate lastForetold(WeatherSeries forecasts, LocalDate today) {
+        return forecasts.days().stream()
+                .map(WeatherDay::day)
+                .filter(day -> day.isAfter(today))
+                .max(LocalDate::compareTo)
+                .orElse(today);
+    }
+}
