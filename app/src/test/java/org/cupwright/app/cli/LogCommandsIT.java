@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The logbook by command, on an invented morning (2026-06-20, 05:00 by the course's clock). */
-class LogCommandsTest {
+class LogCommandsIT {
     @TempDir
     static Path shared;
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Invented tables of weather are taken into the logbook (the course's today is 2026-06-20). */
-class WeatherCommandTest {
+class WeatherCommandIT {
     private static final String TABLE = "date,tmax,tmin,rain\n2026-05-01,18.5,7.2,0\n2026-05-02,20.1,9,T\n"
             + "2026-05-03,17,8.4,\n2026-05-05,16.2,6.6,12.4\n";
 

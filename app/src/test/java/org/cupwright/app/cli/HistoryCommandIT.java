@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** An invented notebook is taken into the logbook. */
-class HistoryCommandTest {
+class HistoryCommandIT {
     @TempDir
     Path files;
 
