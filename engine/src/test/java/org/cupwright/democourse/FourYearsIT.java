@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.holelocation.ConcessionStep;
 import org.cupwright.published.SeattleWeather;
+import org.cupwright.rotation.PlannedHole;
 import org.cupwright.testing.Suite;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
@@ -51,8 +52,8 @@ class FourYearsIT {
         int daysConceded = 0;
         for (LocalDate day : changes.subList(0, days)) {
             DemoPlans.Planned planned = plans.plan(day, state, known(weather, day));
-            assertThat(planned.plan().holes())
-                    .as("on %s, seed %d", day, Suite.seed())
+            assertThat(planned.plan().holes().stream().map(PlannedHole::hole))
+                    .as("holes planned on %s, conceded %s, seed %d", day, planned.conceded(), Suite.seed())
                     .hasSize(18);
             Set<String> conceded = planned.conceded().values().stream()
                     .flatMap(List::stream)
