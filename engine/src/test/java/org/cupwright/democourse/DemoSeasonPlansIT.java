@@ -39,7 +39,8 @@ class DemoSeasonPlansIT {
             LocalDate day = DemoCourse.TODAY.plusDays(i);
             List<Fact> counting = Logbook.of(facts).facts();
             TurfState state = TurfFold.fold(TurfState.empty(DemoPlans.ZONE), counting);
-            DemoPlans.Planned planned = plans.plan(day, state, WeatherOutlook.of(RecordedWeather.of(counting)));
+            DemoPlans.Planned planned = plans.plan(
+                    day, state, WeatherOutlook.of(RecordedWeather.of(counting).entered()));
             assertThat(planned.conceded()).as("on %s", day).isEmpty();
             holds(planned.plan());
             planned.plan().holes().forEach(hole -> facts.add(DemoPlans.cut(day, hole)));

@@ -9,17 +9,40 @@ import org.cupwright.cupchange.DayReading.WeatherForecast;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.PayloadKinds;
 
-/** The weather that people wrote into the logbook, as it was and as it was foretold. */
-public final class RecordedWeather {
+/**
+ * The weather that people wrote into the logbook.
+ *
+ * @param entered as it was
+ * @param forecasts as it was foretold, to be asked for days that nobody has entered
+ */
+public record RecordedWeather(WeatherSeries entered, WeatherSeries forecasts) {
     /** Kinds of facts that say something of the weather. */
     public static final Set<String> KINDS = PayloadKinds.names(WeatherEntered.class, WeatherForecast.class);
 
-    private RecordedWeather() {}
+    public static RecordedWeather none() {
+        return new RecordedWeather(WeatherSeries.empty(), WeatherSeries.empty());
+    }
 
     /**
-     * @param facts the logbook's facts in their order; of two entries for one day the later counts
+     * What a logbook holds.
+     *
+     * @param facts in their order; of two entries for one day the later counts, and of two forecasts the one heard later
      */
-    public static WeatherSeries of(List<Fact> facts) {
+    public static RecordedWeather of(List<Fact> facts) {
+        return none().with(facts);
+    }
+
+    /** This weather with what was written later. */
+    public RecordedWeather with(List<Fact> later) {
+        return new RecordedWeather(entered.with(entered(later)), forecasts.with(forecasts(later)));
+    }
+
+    /** All that is known of the weather, and what follows from it for days of which it says nothing. */
+    public WeatherOutlook outlook() {
+        return WeatherOutlook.of(entered, forecasts);
+    }
+
+    private static WeatherSeries entered(List<Fact> facts) {
         return WeatherSeries.of(facts.stream()
                 .map(Fact::payload)
                 .filter(WeatherEntered.class::isInstance)
@@ -27,22 +50,12 @@ public final class RecordedWeather {
                 .toList());
     }
 
-    /**
-     * What was foretold, to be asked for days that nobody has entered.
-     *
-     * @param facts the logbook's facts in their order; of two forecasts of one day the one heard later counts
-     */
-    public static WeatherSeries forecasts(List<Fact> facts) {
+    private static WeatherSeries forecasts(List<Fact> facts) {
         return WeatherSeries.of(facts.stream()
                 .map(Fact::payload)
                 .filter(WeatherForecast.class::isInstance)
                 .map(payload -> toDay(((WeatherForecast) payload).ifItComesSo()))
                 .toList());
-    }
-
-    /** All that the logbook knows of the weather, and what follows from it for days of which it says nothing. */
-    public static WeatherOutlook outlook(List<Fact> facts) {
-        return WeatherOutlook.of(of(facts), forecasts(facts));
     }
 
     private static WeatherDay toDay(WeatherEntered entered) {

@@ -45,11 +45,11 @@ class RecordedWeatherTest {
                 heard("2024-05-08T05:00:00Z", DAY, 20),
                 heard("2024-05-09T05:00:00Z", DAY, 24),
                 heard("2024-05-09T05:00:00Z", DAY.plusDays(1), 19)));
-        WeatherOutlook before = RecordedWeather.outlook(facts);
+        WeatherOutlook before = RecordedWeather.of(facts).outlook();
         assertThat(before.find(DAY).orElseThrow().weather().highestCelsius()).isEqualTo(24);
         assertThat(before.find(DAY).orElseThrow().weather().sunshineHours()).hasValue(1.5);
         facts.add(on("2024-05-10T19:00:00Z", "", entered(DAY, 22, 0, true)));
-        KnownWeather known = RecordedWeather.outlook(facts).find(DAY).orElseThrow();
+        KnownWeather known = RecordedWeather.of(facts).outlook().find(DAY).orElseThrow();
         assertThat(known.source()).isEqualTo(WeatherSource.OBSERVED);
         assertThat(known.weather().rain()).contains(new Rain(0, true));
     }
@@ -62,7 +62,7 @@ class RecordedWeatherTest {
         }
         facts.add(heard("2024-05-09T05:00:00Z", DAY, 20)); // 30 mm on the day before the one that is asked for
         WaterBalance balance =
-                new WaterBalance(RecordedWeather.outlook(facts), new Site(50, 100, 10), Policy.defaults());
+                new WaterBalance(RecordedWeather.of(facts).outlook(), new Site(50, 100, 10), Policy.defaults());
         WaterStatus morning = balance.onMorning(DAY.plusDays(1), day -> OptionalDouble.of(0));
         assertThat(morning.deficitAtMostMillimetres()).isGreaterThan(20);
         assertThat(morning.unknownDays()).isEqualTo(1);
@@ -74,7 +74,7 @@ class RecordedWeatherTest {
                 on("2024-05-06T20:00:00Z", "", entered(DAY.minusDays(4), 20, 0, false)),
                 on("2024-05-08T20:00:00Z", "", entered(DAY.minusDays(2), 20, 0, false)),
                 heard("2024-05-09T05:00:00Z", DAY, 20));
-        WeatherBasis basis = WeatherBasis.of(RecordedWeather.outlook(facts), DAY.minusDays(5), DAY.plusDays(1));
+        WeatherBasis basis = WeatherBasis.of(RecordedWeather.of(facts).outlook(), DAY.minusDays(5), DAY.plusDays(1));
         assertThat(basis.all()).isEqualTo(7);
         assertThat(basis.days(WeatherSource.ASSUMED)).isEqualTo(1);
         assertThat(basis.days(WeatherSource.OBSERVED)).isEqualTo(2);

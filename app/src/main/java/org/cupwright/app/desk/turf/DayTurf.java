@@ -8,8 +8,8 @@ import java.util.Set;
 import org.cupwright.app.desk.CourseDay;
 import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.history.KeptHistory;
 import org.cupwright.app.desk.log.CountingFacts;
-import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
@@ -26,8 +26,8 @@ public final class DayTurf {
     public static TurfDay of(Stores stores, CourseDay day) {
         Instant end = day.log().end();
         CountingFacts facts = new CountingFacts(stores.facts(), day.course().id());
-        List<Fact> weather = facts.ofKinds(RecordedWeather.KINDS, FactStore.LONG_AGO, end);
-        return TurfDay.of(state(stores, day, facts), day.date(), RecordedWeather.outlook(weather), day.policy());
+        RecordedWeather weather = new KeptHistory<>(new FoldedWeather(), stores, day.course()).before(end);
+        return TurfDay.of(state(stores, day, facts), day.date(), weather.outlook(), day.policy());
     }
 
     private static TurfState state(Stores stores, CourseDay day, CountingFacts facts) {
@@ -35,7 +35,8 @@ public final class DayTurf {
         List<Fact> foreseen = foreseen(stores, day, facts);
         Instant firstForeseen =
                 foreseen.stream().map(Fact::happenedAt).min(Instant::compareTo).orElse(end);
-        TurfState before = new TurfHistory(stores, day.course()).before(firstForeseen);
+        TurfState before =
+                new KeptHistory<>(new FoldedTurf(day.log().zone()), stores, day.course()).before(firstForeseen);
         List<Fact> since = new ArrayList<>(facts.between(firstForeseen, end));
         since.addAll(foreseen);
         since.sort(Fact.ORDER);
@@ -46,6 +47,9 @@ public final class DayTurf {
         LocalDate from = day.date().minusDays(LOOK_BACK_DAYS);
         List<StoredPlan> before =
                 stores.plans().between(day.course().id(), from, day.date().minusDays(1));
+        if (before.isEmpty()) {
+            return List.of();
+        }
         Instant start = from.atStartOfDay(day.log().zone()).toInstant();
         Set<String> words = ForeseenCuts.WORDS_ON_A_HOLE;
         return ForeseenCuts.of(

@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.util.Optional;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
+import org.cupwright.turf.state.TurfState;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKBReader;
@@ -37,10 +38,10 @@ final class TurfStateBytes {
 
     private TurfStateBytes() {}
 
-    static byte[] write(KeptTurf kept) {
+    static byte[] write(TurfState state) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (OutputStream out = new GZIPOutputStream(bytes)) {
-            out.write(Mapper.INSTANCE.writeValueAsBytes(kept));
+            out.write(Mapper.INSTANCE.writeValueAsBytes(state));
         } catch (IOException impossible) {
             throw new UncheckedIOException("writing to memory failed", impossible);
         }
@@ -48,9 +49,9 @@ final class TurfStateBytes {
     }
 
     /** Empty when the bytes are damaged: the state is then made anew. */
-    static Optional<KeptTurf> read(byte[] bytes) {
+    static Optional<TurfState> read(byte[] bytes) {
         try (InputStream in = new GZIPInputStream(new ByteArrayInputStream(bytes))) {
-            return Optional.of(Mapper.INSTANCE.readValue(in.readAllBytes(), KeptTurf.class));
+            return Optional.of(Mapper.INSTANCE.readValue(in.readAllBytes(), TurfState.class));
         } catch (IOException | JacksonException damaged) {
             return Optional.empty();
         }

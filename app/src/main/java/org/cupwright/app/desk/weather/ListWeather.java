@@ -13,7 +13,6 @@ import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.desk.log.DaySpan;
 import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.course.Course;
-import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.weather.KnownWeather;
 import org.cupwright.turf.weather.RecordedWeather;
 import org.cupwright.turf.weather.WeatherBasis;
@@ -67,13 +66,13 @@ public final class ListWeather {
     private Answer listed(Stores stores, Wanted wanted) {
         Course course = CourseChoice.course(stores, wanted.course());
         LocalDate today = CourseToday.of(course, clock);
-        List<Fact> facts = new CountingFacts(stores.facts(), course.id())
-                .ofKinds(RecordedWeather.KINDS, FactStore.LONG_AGO, FactStore.LONG_HENCE);
-        LocalDate to = wanted.to().orElseGet(() -> lastForetold(RecordedWeather.forecasts(facts), today));
+        RecordedWeather recorded = RecordedWeather.of(new CountingFacts(stores.facts(), course.id())
+                .ofKinds(RecordedWeather.KINDS, FactStore.LONG_AGO, FactStore.LONG_HENCE));
+        LocalDate to = wanted.to().orElseGet(() -> lastForetold(recorded.forecasts(), today));
         LocalDate last = to.isBefore(today) ? to : today;
         DaySpan span = DaySpan.of(wanted.from().orElse(last.minusDays(USUAL_DAYS - 1)), to)
                 .shown();
-        WeatherOutlook outlook = RecordedWeather.outlook(facts);
+        WeatherOutlook outlook = recorded.outlook();
         List<Day> days = new ArrayList<>();
         int gaps = 0;
         for (LocalDate day = span.from(); !day.isAfter(span.to()); day = day.plusDays(1)) {

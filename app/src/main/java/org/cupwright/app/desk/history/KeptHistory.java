@@ -1,4 +1,4 @@
-package org.cupwright.app.desk.turf;
+package org.cupwright.app.desk.history;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -12,29 +12,28 @@ import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.app.desk.log.FactStore.Arrival;
 import org.cupwright.course.Course;
-import org.cupwright.turf.state.TurfFold;
-import org.cupwright.turf.state.TurfState;
 
 /**
- * What the logbook made of the turf up to any moment, without folding all of it each time: states at some midnights are kept, and the
- * fold goes on from the newest one that still holds. One holds until a fact arrives that happened before its midnight, or corrects such
- * a fact. That the answer is that of the whole fold is the fold's own property ({@link TurfFold}).
+ * What the logbook came to up to any moment, without folding all of it each time: states at some midnights are kept, and the fold goes
+ * on from the newest one that still holds. One holds until a fact arrives that happened before its midnight, or corrects such a fact.
  */
-public final class TurfHistory {
+public final class KeptHistory<S> {
     /** So many starts of months are kept, and before them starts of years: who writes things down late does so by weeks (our choice). */
     private static final int MONTHS = 14;
 
+    private final FoldedFacts<S> folded;
     private final FactStore store;
     private final ResultCache cache;
     private final String courseId;
     private final ZoneId zone;
     private final CountingFacts facts;
 
-    public TurfHistory(Stores stores, Course course) {
-        this(stores.facts(), stores.cache(), course.id(), course.frame().zone());
+    public KeptHistory(FoldedFacts<S> folded, Stores stores, Course course) {
+        this(folded, stores.facts(), stores.cache(), course.id(), course.frame().zone());
     }
 
-    TurfHistory(FactStore store, ResultCache cache, String courseId, ZoneId zone) {
+    public KeptHistory(FoldedFacts<S> folded, FactStore store, ResultCache cache, String courseId, ZoneId zone) {
+        this.folded = folded;
         this.store = store;
         this.cache = cache;
         this.courseId = courseId;
@@ -42,40 +41,42 @@ public final class TurfHistory {
         this.facts = new CountingFacts(store, courseId);
     }
 
-    /** The turf as everything that happened before a moment has left it. */
-    public TurfState before(Instant moment) {
+    /** What everything that happened before a moment comes to. */
+    public S before(Instant moment) {
         Optional<Arrival> now = store.lastArrival();
         Optional<Instant> first = store.first(courseId).filter(earliest -> earliest.isBefore(moment));
         if (now.isEmpty() || first.isEmpty()) {
-            return TurfState.empty(zone);
+            return folded.nothing();
         }
         List<Instant> midnights = midnights(first.get(), moment);
         int last = midnights.size() - 1;
-        Optional<TurfState> known = Optional.empty();
+        Optional<S> known = Optional.empty();
         while (known.isEmpty() && last >= 0) {
             known = find(midnights.get(last));
             last -= known.isPresent() ? 0 : 1;
         }
-        TurfState state = known.orElseGet(() -> TurfState.empty(zone));
+        S state = known.orElseGet(folded::nothing);
         Instant upTo = last < 0 ? first.get() : midnights.get(last);
         for (Instant midnight : midnights.subList(last + 1, midnights.size())) {
-            state = TurfFold.fold(state, facts.between(upTo, midnight));
-            cache.keep(name(midnight), TurfStateBytes.write(new KeptTurf(courseId, midnight, now.get(), state)));
+            state = folded.with(state, folded.between(facts, upTo, midnight));
+            keep(midnight, now.get(), state);
             upTo = midnight;
         }
-        return TurfFold.fold(state, facts.between(upTo, moment));
+        return folded.with(state, folded.between(facts, upTo, moment));
     }
 
-    private Optional<TurfState> find(Instant midnight) {
-        return cache.find(name(midnight))
-                .flatMap(TurfStateBytes::read)
-                .filter(kept -> kept.isOf(courseId, zone, midnight))
+    private Optional<S> find(Instant midnight) {
+        String what = KeptState.what(folded, courseId, zone, midnight);
+        return cache.find(KeptState.name(what))
+                .flatMap(bytes -> KeptState.read(folded, bytes))
+                .filter(kept -> kept.what().equals(what))
                 .filter(kept -> store.isUnchangedBefore(courseId, midnight, kept.arrival()))
-                .map(KeptTurf::state);
+                .map(KeptState::state);
     }
 
-    private String name(Instant midnight) {
-        return KeptTurf.name(courseId, zone, midnight);
+    private void keep(Instant midnight, Arrival now, S state) {
+        String what = KeptState.what(folded, courseId, zone, midnight);
+        cache.keep(KeptState.name(what), new KeptState<>(what, now, state).write(folded));
     }
 
     /** The midnights worth keeping between two moments: starts of years, of the last months, and of the day before. */

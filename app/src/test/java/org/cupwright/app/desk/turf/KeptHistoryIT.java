@@ -9,12 +9,16 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.cupwright.app.desk.cache.ResultCache;
+import org.cupwright.app.desk.history.FoldedFacts;
+import org.cupwright.app.desk.history.KeptHistory;
+import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.Fact;
@@ -23,12 +27,15 @@ import org.cupwright.cupchange.MadeFacts;
 import org.cupwright.testing.Suite;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
+import org.cupwright.turf.weather.RecordedWeather;
+import org.cupwright.turf.weather.WeatherDay;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** States from kept ones against the whole fold, on a real file; the zone has nights of 23 and 25 hours. */
-class TurfHistoryIT {
+/** Turf and weather from kept states against the whole logbook, on a real file; the zone has nights of 23 and 25 hours. */
+class KeptHistoryIT {
     private static final ZoneId ZONE = ZoneId.of("America/New_York");
+    private static final FoldedTurf TURF = new FoldedTurf(ZONE);
 
     @TempDir
     private Path folder;
@@ -53,19 +60,34 @@ class TurfHistoryIT {
         return new SqliteFolder(folder.resolve("" + number), Clock.systemUTC());
     }
 
+    private <S> S before(FoldedFacts<S> folded, SqliteFolder data, Instant moment) {
+        return data.read(
+                stores -> new KeptHistory<>(folded, stores.facts(), cache, MadeFacts.COURSE, ZONE).before(moment));
+    }
+
     private TurfState before(SqliteFolder data, Instant moment) {
-        return data.read(stores -> new TurfHistory(stores.facts(), cache, MadeFacts.COURSE, ZONE).before(moment));
+        return before(TURF, data, moment);
+    }
+
+    private static List<Fact> counting(List<Fact> facts, Instant moment) {
+        return Logbook.of(facts).facts().stream()
+                .filter(fact -> fact.happenedAt().isBefore(moment))
+                .toList();
     }
 
     private static TurfState whole(List<Fact> facts, Instant moment) {
-        List<Fact> before = Logbook.of(facts).facts().stream()
-                .filter(fact -> fact.happenedAt().isBefore(moment))
-                .toList();
-        return TurfFold.fold(TurfState.empty(ZONE), before);
+        return TurfFold.fold(TurfState.empty(ZONE), counting(facts, moment));
+    }
+
+    private static List<WeatherDay> days(RecordedWeather weather) {
+        List<WeatherDay> days = new ArrayList<>(weather.entered().days());
+        days.addAll(weather.forecasts().days());
+        return days;
     }
 
     @Test
     void isTheWholeFoldHoweverFactsAndCorrectionsArrive() {
+        int weatherDays = 0;
         int logbooks = Suite.count("logbooks of kept turf states", 300, 2);
         for (int i = 0; i < logbooks; i++) {
             Random random = new Random(Suite.seed() * 15_485_863 + i);
@@ -84,9 +106,15 @@ class TurfHistoryIT {
                     assertThat(before(data, moment))
                             .as("logbook %d of seed %d, %d facts, before %s", i, Suite.seed(), arrived.size(), moment)
                             .isEqualTo(whole(arrived, moment));
+                    List<WeatherDay> weather = days(RecordedWeather.of(counting(arrived, moment)));
+                    assertThat(days(before(new FoldedWeather(), data, moment)))
+                            .as("weather of logbook %d of seed %d before %s", i, Suite.seed(), moment)
+                            .isEqualTo(weather);
+                    weatherDays += weather.size();
                 }
             }
         }
+        assertThat(weatherDays).as("days of weather compared").isGreaterThan(50 * logbooks);
         assertThat(found).as("kept states looked at").isGreaterThan(10 * logbooks);
     }
 
@@ -116,24 +144,55 @@ class TurfHistoryIT {
         TurfState whole = whole(facts, end);
         assertThat(before(data, end)).isEqualTo(whole);
 
-        KeptTurf newest = kept.values().stream()
-                .map(bytes -> TurfStateBytes.read(bytes).orElseThrow())
-                .max((one, other) -> one.before().compareTo(other.before()))
-                .orElseThrow();
-        String name = KeptTurf.name(MadeFacts.COURSE, ZONE, newest.before());
-        KeptTurf empty = new KeptTurf(MadeFacts.COURSE, newest.before(), newest.arrival(), TurfState.empty(ZONE));
-        kept.put(name, TurfStateBytes.write(empty));
-        assertThat(before(data, end)).as("what is kept is used").isNotEqualTo(whole);
+        assertThat(before(new Forgetful(), data, end))
+                .as("what is kept is used")
+                .isNotEqualTo(whole);
 
-        byte[] bytes = TurfStateBytes.write(newest);
+        String name = kept.keySet().stream()
+                .max(Comparator.comparing(each -> kept.get(each).length))
+                .orElseThrow();
+        byte[] bytes = kept.get(name);
         for (int i = 0; i < 25; i++) {
-            int at = random.nextInt(10, bytes.length); // the first ten bytes are the format's, and do not count
+            int at = random.nextInt(bytes.length);
             byte[] damaged = bytes.clone();
             damaged[at] ^= 4;
             kept.put(name, damaged);
             assertThat(before(data, end))
                     .as("byte %d of %d, seed %d", at, bytes.length, Suite.seed())
                     .isEqualTo(whole);
+        }
+    }
+
+    /** The turf, but what is kept of it reads as nothing. */
+    private static final class Forgetful implements FoldedFacts<TurfState> {
+        @Override
+        public String name() {
+            return TURF.name();
+        }
+
+        @Override
+        public TurfState nothing() {
+            return TURF.nothing();
+        }
+
+        @Override
+        public List<Fact> between(CountingFacts facts, Instant from, Instant before) {
+            return TURF.between(facts, from, before);
+        }
+
+        @Override
+        public TurfState with(TurfState before, List<Fact> next) {
+            return TURF.with(before, next);
+        }
+
+        @Override
+        public byte[] write(TurfState state) {
+            return TURF.write(state);
+        }
+
+        @Override
+        public Optional<TurfState> read(byte[] bytes) {
+            return Optional.of(nothing());
         }
     }
 }

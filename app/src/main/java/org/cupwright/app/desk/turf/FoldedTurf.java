@@ -1,0 +1,50 @@
+package org.cupwright.app.desk.turf;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.history.FoldedFacts;
+import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.turf.state.TurfFold;
+import org.cupwright.turf.state.TurfState;
+
+/** The turf as the logbook has left it; that stretches may be folded one onto the other is the fold's own property ({@link TurfFold}). */
+final class FoldedTurf implements FoldedFacts<TurfState> {
+    private final ZoneId zone;
+
+    FoldedTurf(ZoneId zone) {
+        this.zone = zone;
+    }
+
+    @Override
+    public String name() {
+        return "turf 2";
+    }
+
+    @Override
+    public TurfState nothing() {
+        return TurfState.empty(zone);
+    }
+
+    @Override
+    public List<Fact> between(CountingFacts facts, Instant from, Instant before) {
+        return facts.between(from, before);
+    }
+
+    @Override
+    public TurfState with(TurfState before, List<Fact> next) {
+        return TurfFold.fold(before, next);
+    }
+
+    @Override
+    public byte[] write(TurfState state) {
+        return TurfStateBytes.write(state);
+    }
+
+    @Override
+    public Optional<TurfState> read(byte[] bytes) {
+        return TurfStateBytes.read(bytes);
+    }
+}

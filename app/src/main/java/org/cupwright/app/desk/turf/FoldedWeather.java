@@ -1,0 +1,42 @@
+package org.cupwright.app.desk.turf;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.history.FoldedFacts;
+import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.turf.weather.RecordedWeather;
+
+/** The weather that people wrote down: ten years of it are four thousand entries that hardly ever change. */
+final class FoldedWeather implements FoldedFacts<RecordedWeather> {
+    @Override
+    public String name() {
+        return "weather 1";
+    }
+
+    @Override
+    public RecordedWeather nothing() {
+        return RecordedWeather.none();
+    }
+
+    @Override
+    public List<Fact> between(CountingFacts facts, Instant from, Instant before) {
+        return facts.ofKinds(RecordedWeather.KINDS, from, before);
+    }
+
+    @Override
+    public RecordedWeather with(RecordedWeather before, List<Fact> next) {
+        return before.with(next);
+    }
+
+    @Override
+    public byte[] write(RecordedWeather weather) {
+        return RecordedWeatherBytes.write(weather);
+    }
+
+    @Override
+    public Optional<RecordedWeather> read(byte[] bytes) {
+        return RecordedWeatherBytes.read(bytes);
+    }
+}
