@@ -48,7 +48,7 @@ final class DayEntries {
         }
     }
 
-    private static boolean isChange(Payload payload) {
+    static boolean isChange(Payload payload) {
         return payload instanceof CupChanged || payload instanceof LeftInOldHole;
     }
 }

@@ -27,7 +27,7 @@ record HistoryLine(LocalDate day, String hole, Spot.Paced place) {
         return new HistoryLine(WrittenDay.inTable(date), hole, place);
     }
 
-    private static Spot.Paced place(String on, String side, Separator separator) throws NotRead {
+    static Spot.Paced place(String on, String side, Separator separator) throws NotRead {
         double onPaces = paces(on, separator).orElseThrow(() -> not("on", on));
         Matcher first = SIDE_FIRST.matcher(side);
         Matcher last = SIDE_LAST.matcher(side);
