@@ -3,8 +3,6 @@ package org.cupwright.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.cupwright.app.cli.InProcess.Result;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,31 +14,21 @@ class HistoryCommandIT {
     @TempDir
     Path files;
 
+    private TableDesk desk;
     private InProcess cupwright;
 
     @BeforeEach
     void aCourse() throws IOException {
-        cupwright = new InProcess(files.resolve("data"));
-        assertThat(cupwright
-                        .run("import", "--course", "made", "--outlines", MadeCourse.outlines(files, 3))
-                        .status())
-                .isZero();
+        desk = new TableDesk(files, 3);
+        cupwright = desk.cupwright();
     }
 
     private Result read(String text, Object... more) throws IOException {
-        Path file = Files.write(files.resolve("notebook.csv"), text.getBytes(StandardCharsets.UTF_8));
-        Object[] line = new Object[3 + more.length];
-        line[0] = "history";
-        line[1] = "import";
-        line[2] = file;
-        System.arraycopy(more, 0, line, 3, more.length);
-        return cupwright.run(line);
+        return desk.read("history", text, more);
     }
 
     private String list() {
-        return cupwright
-                .run("log", "list", "--from", "2026-01-01", "--to", "2026-06-20")
-                .out();
+        return desk.list();
     }
 
     @Test

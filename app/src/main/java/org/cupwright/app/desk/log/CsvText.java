@@ -39,8 +39,13 @@ public final class CsvText {
      * @param header what its first line says
      * @param lines the others, by the number of the line in which they begin; empty ones left out
      * @param unended whether the file ends within its last line
+     * @param unclosed whether the last line takes in line ends and the file does not end with a quotation mark
      */
-    record Table(TableFile.Line header, List<TableFile.Line> lines, boolean unended) {}
+    record Table(TableFile.Line header, List<TableFile.Line> lines, boolean unended, boolean unclosed) {
+        private boolean isLast(TableFile.Line line) {
+            return line.number() == lines.get(lines.size() - 1).number();
+        }
+    }
 
     /** Lines of fields as one text, each line ended. */
     public static String write(List<List<String>> lines) {
@@ -62,8 +67,7 @@ public final class CsvText {
     /** The items of a field; those without letters are none. */
     static List<String> items(String field) {
         List<String> items = new ArrayList<>();
-        CsvReader.CsvReaderBuilder reader =
-                reader(',').commentStrategy(CommentStrategy.NONE).trimWhitespacesAroundQuotes(true);
+        CsvReader.CsvReaderBuilder reader = reader(',').commentStrategy(CommentStrategy.NONE);
         reader.ofCsvRecord(field).forEach(found -> found.getFields().stream()
                 .filter(item -> !item.isBlank())
                 .map(CellText::plain)
@@ -89,14 +93,20 @@ public final class CsvText {
         if (lines.isEmpty()) {
             throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), new Count(0)).failure();
         }
-        return new Table(lines.get(0), lines.subList(1, lines.size()), !text.endsWith("\n"));
+        List<String> last = lines.get(lines.size() - 1).fields();
+        boolean unclosed =
+                last.get(last.size() - 1).indexOf('\n') >= 0 && !text.stripTrailing().endsWith("\"");
+        return new Table(lines.get(0), lines.subList(1, lines.size()), !text.endsWith("\n"), unclosed);
     }
 
     /** The fields of a line, as many as the table has columns. */
     static List<String> fields(TableFile.Line line, Table table) throws NotRead {
         int columns = table.header().fields().size();
         List<String> fields = new ArrayList<>(line.fields());
-        boolean last = line.equals(table.lines().get(table.lines().size() - 1));
+        boolean last = table.isLast(line);
+        if (last && table.unclosed()) {
+            throw new NotRead(Message.of("table.not.unclosed"), Message.of("table.try.unclosed"));
+        }
         if (last && table.unended() && fields.size() < columns) {
             throw new NotRead(Message.of("table.cutOff"), Message.of("table.try.cutOff"));
         }
