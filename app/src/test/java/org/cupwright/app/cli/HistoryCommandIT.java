@@ -96,4 +96,25 @@ class HistoryCommandIT {
         assertThat(cupwright.run("history", "import", files).status()).isEqualTo(1);
         assertThat(cupwright.run("history").status()).isEqualTo(2);
     }
+
+    @Test
+    void aNotebookInWordsSaysNoMoreThanItKnows() throws IOException {
+        String notebook = "date,hole,words\n2026-05-01,1,"
+                + "\"12 on, 5 left\"\n2026-05-02,1,back left\n2026-05-03,1,left in yesterday's hole\n2026-05-04,1,5 L 12\n"
+                + "2026-05-05,1,by the oak\n2026-05-06,1,\n";
+        Result dry = read(notebook);
+        assertThat(dry.out().replaceAll("\\s+", " "))
+                .contains("3 lines read")
+                .contains("One line knows no more than the part of the green")
+                .contains("line 5: \"5 L 12\" can be read two ways. Write 12 on, L5 or 5 on, L12.")
+                .contains("line 6: \"by the oak\" does not say where")
+                .contains("line 7: Nothing stands under \"words\"");
+        assertThat(list()).contains("No entries");
+        assertThat(read(notebook, "--yes").out()).contains("3 entries kept");
+        assertThat(list())
+                .contains("12 on · 5 from left")
+                .contains("the place known roughly · back · left")
+                .contains("left in yesterday's hole");
+        assertThat(read(notebook, "--yes").out()).contains("No entries kept; 3 were");
+    }
 }
