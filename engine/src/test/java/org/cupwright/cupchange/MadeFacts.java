@@ -146,7 +146,10 @@ public final class MadeFacts {
 
     private static Payload seldom(RandomGenerator random, LocalDate day) {
         return switch (random.nextInt(8)) {
-            case 0 -> day.getDayOfMonth() % 2 == 0 ? new CupWork.LeftInOldHole(Optional.of("invented reason")) : somewhere(day);
+            case 0 ->
+                day.getDayOfMonth() % 2 == 0
+                        ? new CupWork.LeftInOldHole(Optional.of("invented reason"))
+                        : somewhere(day);
             case 1 -> new CupWork.RolledByHand(place(random), random.nextBoolean());
             case 2 -> new PlugWork.BallMark(place(random));
             case 3 -> new PlugWork.BallMarksMended(random.nextInt(0, 30));

@@ -71,8 +71,8 @@ final class LogExportCommand implements Runnable {
     }
 
     private int table(Task task) {
-        ExportTable.Answer answer =
-                new ExportTable(task.folder(), surroundings.clock()).of(log.options().course(), kind);
+        ExportTable.Answer answer = new ExportTable(task.folder(), surroundings.clock())
+                .of(log.options().course(), kind);
         FactText said = new FactText(task.texts(), answer.course(), answer.policy());
         List<List<String>> lines = new ArrayList<>();
         lines.add(with(answer.header(), "words"));

@@ -37,10 +37,7 @@ final class TablePrint {
         answer.remarks().forEach(remark -> wrapped(texts.say(remark)));
         NotReadPrint.print(task, answer.notRead());
         answer.unended().ifPresent(line -> wrapped(texts.say("table.unended", line)));
-        task.print(
-                answer.kept()
-                        ? texts.say("log.imported", added, answer.known())
-                        : texts.say("history.dryRun"));
+        task.print(answer.kept() ? texts.say("log.imported", added, answer.known()) : texts.say("history.dryRun"));
     }
 
     private void entries(ImportTable.Answer answer) {

@@ -64,12 +64,16 @@ class LogTablesIT {
                 .contains("\"'=1+2, \"\"red\"\"\"")
                 .contains(",500111.25,4400011,phone,,one-piece,none,no,no,")
                 .contains("12 on · 11 from left");
-        assertThat(said(read("cup", table))).contains("2 lines of 2 read; 0 new, 2 there already").contains("dry run");
+        assertThat(said(read("cup", table)))
+                .contains("2 lines of 2 read; 0 new, 2 there already")
+                .contains("dry run");
         String before = desk.list();
         TableDesk other = new TableDesk(Files.createDirectory(files.resolve("other")), 3);
-        assertThat(other.read("log", table, "--csv", "--kind", "cup", "--yes").out()).contains("2 entries kept; none was");
+        assertThat(other.read("log", table, "--csv", "--kind", "cup", "--yes").out())
+                .contains("2 entries kept; none was");
         assertThat(other.list()).isEqualTo(before);
-        assertThat(other.read("log", table, "--csv", "--kind", "cup", "--yes").out()).contains("No entries kept; 2 were");
+        assertThat(other.read("log", table, "--csv", "--kind", "cup", "--yes").out())
+                .contains("No entries kept; 2 were");
     }
 
     @Test
@@ -98,7 +102,8 @@ class LogTablesIT {
         assertThat(desk.list()).contains("No entries");
         assertThat(read("plug-seen", marks, "--yes").out()).contains("2 entries kept");
         assertThat(read("plug-seen", marks, "--yes", "--person", "other").out()).contains("No entries kept; 2 were");
-        String closed = "date,hole,east,north,radius,use,reason,weather\n2026-06-18,1,500011,4400011,2,closed,wear,dull\n";
+        String closed =
+                "date,hole,east,north,radius,use,reason,weather\n2026-06-18,1,500011,4400011,2,closed,wear,dull\n";
         assertThat(said(read("ground-marked", closed, "--yes")))
                 .contains("2.0 m about")
                 .contains("Columns not used: weather.")
@@ -117,14 +122,17 @@ class LogTablesIT {
                 .contains("4 mm? Did you mean 4 in?")
                 .contains("--accept questions")
                 .contains("One entry kept");
-        assertThat(read("spot-check", depths, "--yes", "--accept", "questions").out()).contains("One entry kept; one was");
+        assertThat(read("spot-check", depths, "--yes", "--accept", "questions").out())
+                .contains("One entry kept; one was");
         assertThat(said(read("ball-mark", "date,hole,east,north\n2026-06-18,1,500050,4400011\n")))
                 .contains("off the green of hole 1");
         assertThat(said(read("speed-read", "time,feet\n2026-06-20T06:00,10\n"))).contains("has not come yet");
         assertThat(said(read("weather-entered", "day,highestCelsius,lowestCelsius\n2026-06-18,8,18\n")))
                 .contains("the lowest temperature, 18 °C, is above the highest, 8 °C");
         String twice = "date,hole,on,side\n2026-06-18,1,12,L9\n2026-06-18,1,13,L9\n";
-        assertThat(said(read("cup-changed", twice))).contains("one line of 2 read").contains("has a change on record");
+        assertThat(said(read("cup-changed", twice)))
+                .contains("one line of 2 read")
+                .contains("has a change on record");
     }
 
     /** A bad table, and what is said of it. */
@@ -153,7 +161,8 @@ class LogTablesIT {
         assertThat(desk.read("log", "", "--csv", "--kind", "plug-seen").err()).contains("empty");
         assertThat(desk.read("log", "date,text\n", "--csv").err()).contains("--kind K");
         assertThat(desk.read("log", "date,text\n", "--kind", "frost").err()).contains("--csv");
-        assertThat(desk.read("log", "date,text\n", "--csv", "--kind", "frst").err()).contains("no kind of entry");
+        assertThat(desk.read("log", "date,text\n", "--csv", "--kind", "frst").err())
+                .contains("no kind of entry");
         assertThat(desk.list()).doesNotContain("hello").doesNotContain("plug");
     }
 }

@@ -53,13 +53,19 @@ class LogbookShapesIT {
         Result exported = other.run("log", "export", out, "--csv", "--kind", "ball-mark", "--json");
         assertThat(checked("log-export", exported).path("facts").asInt()).isEqualTo(1);
         Path table = MadeCourse.write(files.resolve("table.csv"), "date,hole,on,side,sky\n2026-05-01,2,9,L9,\nx\n");
-        JsonNode found = checked(
-                "log-import", other.run("log", "import", table, "--csv", "--kind", "ball-mark", "--json"));
-        assertThat(found.path("facts").path(0).path("payload").path("at").path("east").isNumber())
+        JsonNode found =
+                checked("log-import", other.run("log", "import", table, "--csv", "--kind", "ball-mark", "--json"));
+        assertThat(found.path("facts")
+                        .path(0)
+                        .path("payload")
+                        .path("at")
+                        .path("east")
+                        .isNumber())
                 .isTrue();
         assertThat(found.path("unused").path(0).asString()).isEqualTo("sky");
         assertThat(found.path("notRead").path(0).path("line").asInt()).isEqualTo(3);
-        Path notebook = MadeCourse.write(files.resolve("notebook.csv"), "date,hole,on,side,words\n2026-05-01,2,9,L9,\nx\n2026-05-02,2,,,back\n");
+        Path notebook = MadeCourse.write(
+                files.resolve("notebook.csv"), "date,hole,on,side,words\n2026-05-01,2,9,L9,\nx\n2026-05-02,2,,,back\n");
         JsonNode read = checked("history-import", cupwright.run("history", "import", notebook, "--json"));
         assertThat(read.path("roughly").asInt()).isEqualTo(1);
         assertThat(read.path("notRead").path(0).path("line").asInt()).isEqualTo(3);

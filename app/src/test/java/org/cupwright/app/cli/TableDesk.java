@@ -19,8 +19,7 @@ final class TableDesk {
     TableDesk(Path files, int greens) throws IOException {
         this.files = files;
         this.cupwright = new InProcess(files.resolve("data"));
-        Result imported =
-                cupwright.run("import", "--course", "made", "--outlines", MadeCourse.outlines(files, greens));
+        Result imported = cupwright.run("import", "--course", "made", "--outlines", MadeCourse.outlines(files, greens));
         assertThat(imported.status()).as(imported.err()).isZero();
     }
 

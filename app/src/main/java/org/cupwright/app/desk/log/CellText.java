@@ -28,7 +28,6 @@ final class CellText {
     }
 
     private static boolean isStripped(String text, int start) {
-        return !Character.isWhitespace(text.charAt(start))
-                && !Character.isWhitespace(text.charAt(text.length() - 1));
+        return !Character.isWhitespace(text.charAt(start)) && !Character.isWhitespace(text.charAt(text.length() - 1));
     }
 }

@@ -50,7 +50,8 @@ public final class CsvText {
     /** Lines of fields as one text, each line ended. */
     public static String write(List<List<String>> lines) {
         StringWriter text = new StringWriter();
-        try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
+        try (CsvWriter writer =
+                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
             lines.forEach(writer::writeRecord);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible); // nothing is written but memory
@@ -68,10 +69,11 @@ public final class CsvText {
     static List<String> items(String field) {
         List<String> items = new ArrayList<>();
         CsvReader.CsvReaderBuilder reader = reader(',').commentStrategy(CommentStrategy.NONE);
-        reader.ofCsvRecord(field).forEach(found -> found.getFields().stream()
-                .filter(item -> !item.isBlank())
-                .map(CellText::plain)
-                .forEach(items::add));
+        reader.ofCsvRecord(field)
+                .forEach(found -> found.getFields().stream()
+                        .filter(item -> !item.isBlank())
+                        .map(CellText::plain)
+                        .forEach(items::add));
         return items;
     }
 
@@ -94,8 +96,8 @@ public final class CsvText {
             throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), new Count(0)).failure();
         }
         List<String> last = lines.get(lines.size() - 1).fields();
-        boolean unclosed =
-                last.get(last.size() - 1).indexOf('\n') >= 0 && !text.stripTrailing().endsWith("\"");
+        boolean unclosed = last.get(last.size() - 1).indexOf('\n') >= 0
+                && !text.stripTrailing().endsWith("\"");
         return new Table(lines.get(0), lines.subList(1, lines.size()), !text.endsWith("\n"), unclosed);
     }
 
@@ -124,8 +126,8 @@ public final class CsvText {
     /** The last line of a file that ends within it. */
     static Optional<String> unended(Table table) {
         return table.unended() && !table.lines().isEmpty()
-                ? Optional.of(Excerpt.of(
-                        table.lines().get(table.lines().size() - 1).text()))
+                ? Optional.of(
+                        Excerpt.of(table.lines().get(table.lines().size() - 1).text()))
                 : Optional.empty();
     }
 

@@ -50,8 +50,6 @@ final class DayEntries {
     }
 
     static boolean isChange(Payload payload) {
-        return payload instanceof CupChanged
-                || payload instanceof CutSomewhere
-                || payload instanceof LeftInOldHole;
+        return payload instanceof CupChanged || payload instanceof CutSomewhere || payload instanceof LeftInOldHole;
     }
 }

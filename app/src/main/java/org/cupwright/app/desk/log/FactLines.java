@@ -78,8 +78,7 @@ public final class FactLines {
         for (Fact fact : facts) {
             Optional<Fact> before =
                     Optional.ofNullable(read.putIfAbsent(fact.id(), fact)).or(() -> store.find(fact.id()));
-            if (before.isPresent()
-                    && !before.get().receivedAt(Instant.EPOCH).equals(fact.receivedAt(Instant.EPOCH))) {
+            if (before.isPresent() && !before.get().receivedAt(Instant.EPOCH).equals(fact.receivedAt(Instant.EPOCH))) {
                 throw bad("different", file, fact.id().toString());
             }
             unknown += before.isEmpty() ? 1 : 0;

@@ -80,8 +80,7 @@ public final class ImportTable {
         return answer;
     }
 
-    private Answer answer(
-            Stores stores, Wanted wanted, CsvText.Table table, EntryForm form, TableColumns columns) {
+    private Answer answer(Stores stores, Wanted wanted, CsvText.Table table, EntryForm form, TableColumns columns) {
         Course course = CourseChoice.course(stores, wanted.course());
         LocalDate today = CourseToday.of(course, clock);
         Policy policy = stores.policies().history(course.id()).at(today);

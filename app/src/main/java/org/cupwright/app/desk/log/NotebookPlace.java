@@ -15,10 +15,7 @@ sealed interface NotebookPlace {
         @Override
         public String name() {
             return String.join(
-                    " ",
-                    Double.toString(spot.onPaces()),
-                    spot.side().name(),
-                    Double.toString(spot.sidePaces()));
+                    " ", Double.toString(spot.onPaces()), spot.side().name(), Double.toString(spot.sidePaces()));
         }
     }
 

@@ -35,7 +35,10 @@ final class TableColumns {
             known.addAll(PLACE);
         }
         parts.forEach(column -> known.add(column.name()));
-        form.parts().stream().map(Part::name).filter(name -> !known.contains(name)).forEach(known::add);
+        form.parts().stream()
+                .map(Part::name)
+                .filter(name -> !known.contains(name))
+                .forEach(known::add);
         for (int i = 0; i < header.size(); i++) {
             String given = header.get(i).strip();
             Optional<String> meant = meant(given, known);

@@ -163,7 +163,9 @@ final class TableEntry {
                 .filter(part -> !Draft.goesWithoutSaying(part))
                 .toList();
         if (!missing.isEmpty()) {
-            throw not("missing", String.join(", ", missing.stream().map(Part::name).toList()));
+            throw not(
+                    "missing",
+                    String.join(", ", missing.stream().map(Part::name).toList()));
         }
         draft.fillIn(day);
         return draft.finished();

@@ -103,9 +103,7 @@ final class TableIntake {
         if (question.isEmpty() && DayEntries.isChange(fact.payload())) {
             question = changedBefore(fact)
                     .map(before -> Message.of(
-                            "problem.log.again",
-                            new Name(fact.hole().orElse("")),
-                            new Name(before.person())));
+                            "problem.log.again", new Name(fact.hole().orElse("")), new Name(before.person())));
         }
         if (question.isPresent()) {
             throw new NotRead(question.get(), Message.of("table.try.question"));
@@ -126,9 +124,16 @@ final class TableIntake {
         return day(fact) + " " + fact.hole().orElse("");
     }
 
-    ImportTable.Answer answer(
-            Course of, Policy policy, List<String> unused, Optional<String> unended, boolean kept) {
+    ImportTable.Answer answer(Course of, Policy policy, List<String> unused, Optional<String> unended, boolean kept) {
         return new ImportTable.Answer(
-                of, policy, List.copyOf(added), known, List.copyOf(notRead), unused, List.copyOf(remarks), unended, kept);
+                of,
+                policy,
+                List.copyOf(added),
+                known,
+                List.copyOf(notRead),
+                unused,
+                List.copyOf(remarks),
+                unended,
+                kept);
     }
 }

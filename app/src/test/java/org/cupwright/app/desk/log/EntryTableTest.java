@@ -42,8 +42,7 @@ class EntryTableTest {
 
     private static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
 
-    private static final Outline GREEN = new Outline(
-            (Polygon) new Area.Around(new MapPoint(10, 12), 12).toGeometry());
+    private static final Outline GREEN = new Outline((Polygon) new Area.Around(new MapPoint(10, 12), 12).toGeometry());
 
     /** In a zone whose clocks are put back at night. */
     private static final Course COURSE = new Course(
@@ -94,8 +93,11 @@ class EntryTableTest {
         for (int i = Suite.count("texts in tables", 5_000, 500); i > 0; i--) {
             Fact note = MadeFacts.on("2026-06-20T05:00:00Z", "", new CrewNote.NoteToNext("x" + text(random)));
             Fact why = MadeFacts.on(
-                    "2026-10-25T01:30:00Z", "2", new CupWork.HoleMovedInPlay(new MapPoint(random.nextDouble(), -3e-7), "=x", 2, text(random)));
-            Fact left = MadeFacts.on("2026-06-20T05:00:00.001Z", "2", new CupWork.LeftInOldHole(Optional.of(text(random))));
+                    "2026-10-25T01:30:00Z",
+                    "2",
+                    new CupWork.HoleMovedInPlay(new MapPoint(random.nextDouble(), -3e-7), "=x", 2, text(random)));
+            Fact left =
+                    MadeFacts.on("2026-06-20T05:00:00.001Z", "2", new CupWork.LeftInOldHole(Optional.of(text(random))));
             Fact tools = MadeFacts.on(
                     "2026-06-20T05:00:00Z", "", new CrewNote.ToolsChecked(List.of(text(random), text(random))));
             for (Fact fact : List.of(note, why, left, tools)) {

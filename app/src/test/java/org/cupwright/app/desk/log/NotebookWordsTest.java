@@ -52,15 +52,23 @@ class NotebookWordsTest {
 
     @Test
     void aHoleThatStayedIsNoNewOne() throws NotRead {
-        for (String words :
-                List.of("left in yesterday's hole", "left in yesterday\u2019s hole", "not changed", "same", "as yesterday")) {
+        for (String words : List.of(
+                "left in yesterday's hole", "left in yesterday\u2019s hole", "not changed", "same", "as yesterday")) {
             assertThat(NotebookWords.of(words)).as(words).isEqualTo(new NotebookPlace.Unchanged());
         }
     }
 
     @Test
     void whatCanBeReadTwoWaysOrNotAtAllIsRefused() {
-        for (String words : List.of("5 L 12", "12 r 4", "left", "by the oak", "12 on", "12 yards on 5 left", "back front", "400 on 5 left")) {
+        for (String words : List.of(
+                "5 L 12",
+                "12 r 4",
+                "left",
+                "by the oak",
+                "12 on",
+                "12 yards on 5 left",
+                "back front",
+                "400 on 5 left")) {
             assertThatThrownBy(() -> NotebookWords.of(words)).as(words).isInstanceOf(NotRead.class);
         }
     }
