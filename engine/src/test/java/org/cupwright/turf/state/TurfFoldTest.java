@@ -46,8 +46,7 @@ class TurfFoldTest {
 
     @Test
     void aHoleCutSomewhereFillsTheOneBeforeAndRestsNowhereItself() {
-        CupWork.CutSomewhere somewhere =
-                new CupWork.CutSomewhere(CupWork.Depth.BACK, Optional.of(CupWork.Across.LEFT));
+        CupWork.CutSomewhere somewhere = new CupWork.CutSomewhere(CupWork.Depth.BACK, Optional.of(CupWork.Across.LEFT));
         TurfState state = state(
                 on("2024-05-01T04:00:00Z", "7", cut(3, 4)),
                 on("2024-05-03T04:00:00Z", "7", somewhere),
