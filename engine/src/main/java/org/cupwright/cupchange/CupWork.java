@@ -83,6 +83,26 @@ public sealed interface CupWork extends Payload {
         }
     }
 
+    /** How far back on the green, by thirds. */
+    enum Depth {
+        FRONT,
+        MIDDLE,
+        BACK
+    }
+
+    /** How far across the green, by thirds, seen from the fairway. */
+    enum Across {
+        LEFT,
+        CENTRE,
+        RIGHT
+    }
+
+    /**
+     * The hole was cut at a new place of which nobody knows more than the part of the green, as old notebooks have it. The hole before
+     * it was filled; no ground rests about the new one, since nobody can say where.
+     */
+    record CutSomewhere(Depth depth, Optional<Across> across) implements CupWork {}
+
     /** The hole stayed where it was. */
     record LeftInOldHole(Optional<String> why) implements CupWork {}
 

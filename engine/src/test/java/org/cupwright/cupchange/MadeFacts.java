@@ -146,7 +146,10 @@ public final class MadeFacts {
 
     private static Payload seldom(RandomGenerator random, LocalDate day) {
         return switch (random.nextInt(8)) {
-            case 0 -> new CupWork.LeftInOldHole(Optional.of("invented reason"));
+            case 0 ->
+                day.getDayOfMonth() % 2 == 0
+                        ? new CupWork.LeftInOldHole(Optional.of("invented reason"))
+                        : somewhere(day);
             case 1 -> new CupWork.RolledByHand(place(random), random.nextBoolean());
             case 2 -> new PlugWork.BallMark(place(random));
             case 3 -> new PlugWork.BallMarksMended(random.nextInt(0, 30));
@@ -155,6 +158,13 @@ public final class MadeFacts {
             case 6 -> new CrewNote.LearnerSignedOff("invented learner", "plugs");
             default -> new CrewNote.SomethingOdd(pick(random, CrewNote.Severity.values()), "invented trouble");
         };
+    }
+
+    private static CupWork.CutSomewhere somewhere(LocalDate day) {
+        CupWork.Depth depth = CupWork.Depth.values()[day.getDayOfMonth() % 3];
+        return day.getDayOfMonth() % 5 == 0
+                ? new CupWork.CutSomewhere(depth, Optional.empty())
+                : new CupWork.CutSomewhere(depth, Optional.of(CupWork.Across.values()[day.getMonthValue() % 3]));
     }
 
     /** On a coarse grid, so that places meet. */

@@ -14,6 +14,7 @@ class PayloadKindsTest {
                         "ballMarksMended",
                         "correction",
                         "cupChanged",
+                        "cutSomewhere",
                         "dotPainted",
                         "frost",
                         "groundMarked",

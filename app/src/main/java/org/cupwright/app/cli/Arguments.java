@@ -49,6 +49,25 @@ final class Arguments {
         return new Spot.Paced(on, side, Double.parseDouble(sideText.substring(1)));
     }
 
+    /** A table is of one kind of entries. */
+    void tableOf(boolean csv, String kind) {
+        if (csv && kind == null) {
+            throw wrong("A table holds one kind of entries: give --kind K. cupwright log kinds lists them.", "");
+        }
+        if (!csv && kind != null) {
+            throw wrong("--kind goes with --csv: as JSON the logbook is written and read whole.", kind);
+        }
+    }
+
+    /** Who says so: the one named, or whose machine it is. */
+    String person(String named) {
+        String known = named == null ? System.getProperty("user.name", "") : named;
+        if (known.isBlank()) {
+            throw wrong("Who says so? Give --person NAME.", "");
+        }
+        return known.strip();
+    }
+
     ParameterException wrong(String what, String value) {
         return new ParameterException(spec.commandLine(), what, null, value);
     }

@@ -71,11 +71,7 @@ final class EntryOptions {
     }
 
     String person() {
-        String known = person == null ? System.getProperty("user.name", "") : person;
-        if (known.isBlank()) {
-            throw new Arguments(spec).wrong("Who says so? Give --person NAME.", "");
-        }
-        return known.strip();
+        return new Arguments(spec).person(person);
     }
 
     boolean sure() {

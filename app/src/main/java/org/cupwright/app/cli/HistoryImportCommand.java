@@ -21,7 +21,8 @@ import tools.jackson.databind.node.ObjectNode;
         name = "import",
         description = {
             "Reads a table of old hole locations and says what reads; --yes keeps it.",
-            "The first line names the columns date, hole, on and side, as in 2025-05-31,7,12,L5."
+            "The first line names the columns date, hole, on and side, as in 2025-05-31,7,12,L5; instead of on and side",
+            "a column words, as in 12 on 5 left, back left, or left in yesterday's hole."
         })
 final class HistoryImportCommand implements Runnable {
     private final Surroundings surroundings;
@@ -77,6 +78,9 @@ final class HistoryImportCommand implements Runnable {
                 answer.read(),
                 answer.first().map(texts::day).orElse("–"),
                 answer.last().map(texts::day).orElse("–")));
+        if (answer.roughly() > 0) {
+            Layout.wrapped("", texts.say("history.roughly", answer.roughly())).forEach(task::print);
+        }
         NotReadPrint.print(task, answer.notRead());
         answer.unended().ifPresent(line -> task.print(texts.say("table.unended", line)));
         task.print(
@@ -89,6 +93,7 @@ final class HistoryImportCommand implements Runnable {
         ObjectNode node = Json.object();
         node.put("course", answer.course().id());
         node.put("read", answer.read());
+        node.put("roughly", answer.roughly());
         node.set("first", Json.text(day(answer.first())));
         node.set("last", Json.text(day(answer.last())));
         node.set("notRead", NotReadPrint.json(texts, answer.notRead()));

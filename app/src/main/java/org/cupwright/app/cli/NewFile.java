@@ -19,11 +19,23 @@ final class NewFile {
     }
 
     void write(List<String> lines) {
+        write(file -> Files.write(file, lines, StandardOpenOption.TRUNCATE_EXISTING));
+    }
+
+    void write(String text) {
+        write(file -> Files.writeString(file, text, StandardOpenOption.TRUNCATE_EXISTING));
+    }
+
+    private interface Writing {
+        void into(Path file) throws IOException;
+    }
+
+    private void write(Writing writing) {
         boolean made = false;
         try {
             Files.createFile(file);
             made = true;
-            Files.write(file, lines, StandardOpenOption.TRUNCATE_EXISTING);
+            writing.into(file);
         } catch (FileAlreadyExistsException there) {
             throw about("targetExists", "");
         } catch (IOException refused) {

@@ -3,12 +3,9 @@ package org.cupwright.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,15 +29,13 @@ class BadTablesIT {
     @TempDir
     Path files;
 
+    private TableDesk desk;
     private InProcess cupwright;
 
     @BeforeEach
     void aCourse() throws IOException {
-        cupwright = new InProcess(files.resolve("data"));
-        assertThat(cupwright
-                        .run("import", "--course", "made", "--outlines", MadeCourse.outlines(files, 2))
-                        .status())
-                .isZero();
+        desk = new TableDesk(files, 2);
+        cupwright = desk.cupwright();
     }
 
     /** A line spoilt, and what the reason says of it. */
@@ -126,10 +121,9 @@ class BadTablesIT {
     }
 
     private JsonNode read(String command, String text, String... more) throws IOException {
-        Path file = Files.write(files.resolve("table.csv"), text.getBytes(StandardCharsets.UTF_8));
-        List<Object> line = new ArrayList<>(List.of(command, "import", file, "--json"));
-        line.addAll(Arrays.asList(more));
-        Result result = cupwright.run(line.toArray());
+        List<Object> line = new ArrayList<>(List.of("--json"));
+        line.addAll(List.of(more));
+        Result result = desk.read(command, text, line.toArray());
         assertThat(result.status()).as(result.out() + result.err()).isZero();
         return JsonMapper.shared().readTree(result.out());
     }

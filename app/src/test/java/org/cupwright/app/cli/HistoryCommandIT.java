@@ -3,8 +3,6 @@ package org.cupwright.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.cupwright.app.cli.InProcess.Result;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,31 +14,21 @@ class HistoryCommandIT {
     @TempDir
     Path files;
 
+    private TableDesk desk;
     private InProcess cupwright;
 
     @BeforeEach
     void aCourse() throws IOException {
-        cupwright = new InProcess(files.resolve("data"));
-        assertThat(cupwright
-                        .run("import", "--course", "made", "--outlines", MadeCourse.outlines(files, 3))
-                        .status())
-                .isZero();
+        desk = new TableDesk(files, 3);
+        cupwright = desk.cupwright();
     }
 
     private Result read(String text, Object... more) throws IOException {
-        Path file = Files.write(files.resolve("notebook.csv"), text.getBytes(StandardCharsets.UTF_8));
-        Object[] line = new Object[3 + more.length];
-        line[0] = "history";
-        line[1] = "import";
-        line[2] = file;
-        System.arraycopy(more, 0, line, 3, more.length);
-        return cupwright.run(line);
+        return desk.read("history", text, more);
     }
 
     private String list() {
-        return cupwright
-                .run("log", "list", "--from", "2026-01-01", "--to", "2026-06-20")
-                .out();
+        return desk.list();
     }
 
     @Test
@@ -107,5 +95,26 @@ class HistoryCommandIT {
                 .contains("no such file");
         assertThat(cupwright.run("history", "import", files).status()).isEqualTo(1);
         assertThat(cupwright.run("history").status()).isEqualTo(2);
+    }
+
+    @Test
+    void aNotebookInWordsSaysNoMoreThanItKnows() throws IOException {
+        String notebook = "date,hole,words\n2026-05-01,1,"
+                + "\"12 on, 5 left\"\n2026-05-02,1,back left\n2026-05-03,1,left in yesterday's hole\n2026-05-04,1,5 L 12\n"
+                + "2026-05-05,1,by the oak\n2026-05-06,1,\n";
+        Result dry = read(notebook);
+        assertThat(dry.out().replaceAll("\\s+", " "))
+                .contains("3 lines read")
+                .contains("One line knows no more than the part of the green")
+                .contains("line 5: \"5 L 12\" can be read two ways. Write 12 on, L5 or 5 on, L12.")
+                .contains("line 6: \"by the oak\" does not say where")
+                .contains("line 7: Nothing stands under \"words\"");
+        assertThat(list()).contains("No entries");
+        assertThat(read(notebook, "--yes").out()).contains("3 entries kept");
+        assertThat(list())
+                .contains("12 on · 5 from left")
+                .contains("the place known roughly · back · left")
+                .contains("left in yesterday's hole");
+        assertThat(read(notebook, "--yes").out()).contains("No entries kept; 3 were");
     }
 }

@@ -2,11 +2,6 @@ package org.cupwright.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.networknt.schema.Error;
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.Schema;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,12 +11,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** What {@code --json} writes keeps to the published schemas, and says what the course is. */
 class JsonShapesIT {
-    private static final Path SCHEMAS = Path.of("../docs/schemas");
-
     @TempDir
     static Path files;
 
@@ -45,12 +37,7 @@ class JsonShapesIT {
     }
 
     private static JsonNode checked(String schemaName, Result result) throws IOException {
-        String text = Files.readString(SCHEMAS.resolve(schemaName + ".schema.json"));
-        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                .getSchema(text, InputFormat.JSON);
-        List<Error> errors = schema.validate(result.out(), InputFormat.JSON);
-        assertThat(errors).as(result.out() + result.err()).isEmpty();
-        return JsonMapper.shared().readTree(result.out());
+        return PublishedShapes.checked(schemaName, result);
     }
 
     @Test
@@ -139,43 +126,6 @@ class JsonShapesIT {
     void policyKeepsItsShape() throws IOException {
         JsonNode node = checked("policy", cupwright.run("policy", "--json"));
         assertThat(node.path("settings").size()).isGreaterThan(40);
-    }
-
-    @Test
-    void theLogbookKeepsItsShapes() throws IOException {
-        Result added = cupwright.run("log", "add", "ball-mark", "--hole", "3", "--on", "9", "--side", "L9", "--json");
-        JsonNode kept = checked("log-add", added).path("kept").path(0);
-        assertThat(kept.path("payload").path("kind").asString()).isEqualTo("ballMark");
-        String id = kept.path("id").asString();
-        checked("log-correct", cupwright.run("log", "correct", id, "--on", "8", "--side", "L9", "--json"));
-        JsonNode list = checked("log-list", cupwright.run("log", "list", "--hole", "3", "--json"));
-        assertThat(list.path("corrected").path(0).asString()).isEqualTo(id);
-        checked("log-correct", cupwright.run("log", "withdraw", id, "--json"));
-        checked("log-kinds", cupwright.run("log", "kinds", "--json"));
-        Path file = files.resolve("log.jsonl");
-        assertThat(checked("log-export", cupwright.run("log", "export", file, "--json"))
-                        .path("facts")
-                        .asInt())
-                .isEqualTo(3);
-        checked("log-import", cupwright.run("log", "import", file, "--json"));
-        Path notebook = MadeCourse.write(files.resolve("notebook.csv"), "date,hole,on,side\n2026-05-01,2,9,L9\nx\n");
-        JsonNode read = checked("history-import", cupwright.run("history", "import", notebook, "--json"));
-        assertThat(read.path("notRead").path(0).path("line").asInt()).isEqualTo(3);
-    }
-
-    @Test
-    void weatherKeepsItsShape() throws IOException {
-        Path table =
-                Files.writeString(files.resolve("weather.csv"), "date,tmax,tmin\n2026-05-01,18,7\n2026-05-02,7,18\n");
-        JsonNode read = checked("weather-import", cupwright.run("weather", "import", table, "--json"));
-        assertThat(read.path("notRead").path(0).path("line").asInt()).isEqualTo(3);
-        assertThat(read.path("added").asInt()).isEqualTo(1);
-        Path wrong = Files.writeString(files.resolve("wrong.csv"), "date,tmax,tmin\n2026-06-21,55,41");
-        JsonNode asked = checked("weather-import", cupwright.run("weather", "import", wrong, "--forecast", "--json"));
-        assertThat(asked.path("asks").path(0).path("about").asString()).isEqualTo("tmax");
-        assertThat(asked.path("unended").asString()).isEqualTo("2026-06-21,55,41");
-        JsonNode list = checked("weather-list", cupwright.run("weather", "list", "--json"));
-        assertThat(list.path("days").path(0).path("source").asString()).isEqualTo("assumed");
     }
 
     @Test

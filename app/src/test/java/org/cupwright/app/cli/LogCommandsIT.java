@@ -207,9 +207,12 @@ class LogCommandsIT {
         assertThat(kept("log", "export", file).out()).contains("5 entries");
         refused(1, List.of("already"), "log", "export", file);
         String before = list();
-        assertThat(kept("log", "import", file).out()).contains("No entries kept; 5 were there already");
+        assertThat(kept("log", "import", file, "--yes").out()).contains("No entries kept; 5 were there already");
         kept("restore", shared.resolve("planned.db"));
-        assertThat(kept("log", "import", file).out()).contains("5 entries kept");
+        assertThat(kept("log", "import", file).out())
+                .contains("dry run. 5 entries are new, none was there already. Add --yes");
+        assertThat(list()).contains("No entries.");
+        assertThat(kept("log", "import", file, "--yes").out()).contains("5 entries kept");
         assertThat(list()).isEqualTo(before);
         Path wrong = files.resolve("wrong.jsonl");
         Files.writeString(wrong, Files.readString(file).replaceFirst("\"feet\":10", "\"feet\":-3"));

@@ -3,12 +3,9 @@ package org.cupwright.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,28 +19,21 @@ class WeatherQuestionsIT {
     @TempDir
     private Path files;
 
+    private TableDesk desk;
     private InProcess cupwright;
 
     @BeforeEach
     void aCourse() throws IOException {
-        cupwright = new InProcess(files.resolve("data"));
-        assertThat(cupwright
-                        .run("import", "--course", "made", "--outlines", MadeCourse.outlines(files, 1))
-                        .status())
-                .isZero();
+        desk = new TableDesk(files, 1);
+        cupwright = desk.cupwright();
     }
 
-    private Result read(String text, String... more) throws IOException {
-        Path file = Files.write(files.resolve("weather.csv"), text.getBytes(StandardCharsets.UTF_8));
-        List<Object> line = new ArrayList<>(List.of("weather", "import", file));
-        line.addAll(Arrays.asList(more));
-        return cupwright.run(line.toArray());
+    private Result read(String text, Object... more) throws IOException {
+        return desk.read("weather", text, more);
     }
 
     private String list() {
-        return cupwright
-                .run("log", "list", "--from", "2026-01-01", "--to", "2026-06-20")
-                .out();
+        return desk.list();
     }
 
     private static String days(String from, int count, String rest) {

@@ -51,6 +51,16 @@ public record GreenState(
         return with(holes.cut(at, day), filled);
     }
 
+    /** The hole was cut at a place that nobody knows; the plug went where the hole was. */
+    GreenState cutSomewhere(LocalDate day) {
+        if (temporaryGreen) {
+            return this;
+        }
+        PlugsOnGreen filled =
+                holes.now().map(before -> plugs.set(before.at(), day)).orElse(plugs);
+        return with(holes.left(day), filled);
+    }
+
     GreenState worked(PlugWork work, LocalDate day) {
         return with(holes, plugs.worked(work, day));
     }

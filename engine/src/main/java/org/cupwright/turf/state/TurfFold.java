@@ -11,6 +11,7 @@ import java.util.function.UnaryOperator;
 import org.cupwright.cupchange.CareWork;
 import org.cupwright.cupchange.CrewNote;
 import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.cupchange.CupWork.HoleMovedInPlay;
 import org.cupwright.cupchange.CupWork.SpotCheck;
 import org.cupwright.cupchange.DayReading.RoundsPlayed;
@@ -82,6 +83,8 @@ public final class TurfFold {
         if (payload instanceof CupChanged changed) {
             change(hole, green -> green.cut(changed.cutAt(), day));
             changed.cutter().ifPresent(name -> changeCutter(name, cutter -> cutter.cut(hole, changed, day)));
+        } else if (payload instanceof CutSomewhere) {
+            change(hole, green -> green.cutSomewhere(day));
         } else if (payload instanceof HoleMovedInPlay moved) {
             change(hole, green -> green.cut(moved.movedTo(), day));
         } else if (payload instanceof PlugWork work) {

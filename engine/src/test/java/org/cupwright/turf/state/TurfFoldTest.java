@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.CareWork;
+import org.cupwright.cupchange.CupWork;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.GroundNote;
 import org.cupwright.cupchange.GroundNote.GroundReason;
@@ -41,6 +42,20 @@ class TurfFoldTest {
         assertThat(green.holes().old())
                 .containsExactly(new OldHole(new MapPoint(3, 4), LocalDate.of(2024, 5, 1), LocalDate.of(2024, 5, 3)));
         assertThat(plugs(state)).containsExactly(Plug.set(new MapPoint(3, 4), LocalDate.of(2024, 5, 3)));
+    }
+
+    @Test
+    void aHoleCutSomewhereFillsTheOneBeforeAndRestsNowhereItself() {
+        CupWork.CutSomewhere somewhere = new CupWork.CutSomewhere(CupWork.Depth.BACK, Optional.of(CupWork.Across.LEFT));
+        TurfState state = state(
+                on("2024-05-01T04:00:00Z", "7", cut(3, 4)),
+                on("2024-05-03T04:00:00Z", "7", somewhere),
+                on("2024-05-06T04:00:00Z", "7", cut(9, 9)));
+        assertThat(state.green("7").holes().old())
+                .containsExactly(new OldHole(new MapPoint(3, 4), LocalDate.of(2024, 5, 1), LocalDate.of(2024, 5, 3)));
+        assertThat(plugs(state)).containsExactly(Plug.set(new MapPoint(3, 4), LocalDate.of(2024, 5, 3)));
+        assertThat(state(on("2024-05-03T04:00:00Z", "7", somewhere)).green("7").cup())
+                .isEmpty();
     }
 
     @Test

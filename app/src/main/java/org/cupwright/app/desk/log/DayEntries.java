@@ -8,6 +8,7 @@ import org.cupwright.app.desk.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
@@ -48,7 +49,7 @@ final class DayEntries {
         }
     }
 
-    private static boolean isChange(Payload payload) {
-        return payload instanceof CupChanged || payload instanceof LeftInOldHole;
+    static boolean isChange(Payload payload) {
+        return payload instanceof CupChanged || payload instanceof CutSomewhere || payload instanceof LeftInOldHole;
     }
 }

@@ -53,6 +53,23 @@ final class Draft {
         json.set(part, value);
     }
 
+    /** Sets what lies at a path of names, as {@code area, centre, east}. */
+    void set(List<String> path, JsonNode value) {
+        ObjectNode at = json;
+        for (String name : path.subList(0, path.size() - 1)) {
+            at = at.has(name) ? (ObjectNode) at.get(name) : at.putObject(name);
+        }
+        at.set(path.get(path.size() - 1), value);
+    }
+
+    boolean says(List<String> path) {
+        JsonNode at = json;
+        for (String name : path) {
+            at = at.path(name);
+        }
+        return !at.isMissingNode();
+    }
+
     /** Whether a part has a value where nobody gives one. */
     static boolean goesWithoutSaying(Part part) {
         boolean today = part.type() == LocalDate.class && !part.name().equals("forDay");
@@ -83,10 +100,15 @@ final class Draft {
         }
     }
 
-    Payload finished() {
-        List<Part> missing = form.parts().stream()
+    /** The parts that must be said and are not. */
+    List<Part> missing() {
+        return form.parts().stream()
                 .filter(part -> !part.optional() && !says(part.name()))
                 .toList();
+    }
+
+    Payload finished() {
+        List<Part> missing = missing();
         String kind = EntryForm.typed(form.kind());
         if (!missing.isEmpty()) {
             throw LogProblems.missing(kind, missing);

@@ -17,7 +17,7 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Places as entries name them, on one green or, by coordinates, anywhere on the course. */
 final class EntryPlace {
-    private static final String NUMBER = "([+-]?[0-9]{1,9}(?:[.][0-9]{1,9})?)";
+    private static final String NUMBER = "([+-]?[0-9]{1,9}(?:[.][0-9]{1,330})?)";
     private static final Pattern AT = Pattern.compile(NUMBER + "," + NUMBER);
     private static final Pattern PACED = Pattern.compile(NUMBER + ",([LRlr])" + NUMBER);
 
@@ -60,10 +60,15 @@ final class EntryPlace {
         Part part = draft.form().place().orElseThrow(() -> LogProblems.noPlace(kind, "--at, --on"));
         MapPoint point = of(where, kind);
         draft.set(part.name(), part.type() == Area.class ? around(point, radiusMetres, part) : PartText.point(point));
-        boolean foundByMap =
-                where instanceof Spot.At && draft.form().find("foundBy").isPresent();
-        if (foundByMap && !draft.says("foundBy")) {
-            draft.set("foundBy", JsonNodeFactory.instance.stringNode("phone")); // nobody paces coordinates
+        if (where instanceof Spot.At) {
+            foundByMap(draft);
+        }
+    }
+
+    /** Nobody paces coordinates: a place that is given by them was found otherwise, unless the entry says how. */
+    static void foundByMap(Draft draft) {
+        if (draft.form().find("foundBy").isPresent() && !draft.says("foundBy")) {
+            draft.set("foundBy", JsonNodeFactory.instance.stringNode("phone"));
         }
     }
 

@@ -3,10 +3,13 @@ package org.cupwright.app.desk.log;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.UUID;
 import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.FileReading;
@@ -43,30 +46,44 @@ public final class FactLines {
     /**
      * What became of the lines of a file.
      *
-     * @param added facts that are kept now
+     * @param added facts that are kept now, or would be
      * @param known facts that were kept already
+     * @param kept whether anything was kept: not for a dry run
      */
-    public record Imported(Course course, int added, int known) {}
+    public record Imported(Course course, int added, int known, boolean kept) {}
 
     /**
-     * Keeps the facts of a file, all of them or none.
+     * Reads the facts of a file, and keeps them when that is wanted: all of them or none.
      *
      * @throws Problem if a line is no fact of this course, or contradicts one of the same id
      */
-    public Imported read(Optional<String> courseId, SourceFile file) {
+    public Imported read(Optional<String> courseId, SourceFile file, boolean keep) {
         Course course = folder.read(stores -> CourseChoice.course(stores, courseId));
         List<Fact> facts = FileReading.read(file, in -> facts(in, file, course));
-        AtomicInteger added = new AtomicInteger();
-        folder.write(stores -> {
-            for (Fact fact : facts) {
-                FactStore.Kept kept = stores.facts().add(fact);
-                if (kept == FactStore.Kept.DIFFERENT) {
+        int added = folder.read(stores -> unknown(stores.facts(), facts, file));
+        if (keep) {
+            folder.write(stores -> facts.forEach(fact -> {
+                if (stores.facts().add(fact) == FactStore.Kept.DIFFERENT) {
                     throw bad("different", file, fact.id().toString());
                 }
-                added.addAndGet(kept == FactStore.Kept.NEW ? 1 : 0);
+            }));
+        }
+        return new Imported(course, added, facts.size() - added, keep);
+    }
+
+    /** How many of the facts are not kept yet. */
+    private static int unknown(FactStore store, List<Fact> facts, SourceFile file) {
+        Map<UUID, Fact> read = new HashMap<>();
+        int unknown = 0;
+        for (Fact fact : facts) {
+            Optional<Fact> before =
+                    Optional.ofNullable(read.putIfAbsent(fact.id(), fact)).or(() -> store.find(fact.id()));
+            if (before.isPresent() && !before.get().receivedAt(Instant.EPOCH).equals(fact.receivedAt(Instant.EPOCH))) {
+                throw bad("different", file, fact.id().toString());
             }
-        });
-        return new Imported(course, added.get(), facts.size() - added.get());
+            unknown += before.isEmpty() ? 1 : 0;
+        }
+        return unknown;
     }
 
     private static List<Fact> facts(InputStream in, SourceFile file, Course course) throws IOException {

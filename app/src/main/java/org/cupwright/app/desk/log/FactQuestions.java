@@ -1,10 +1,11 @@
 package org.cupwright.app.desk.log;
 
-import java.util.List;
+import java.util.Optional;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.check.FactCheck;
 import org.cupwright.cupchange.check.FactFinding;
+import org.cupwright.message.Message;
 
 /** Asks before an entry is kept that looks wrong. */
 final class FactQuestions {
@@ -12,11 +13,16 @@ final class FactQuestions {
 
     /** Refuses a fact with the first question there is about it, unless the person is sure. */
     static void ask(Course course, Fact fact, boolean sure) {
-        List<FactFinding> findings = new FactCheck(course).check(fact);
-        if (!sure && !findings.isEmpty()) {
+        Optional<Message> question = sure ? Optional.empty() : first(course, fact);
+        if (question.isPresent()) {
             String kind = EntryForm.typed(fact.payload().kind());
             String where = fact.hole().map(hole -> hole + ", " + kind).orElse(kind);
-            throw LogProblems.asked(findings.get(0).asks(), where);
+            throw LogProblems.asked(question.get(), where);
         }
+    }
+
+    /** The first question there is about a fact. */
+    static Optional<Message> first(Course course, Fact fact) {
+        return new FactCheck(course).check(fact).stream().map(FactFinding::asks).findFirst();
     }
 }

@@ -13,18 +13,23 @@ import org.cupwright.green.survey.Where;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 
-/** Reads an old notebook line by line: a table whose first line names date, hole, on and side, in any order. */
+/** Reads an old notebook line by line: a table whose first line names date, hole, and on and side or words, in any order. */
 final class HistoryFile implements TableFile.Taker {
     private static final List<String> COLUMNS = List.of("date", "hole", "on", "side");
 
     private final TableFile table;
     private final int[] columns;
+
+    /** Where the place stands in words; none: below zero. */
+    private final int words;
+
     private final Taker taker;
 
     private HistoryFile(TableFile table, Taker taker) {
         this.table = table;
         this.taker = taker;
-        this.columns = columns(table);
+        this.words = names(table).indexOf("words");
+        this.columns = columns(table, words >= 0);
     }
 
     /** Takes what is read. */
@@ -40,11 +45,15 @@ final class HistoryFile implements TableFile.Taker {
         return table.read(new HistoryFile(table, taker));
     }
 
-    private static int[] columns(TableFile table) {
-        List<String> names = table.separator().split(table.header()).stream()
+    private static List<String> names(TableFile table) {
+        return table.separator().split(table.header()).stream()
                 .map(name -> name.toLowerCase(Locale.ROOT))
                 .toList();
-        List<String> missing = new ArrayList<>(COLUMNS);
+    }
+
+    private static int[] columns(TableFile table, boolean inWords) {
+        List<String> names = names(table);
+        List<String> missing = new ArrayList<>(inWords ? COLUMNS.subList(0, 2) : COLUMNS);
         missing.removeAll(names);
         if (!missing.isEmpty()) {
             throw Finding.of(
@@ -59,16 +68,27 @@ final class HistoryFile implements TableFile.Taker {
 
     @Override
     public void line(TableFile.Line line) throws NotRead {
-        List<String> fields = line.fields();
+        String said = field(line, words);
         String[] found = new String[columns.length];
         for (int i = 0; i < columns.length; i++) {
-            found[i] = columns[i] < fields.size() ? fields.get(columns[i]) : "";
+            found[i] = field(line, columns[i]);
+        }
+        boolean inWords = !said.isEmpty() && found[2].isEmpty() && found[3].isEmpty();
+        for (int i = 0; i < (inWords ? 2 : columns.length); i++) {
             if (found[i].isEmpty()) {
-                throw new NotRead(
-                        Message.of("history.empty", new Name(COLUMNS.get(i))), Message.of("history.try.empty"));
+                String name = i < 2 || words < 0 || !found[5 - i].isEmpty() ? COLUMNS.get(i) : "words";
+                throw new NotRead(Message.of("history.empty", new Name(name)), Message.of("history.try.empty"));
             }
         }
-        taker.line(line, HistoryLine.of(found[0], found[1], found[2], found[3], table.separator()));
+        taker.line(
+                line,
+                inWords
+                        ? HistoryLine.inWords(found[0], found[1], said)
+                        : HistoryLine.of(found[0], found[1], found[2], found[3], table.separator()));
+    }
+
+    private static String field(TableFile.Line line, int column) {
+        return column >= 0 && column < line.fields().size() ? line.fields().get(column) : "";
     }
 
     @Override

@@ -17,17 +17,22 @@ import org.cupwright.message.Message.Name;
  * @param hole the hole
  * @param place where it was
  */
-record HistoryLine(LocalDate day, String hole, Spot.Paced place) {
+record HistoryLine(LocalDate day, String hole, NotebookPlace place) {
     private static final Pattern SIDE_FIRST = Pattern.compile("([LlRr]) ?([0-9.,½]{1,8})");
     private static final Pattern SIDE_LAST = Pattern.compile("([0-9.,½]{1,8}) ?([LlRr])");
     private static final double MOST_PACES = 200;
 
     static HistoryLine of(String date, String hole, String on, String side, Separator separator) throws NotRead {
         Spot.Paced place = place(on, side, separator);
-        return new HistoryLine(WrittenDay.inTable(date), hole, place);
+        return new HistoryLine(WrittenDay.inTable(date), hole, new NotebookPlace.Paced(place));
     }
 
-    private static Spot.Paced place(String on, String side, Separator separator) throws NotRead {
+    /** With the place as the crew has put it. */
+    static HistoryLine inWords(String date, String hole, String words) throws NotRead {
+        return new HistoryLine(WrittenDay.inTable(date), hole, NotebookWords.of(words));
+    }
+
+    static Spot.Paced place(String on, String side, Separator separator) throws NotRead {
         double onPaces = paces(on, separator).orElseThrow(() -> not("on", on));
         Matcher first = SIDE_FIRST.matcher(side);
         Matcher last = SIDE_LAST.matcher(side);

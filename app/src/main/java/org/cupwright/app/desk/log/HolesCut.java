@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.cupwright.course.Course;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.cupchange.CupWork.HoleMovedInPlay;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
@@ -18,7 +19,8 @@ import org.cupwright.cupchange.Fact;
 /**
  * Where the holes of one day really are, as far as the logbook says.
  *
- * @param holes by hole, in the order of the last word on each; holes that nobody has said anything about are missing
+ * @param holes by hole, in the order of the last word on each; holes that nobody has said anything about, and
+ *     those cut where nobody knows, are missing
  */
 public record HolesCut(Map<String, HoleCut> holes) {
     /**
@@ -38,6 +40,9 @@ public record HolesCut(Map<String, HoleCut> holes) {
         ZoneId zone = course.frame().zone();
         Map<String, HoleCut> holes = new LinkedHashMap<>();
         for (Fact fact : DayLog.of(store, course, day).facts()) {
+            if (fact.payload() instanceof CutSomewhere) {
+                fact.hole().ifPresent(holes::remove); // it is no longer where it was cut before
+            }
             Optional<Optional<MapPoint>> place = place(fact);
             if (place.isPresent() && fact.hole().isPresent()) {
                 LocalTime time = LocalTime.ofInstant(fact.happenedAt(), zone).truncatedTo(ChronoUnit.MINUTES);

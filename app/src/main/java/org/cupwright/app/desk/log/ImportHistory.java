@@ -7,9 +7,8 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -19,17 +18,19 @@ import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.FileReading;
 import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.SourceFile;
-import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.SpotOnGreen;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.cupchange.CupWork.CutWay;
 import org.cupwright.cupchange.CupWork.FoundBy;
+import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.CupWork.Soil;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.Payload;
 import org.cupwright.policy.Policy;
 
 /**
@@ -53,6 +54,7 @@ public final class ImportHistory {
      * What reads of a notebook.
      *
      * @param read lines that read
+     * @param roughly those among them that know no more of the place than the part of the green
      * @param first the first day among them
      * @param last the last day
      * @param notRead lines that do not
@@ -64,6 +66,7 @@ public final class ImportHistory {
     public record Answer(
             Course course,
             int read,
+            int roughly,
             Optional<LocalDate> first,
             Optional<LocalDate> last,
             List<NotReadLine> notRead,
@@ -113,7 +116,7 @@ public final class ImportHistory {
         private final String person;
         private final List<Read> read = new ArrayList<>();
         private final List<NotReadLine> notRead = new ArrayList<>();
-        private final Map<String, MapPoint> taken = new HashMap<>();
+        private final Set<String> taken = new HashSet<>();
 
         private Notebook(Course course, Policy policy, LocalDate today, String person) {
             this.course = course;
@@ -157,17 +160,25 @@ public final class ImportHistory {
             if (line.day().isAfter(today)) {
                 throw HistoryLine.not("future", line.day().toString());
             }
-            MapPoint at = SpotOnGreen.of(hole, policy, line.place());
-            if (taken.putIfAbsent(line.day() + " " + hole.id(), at) != null) {
+            Payload payload = payload(hole, line.place());
+            if (!taken.add(line.day() + " " + hole.id())) {
                 throw HistoryLine.not("twice", hole.id());
             }
-            return fact(line, hole, at);
+            return fact(line, hole, payload);
         }
 
-        private Fact fact(HistoryLine line, Hole hole, MapPoint at) {
-            Instant morning =
-                    line.day().atTime(MORNING).atZone(course.frame().zone()).toInstant();
-            CupChanged cut = new CupChanged(
+        /** What the line says; of a place of which only the part of the green is known, no more than that. */
+        private Payload payload(Hole hole, NotebookPlace place) {
+            if (place instanceof NotebookPlace.PartOf part) {
+                return new CutSomewhere(part.depth(), part.across());
+            }
+            return place instanceof NotebookPlace.Paced paced
+                    ? cut(SpotOnGreen.of(hole, policy, paced.spot()))
+                    : new LeftInOldHole(Optional.empty());
+        }
+
+        private static CupChanged cut(MapPoint at) {
+            return new CupChanged(
                     Optional.empty(),
                     at,
                     FoundBy.PACES,
@@ -177,6 +188,11 @@ public final class ImportHistory {
                     false,
                     false,
                     Optional.empty());
+        }
+
+        private Fact fact(HistoryLine line, Hole hole, Payload payload) {
+            Instant morning =
+                    line.day().atTime(MORNING).atZone(course.frame().zone()).toInstant();
             return new Fact(
                     id(line, hole),
                     Fact.CURRENT_VERSION,
@@ -186,20 +202,17 @@ public final class ImportHistory {
                     person,
                     course.id(),
                     Optional.of(hole.id()),
-                    cut);
+                    payload);
         }
 
         private UUID id(HistoryLine line, Hole hole) {
-            Spot.Paced place = line.place();
             String name = String.join(
                     " ",
                     "notebook",
                     course.id(),
                     line.day().toString(),
                     hole.id(),
-                    Double.toString(place.onPaces()),
-                    place.side().name(),
-                    Double.toString(place.sidePaces()));
+                    line.place().name());
             return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
         }
 
@@ -208,6 +221,9 @@ public final class ImportHistory {
             return new Answer(
                     course,
                     read.size(),
+                    (int) facts().stream()
+                            .filter(fact -> fact.payload() instanceof CutSomewhere)
+                            .count(),
                     days.stream().findFirst(),
                     days.stream().reduce((earlier, later) -> later),
                     List.copyOf(notRead),

@@ -5,20 +5,24 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Day;
 import org.cupwright.message.Message.Name;
 
 /**
  * A moment as a person types it: {@code 05:40} on the day that is spoken of, {@code 2026-06-20T05:40} by the course's clock, or a
- * moment in UTC that ends in Z. In the night in which clocks are put forward an hour is missing, and its times are refused; in the
+ * moment that ends in Z or in its offset from UTC, as tables have it. In the night in which clocks are put forward an hour is missing, and its times are refused; in the
  * night in which they are put back one comes twice, the first is taken, and that is said.
  */
 final class MomentText {
+    private static final Pattern WITH_OFFSET = Pattern.compile(".{10}[T ].*[+-][0-9:]{2,8}");
+
     private final LocalDate day;
     private final ZoneId zone;
     private final List<Message> remarks = new ArrayList<>();
@@ -36,6 +40,9 @@ final class MomentText {
         try {
             if (text.endsWith("Z")) {
                 return Instant.parse(text);
+            }
+            if (WITH_OFFSET.matcher(text).matches()) {
+                return OffsetDateTime.parse(text.replace(' ', 'T')).toInstant();
             }
             return moment(local(text), text);
         } catch (DateTimeException notOne) {

@@ -69,7 +69,7 @@ final class PartText {
     private static JsonNode number(Part part, String text) {
         boolean whole = part.type() == int.class;
         String plain = text.indexOf('.') < 0 ? text.replace(',', '.') : text;
-        if (!plain.matches(whole ? "[0-9]{1,9}" : "[+-]?[0-9]{1,9}([.][0-9]{1,9})?")) {
+        if (!plain.matches(whole ? "[0-9]{1,9}" : "[+-]?[0-9]{1,9}([.][0-9]{1,330})?")) {
             throw LogProblems.value(part.name(), text, Message.of(whole ? "try.log.wholeNumber" : "try.log.number"));
         }
         return whole ? NODES.numberNode(Integer.parseInt(plain)) : NODES.numberNode(Double.parseDouble(plain));
@@ -108,12 +108,10 @@ final class PartText {
         return area;
     }
 
+    /** Items with commas between; an item that holds one stands in quotation marks. */
     private static JsonNode list(String text) {
         ArrayNode items = NODES.arrayNode();
-        Arrays.stream(text.split(",", -1))
-                .map(String::strip)
-                .filter(item -> !item.isEmpty())
-                .forEach(items::add);
+        CsvText.items(text).forEach(items::add);
         return items;
     }
 

@@ -15,6 +15,7 @@ import java.util.UUID;
 import org.cupwright.app.desk.StoredHole;
 import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.cupchange.CupWork.HoleMovedInPlay;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
@@ -30,7 +31,7 @@ final class ForeseenCuts {
 
     /** Kinds of facts that say where a hole is. */
     static final Set<String> WORDS_ON_A_HOLE =
-            PayloadKinds.names(CupChanged.class, LeftInOldHole.class, HoleMovedInPlay.class);
+            PayloadKinds.names(CupChanged.class, CutSomewhere.class, LeftInOldHole.class, HoleMovedInPlay.class);
 
     private final ZoneId zone;
     private final Map<String, LocalDate> lastWord = new HashMap<>();
