@@ -136,6 +136,12 @@ class JsonShapesIT {
     }
 
     @Test
+    void cutterStopKeepsItsShape() throws IOException {
+        JsonNode node = checked("cutter-stop", cupwright.run("cutter-stop", "4in", "--json"));
+        assertThat(node.path("depthMillimetres").asDouble()).isEqualTo(127);
+    }
+
+    @Test
     void policyKeepsItsShape() throws IOException {
         JsonNode node = checked("policy", cupwright.run("policy", "--json"));
         assertThat(node.path("settings").size()).isGreaterThan(40);

@@ -105,6 +105,19 @@ class LogCommandsIT {
     }
 
     @Test
+    void aStopSetOtherwiseThanBeforeIsAskedAboutAtOnce() {
+        Object[] before = {"log", "add", "stop-set", "--set", "cutter=old", "--set", "depth=127", "--date", "2026-06-19"
+        };
+        assertThat(kept(before).out()).doesNotContain("Is that meant?");
+        Object[] now = {"log", "add", "stop-set", "--set", "cutter=old", "--set", "depth=133.5"};
+        String asks = "Cutter old: its stop is at 133.5 mm today, on Fri 19 Jun 2026 it was at 127 mm. Is that meant?";
+        assertThat(kept(now).out().replaceAll("\\s+", " ")).contains(asks);
+        assertThat(kept("turf").out().replaceAll("\\s+", " ")).contains(asks);
+        kept("log", "add", "stop-set", "--set", "cutter=old", "--set", "depth=127");
+        assertThat(kept("turf").out()).doesNotContain("Is that meant?");
+    }
+
+    @Test
     void whatLooksWrongIsAskedAbout() {
         Object[] inches = {"log", "add", "spot-check", "--hole", "1", "--set", "cup=1", "--set", "hole=4"};
         refused(1, List.of("4 mm? Did you mean 4 in? That would be 102 mm.", "--yes"), inches);

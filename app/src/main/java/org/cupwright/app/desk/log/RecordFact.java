@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -49,7 +50,11 @@ public final class RecordFact {
             LocalDate day,
             Optional<StoredPlan> plan,
             DayEntries entries,
-            MomentText moments) {}
+            MomentText moments) {
+        ZoneId zone() {
+            return course.frame().zone();
+        }
+    }
 
     /** Keeps the entry, one fact for each hole it names, all of them or none. */
     public Answer record(Entry entry) {
@@ -60,8 +65,10 @@ public final class RecordFact {
                     .map(hole -> fact(form, entry, ground, hole))
                     .toList();
             facts.forEach(fact -> FactQuestions.ask(ground.course(), fact, entry.sure()));
-            return new Answer(
-                    ground.course(), ground.policy(), facts, ground.moments().remarks());
+            List<Message> remarks = new ArrayList<>(ground.moments().remarks());
+            facts.forEach(fact -> StopRemark.about(fact, stores.facts(), ground.policy(), ground.zone())
+                    .ifPresent(remarks::add));
+            return new Answer(ground.course(), ground.policy(), facts, remarks);
         });
         folder.write(stores -> answer.facts().forEach(stores.facts()::add));
         return answer;
