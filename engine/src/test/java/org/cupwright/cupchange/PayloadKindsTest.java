@@ -23,6 +23,7 @@ class PayloadKindsTest {
                         "leftInOldHole",
                         "maintained",
                         "noteToNext",
+                        "oddSeen",
                         "plugSeen",
                         "plugSet",
                         "plugTended",

@@ -7,10 +7,12 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.cupwright.app.cli.InProcess.Result;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -147,6 +149,13 @@ class JsonShapesIT {
         assertThat(node.path("settings").size()).isGreaterThan(40);
     }
 
+    private static Path photo() throws IOException {
+        Path file = files.resolve("leak.png");
+        BufferedImage picture = new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB);
+        assertThat(ImageIO.write(picture, "png", file.toFile())).isTrue();
+        return file;
+    }
+
     @Test
     void theLogbookKeepsItsShapes() throws IOException {
         Result added = cupwright.run("log", "add", "ball-mark", "--hole", "3", "--on", "9", "--side", "L9", "--json");
@@ -158,11 +167,24 @@ class JsonShapesIT {
         assertThat(list.path("corrected").path(0).asString()).isEqualTo(id);
         checked("log-correct", cupwright.run("log", "withdraw", id, "--json"));
         checked("log-kinds", cupwright.run("log", "kinds", "--json"));
+        Result odd = cupwright.run(
+                "log", "add", "something-odd", "--set", "text=invented leak", "--photo", photo(), "--json");
+        String oddId = checked("log-add", odd).path("kept").path(0).path("id").asString();
+        JsonNode listed =
+                checked("turf", cupwright.run("turf", "--json")).path("odd").path(0);
+        assertThat(listed.path("id").asString()).isEqualTo(oddId);
+        Path out = files.resolve("odd.png");
+        JsonNode photo = checked("log-photo", cupwright.run("log", "photo", oddId, out, "--json"));
+        assertThat(photo.path("sha256").asString())
+                .isEqualTo(listed.path("photo").asString());
+        checked("log-add", cupwright.run("log", "seen", oddId, "--json"));
+        assertThat(checked("turf", cupwright.run("turf", "--json")).path("odd").size())
+                .isZero();
         Path file = files.resolve("log.jsonl");
         assertThat(checked("log-export", cupwright.run("log", "export", file, "--json"))
                         .path("facts")
                         .asInt())
-                .isEqualTo(3);
+                .isEqualTo(5);
         checked("log-import", cupwright.run("log", "import", file, "--json"));
         Path notebook = MadeCourse.write(files.resolve("notebook.csv"), "date,hole,on,side\n2026-05-01,2,9,L9\nx\n");
         JsonNode read = checked("history-import", cupwright.run("history", "import", notebook, "--json"));

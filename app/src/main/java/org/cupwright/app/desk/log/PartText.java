@@ -34,6 +34,9 @@ final class PartText {
 
     JsonNode read(Part part, String text) {
         Class<?> type = part.type();
+        if (part.name().equals(Photo.PART)) {
+            throw LogProblems.value(part.name(), text, Message.of("try.log.photo"));
+        }
         if (type == boolean.class) {
             return yesOrNo(part, text);
         }

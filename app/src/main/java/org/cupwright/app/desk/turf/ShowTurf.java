@@ -11,6 +11,7 @@ import org.cupwright.app.desk.CourseDay;
 import org.cupwright.app.desk.CourseLatitude;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.course.Hole;
 import org.cupwright.turf.TurfPolicy;
 import org.cupwright.turf.signal.CutterSignals;
@@ -42,11 +43,13 @@ public final class ShowTurf {
     public TurfReport of(DayQuestion question) {
         return folder.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, clock);
-            return report(day, DayTurf.of(stores, day));
+            List<OddThings.Thing> odd = OddThings.unseen(
+                    stores.facts(), day.course().id(), day.log().end());
+            return report(day, DayTurf.of(stores, day), odd);
         });
     }
 
-    private static TurfReport report(CourseDay day, TurfDay turf) {
+    private static TurfReport report(CourseDay day, TurfDay turf, List<OddThings.Thing> odd) {
         List<String> holes = day.course().holes().stream().map(Hole::id).toList();
         Clocks clocks = new Clocks(turf);
         List<RestingHole> resting = new ArrayList<>();
@@ -76,7 +79,8 @@ public final class ShowTurf {
                 water(turf, site),
                 signals,
                 MeasureCharts.of(turf.state()),
-                reentry(turf, day, holes));
+                reentry(turf, day, holes),
+                odd);
     }
 
     private static WeatherBasis basis(TurfDay turf) {
