@@ -122,6 +122,21 @@ class LogCommandsIT {
         assertThat(kept("turf").out()).doesNotContain("Is that meant?");
     }
 
+    @Test
+    void aClockThatRunsBehindIsAskedAbout() {
+        InProcess tomorrow = cupwright.daysLater(1);
+        assertThat(tomorrow.run("log", "add", "frost", "--set", "onGreens=yes", "--person", "Ash")
+                        .status())
+                .isZero();
+        Object[] behind = {"log", "add", "frost", "--set", "onGreens=no"};
+        refused(
+                1,
+                List.of("Ash wrote an entry down on Sun 21 Jun 2026", "clock says Sat 20 Jun 2026", "--yes"),
+                behind);
+        kept("log", "add", "frost", "--set", "onGreens=no", "--yes");
+        assertThat(tomorrow.run(behind).status()).isZero();
+    }
+
     private Path picture(String name, String format) throws IOException {
         BufferedImage picture = new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB);
         picture.setRGB(3, 3, 0x00ff00);

@@ -70,6 +70,9 @@ public final class RecordFact {
                     .map(hole -> fact(form, entry, photo, ground, hole))
                     .toList();
             facts.forEach(fact -> FactQuestions.ask(ground.course(), fact, entry.sure()));
+            if (!entry.sure()) {
+                ClockBehind.ask(stores.facts(), ground.course(), clock.instant());
+            }
             List<Message> remarks = new ArrayList<>(ground.moments().remarks());
             facts.forEach(fact -> StopRemark.about(fact, stores.facts(), ground.policy(), ground.zone())
                     .ifPresent(remarks::add));

@@ -9,12 +9,10 @@ import org.cupwright.app.desk.CourseDay;
 import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.log.CountingFacts;
-import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
 import org.cupwright.turf.today.TurfDay;
-import org.cupwright.turf.weather.RecordedWeather;
 
 /** The turf on a day: what the logbook says, and the plans where it is silent. */
 public final class DayTurf {
@@ -24,10 +22,8 @@ public final class DayTurf {
     private DayTurf() {}
 
     public static TurfDay of(Stores stores, CourseDay day) {
-        Instant end = day.log().end();
         CountingFacts facts = new CountingFacts(stores.facts(), day.course().id());
-        List<Fact> weather = facts.ofKinds(RecordedWeather.KINDS, FactStore.LONG_AGO, end);
-        return TurfDay.of(state(stores, day, facts), day.date(), RecordedWeather.outlook(weather), day.policy());
+        return TurfDay.of(state(stores, day, facts), day.date(), WeeksWeather.outlook(stores, day), day.policy());
     }
 
     private static TurfState state(Stores stores, CourseDay day, CountingFacts facts) {

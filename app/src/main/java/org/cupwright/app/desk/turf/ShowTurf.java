@@ -13,7 +13,6 @@ import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.DayQuestion;
 import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.course.Hole;
-import org.cupwright.turf.TurfPolicy;
 import org.cupwright.turf.signal.CutterSignals;
 import org.cupwright.turf.signal.MeasureCharts;
 import org.cupwright.turf.signal.TurfSignal;
@@ -27,7 +26,6 @@ import org.cupwright.turf.water.Site;
 import org.cupwright.turf.water.WaterBalance;
 import org.cupwright.turf.water.WaterStatus;
 import org.cupwright.turf.weather.KnownWeather;
-import org.cupwright.turf.weather.WeatherBasis;
 import org.cupwright.turf.weather.WeatherSource;
 
 /** What rests, what wants water, what wants a look, and what the cutters ask for. */
@@ -70,7 +68,7 @@ public final class ShowTurf {
                 day,
                 turf,
                 weather,
-                basis(turf),
+                WeeksWeather.of(turf.outlook(), day),
                 resting,
                 plugs,
                 watering.morning(order),
@@ -81,11 +79,6 @@ public final class ShowTurf {
                 MeasureCharts.of(turf.state()),
                 reentry(turf, day, holes),
                 odd);
-    }
-
-    private static WeatherBasis basis(TurfDay turf) {
-        int days = turf.policy().get(TurfPolicy.WEAR_REST_CAP_DAYS);
-        return WeatherBasis.of(turf.outlook(), turf.day().minusDays(days - 1L), turf.day());
     }
 
     /** Empty when nobody ever entered any weather: there is nothing to balance. */
