@@ -55,6 +55,7 @@ final class ExplainPrint {
                 told.day().course().name(),
                 texts.day(told.day().date())));
         lines.add("");
+        told.metresOffPlan().ifPresent(metres -> lines.add(texts.say("explain.planned")));
         told.planned()
                 .ifPresentOrElse(
                         planned -> lines.addAll(judgements.full(planned.hole().position())),
@@ -64,6 +65,9 @@ final class ExplainPrint {
             lines.add("");
             lines.add(texts.say("explain.really"));
             lines.addAll(judgements.full(really));
+            if (told.stayed()) {
+                lines.addAll(Layout.wrapped("", texts.say("explain.ownHole")));
+            }
         });
         told.planned().ifPresent(planned -> lines.addAll(why(planned.hole(), judgements)));
         lines.add("");

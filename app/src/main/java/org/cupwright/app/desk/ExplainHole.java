@@ -67,6 +67,11 @@ public final class ExplainHole {
             return day.policy();
         }
 
+        /** Whether the hole was where an earlier day had put it. */
+        public boolean stayed() {
+            return done.stream().noneMatch(fact -> place(fact.payload()).isPresent());
+        }
+
         /** How far from the plan's spot the hole was; empty when either is not known, or nobody could tell the two apart. */
         public Optional<Double> metresOffPlan() {
             return planned.flatMap(plan -> at.map(place -> place.distanceMetres(plan.at())))
