@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +41,8 @@ public final class Logbook {
      * @throws IllegalArgumentException if they are of more than one course
      */
     public static Logbook of(Collection<Fact> facts) {
-        Map<UUID, Fact> recorded = new HashMap<>(2 * facts.size());
+        // In the order given: facts that come sorted, as from a store, are then soon sorted again.
+        Map<UUID, Fact> recorded = new LinkedHashMap<>(2 * facts.size());
         Set<UUID> disputed = new TreeSet<>();
         String course = facts.isEmpty() ? "" : facts.iterator().next().course();
         for (Fact fact : facts) {

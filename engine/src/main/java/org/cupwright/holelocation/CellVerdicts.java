@@ -122,11 +122,15 @@ final class CellVerdicts {
         return (int) cells.stream().filter(cell -> cell.verdict == verdict).count();
     }
 
-    /** Counts by position in the list of rules. */
-    int count(int rule, Outcome outcome) {
-        return (int) cells.stream()
-                .filter(cell -> cell.outcomes.get(rule) == outcome)
-                .count();
+    /** How many cells a rule answers so, by position in the list of rules and of outcomes. */
+    int[][] countsByOutcome() {
+        int[][] counts = new int[RuleId.values().length][Outcome.values().length];
+        for (Cell cell : cells) {
+            for (int rule = 0; rule < counts.length; rule++) {
+                counts[rule][cell.outcomes.get(rule).ordinal()]++;
+            }
+        }
+        return counts;
     }
 
     /** The cells that do not fail, in the lattice's order. */

@@ -54,7 +54,7 @@ public record GoodWithin(double metres, Optional<Heading> moreRoom) {
             for (long c = column - reach; c <= column + reach; c++) {
                 double east = (lattice.westCount() + c) * GreenLattice.CELL_METRES - at.east();
                 double north = (lattice.southCount() + r) * GreenLattice.CELL_METRES - at.north();
-                double distance = Math.hypot(east, north);
+                double distance = Math.sqrt(east * east + north * north);
                 if (distance < FARTHEST_METRES && worse(position.verdict(), green, c, r)) {
                     nearest = Math.min(nearest, distance);
                     narrow(room, east, north, distance);

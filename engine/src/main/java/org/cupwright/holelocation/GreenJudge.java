@@ -36,16 +36,16 @@ public final class GreenJudge {
 
     /** Judges a green that was measured for the day's speed. */
     public GreenJudge(GreenMeasurement measured, DayConditions day, Policy policy) {
-        if (!measured.speed().equals(day.fastest())) {
-            throw new IllegalArgumentException(
-                    "measured for " + measured.speed() + ", the day has " + day.fastest() + ". Measure for the day's.");
-        }
+        this(measured, new RulesOfDay(checked(measured, day), day, policy), policy);
+    }
+
+    private GreenJudge(GreenMeasurement measured, RulesOfDay rules, Policy policy) {
         this.measured = measured;
         this.policy = policy;
         Green green = measured.green();
         SpotGrid grid = measured.grid();
         this.sites = new Sites(green.hole().green(), grid, policy);
-        this.rules = new RulesOfDay(measured, day, policy);
+        this.rules = rules;
         CellVerdicts cells = CellVerdicts.judge(grid, sites, rules, policy);
         this.conceded = Concessions.of(cells.concessions(), policy);
         this.thirds = new Thirds(cells.meanLeavesOfGoodGround());
@@ -54,7 +54,17 @@ public final class GreenJudge {
 
     /** The same green on another day; what was measured is kept where the green speed is the same. */
     public GreenJudge onDay(DayConditions other) {
-        return new GreenJudge(measured.at(other.fastest(), policy), other, policy);
+        return other.fastest().equals(measured.speed())
+                ? new GreenJudge(measured, rules.onDay(other), policy)
+                : new GreenJudge(measured.at(other.fastest(), policy), other, policy);
+    }
+
+    private static GreenMeasurement checked(GreenMeasurement measured, DayConditions day) {
+        if (!measured.speed().equals(day.fastest())) {
+            throw new IllegalArgumentException(
+                    "measured for " + measured.speed() + ", the day has " + day.fastest() + ". Measure for the day's.");
+        }
+        return measured;
     }
 
     /** All that is found at one position, on the green or off it. */

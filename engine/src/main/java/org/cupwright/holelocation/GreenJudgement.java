@@ -4,9 +4,7 @@ import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.RandomAccess;
 import java.util.function.Function;
@@ -29,7 +27,7 @@ public final class GreenJudgement {
     private final GreenLattice lattice;
     private final CellVerdicts cells;
     private final int[] indexes;
-    private final Map<RuleId, Map<Outcome, Integer>> counts = new EnumMap<>(RuleId.class);
+    private final int[][] counts;
     private final Optional<SlopeSpread> slopes;
     private final Function<MapPoint, Judgement> judge;
     private final double bestApartMetres;
@@ -47,14 +45,7 @@ public final class GreenJudgement {
         for (int i = 0; i < numbers.length; i++) {
             indexes[numbers[i]] = i;
         }
-        List<RuleId> rules = List.of(RuleId.values());
-        for (int rule = 0; rule < rules.size(); rule++) {
-            Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
-            for (Outcome outcome : Outcome.values()) {
-                outcomes.put(outcome, cells.count(rule, outcome));
-            }
-            counts.put(rules.get(rule), outcomes);
-        }
+        this.counts = cells.countsByOutcome();
         this.slopes = SlopeSpread.of(grid.spots().stream()
                 .filter(SpotGround::known)
                 .mapToDouble(SpotGround::slopePercent)
@@ -87,7 +78,7 @@ public final class GreenJudgement {
 
     /** How many spots a rule answers with an outcome, set aside or not. */
     public int count(RuleId rule, Outcome outcome) {
-        return counts.get(rule).get(outcome);
+        return counts[rule.ordinal()][outcome.ordinal()];
     }
 
     /** How steep the green is, over all spots where that is known; empty where it is known nowhere. */

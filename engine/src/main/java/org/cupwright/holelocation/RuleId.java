@@ -28,9 +28,11 @@ public enum RuleId {
     /** Ground that people drew as good or bad. */
     DRAWN_GROUND;
 
+    private final String id = EnumNames.lowerCamel(this);
+
     /** The id as it stands in JSON and settings: {@code evenGrade}. */
     public String id() {
-        return EnumNames.lowerCamel(this);
+        return id;
     }
 
     public static Optional<RuleId> find(String id) {

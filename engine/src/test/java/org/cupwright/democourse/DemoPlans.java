@@ -62,6 +62,8 @@ final class DemoPlans {
     static final Policy POLICY = Policy.defaults();
     private static final GreenSpeed SPEED = new GreenSpeed(10);
 
+    private static final int FEW = 200;
+
     private static final Set<Verdict> GOOD = EnumSet.of(Verdict.PASS, Verdict.CAUTION);
 
     private final Map<String, GreenJudge> judges;
@@ -134,7 +136,13 @@ final class DemoPlans {
                         .toList();
     }
 
+    /** Where there is little good ground, all of its spots. */
     private List<Judgement> offered(GreenJudge judge) {
+        List<Judgement> some = offered(judge, every);
+        return some.size() < FEW ? offered(judge, 1) : some;
+    }
+
+    private static List<Judgement> offered(GreenJudge judge, int every) {
         GreenJudgement green = judge.judgeGreen();
         GreenLattice lattice = green.lattice();
         List<Judgement> offered = new ArrayList<>();

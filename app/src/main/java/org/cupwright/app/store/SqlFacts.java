@@ -19,6 +19,8 @@ final class SqlFacts implements FactStore {
             " UNION SELECT fact.id FROM part CROSS JOIN fact ON fact.corrects = part.id)"
                     + " SELECT fact.document FROM part CROSS JOIN fact ON fact.id = part.id";
 
+    private static final String IN_STRETCH = "fact.course = ? AND fact.happened_millis BETWEEN ? AND ?";
+
     private final Sql sql;
     private final Clock clock;
 
@@ -69,36 +71,47 @@ final class SqlFacts implements FactStore {
 
     @Override
     public List<Fact> all(String courseId) {
-        return facts("SELECT document FROM fact WHERE course = ?", courseId);
+        return facts(documents("SELECT document FROM fact WHERE course = ?", courseId));
     }
 
     @Override
     public List<Fact> between(String courseId, Instant from, Instant before) {
-        return facts(
-                        "WITH RECURSIVE part (id) AS (SELECT id FROM fact"
-                                + " WHERE course = ? AND happened_millis BETWEEN ? AND ?" + WITH_CORRECTIONS,
-                        courseId,
-                        from.toEpochMilli(),
-                        before.toEpochMilli())
-                .stream()
+        List<Object> stretch = List.of(courseId, from.toEpochMilli(), before.toEpochMilli());
+        List<Object> twice = new ArrayList<>(stretch);
+        twice.addAll(stretch);
+        List<String> documents =
+                new ArrayList<>(documents("SELECT document FROM fact WHERE " + IN_STRETCH, stretch.toArray()));
+        documents.addAll(documents(
+                "WITH RECURSIVE part (id) AS (SELECT correction.id FROM fact"
+                        + " CROSS JOIN fact AS correction ON correction.corrects = fact.id WHERE " + IN_STRETCH
+                        + WITH_CORRECTIONS + " WHERE NOT (" + IN_STRETCH + ")",
+                twice.toArray()));
+        return facts(documents).stream()
                 .filter(fact -> fact.payload() instanceof Correction
                         || !fact.happenedAt().isBefore(from)
                                 && fact.happenedAt().isBefore(before))
                 .toList();
     }
 
+    /** {@code became}: what was corrected into one of the kinds, up every chain to where it began. */
     @Override
     public List<Fact> ofKinds(String courseId, Set<String> kinds, Instant from, Instant before) {
-        String asked = String.join(", ", Collections.nCopies(kinds.size(), "?"));
+        String asked = "(" + String.join(", ", Collections.nCopies(kinds.size(), "?")) + ")";
+        List<Object> stretch = List.of(courseId, from.toEpochMilli(), before.toEpochMilli());
         List<Object> arguments = new ArrayList<>(List.of(courseId));
         arguments.addAll(kinds);
-        arguments.addAll(List.of(from.toEpochMilli(), before.toEpochMilli(), courseId));
-        return facts(
-                "WITH RECURSIVE part (id) AS (SELECT id FROM fact WHERE course = ? AND kind IN (" + asked + ")"
-                        + " AND happened_millis BETWEEN ? AND ?"
-                        + " UNION SELECT corrects FROM fact WHERE course = ? AND kind = 'correction'"
-                        + WITH_CORRECTIONS,
-                arguments.toArray());
+        arguments.addAll(stretch);
+        arguments.addAll(kinds);
+        arguments.addAll(stretch);
+        return facts(documents(
+                "WITH RECURSIVE became (id) AS (SELECT corrects FROM fact WHERE course = ? AND kind = 'correction'"
+                        + " AND json_extract(document, '$.payload.replacement.kind') IN " + asked
+                        + " UNION SELECT fact.corrects FROM became CROSS JOIN fact ON fact.id = became.id"
+                        + " WHERE fact.corrects IS NOT NULL),"
+                        + " part (id) AS (SELECT id FROM fact WHERE " + IN_STRETCH + " AND kind IN " + asked
+                        + " UNION SELECT fact.id FROM became CROSS JOIN fact ON fact.id = became.id WHERE "
+                        + IN_STRETCH + WITH_CORRECTIONS,
+                arguments.toArray()));
     }
 
     @Override
@@ -135,10 +148,11 @@ final class SqlFacts implements FactStore {
                 .orElseThrow();
     }
 
-    private List<Fact> facts(String query, Object... arguments) {
-        return sql.list(row -> row.getString(1), query, arguments).parallelStream()
-                .map(FactJson::read)
-                .sorted(Fact.ORDER)
-                .toList();
+    private List<String> documents(String query, Object... arguments) {
+        return sql.list(row -> row.getString(1), query, arguments);
+    }
+
+    private static List<Fact> facts(List<String> documents) {
+        return documents.parallelStream().map(FactJson::read).sorted(Fact.ORDER).toList();
     }
 }

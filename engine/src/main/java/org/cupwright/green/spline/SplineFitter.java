@@ -1,6 +1,7 @@
 package org.cupwright.green.spline;
 
 import java.util.Arrays;
+import java.util.OptionalDouble;
 import org.cupwright.green.SurveyPoints;
 
 /**
@@ -53,29 +54,34 @@ final class SplineFitter {
     }
 
     private FittedSpline fit() {
-        double coarse = settle(grid.coarser(COARSE), Double.NaN, COARSE_LIMITS * settings.blunderLimit());
+        FittedSpline coarse =
+                settle(grid.coarser(COARSE), OptionalDouble.empty(), COARSE_LIMITS * settings.blunderLimit());
         // The penalty of a squared second derivative per area grows with the square of the spacing.
-        double start = coarse + StrictMath.log(COARSE * COARSE);
-        double lnLambda = settle(grid, start, settings.blunderLimit());
-        NormalEquations equations = new NormalEquations(grid, points, kept, datumMetres);
-        return new FittedSpline(equations, StrictMath.exp(lnLambda) / settings.penaltyDivisor());
+        double start = StrictMath.log(coarse.lambda * settings.penaltyDivisor() * COARSE * COARSE);
+        return settle(grid, OptionalDouble.of(start), settings.blunderLimit());
     }
 
-    /** Leaves out blunders until the same points are left out twice; gives the best ln λ of the last round. */
-    private double settle(KnotGrid knots, double start, double limit) {
-        double lnLambda = start;
+    /**
+     * Leaves out blunders until the same points are left out twice.
+     *
+     * @param start where the best ln λ is looked for first
+     */
+    private FittedSpline settle(KnotGrid knots, OptionalDouble start, double limit) {
+        OptionalDouble near = start;
+        FittedSpline fitted = null;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             NormalEquations equations = new NormalEquations(knots, points, kept, datumMetres);
             RestrictedLikelihood likelihood = new RestrictedLikelihood(equations);
-            lnLambda = Double.isNaN(lnLambda) ? likelihood.best() : likelihood.bestNear(lnLambda);
-            BandCholesky factor = equations.factor(StrictMath.exp(lnLambda) / settings.penaltyDivisor());
-            boolean[] within = within(equations.residuals(equations.solve(factor)), limit);
+            double lnLambda = near.isPresent() ? likelihood.bestNear(near.getAsDouble()) : likelihood.best();
+            near = OptionalDouble.of(lnLambda);
+            fitted = new FittedSpline(equations, StrictMath.exp(lnLambda) / settings.penaltyDivisor());
+            boolean[] within = within(equations.residuals(fitted.coefficients), limit);
             if (Arrays.equals(within, kept)) {
                 break;
             }
             kept = within;
         }
-        return lnLambda;
+        return fitted;
     }
 
     private boolean[] within(double[] residuals, double limit) {

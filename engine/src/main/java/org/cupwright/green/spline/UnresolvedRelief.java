@@ -1,6 +1,8 @@
 package org.cupwright.green.spline;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 import org.cupwright.green.SurveyPoints;
 
 /**
@@ -63,33 +65,50 @@ final class UnresolvedRelief {
         double[] residuals = equations.residuals(fitted.coefficients);
         NormalEquations.Basis[] bases = new NormalEquations.Basis[residuals.length];
         Arrays.setAll(bases, i -> equations.isKept(i) ? equations.basis(i) : null);
+        int[] order = byCell(bases);
+        // Each pair once: the earlier point finds those of its own cell and of later ones.
+        int[] ranks = new int[bases.length];
+        for (int rank = 0; rank < order.length; rank++) {
+            ranks[order[rank]] = rank;
+        }
         int cells = disc.coefficientsApart(equations.grid.spacingMetres()) - 3;
         Leverages leverages = new Leverages(equations, inverse, cells);
-        for (int point = 0; point < residuals.length; point++) {
-            if (bases[point] != null) {
-                leverages.about(point);
-                sortAbout(point, index, bases, residuals, leverages, variance);
-            }
+        for (int one : order) {
+            leverages.about(one);
+            forEachAbout(one, index, (other, place) -> {
+                if (ranks[other] > ranks[one] && leverages.reaches(bases[other])) {
+                    sums[place] += residuals[one] * residuals[other] + variance * leverages.with(bases[other]);
+                    counts[place]++;
+                }
+            });
         }
     }
 
-    /** Each pair once: the later point finds the earlier ones. */
-    private void sortAbout(
-            int one,
-            PointIndex index,
-            NormalEquations.Basis[] bases,
-            double[] residuals,
-            Leverages leverages,
-            double variance) {
+    /** The points that count, by the cell they lie in. */
+    private static int[] byCell(NormalEquations.Basis[] bases) {
+        return IntStream.range(0, bases.length)
+                .filter(point -> bases[point] != null)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingInt(point -> bases[point].cellEast())
+                        .thenComparingInt(point -> bases[point].cellNorth()))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    /** A neighbour and the class of its distance. */
+    private interface Neighbour {
+        void visit(int point, int place);
+    }
+
+    private void forEachAbout(int one, PointIndex index, Neighbour neighbour) {
         SurveyPoints points = index.points();
         double reach = sums.length * CLASS_METRES;
-        index.forEachWithin(points.east(one), points.north(one), reach, (other, dx, dy) -> {
-            if (other < one && bases[other] != null && leverages.reaches(bases[other])) {
-                int place = (int) Math.min(sums.length - 1, Math.sqrt(dx * dx + dy * dy) / CLASS_METRES);
-                sums[place] += residuals[one] * residuals[other] + variance * leverages.with(bases[other]);
-                counts[place]++;
-            }
-        });
+        index.forEachWithin(
+                points.east(one),
+                points.north(one),
+                reach,
+                (other, dx, dy) -> neighbour.visit(other, (int)
+                        Math.min(sums.length - 1, Math.sqrt(dx * dx + dy * dy) / CLASS_METRES)));
     }
 
     /** For each class of distance, the products of the weights of all pairs of places in the disc. */

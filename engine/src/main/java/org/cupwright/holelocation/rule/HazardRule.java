@@ -6,6 +6,7 @@ import org.cupwright.holelocation.DistancePolicy;
 import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
+import org.cupwright.holelocation.spot.LatticeDistances;
 import org.cupwright.holelocation.spot.PuttingArea;
 import org.cupwright.policy.Policy;
 import org.locationtech.jts.geom.Geometry;
@@ -16,16 +17,20 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 final class HazardRule implements Rule {
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    private final Optional<IndexedFacetDistance> edge;
+    private final Optional<LatticeDistances> edge;
     private final double limitMetres;
     private final double cautionMetres;
 
     HazardRule(Hole hole, PuttingArea area, Policy policy) {
         double reach = EdgeRule.standardPaces(policy.get(DistancePolicy.HAZARD_REACH_PACES));
         Geometry near = area.edgeNear(hole.hazards(), reach);
-        this.edge = near.isEmpty() ? Optional.empty() : Optional.of(new IndexedFacetDistance(near));
+        this.edge = near.isEmpty() ? Optional.empty() : Optional.of(distances(area, new IndexedFacetDistance(near)));
         this.limitMetres = EdgeRule.standardPaces(policy.get(DistancePolicy.HAZARD_PACES));
         this.cautionMetres = limitMetres + EdgeRule.standardPaces(policy.get(DistancePolicy.CAUTION_PACES));
+    }
+
+    private static LatticeDistances distances(PuttingArea area, IndexedFacetDistance exact) {
+        return new LatticeDistances(area.lattice(), point -> exact.distance(FACTORY.createPoint(point.toCoordinate())));
     }
 
     @Override
@@ -35,8 +40,8 @@ final class HazardRule implements Rule {
                 edge.map(known -> at(site, known)).orElseGet(() -> Finding.bare(Grade.of(Outcome.PASS), "none")));
     }
 
-    private Finding at(Site site, IndexedFacetDistance known) {
-        double metres = known.distance(FACTORY.createPoint(site.position().toCoordinate()));
+    private Finding at(Site site, LatticeDistances known) {
+        double metres = known.from(site.position());
         Grade grade = Grade.of(Distances.outcome(metres, limitMetres, cautionMetres));
         return Finding.atLeast(grade, metres, limitMetres);
     }

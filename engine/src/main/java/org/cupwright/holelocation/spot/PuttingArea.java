@@ -29,15 +29,17 @@ public final class PuttingArea {
 
     private final Geometry area;
     private final IndexedPointInAreaLocator locator;
-    private final IndexedFacetDistance edge;
+    private final LatticeDistances edge;
     private final GreenLattice lattice;
     private final byte[] cells;
 
     public PuttingArea(Hole hole) {
         this.area = withoutFallOffs(hole);
         this.locator = new IndexedPointInAreaLocator(area);
-        this.edge = new IndexedFacetDistance(area.getBoundary());
         this.lattice = GreenLattice.over(hole.green(), 1);
+        IndexedFacetDistance exact = new IndexedFacetDistance(area.getBoundary());
+        this.edge = new LatticeDistances(
+                lattice, point -> exact.distance(area.getFactory().createPoint(point.toCoordinate())));
         this.cells = new byte[lattice.size()];
         settle();
     }
@@ -97,6 +99,11 @@ public final class PuttingArea {
         }
     }
 
+    /** The spots at which the green is looked at. */
+    public GreenLattice lattice() {
+        return lattice;
+    }
+
     /** Whether a point lies on the green, its edge included. */
     public boolean contains(double east, double north) {
         long column = Math.round(lattice.columnOf(east));
@@ -110,7 +117,7 @@ public final class PuttingArea {
 
     /** Distance to the edge, m: positive on the green, negative off it. */
     public double edgeMetres(MapPoint point) {
-        double distance = edge.distance(area.getFactory().createPoint(point.toCoordinate()));
+        double distance = edge.from(point);
         return contains(point.east(), point.north()) ? distance : -distance;
     }
 

@@ -23,6 +23,7 @@ public final class SteepGround {
     private final ToDoubleFunction<SpotGround> measure;
     private final List<Coordinate[]> borders = new ArrayList<>();
     private final List<Envelope> boxes = new ArrayList<>();
+    private final LatticeDistances fromBorders;
 
     /**
      * @param measure the slope that counts: as estimated, or what it certainly or possibly is
@@ -31,6 +32,7 @@ public final class SteepGround {
     public SteepGround(SpotGrid grid, ToDoubleFunction<SpotGround> measure, double limit) {
         this.measure = measure;
         this.limit = limit;
+        this.fromBorders = new LatticeDistances(grid.lattice(), this::metresFromBorders);
         ScalarGrid slopes = slopes(grid, measure);
         MultiLineString lines = ContourLines.at(limit, slopes);
         for (int i = 0; i < lines.getNumGeometries(); i++) {
@@ -80,10 +82,10 @@ public final class SteepGround {
 
     /** Distance to the nearest steep ground, m: 0 in it, infinite where the green has none. */
     public double metresFrom(SpotGround spot) {
-        if (measure.applyAsDouble(spot) > limit) {
-            return 0;
-        }
-        MapPoint at = spot.at();
+        return measure.applyAsDouble(spot) > limit ? 0 : fromBorders.from(spot.at());
+    }
+
+    private double metresFromBorders(MapPoint at) {
         Coordinate from = at.toCoordinate();
         Envelope point = new Envelope(from);
         double nearest = Double.POSITIVE_INFINITY;

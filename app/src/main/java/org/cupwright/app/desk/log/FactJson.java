@@ -3,6 +3,7 @@ package org.cupwright.app.desk.log;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.time.Instant;
 import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
@@ -11,6 +12,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.jsontype.NamedType;
+import tools.jackson.databind.module.SimpleModule;
 
 /**
  * Facts as JSON, the same in the store, in files and between devices: records by the names of their components, choices in lower
@@ -57,6 +59,7 @@ public final class FactJson {
 
     private static JsonMapper mapper() {
         JsonMapper.Builder builder = JsonMapper.builder()
+                .addModule(new SimpleModule().addDeserializer(Instant.class, new MomentIn()))
                 .annotationIntrospector(new LowerCamelChoices())
                 .addMixIn(Payload.class, KindInside.class)
                 .addMixIn(Area.class, AreaShapes.class)

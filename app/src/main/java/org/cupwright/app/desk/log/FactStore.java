@@ -50,8 +50,8 @@ public interface FactStore {
     List<Fact> between(String courseId, Instant from, Instant before);
 
     /**
-     * Those of some kinds that happened from one moment on and before another, every other fact that was ever corrected, and all
-     * corrections of any of these: enough to know which facts of these kinds count.
+     * Those of some kinds that happened from one moment on and before another, those of other kinds that were ever corrected into one
+     * of them, and all corrections of any of these: enough to know which facts of these kinds count.
      */
     List<Fact> ofKinds(String courseId, Set<String> kinds, Instant from, Instant before);
 

@@ -1,0 +1,67 @@
+package org.cupwright.app.desk.log;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.databind.DeserializationContext;
+import tools.jackson.databind.ValueDeserializer;
+import tools.jackson.databind.ext.javatime.deser.InstantDeserializer;
+
+/**
+ * Reads moments. Those to the second in UTC, as nearly all are written, are read by their places in the text: a long logbook has
+ * millions, and the general reader takes half of the time that all else together takes.
+ */
+final class MomentIn extends ValueDeserializer<Instant> {
+    private static final String FORM = "0000-00-00T00:00:00Z";
+    private static final int SECONDS_A_DAY = 86_400;
+    private static final int NONE = -1;
+
+    @Override
+    public Instant deserialize(JsonParser parser, DeserializationContext context) {
+        if (parser.hasToken(JsonToken.VALUE_STRING)) {
+            String text = parser.getString();
+            if (hasForm(text)) {
+                int second = 3600 * number(text, 11) + 60 * number(text, 14) + number(text, 17);
+                boolean onClock = number(text, 11) < 24 && number(text, 14) < 60 && number(text, 17) < 60;
+                long day = onClock ? day(text) : NONE;
+                if (day >= 0) {
+                    return Instant.ofEpochSecond(day * SECONDS_A_DAY + second);
+                }
+            }
+        }
+        return InstantDeserializer.INSTANT.deserialize(parser, context);
+    }
+
+    private static boolean hasForm(String text) {
+        if (text.length() != FORM.length()) {
+            return false;
+        }
+        for (int i = 0; i < text.length(); i++) {
+            boolean digit = text.charAt(i) >= '0' && text.charAt(i) <= '9';
+            if (FORM.charAt(i) == '0' ? !digit : text.charAt(i) != FORM.charAt(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Days since 1970; none where there is no such day or it is earlier. */
+    private static long day(String text) {
+        int month = number(text, 5);
+        int day = number(text, 8);
+        int year = 100 * number(text, 0) + number(text, 2);
+        boolean there = year >= 1970
+                && month >= 1
+                && month <= 12
+                && day >= 1
+                && day <= YearMonth.of(year, month).lengthOfMonth();
+        return there ? LocalDate.of(year, month, day).toEpochDay() : NONE;
+    }
+
+    /** Two digits. */
+    private static int number(String text, int at) {
+        return 10 * (text.charAt(at) - '0') + text.charAt(at + 1) - '0';
+    }
+}
