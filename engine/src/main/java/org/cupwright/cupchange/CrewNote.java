@@ -1,6 +1,8 @@
 package org.cupwright.cupchange;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
 
 /** Tools, learning, and what people tell each other. */
 public sealed interface CrewNote extends Payload {
@@ -47,12 +49,23 @@ public sealed interface CrewNote extends Payload {
         }
     }
 
-    /** Something that should not be so. */
-    record SomethingOdd(Severity severity, String text) implements CrewNote {
+    /**
+     * Something that should not be so.
+     *
+     * @param photo the SHA-256 of its photo's content, 64 hexadecimal digits in lower case, if one was taken
+     */
+    record SomethingOdd(Severity severity, String text, Optional<String> photo) implements CrewNote {
         public SomethingOdd {
             Checks.word("text", text);
+            if (photo.filter(hash -> !hash.matches("[0-9a-f]{64}")).isPresent()) {
+                throw new IllegalArgumentException(
+                        "'" + photo.get() + "' is not the SHA-256 of a photo: 64 hexadecimal digits");
+            }
         }
     }
+
+    /** Somebody has read of something odd, and it is being seen to. */
+    record OddSeen(UUID entry) implements CrewNote {}
 
     /** A word to whoever comes next. */
     record NoteToNext(String text) implements CrewNote {

@@ -42,7 +42,7 @@ final class SeasonGround {
                 LocalTime.of(8, 20),
                 SeasonLog.FRONT_NINE,
                 REPAIRED,
-                new SomethingOdd(Severity.SOON, "Wet patch front left, a pipe leaks."));
+                new SomethingOdd(Severity.SOON, "Wet patch front left, a pipe leaks.", Optional.empty()));
         log.at(
                 CLOSED_ON,
                 LocalTime.of(10, 0),

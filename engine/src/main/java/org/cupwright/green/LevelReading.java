@@ -1,5 +1,7 @@
 package org.cupwright.green;
 
+import java.time.LocalDate;
+import java.util.Optional;
 import org.cupwright.course.MapPoint;
 import org.cupwright.units.Heading;
 
@@ -10,8 +12,16 @@ import org.cupwright.units.Heading;
  * @param gradientEast rise per metre towards east
  * @param gradientNorth rise per metre towards north
  * @param standardError of either component, rise per metre
+ * @param person who read it; empty where nobody said
+ * @param readOn the day it was read; empty where nobody said
  */
-public record LevelReading(MapPoint place, double gradientEast, double gradientNorth, double standardError) {
+public record LevelReading(
+        MapPoint place,
+        double gradientEast,
+        double gradientNorth,
+        double standardError,
+        Optional<String> person,
+        Optional<LocalDate> readOn) {
     /** Two readings are taken to be at right angles when they are within so many degrees of it (our choice). */
     private static final double SQUARE_WITHIN_DEGREES = 30;
 
@@ -20,6 +30,16 @@ public record LevelReading(MapPoint place, double gradientEast, double gradientN
             throw new IllegalArgumentException("not a level reading at " + place + ": " + gradientEast + ", "
                     + gradientNorth + ", standard error " + standardError);
         }
+    }
+
+    public LevelReading(MapPoint place, double gradientEast, double gradientNorth, double standardError) {
+        this(place, gradientEast, gradientNorth, standardError, Optional.empty(), Optional.empty());
+    }
+
+    /** The same reading, with who read it and when. */
+    public LevelReading by(String reader, LocalDate day) {
+        return new LevelReading(
+                place, gradientEast, gradientNorth, standardError, Optional.of(reader), Optional.of(day));
     }
 
     /** The steepest slope and the direction in which a ball would run. */

@@ -99,6 +99,15 @@ public final class SurveyPoints {
         return present(sigmaMetres);
     }
 
+    /** Whether these are the very same points, in the same order, of the same kind. */
+    public boolean sameAs(SurveyPoints other) {
+        return Arrays.equals(east, other.east)
+                && Arrays.equals(north, other.north)
+                && Arrays.equals(height, other.height)
+                && Double.compare(cellMetres, other.cellMetres) == 0
+                && Double.compare(sigmaMetres, other.sigmaMetres) == 0;
+    }
+
     private static OptionalDouble present(double value) {
         return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }

@@ -96,6 +96,10 @@ public final class TurfPolicy {
     public static final Setting<Integer> SAME_WAY_GREENS = new Setting<>(
             "turf.sameWayGreens", wholeNumber(2, 18), "greens", 3, Mark.OURS, "one in eight by chance, were it a coin");
 
+    /** A cutter's stop that is set so far from how it was on an earlier day is asked about. */
+    public static final Setting<Double> STOP_DIFFERS_MILLIMETRES = new Setting<>(
+            "turf.stopDiffersMillimetres", number(0.5, 25), "mm", 1.0, Mark.OURS, "nearer than a ruler is read");
+
     private TurfPolicy() {}
 
     /** All of them, in the order in which they are shown. */
@@ -118,6 +122,7 @@ public final class TurfPolicy {
                 ALTITUDE_METRES,
                 WIND_HEIGHT_METRES,
                 GREENS_PER_SHARPENING,
-                SAME_WAY_GREENS);
+                SAME_WAY_GREENS,
+                STOP_DIFFERS_MILLIMETRES);
     }
 }

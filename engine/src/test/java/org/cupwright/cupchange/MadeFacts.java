@@ -145,7 +145,7 @@ public final class MadeFacts {
     }
 
     private static Payload seldom(RandomGenerator random, LocalDate day) {
-        return switch (random.nextInt(8)) {
+        return switch (random.nextInt(9)) {
             case 0 ->
                 day.getDayOfMonth() % 2 == 0
                         ? new CupWork.LeftInOldHole(Optional.of("invented reason"))
@@ -156,7 +156,12 @@ public final class MadeFacts {
             case 4 -> new CareWork.Sprayed("invented product", day.atTime(14, 0).toInstant(ZoneOffset.UTC));
             case 5 -> new CrewNote.ToolsChecked(List.of("invented tool"));
             case 6 -> new CrewNote.LearnerSignedOff("invented learner", "plugs");
-            default -> new CrewNote.SomethingOdd(pick(random, CrewNote.Severity.values()), "invented trouble");
+            case 7 -> new CrewNote.OddSeen(new UUID(random.nextLong(), random.nextLong()));
+            default ->
+                new CrewNote.SomethingOdd(
+                        pick(random, CrewNote.Severity.values()),
+                        "invented trouble",
+                        random.nextBoolean() ? Optional.empty() : Optional.of("0123456789abcdef".repeat(4)));
         };
     }
 

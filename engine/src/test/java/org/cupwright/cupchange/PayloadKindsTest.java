@@ -24,6 +24,7 @@ class PayloadKindsTest {
                         "leftInOldHole",
                         "maintained",
                         "noteToNext",
+                        "oddSeen",
                         "plugSeen",
                         "plugSet",
                         "plugTended",

@@ -43,6 +43,7 @@ public final class Cli {
         line.addSubcommand(new SheetsCommand(surroundings));
         line.addSubcommand(new ExplainCommand(surroundings));
         line.addSubcommand(new TurfCommand(surroundings));
+        line.addSubcommand(new CutterStopCommand(surroundings));
         line.addSubcommand(new PolicyCommand(surroundings));
         line.addSubcommand(new FindingsCommand(surroundings));
         line.addSubcommand(SurveyCommand.with(surroundings));

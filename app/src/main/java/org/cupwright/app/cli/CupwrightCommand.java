@@ -50,7 +50,8 @@ final class CupwrightCommand implements Runnable {
             names = "--speed",
             paramLabel = "FEET",
             scope = ScopeType.INHERIT,
-            description = "Green speed in feet, the day's fastest. Default: the setting desk.speedFeet.")
+            description = "Green speed in feet, the day's fastest. "
+                    + " Default: as it was read that day, else the setting holelocation.seasonSpeedFeet.")
     private Double speed;
 
     @Option(names = "--rain", scope = ScopeType.INHERIT, description = "Rain is expected during play.")

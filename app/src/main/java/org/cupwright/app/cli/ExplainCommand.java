@@ -6,7 +6,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 
 /** Says on one page why a hole was where it was. */
-@Command(name = "explain", description = "Says why a hole is, or was, where the day's plan put it.")
+@Command(
+        name = "explain",
+        description = "Says on one page why a hole is, or was, where it is on a day: the plan, who cut it, the rules.")
 final class ExplainCommand implements Runnable {
     private final Surroundings surroundings;
 
@@ -24,6 +26,6 @@ final class ExplainCommand implements Runnable {
     public void run() {
         Task task = new Task(options, surroundings);
         ExplainHole explain = new ExplainHole(task.folder(), surroundings.clock());
-        new ExplainPrint(task).print(explain.of(options.course(), options.date(), hole));
+        new ExplainPrint(task).print(explain.of(FindingsCommand.question(options), hole));
     }
 }

@@ -122,6 +122,12 @@ final class FactText {
         if (part.equals("reentryFrom")) {
             return MOMENT.format(Instant.parse(value).atZone(zone));
         }
+        if (part.equals("entry")) {
+            return value.substring(0, ID_SHOWN);
+        }
+        if (part.equals("photo")) {
+            return texts.say("log.photo");
+        }
         String key = "log.choice." + part + "." + value;
         return texts.knows(key) ? texts.say(key) : value;
     }

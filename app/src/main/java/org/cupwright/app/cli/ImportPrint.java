@@ -41,6 +41,10 @@ final class ImportPrint {
             lines.add(texts.say(
                     "import.drawn", count(result, Kind.GOOD), count(result, Kind.BAD), count(result, Kind.USUAL)));
         }
+        if (!result.knownAlready().isEmpty()) {
+            lines.addAll(
+                    Layout.wrapped("", texts.say("import.knownAlready", String.join(", ", result.knownAlready()))));
+        }
         lines.add("");
         lines.add(Layout.left(texts.say("column.hole"), 8) + Layout.right(texts.say("column.area"), 9) + "   "
                 + texts.say("column.knowledge"));
@@ -107,6 +111,7 @@ final class ImportPrint {
         node.set(
                 "holes",
                 Json.array(result.holes().stream().map(ImportPrint::json).toList()));
+        node.set("knownAlready", Json.texts(result.knownAlready()));
         ObjectNode drawn = node.putObject("drawn");
         for (Kind kind : Kind.values()) {
             drawn.put(EnumNames.lowerCamel(kind), count(result, kind));

@@ -49,6 +49,9 @@ final class LevelAddCommand implements Runnable {
                     + " or degrees clockwise from the map's north. Once or twice.")
     private List<String> falls = new ArrayList<>();
 
+    @Option(names = "--person", paramLabel = "NAME", description = "Who read it. Default: your name on this machine.")
+    private String person;
+
     LevelAddCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
@@ -58,7 +61,15 @@ final class LevelAddCommand implements Runnable {
         CupwrightCommand options = level.options();
         Task task = new Task(options, surroundings);
         KeepLevelReading keep = new KeepLevelReading(task.folder(), surroundings.clock());
-        new LevelPrint(task).kept(keep.add(day.question(options), hole, spot.get(), falls()));
+        new LevelPrint(task).kept(keep.add(day.question(options), hole, spot.get(), falls(), person()));
+    }
+
+    private String person() {
+        String known = person == null ? System.getProperty("user.name", "") : person;
+        if (known.isBlank()) {
+            throw new Arguments(spec).wrong("Who read it? Give --person NAME.", "");
+        }
+        return known.strip();
     }
 
     private Falls falls() {

@@ -1,5 +1,6 @@
 package org.cupwright.app.cli;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,6 +58,8 @@ final class LevelJson {
         node.put("hole", hole.id());
         node.set("position", positions.position(places.find(hole.id(), reading.place()), reading.place()));
         node.set("reading", known(Optional.of(reading.plane())));
+        node.set("person", Json.text(reading.person()));
+        node.set("readOn", Json.text(reading.readOn().map(LocalDate::toString)));
         return node;
     }
 

@@ -76,7 +76,15 @@ final class LevelPrint {
                 + Layout.left(where(day, green.hole(), reading), PLACE_WIDTH)
                 + Layout.left(falls(green.hole(), reading), FALLS_WIDTH)
                 + without.map(plane -> texts.say("level.without", withError(plane)))
-                        .orElse("");
+                        .orElse("")
+                + reader(reading);
+    }
+
+    /** Who read it and when, where that is known. */
+    private String reader(LevelReading reading) {
+        return reading.person()
+                .flatMap(person -> reading.readOn().map(day -> " (" + person + ", " + texts.day(day) + ")"))
+                .orElse("");
     }
 
     private String where(CourseDay day, Hole hole, LevelReading reading) {

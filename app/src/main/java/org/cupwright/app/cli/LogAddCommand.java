@@ -1,9 +1,12 @@
 package org.cupwright.app.cli;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.log.Entry;
 import org.cupwright.app.desk.log.RecordFact;
 import picocli.CommandLine.Command;
@@ -21,6 +24,7 @@ import picocli.CommandLine.ParentCommand;
             "  log add cup-changed --hole 7 --on 12 --side R4",
             "  log add cup-changed --hole all --as-planned",
             "  log add speed-read --set feet=10.5",
+            "  log add something-odd --hole 4 --set severity=soon --set text='ring of mushrooms' --photo ring.jpg",
             "  log add ground-marked --hole 3 --on 6 --side L4 --radius 2 --set use=closed --set reason=wear",
             "A kind, a part or a choice may be shortened as long as it is clear which is meant."
         })
@@ -49,6 +53,13 @@ final class LogAddCommand implements Runnable {
             description = "05:40 on --date, or 2026-06-20T05:40. Default: now; 05:00 on another day.")
     private String when;
 
+    @Option(
+            names = "--photo",
+            paramLabel = "FILE",
+            description =
+                    "A photo of something odd, JPEG or PNG, up to 20 MB; kept as it is, with all the camera wrote into it.")
+    private Path photo;
+
     @Mixin
     private EntryOptions entry;
 
@@ -71,8 +82,14 @@ final class LogAddCommand implements Runnable {
                 Optional.ofNullable(when),
                 entry.person(),
                 entry.parts(),
+                photo(),
                 entry.sure());
         RecordFact record = new RecordFact(task.folder(), surroundings.clock(), UUID::randomUUID);
         new LogPrint(task).kept(record.record(wanted));
+    }
+
+    private Optional<SourceFile> photo() {
+        return Optional.ofNullable(photo)
+                .map(file -> new SourceFile(file.toString(), () -> Files.newInputStream(file)));
     }
 }

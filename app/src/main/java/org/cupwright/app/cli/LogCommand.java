@@ -24,6 +24,8 @@ final class LogCommand implements Runnable {
         line.addSubcommand(new LogListCommand(surroundings));
         line.addSubcommand(new LogCorrectCommand(surroundings));
         line.addSubcommand(new LogWithdrawCommand(surroundings));
+        line.addSubcommand(new LogSeenCommand(surroundings));
+        line.addSubcommand(new LogPhotoCommand(surroundings));
         line.addSubcommand(new LogExportCommand(surroundings));
         line.addSubcommand(new LogImportCommand(surroundings));
         return line;
@@ -32,7 +34,8 @@ final class LogCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "log takes one of: add, kinds, list, correct, withdraw, export, import.");
+                spec.commandLine(),
+                "log takes one of: add, kinds, list, correct, withdraw, seen, photo, export, import.");
     }
 
     CupwrightCommand options() {

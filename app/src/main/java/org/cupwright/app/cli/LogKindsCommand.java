@@ -52,6 +52,9 @@ final class LogKindsCommand implements Runnable {
         if (part.place()) {
             notes.add("--on P --side L5 | --at E,N");
         }
+        if (part.name().equals("photo")) {
+            notes.add("--photo FILE");
+        }
         if (!part.choices().isEmpty()) {
             notes.add(String.join(" | ", part.choices()));
         }

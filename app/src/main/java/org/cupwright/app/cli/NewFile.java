@@ -1,6 +1,7 @@
 package org.cupwright.app.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,7 +11,7 @@ import org.cupwright.app.desk.Problem;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 
-/** A text file that is written whole, never over another. */
+/** A file that is written whole, never over another. */
 final class NewFile {
     private final Path file;
 
@@ -19,23 +20,20 @@ final class NewFile {
     }
 
     void write(List<String> lines) {
-        write(file -> Files.write(file, lines, StandardOpenOption.TRUNCATE_EXISTING));
+        String end = System.lineSeparator();
+        write(lines.isEmpty() ? "" : String.join(end, lines) + end);
     }
 
     void write(String text) {
-        write(file -> Files.writeString(file, text, StandardOpenOption.TRUNCATE_EXISTING));
+        write(text.getBytes(StandardCharsets.UTF_8));
     }
 
-    private interface Writing {
-        void into(Path file) throws IOException;
-    }
-
-    private void write(Writing writing) {
+    void write(byte[] bytes) {
         boolean made = false;
         try {
             Files.createFile(file);
             made = true;
-            writing.into(file);
+            Files.write(file, bytes, StandardOpenOption.TRUNCATE_EXISTING);
         } catch (FileAlreadyExistsException there) {
             throw about("targetExists", "");
         } catch (IOException refused) {

@@ -38,7 +38,7 @@ final class PlanPrint {
     void print(PlanDay.Answer answer) {
         double pace = answer.day().policy().get(PlacePolicy.PACE_METRES);
         if (task.options().json()) {
-            task.print(Json.document(json(answer.plan(), new PositionJson(texts, pace))));
+            task.print(Json.document(json(answer, new PositionJson(texts, pace))));
         } else {
             page(answer, new JudgementText(texts, pace)).forEach(task::print);
         }
@@ -105,7 +105,8 @@ final class PlanPrint {
         return lines;
     }
 
-    private ObjectNode json(StoredPlan plan, PositionJson json) {
+    private ObjectNode json(PlanDay.Answer answer, PositionJson json) {
+        StoredPlan plan = answer.plan();
         ObjectNode node = Json.object();
         node.put("course", plan.courseId());
         node.put("seed", plan.basis().seed());
@@ -114,6 +115,7 @@ final class PlanPrint {
         day.put("state", EnumNames.lowerCamel(plan.state()));
         day.set("speedFeet", Json.number(plan.basis().speedFeet()));
         day.put("rain", plan.basis().rain());
+        day.set("weatherBasis", WeatherText.json(answer.weather()));
         day.set(
                 "holes",
                 Json.array(plan.holes().stream().map(hole -> json(hole, json)).toList()));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.GreenPlaces;
+import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.app.desk.turf.TurfReport;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
@@ -39,6 +40,7 @@ final class TurfJson {
         node.put("weather", EnumNames.lowerCamel(report.weather()));
         node.set("weatherBasis", WeatherText.json(report.basis()));
         node.put("frost", report.frost());
+        node.set("odd", Json.array(report.odd().stream().map(TurfJson::odd).toList()));
         node.set(
                 "wearRest",
                 Json.array(report.wearRest().stream().map(this::resting).toList()));
@@ -70,6 +72,18 @@ final class TurfJson {
         ObjectNode node = Json.object();
         node.put("hole", hole);
         node.set("position", positions.position(places.find(hole, point), point));
+        return node;
+    }
+
+    private static ObjectNode odd(OddThings.Thing thing) {
+        ObjectNode node = Json.object();
+        node.put("id", thing.fact().id().toString());
+        node.set("hole", Json.text(thing.fact().hole()));
+        node.put("happenedAt", thing.fact().happenedAt().toString());
+        node.put("person", thing.fact().person());
+        node.put("severity", EnumNames.lowerCamel(thing.odd().severity()));
+        node.put("text", thing.odd().text());
+        node.set("photo", Json.text(thing.odd().photo()));
         return node;
     }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.cupwright.app.desk.GreenPlaces;
+import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.app.desk.turf.TurfReport;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
@@ -64,6 +65,7 @@ final class TurfPrint {
                     texts.day(report.day().date())));
             weather();
             cautions();
+            section("turf.odd", odd());
             section(
                     "turf.morning",
                     report.morning().stream().map(this::watering).toList());
@@ -115,6 +117,29 @@ final class TurfPrint {
                             "turf.reentry",
                             hole,
                             texts.moment(from, report.day().course().frame().zone()))));
+        }
+
+        private List<String> odd() {
+            FactText facts =
+                    new FactText(texts, report.day().course(), report.day().policy());
+            List<String> rows = new ArrayList<>();
+            for (OddThings.Thing thing : report.odd()) {
+                String severity = texts.say("log.choice.severity."
+                        + EnumNames.lowerCamel(thing.odd().severity()));
+                String photo = thing.odd().photo().isPresent() ? " " + texts.say("turf.odd.photo") : "";
+                String head = Layout.left(facts.hole(thing.fact()), HOLE) + facts.moment(thing.fact()) + "  "
+                        + facts.id(thing.fact()) + "  ";
+                List<String> said = Layout.wrapped(
+                        " ".repeat(head.length()),
+                        severity + ": " + thing.odd().text() + " ("
+                                + thing.fact().person() + ")" + photo);
+                rows.add(head + said.get(0).strip());
+                rows.addAll(said.subList(1, said.size()));
+            }
+            if (!rows.isEmpty()) {
+                rows.add("     " + texts.say("turf.odd.seen"));
+            }
+            return rows;
         }
 
         private void section(String key, List<String> rows) {

@@ -1,6 +1,8 @@
 package org.cupwright.app.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.cupwright.app.desk.upkeep.BackupDone;
 import org.cupwright.app.desk.upkeep.FolderCounts;
 import org.cupwright.app.desk.upkeep.FolderReport;
@@ -107,11 +109,21 @@ final class UpkeepPrint {
         node.put("surveyedGreens", counts.surveys());
         node.put("plans", counts.plans());
         node.put("facts", counts.facts());
+        node.put("photos", counts.photos());
+        node.put("photosMissing", counts.photosMissing());
         return node;
     }
 
     private String holds(FolderCounts counts) {
-        return texts.say("upkeep.holds", counts.courses(), counts.surveys(), counts.plans(), counts.facts());
+        List<String> said = new ArrayList<>();
+        said.add(texts.say("upkeep.holds", counts.courses(), counts.surveys(), counts.plans(), counts.facts()));
+        if (counts.photos() > 0) {
+            said.add(texts.say("upkeep.photos", counts.photos()));
+        }
+        if (counts.photosMissing() > 0) {
+            said.add(texts.say("upkeep.photosMissing", counts.photosMissing()));
+        }
+        return String.join("\n", said);
     }
 
     private String size(long bytes) {

@@ -3,6 +3,7 @@ package org.cupwright.app.desk;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -62,7 +63,26 @@ public final class ImportCourse {
             List<GreenSurvey> surveys,
             Optional<LevelSpots> levels,
             List<ReadDrawn.Item> drawn,
-            Optional<String> unit) {}
+            Optional<String> unit) {
+        Added without(Set<String> known) {
+            List<GreenSurvey> others = surveys.stream()
+                    .filter(survey -> !known.contains(survey.hole()))
+                    .toList();
+            return new Added(points, others, levels, drawn, unit);
+        }
+    }
+
+    /** The holes of surveys that are, point by point, the newest one there is. */
+    private static Set<String> known(Stores stores, Course course, List<GreenSurvey> surveys) {
+        Set<String> known = new LinkedHashSet<>();
+        for (GreenSurvey survey : surveys) {
+            stores.surveys()
+                    .find(course.id(), survey.hole())
+                    .filter(newest -> newest.points().sameAs(survey.points()))
+                    .ifPresent(newest -> known.add(survey.hole()));
+        }
+        return known;
+    }
 
     public ImportResult run(ImportRequest request, Progress progress) {
         checkId(request.courseId());
@@ -73,7 +93,9 @@ public final class ImportCourse {
             findings.addAll(DrawnLeftBehind.by(
                     course, before.drawn(), request.outlines().get()));
         }
-        Added added = added(request, course, before.policy(), findings, progress);
+        Added read = added(request, course, before.policy(), findings, progress);
+        Set<String> known = folder.read(stores -> known(stores, course, read.surveys()));
+        Added added = read.without(known);
         if (!request.dryRun()) {
             folder.write(stores -> store(stores, course, added));
         }
@@ -83,6 +105,7 @@ public final class ImportCourse {
                 added.points(),
                 known(course, before, added),
                 added.drawn(),
+                List.copyOf(known),
                 findings,
                 !request.dryRun());
     }

@@ -16,6 +16,7 @@ import org.cupwright.green.survey.items.ReadDrawn;
  * @param points the survey's points
  * @param holes each green and what its ground rests on
  * @param drawn the ground that people drew, as the file has it
+ * @param knownAlready holes whose survey is the newest one there is, point by point, so that nothing was added
  * @param findings problems of the files, with what to try
  * @param stored whether it was stored
  */
@@ -25,11 +26,13 @@ public record ImportResult(
         Points points,
         List<GreenKnown> holes,
         List<ReadDrawn.Item> drawn,
+        List<String> knownAlready,
         List<FileFinding> findings,
         boolean stored) {
     public ImportResult {
         holes = List.copyOf(holes);
         drawn = List.copyOf(drawn);
+        knownAlready = List.copyOf(knownAlready);
         findings = List.copyOf(findings);
     }
 

@@ -28,7 +28,7 @@ public final class PlanChoice {
         });
     }
 
-    private static Problem none(Stores stores, Course course, LocalDate day) {
+    static Problem none(Stores stores, Course course, LocalDate day) {
         List<LocalDate> known = stores.plans().days(course.id(), DAYS_NAMED);
         String days = known.stream().map(LocalDate::toString).collect(Collectors.joining(", "));
         return Problem.of(

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import org.cupwright.app.desk.StoredHole.Other;
 import org.cupwright.app.desk.StoredPlan.Basis;
 import org.cupwright.app.desk.StoredPlan.State;
+import org.cupwright.app.desk.turf.WeeksWeather;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.message.Message;
@@ -23,6 +24,7 @@ import org.cupwright.rotation.SharedGreen;
 import org.cupwright.rotation.Term;
 import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.rotation.candidate.Wishes;
+import org.cupwright.turf.weather.WeatherBasis;
 
 /** Decides the hole locations of one day and keeps them as a draft. */
 public final class PlanDay {
@@ -41,12 +43,16 @@ public final class PlanDay {
      *
      * @param day the day it is for
      * @param plan the plan
+     * @param weather what the weather rests on by which old holes rest
      * @param paper what its paper is made from, greens judged; empty for a plan that stood already, as nothing was judged then
      */
-    public record Answer(CourseDay day, StoredPlan plan, Optional<DayPaper> paper) {}
+    public record Answer(CourseDay day, StoredPlan plan, WeatherBasis weather, Optional<DayPaper> paper) {}
+
+    private record Read(GreensOfDay greens, WeatherBasis weather) {}
 
     public Answer plan(DayQuestion question, long seed, Progress progress) {
-        GreensOfDay greens = folder.read(stores -> read(stores, question));
+        Read read = folder.read(stores -> read(stores, question));
+        GreensOfDay greens = read.greens();
         CourseDay day = greens.day();
         Map<String, Judging> judged = greens.judge(folder.cache(), progress);
         List<GreenCandidates> candidates = day.course().holes().stream()
@@ -57,14 +63,16 @@ public final class PlanDay {
         DayPlan plan = new DayPlanner(day.policy()).plan(request);
         StoredPlan stored = stored(day, plan, judged);
         folder.write(stores -> stores.plans().add(stored));
-        return new Answer(day, stored, Optional.of(DayPaper.planned(day, stored, greens.onDay(judged))));
+        return new Answer(
+                day, stored, read.weather(), Optional.of(DayPaper.planned(day, stored, greens.onDay(judged))));
     }
 
     /** The day's plan if it is published or done: it stands, and is not made anew. */
     public Optional<Answer> standing(DayQuestion question) {
         return folder.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, clock);
-            return standing(stores, day).map(plan -> new Answer(day, plan, Optional.empty()));
+            return standing(stores, day)
+                    .map(plan -> new Answer(day, plan, WeeksWeather.of(stores, day), Optional.empty()));
         });
     }
 
@@ -72,10 +80,10 @@ public final class PlanDay {
         return PlanChoice.find(stores, day.course(), day.date()).filter(plan -> plan.state() != State.DRAFT);
     }
 
-    private GreensOfDay read(Stores stores, DayQuestion question) {
+    private Read read(Stores stores, DayQuestion question) {
         CourseDay day = CourseDay.of(stores, question, clock);
         refuseToReplace(stores, day);
-        return GreensOfDay.read(stores, day, question);
+        return new Read(GreensOfDay.read(stores, day, question), WeeksWeather.of(stores, day));
     }
 
     /** What was published stands until somebody withdraws it: the shop's sheet may hang already. */

@@ -3,6 +3,7 @@ package org.cupwright.app.desk;
 import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.drawn.DrawnStore;
 import org.cupwright.app.desk.log.FactStore;
+import org.cupwright.app.desk.log.PhotoStore;
 
 /** The stores of one data folder within one transaction. */
 public interface Stores {
@@ -20,4 +21,6 @@ public interface Stores {
     ResultCache cache();
 
     DrawnStore drawn();
+
+    PhotoStore photos();
 }

@@ -19,6 +19,8 @@ import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.drawn.DrawnOnCourse;
 import org.cupwright.app.desk.drawn.DrawnStore;
 import org.cupwright.app.desk.log.FactStore;
+import org.cupwright.app.desk.log.Photo;
+import org.cupwright.app.desk.log.PhotoStore;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.policy.PolicyChange;
@@ -192,6 +194,21 @@ final class EmptyStores implements Stores {
             @Override
             public boolean isUnchangedBefore(String courseId, Instant moment, Arrival since) {
                 return false;
+            }
+        };
+    }
+
+    @Override
+    public PhotoStore photos() {
+        return new PhotoStore() {
+            @Override
+            public void add(Photo photo) {
+                throw onlyRead();
+            }
+
+            @Override
+            public Optional<Photo> find(String hash) {
+                return Optional.empty();
             }
         };
     }

@@ -13,6 +13,7 @@ import org.cupwright.app.desk.LevelSpots;
 import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.drawn.DrawnOnCourse;
 import org.cupwright.app.desk.log.FactJson;
+import org.cupwright.app.desk.log.Photo;
 import org.cupwright.app.desk.log.UnreadableFact;
 import org.cupwright.app.desk.upkeep.FolderCounts;
 import org.cupwright.app.desk.upkeep.FolderReport.Damage;
@@ -51,7 +52,22 @@ final class FolderContents {
                 count("course_version", "DISTINCT course"),
                 count("survey_version", "*"),
                 count("plan_version", "DISTINCT course || ' ' || day"),
-                count("fact", "*"));
+                count("fact", "*"),
+                count("photo", "*"),
+                photosMissing());
+    }
+
+    /** Entries that came without their photo, as a logbook that is imported does. */
+    private long photosMissing() {
+        return tables.contains("photo")
+                ? sql.find(
+                                row -> row.getLong(1),
+                                "SELECT count(*) FROM (SELECT CASE WHEN json_valid(document)"
+                                        + " THEN json_extract(document, '$.payload.photo') END AS hash"
+                                        + " FROM fact WHERE kind = 'somethingOdd')"
+                                        + " WHERE hash IS NOT NULL AND hash NOT IN (SELECT hash FROM photo)")
+                        .orElseThrow()
+                : 0;
     }
 
     private long count(String table, String what) {
@@ -76,6 +92,7 @@ final class FolderContents {
         look("policy_change", "id", row -> LocalDate.parse(row.getString("effective")), found);
         look("survey_version", "id", FolderContents::points, found);
         look("fact", "received", FolderContents::fact, found);
+        look("photo", "id", FolderContents::photo, found);
         return found;
     }
 
@@ -110,6 +127,12 @@ final class FolderContents {
 
     private static void points(ResultSet row) throws SQLException {
         PointBlob.read(row.getBytes("points"), row.getInt("point_count"), Double.NaN, Double.NaN);
+    }
+
+    private static void photo(ResultSet row) throws SQLException {
+        if (!Photo.kept(row.getBytes("content")).hash().equals(row.getString("hash"))) {
+            throw new IllegalStateException("the photo is not the one that was kept: its content has another hash");
+        }
     }
 
     /** A fact's columns are there for asking; they must say what the fact says. */

@@ -9,6 +9,7 @@ import org.cupwright.app.desk.SurveyStore;
 import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.drawn.DrawnStore;
 import org.cupwright.app.desk.log.FactStore;
+import org.cupwright.app.desk.log.PhotoStore;
 
 /** The stores of one transaction. */
 final class SqlStores implements Stores {
@@ -50,6 +51,11 @@ final class SqlStores implements Stores {
     @Override
     public FactStore facts() {
         return new SqlFacts(sql, clock);
+    }
+
+    @Override
+    public PhotoStore photos() {
+        return new SqlPhotos(sql, clock);
     }
 
     @Override

@@ -88,15 +88,56 @@ class AsCutIT {
 
     @Test
     void explainSaysWhoCutItAndHowFarFromThePlan() {
-        assertThat(kept("explain", "--hole", "1"))
-                .doesNotContain("Cut as planned")
-                .doesNotContain("old hole at");
+        assertThat(kept("explain", "--hole", "1")).contains("The logbook says nothing of its cutting that day.");
         kept("log", "add", "cup-changed", "--hole", "1", "--as-planned", "--person", "Ash");
         kept("log", "add", "cup-changed", "--hole", "2", "--on", "12", "--side", "R11", "--person", "Ash");
         kept("log", "add", "left", "--hole", "3", "--person", "Birch");
-        assertThat(kept("explain", "--hole", "1")).contains("Cut as planned at 05:00 by Ash.");
-        assertThat(kept("explain", "--hole", "2")).containsPattern("Cut at 05:00 by Ash, \\d+\\.\\d m from");
-        assertThat(kept("explain", "--hole", "3")).contains("At 05:00 Birch left it in the old hole.");
+        assertThat(kept("explain", "--hole", "1"))
+                .contains("cup changed · as planned")
+                .contains("(Ash)")
+                .contains("That is where it was planned.")
+                .contains("Weather of the 28 days")
+                .doesNotContain("asked now");
+        assertThat(kept("explain", "--hole", "2"))
+                .containsPattern("That is \\d+\\.\\d m from where it was planned.")
+                .contains("The rules, asked now, of where it was that day:");
+        assertThat(kept("explain", "--hole", "3")).contains("left in yesterday's hole (Birch)");
         assertThat(kept("explain", "--hole", "1", "--json")).contains("\"person\" : \"Ash\"");
+    }
+
+    @Test
+    void explainSaysWhatIsKnownOfADayWithoutAPlan() {
+        String day = "2026-06-10";
+        Result none = cupwright.run("explain", "--hole", "1", "--date", day);
+        assertThat(none.status()).isEqualTo(1);
+        assertThat(none.err()).contains("no plan").contains("try:");
+        kept(
+                "log",
+                "add",
+                "cup-changed",
+                "--hole",
+                "1",
+                "--on",
+                "12",
+                "--side",
+                "R11",
+                "--person",
+                "Ash",
+                "--date",
+                day);
+        assertThat(kept("explain", "--hole", "1", "--date", day))
+                .contains("Where hole 1 was")
+                .contains("No plan of that day is kept")
+                .contains("(Ash)")
+                .contains("The rules, asked now, of where it was that day:");
+        assertThat(kept("explain", "--hole", "1", "--date", "2026-06-12"))
+                .contains("put last before that day")
+                .contains("2026-06-10")
+                .contains("The rules, asked now");
+        String json = kept("explain", "--hole", "1", "--date", day, "--json");
+        assertThat(json)
+                .contains("\"state\" : null")
+                .contains("\"weatherBasis\"")
+                .contains("\"really\" : {");
     }
 }

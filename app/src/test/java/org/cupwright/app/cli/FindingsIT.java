@@ -169,10 +169,23 @@ class FindingsIT {
                 .isEqualTo(run(later, "survey", "compare", "--hole", "3", "--since", "2026-06-20")
                         .out())
                 .contains("Came up most", "older than the newest survey");
-        assertThat(run(later, "survey", "compare", "--since", "2026-06-19").out())
-                .contains("No such earlier survey: 3", "Surveyed once, so there is nothing to compare: 1, 2");
+        for (String nowhere : List.of("2026-06-19", "9", "2")) {
+            Result refused = later.run("survey", "compare", "--since", nowhere);
+            assertThat(refused.status()).as(nowhere).isEqualTo(1);
+            assertThat(refused.err())
+                    .contains("No green asked about", nowhere.substring(nowhere.length() - 1), "survey list");
+        }
         assertThat(later.run("survey", "compare", "--since", "soon").status()).isEqualTo(2);
         assertThat(later.run("survey", "compare", "--hole", "77").status()).isEqualTo(1);
         assertThat(later.run("survey").status()).isEqualTo(2);
+    }
+
+    @Test
+    void aSurveyThatIsReadAgainAddsNothing() throws IOException {
+        String before = run(later, "survey", "list").out();
+        Result again = run(
+                later, "import", "--course", "made", "--elevation", MadeFaults.second(files), "--crs", "EPSG:32626");
+        assertThat(again.out()).contains("known already").contains("nothing was added for the greens 3");
+        assertThat(run(later, "survey", "list").out()).isEqualTo(before);
     }
 }

@@ -92,6 +92,16 @@ class JsonShapesIT {
         JsonNode node = checked("plan", plan);
         assertThat(plan.status()).isZero();
         assertThat(node.path("days").path(0).path("holes").size()).isEqualTo(3);
+        assertThat(node.path("days")
+                        .path(0)
+                        .path("weatherBasis")
+                        .path("assumed")
+                        .asInt())
+                .isEqualTo(28);
+        cupwright.run("log", "add", "cup", "--hole", "2", "--on", "9", "--side", "L9", "--date", "2026-04-09");
+        JsonNode past = checked("explain", cupwright.run("explain", "--hole", "2", "--date", "2026-04-09", "--json"));
+        assertThat(past.path("position").isNull()).isTrue();
+        assertThat(past.path("really").path("rules").size()).isEqualTo(11);
         Result explained = cupwright.run("explain", "--hole", "2", "--json");
         JsonNode why = checked("explain", explained);
         assertThat(why.path("position"))
@@ -120,6 +130,12 @@ class JsonShapesIT {
         JsonNode later = checked("turf", cupwright.run("turf", "--date", "2026-05-03", "--json"));
         assertThat(later.path("wearRest").size()).isEqualTo(3);
         assertThat(later.path("watering").path(0).path("reason").asString()).isEqualTo("waterUnknown");
+    }
+
+    @Test
+    void cutterStopKeepsItsShape() throws IOException {
+        JsonNode node = checked("cutter-stop", cupwright.run("cutter-stop", "4in", "--json"));
+        assertThat(node.path("depthMillimetres").asDouble()).isEqualTo(127);
     }
 
     @Test

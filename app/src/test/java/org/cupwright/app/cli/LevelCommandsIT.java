@@ -66,6 +66,12 @@ class LevelCommandsIT {
     }
 
     @Test
+    void aReadingKeepsWhoReadItAndWhen() {
+        run("level", "add", "--hole", "2", "--on", "12", "--side", "R9", "--falls", "front=1", "--person", "Ash");
+        assertThat(run("level", "list").out()).contains("(Ash, Sat 20 Jun 2026)");
+    }
+
+    @Test
     void whatIsReadIsNotNamedAgain() {
         add("front=1.4");
         String page = run("level", "round", "--hole", "2", "--spots", "8").out();

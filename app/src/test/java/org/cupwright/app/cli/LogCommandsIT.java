@@ -1,13 +1,18 @@
 package org.cupwright.app.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import org.cupwright.app.cli.InProcess.Result;
 import org.cupwright.cupchange.PayloadKinds;
 import org.junit.jupiter.api.BeforeAll;
@@ -105,6 +110,113 @@ class LogCommandsIT {
     }
 
     @Test
+    void aStopSetOtherwiseThanBeforeIsAskedAboutAtOnce() {
+        Object[] before = {"log", "add", "stop-set", "--set", "cutter=old", "--set", "depth=127", "--date", "2026-06-19"
+        };
+        assertThat(kept(before).out()).doesNotContain("Is that meant?");
+        Object[] now = {"log", "add", "stop-set", "--set", "cutter=old", "--set", "depth=133.5", "--when", "04:30"};
+        String asks = "Cutter old: its stop is at 133.5 mm today, on Fri 19 Jun 2026 it was at 127 mm. Is that meant?";
+        assertThat(kept(now).out().replaceAll("\\s+", " ")).contains(asks);
+        assertThat(kept("turf").out().replaceAll("\\s+", " ")).contains(asks);
+        kept("log", "add", "stop-set", "--set", "cutter=old", "--set", "depth=127", "--when", "04:40");
+        assertThat(kept("turf").out()).doesNotContain("Is that meant?");
+    }
+
+    @Test
+    void aClockThatRunsBehindIsAskedAbout() {
+        InProcess tomorrow = cupwright.daysLater(1);
+        assertThat(tomorrow.run("log", "add", "frost", "--set", "onGreens=yes", "--person", "Ash")
+                        .status())
+                .isZero();
+        Object[] behind = {"log", "add", "frost", "--set", "onGreens=no"};
+        refused(
+                1,
+                List.of("Ash wrote an entry down on Sun 21 Jun 2026", "clock says Sat 20 Jun 2026", "--yes"),
+                behind);
+        kept("log", "add", "frost", "--set", "onGreens=no", "--yes");
+        assertThat(tomorrow.run(behind).status()).isZero();
+    }
+
+    private Path picture(String name, String format) throws IOException {
+        BufferedImage picture = new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB);
+        picture.setRGB(3, 3, 0x00ff00);
+        Path file = files.resolve(name);
+        assertThat(ImageIO.write(picture, format, file.toFile())).isTrue();
+        return file;
+    }
+
+    private Result odd(Object... more) {
+        List<Object> all = new ArrayList<>(List.of("log", "add", "something-odd", "--person", "Ash"));
+        all.addAll(List.of(more));
+        return kept(all.toArray());
+    }
+
+    @Test
+    void aPhotoIsKeptWithSomethingOddAndComesBackAsItWas() throws IOException {
+        Path photo = picture("ring.png", "png");
+        String id = id(odd("--hole", "2", "--set", "text=invented ring", "--set", "severity=soon", "--photo", photo));
+        String now = id(odd("--set", "text=invented leak", "--set", "severity=now"));
+        String page = kept("turf").out();
+        assertThat(page.indexOf("now: invented leak (Ash)"))
+                .isPositive()
+                .isLessThan(page.indexOf("soon: invented ring"));
+        assertThat(page).contains("invented ring (Ash) · photo");
+        Path back = files.resolve("back.png");
+        kept("log", "photo", id, back);
+        assertThat(back).hasSameBinaryContentAs(photo);
+        Path backup = files.resolve("with-photo.db");
+        assertThat(kept("backup", backup).out()).contains("photos: 1");
+        InProcess other = new InProcess(files.resolve("other"));
+        assertThat(other.run("restore", backup).out()).contains("photos: 1");
+        assertThat(other.run("log", "photo", id, files.resolve("again.png")).status())
+                .isZero();
+        assertThat(files.resolve("again.png")).hasSameBinaryContentAs(photo);
+        assertThat(other.run("check").status()).isZero();
+        kept("log", "seen", id, "--person", "Bo");
+        assertThat(kept("turf").out()).doesNotContain("invented ring").contains(now);
+        kept("log", "withdraw", now);
+        assertThat(kept("turf").out()).doesNotContain("Odd things");
+        assertThat(kept("log", "list").out())
+                .contains("something odd")
+                .contains("with a photo")
+                .contains("odd thing seen to · entry " + id);
+    }
+
+    @Test
+    void aPhotoIsToldByItsContent() throws IOException {
+        Path named = picture("leaf.txt", "jpg");
+        Result result = odd("--set", "text=invented leaf", "--photo", named, "--json");
+        assertThat(result.out()).containsPattern("\"photo\" : \"[0-9a-f]{64}\"");
+        Object[] add = {"log", "add", "something-odd", "--set", "text=x", "--photo"};
+        for (byte[] none : List.of(
+                new byte[0], "<svg/>".getBytes(UTF_8), new byte[] {(byte) 0xff, (byte) 0xd8, (byte) 0xff, 0, 0})) {
+            Path file = Files.write(files.resolve("no.jpg"), none);
+            refused(1, List.of("neither a JPEG nor a PNG"), with(add, file));
+        }
+        Path big = Files.write(files.resolve("big.jpg"), new byte[20_000_001]);
+        refused(1, List.of("bigger than 20 MB"), with(add, big));
+        refused(1, List.of("no-such.jpg"), with(add, files.resolve("no-such.jpg")));
+        refused(1, List.of("--photo FILE"), "log", "add", "something-odd", "--set", "text=x", "--set", "photo=abc");
+        refused(1, List.of("takes no photo"), "log", "add", "frost", "--set", "onGreens=yes", "--photo", named);
+        assertThat(kept("check").out()).contains("photos: 1");
+    }
+
+    @Test
+    void onlyOddThingsAreSeenAndHavePhotos() {
+        String id = id(odd("--set", "text=invented"));
+        refused(1, List.of("has no photo"), "log", "photo", id, files.resolve("x.png"));
+        String frost = id(kept("log", "add", "frost", "--set", "onGreens=yes"));
+        refused(1, List.of("is no odd thing, but frost"), "log", "seen", frost);
+        refused(1, List.of("zzz"), "log", "seen", "zzz");
+    }
+
+    private static Object[] with(Object[] first, Object last) {
+        Object[] all = Arrays.copyOf(first, first.length + 1);
+        all[first.length] = last;
+        return all;
+    }
+
+    @Test
     void whatLooksWrongIsAskedAbout() {
         Object[] inches = {"log", "add", "spot-check", "--hole", "1", "--set", "cup=1", "--set", "hole=4"};
         refused(1, List.of("4 mm? Did you mean 4 in? That would be 102 mm.", "--yes"), inches);
@@ -188,7 +300,7 @@ class LogCommandsIT {
     void everyKindCanBeLookedUp() {
         String kinds = kept("log", "kinds").out();
         for (String kind : PayloadKinds.all().keySet()) {
-            if (!kind.equals("correction")) {
+            if (!List.of("correction", "oddSeen").contains(kind)) {
                 String typed = kind.replaceAll("([A-Z])", "-$1").toLowerCase(java.util.Locale.ROOT);
                 assertThat(kinds).contains("\n" + typed).as(kind);
             }

@@ -3,9 +3,11 @@ package org.cupwright.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.cupwright.app.cli.PublishedShapes.checked;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javax.imageio.ImageIO;
 import org.cupwright.app.cli.InProcess.Result;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -43,6 +45,31 @@ class LogbookShapesIT {
         JsonNode lines = checked("log-import", cupwright.run("log", "import", file, "--json"));
         assertThat(lines.path("known").asInt()).isEqualTo(3);
         assertThat(lines.path("kept").asBoolean()).isFalse();
+    }
+
+    private static Path photo() throws IOException {
+        Path file = files.resolve("leak.png");
+        BufferedImage picture = new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB);
+        assertThat(ImageIO.write(picture, "png", file.toFile())).isTrue();
+        return file;
+    }
+
+    @Test
+    void oddThingsKeepTheirShapes() throws IOException {
+        InProcess other = new TableDesk(Files.createDirectory(files.resolve("odd")), 3).cupwright();
+        Result odd =
+                other.run("log", "add", "something-odd", "--set", "text=invented leak", "--photo", photo(), "--json");
+        String id = checked("log-add", odd).path("kept").path(0).path("id").asString();
+        JsonNode listed =
+                checked("turf", other.run("turf", "--json")).path("odd").path(0);
+        assertThat(listed.path("id").asString()).isEqualTo(id);
+        Path out = files.resolve("odd.png");
+        JsonNode photo = checked("log-photo", other.run("log", "photo", id, out, "--json"));
+        assertThat(photo.path("sha256").asString())
+                .isEqualTo(listed.path("photo").asString());
+        checked("log-add", other.run("log", "seen", id, "--json"));
+        assertThat(checked("turf", other.run("turf", "--json")).path("odd").size())
+                .isZero();
     }
 
     @Test

@@ -17,10 +17,12 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Random;
 import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.log.Photo;
 import org.cupwright.app.desk.upkeep.FolderReport;
 import org.cupwright.app.desk.upkeep.FolderReport.Damage;
 import org.cupwright.app.desk.upkeep.FolderUpkeep;
 import org.cupwright.app.desk.upkeep.RestoreDone;
+import org.cupwright.cupchange.CrewNote;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.MadeFacts;
 import org.cupwright.democourse.DemoCourse;
@@ -63,6 +65,28 @@ class UpkeepTest {
 
     private void refused(String kind, org.assertj.core.api.ThrowableAssert.ThrowingCallable work) {
         assertThatThrownBy(work).satisfies(thrown -> assertThat(key(thrown)).isEqualTo(kind));
+    }
+
+    @Test
+    void aPhotoThatIsNotWhatItWasAndOnesThatAreMissingAreTold() throws SQLException {
+        long without = upkeep.check().holds().photosMissing();
+        long named = kept.stream()
+                .filter(fact -> fact.payload() instanceof CrewNote.SomethingOdd odd
+                        && odd.photo().isPresent())
+                .count();
+        assertThat(without).as("facts that came without their photos").isEqualTo(named);
+        Photo photo = Photo.kept(new byte[] {1, 2, 3});
+        folder.write(stores -> {
+            stores.photos().add(photo);
+            stores.photos().add(photo);
+        });
+        assertThat(upkeep.check().sound()).isTrue();
+        assertThat(upkeep.check().holds().photos()).isEqualTo(1);
+        assertThat(folder.<byte[]>read(stores ->
+                        stores.photos().find(photo.hash()).orElseThrow().bytes()))
+                .isEqualTo(new byte[] {1, 2, 3});
+        change(data.resolve("cupwright.db"), "UPDATE photo SET content = x'0102'");
+        assertThat(upkeep.check().damages()).hasSize(1);
     }
 
     @Test

@@ -3,11 +3,12 @@ package org.cupwright.turf.signal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.cupwright.cupchange.CupWork.Soil;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Day;
-import org.cupwright.message.Message.Length;
+import org.cupwright.message.Message.Measure;
 import org.cupwright.message.Message.Name;
 import org.cupwright.policy.Policy;
 import org.cupwright.turf.TurfPolicy;
@@ -17,9 +18,6 @@ import org.cupwright.turf.state.TurfState;
 
 /** What the cutters ask for. */
 public final class CutterSignals {
-    /** Stops set nearer to each other than this are the same setting, mm (our choice: a ruler's reading). */
-    private static final double SAME_STOP_MILLIMETRES = 1;
-
     private CutterSignals() {}
 
     /** Of all cutters, by name. */
@@ -29,7 +27,7 @@ public final class CutterSignals {
             CutterState cutter = state.cutters().get(name);
             stop(cutter, policy, signals);
             blade(cutter, policy, signals);
-            stopDiffers(cutter, day, signals);
+            stopDiffers(cutter, day, policy).ifPresent(signals::add);
         });
         return signals;
     }
@@ -49,21 +47,24 @@ public final class CutterSignals {
         }
     }
 
-    private static void stopDiffers(CutterState cutter, LocalDate day, List<TurfSignal> signals) {
+    /** A stop that was set on this day otherwise than on the earlier day on which it was set last. */
+    public static Optional<TurfSignal> stopDiffers(CutterState cutter, LocalDate day, Policy policy) {
         if (cutter.stop().isEmpty() || cutter.stopBefore().isEmpty()) {
-            return;
+            return Optional.empty();
         }
         double now = cutter.stop().get().depthMillimetres();
         double before = cutter.stopBefore().get().depthMillimetres();
         boolean today = cutter.stop().get().setOn().equals(day);
-        if (today && Math.abs(now - before) >= SAME_STOP_MILLIMETRES) {
-            signals.add(say(
-                    Kind.STOP_DIFFERS,
-                    cutter,
-                    "signal.stopDiffers",
-                    new Length(now / 1000),
-                    new Length(before / 1000)));
+        if (!today || Math.abs(now - before) < policy.get(TurfPolicy.STOP_DIFFERS_MILLIMETRES)) {
+            return Optional.empty();
         }
+        Day earlier = new Day(cutter.stopBefore().get().setOn());
+        return Optional.of(
+                say(Kind.STOP_DIFFERS, cutter, "signal.stopDiffers", millimetres(now), millimetres(before), earlier));
+    }
+
+    private static Measure millimetres(double value) {
+        return new Measure(value, value == Math.rint(value) ? 0 : 1, "mm");
     }
 
     private static TurfSignal say(Kind kind, CutterState cutter, String key, Message.Argument... arguments) {

@@ -16,7 +16,7 @@ import org.cupwright.cupchange.CupWork.Soil;
  * @param runHole the last of them
  * @param runOn the day of the last of them
  * @param stop how its stop was set last
- * @param stopBefore how it was set before that
+ * @param stopBefore how it was set last on an earlier day than that
  */
 public record CutterState(
         String cutter,
@@ -69,6 +69,7 @@ public record CutterState(
 
     /** The stop was looked at and set: what ran one way before says nothing any more. */
     CutterState stopSet(double depthMillimetres, LocalDate day) {
+        boolean again = stop.filter(known -> known.setOn().equals(day)).isPresent();
         return new CutterState(
                 cutter,
                 sharpenedOn,
@@ -79,6 +80,6 @@ public record CutterState(
                 "",
                 Optional.empty(),
                 Optional.of(new StopSetting(depthMillimetres, day)),
-                stop);
+                again ? stopBefore : stop);
     }
 }

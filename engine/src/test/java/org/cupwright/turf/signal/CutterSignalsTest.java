@@ -98,6 +98,22 @@ class CutterSignalsTest {
         assertThat(kinds()).isEmpty();
         note("2024-05-01T04:30:00Z", new CrewNote.StopSet("old one", 133));
         assertThat(kinds()).containsExactly(Kind.STOP_DIFFERS);
+        note("2024-05-01T04:40:00Z", new CrewNote.StopSet("old one", 127));
+        assertThat(kinds()).as("set back the same morning").isEmpty();
+    }
+
+    @Test
+    void howMuchAStopMayDifferIsASetting() {
+        note("2024-04-29T04:00:00Z", new CrewNote.StopSet("old one", 127));
+        note("2024-05-01T04:30:00Z", new CrewNote.StopSet("old one", 133));
+        note("2024-05-01T04:31:00Z", new CrewNote.StopSet("new one", 120));
+        Policy wide = Policy.defaults().with(TurfPolicy.STOP_DIFFERS_MILLIMETRES, 7.0);
+        assertThat(CutterSignals.of(state(), DAY, wide)).isEmpty();
+        Policy exact = Policy.defaults().with(TurfPolicy.STOP_DIFFERS_MILLIMETRES, 6.0);
+        assertThat(CutterSignals.of(state(), DAY, exact))
+                .singleElement()
+                .satisfies(signal -> assertThat(signal.about()).isEqualTo("old one"));
+        assertThat(CutterSignals.of(state(), DAY.plusDays(1), exact)).isEmpty();
     }
 
     @Test

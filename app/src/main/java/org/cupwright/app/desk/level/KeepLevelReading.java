@@ -45,14 +45,15 @@ public final class KeepLevelReading {
         });
     }
 
-    /** Keeps a reading; where one lies at the same spot it takes its place. */
-    public LevelReadingKept add(DayQuestion question, String holeId, Spot spot, Falls falls) {
+    /** Keeps a reading of the day; where one lies at the same spot it takes its place. */
+    public LevelReadingKept add(DayQuestion question, String holeId, Spot spot, Falls falls, String person) {
         Read read = read(question, List.of(holeId));
         CourseDay day = read.day();
         MeasuredGreen green = read.greens().get(0);
         MapPoint place = SpotOnGreen.of(green.hole(), day.policy(), spot);
-        LevelReading reading =
-                falls.at(green.hole(), place, day.policy().get(GroundPolicy.READING_STANDARD_ERROR_PERCENT));
+        LevelReading reading = falls.at(
+                        green.hole(), place, day.policy().get(GroundPolicy.READING_STANDARD_ERROR_PERCENT))
+                .by(person, day.date());
         keep(day.course().id(), green.hole().id(), reading);
         Optional<LevelReading> replaced = green.readings().stream()
                 .filter(other -> LevelSpots.sameSpot(other, reading))

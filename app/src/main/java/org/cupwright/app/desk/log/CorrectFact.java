@@ -160,7 +160,7 @@ public final class CorrectFact {
         PartText texts = new PartText(places::typed, ground.moments());
         change.parts().forEach((name, text) -> {
             Part part = draft.form().part(name);
-            draft.set(part.name(), texts.read(part, text));
+            draft.set(part.name(), texts.typed(part, text));
         });
         change.where().ifPresent(where -> places.into(draft, where, change.radiusMetres()));
         return draft;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.Spot;
 
 /**
@@ -20,6 +21,7 @@ import org.cupwright.app.desk.Spot;
  * @param when the time; empty: now, or the morning of a day that is not today
  * @param person who says so
  * @param parts further parts by name
+ * @param photo a photo to keep with it, where the kind takes one
  * @param sure whether an entry that looks wrong is meant
  */
 public record Entry(
@@ -33,6 +35,7 @@ public record Entry(
         Optional<String> when,
         String person,
         Map<String, String> parts,
+        Optional<SourceFile> photo,
         boolean sure) {
     public Entry {
         holes = List.copyOf(holes);

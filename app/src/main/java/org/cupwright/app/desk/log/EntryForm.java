@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.cupchange.PayloadKinds;
 
@@ -16,8 +17,8 @@ import org.cupwright.cupchange.PayloadKinds;
  * @param parts its parts
  */
 record EntryForm(String kind, List<Part> parts) {
-    /** Corrections have commands of their own. */
-    private static final String NOT_TYPED = "correction";
+    /** These have commands of their own. */
+    private static final Set<String> NOT_TYPED = Set.of("correction", "oddSeen");
 
     static EntryForm of(String given) {
         List<String> kinds = kinds();
@@ -38,7 +39,7 @@ record EntryForm(String kind, List<Part> parts) {
     /** All kinds that can be entered. */
     static List<String> kinds() {
         return PayloadKinds.all().keySet().stream()
-                .filter(kind -> !kind.equals(NOT_TYPED))
+                .filter(kind -> !NOT_TYPED.contains(kind))
                 .toList();
     }
 

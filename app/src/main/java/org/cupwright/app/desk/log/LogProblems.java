@@ -75,6 +75,31 @@ final class LogProblems {
                 Message.of("try.log.noPlace", new Name(kind)));
     }
 
+    static Problem takesNoPhoto(String kind) {
+        return Problem.of(
+                Message.of("problem.log.takesNoPhoto", new Name(kind)),
+                Message.of("where.option", new Name("--photo")),
+                "",
+                Message.of("try.log.takesNoPhoto"));
+    }
+
+    static Problem notOdd(String id, String kind) {
+        return Problem.of(
+                Message.of("problem.log.notOdd", new Name(id), new Name(kind)),
+                Message.of("where.argument", new Name("ID")),
+                id,
+                Message.of("try.log.notOdd"));
+    }
+
+    static Problem noPhoto(String id, boolean lost) {
+        String which = lost ? "photoLost" : "noPhoto";
+        return Problem.of(
+                Message.of("problem.log." + which, new Name(id)),
+                Message.of("where.argument", new Name("ID")),
+                id,
+                Message.of("try.log." + which));
+    }
+
     /** What the records themselves refuse, in their own words. */
     static Problem impossible(String kind, String why) {
         return Problem.of(

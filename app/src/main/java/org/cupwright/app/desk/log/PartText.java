@@ -32,6 +32,14 @@ final class PartText {
         this.moments = moments;
     }
 
+    /** What a person types for a part; a photo is handed in as a file instead. */
+    JsonNode typed(Part part, String text) {
+        if (part.name().equals(Photo.PART)) {
+            throw LogProblems.value(part.name(), text, Message.of("try.log.photo"));
+        }
+        return read(part, text);
+    }
+
     JsonNode read(Part part, String text) {
         Class<?> type = part.type();
         if (type == boolean.class) {

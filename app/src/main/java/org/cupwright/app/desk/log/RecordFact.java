@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -24,6 +25,7 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.message.Message;
 import org.cupwright.policy.Policy;
+import tools.jackson.databind.node.JsonNodeFactory;
 
 /** Keeps an entry in the logbook. When the answer is there, it is on the disk. */
 public final class RecordFact {
@@ -49,21 +51,37 @@ public final class RecordFact {
             LocalDate day,
             Optional<StoredPlan> plan,
             DayEntries entries,
-            MomentText moments) {}
+            MomentText moments) {
+        ZoneId zone() {
+            return course.frame().zone();
+        }
+    }
 
     /** Keeps the entry, one fact for each hole it names, all of them or none. */
     public Answer record(Entry entry) {
         EntryForm form = EntryForm.of(entry.kind());
+        if (entry.photo().isPresent() && form.find(Photo.PART).isEmpty()) {
+            throw LogProblems.takesNoPhoto(EntryForm.typed(form.kind()));
+        }
+        Optional<Photo> photo = entry.photo().map(Photo::read);
         Answer answer = folder.read(stores -> {
             Ground ground = ground(stores, entry);
             List<Fact> facts = holes(ground, entry).stream()
-                    .map(hole -> fact(form, entry, ground, hole))
+                    .map(hole -> fact(form, entry, photo, ground, hole))
                     .toList();
             facts.forEach(fact -> FactQuestions.ask(ground.course(), fact, entry.sure()));
-            return new Answer(
-                    ground.course(), ground.policy(), facts, ground.moments().remarks());
+            if (!entry.sure()) {
+                ClockBehind.ask(stores.facts(), ground.course(), clock.instant());
+            }
+            List<Message> remarks = new ArrayList<>(ground.moments().remarks());
+            facts.forEach(fact -> StopRemark.about(fact, stores.facts(), ground.policy(), ground.zone())
+                    .ifPresent(remarks::add));
+            return new Answer(ground.course(), ground.policy(), facts, remarks);
         });
-        folder.write(stores -> answer.facts().forEach(stores.facts()::add));
+        folder.write(stores -> {
+            photo.ifPresent(stores.photos()::add);
+            answer.facts().forEach(stores.facts()::add);
+        });
         return answer;
     }
 
@@ -111,9 +129,9 @@ public final class RecordFact {
         return holes;
     }
 
-    private Fact fact(EntryForm form, Entry entry, Ground ground, Optional<Hole> hole) {
+    private Fact fact(EntryForm form, Entry entry, Optional<Photo> photo, Ground ground, Optional<Hole> hole) {
         Instant now = clock.instant();
-        Payload payload = payload(form, entry, ground, hole);
+        Payload payload = payload(draft(form, photo), entry, ground, hole);
         if (payload.needsHole() && hole.isEmpty()) {
             throw LogProblems.needsHole(EntryForm.typed(form.kind()));
         }
@@ -145,13 +163,19 @@ public final class RecordFact {
                 .orElse(morning);
     }
 
-    private static Payload payload(EntryForm form, Entry entry, Ground ground, Optional<Hole> hole) {
+    private static Draft draft(EntryForm form, Optional<Photo> photo) {
         Draft draft = Draft.empty(form);
+        photo.ifPresent(taken -> draft.set(Photo.PART, JsonNodeFactory.instance.stringNode(taken.hash())));
+        return draft;
+    }
+
+    private static Payload payload(Draft draft, Entry entry, Ground ground, Optional<Hole> hole) {
+        EntryForm form = draft.form();
         EntryPlace places = new EntryPlace(hole, ground.policy());
         PartText texts = new PartText(places::typed, ground.moments());
         entry.parts().forEach((name, text) -> {
             Part part = form.part(name);
-            draft.set(part.name(), texts.read(part, text));
+            draft.set(part.name(), texts.typed(part, text));
         });
         entry.where().ifPresent(where -> places.into(draft, where, entry.radiusMetres()));
         if (form.find(CUT_AT).isPresent()) {

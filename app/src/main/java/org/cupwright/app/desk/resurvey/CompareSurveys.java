@@ -109,6 +109,9 @@ public final class CompareSurveys {
                     earlier -> pairs.add(pair(stores, day, hole, earlier, newest)),
                     () -> not.add(new NotCompared(hole, Why.NONE_SO_EARLY)));
         }
+        if (pairs.isEmpty()) {
+            since.refuseWhenNowhere();
+        }
         return new Read(day, pairs, not);
     }
 

@@ -4,12 +4,26 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.SurveyVersion;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
 
 /** Which earlier survey the newest is compared with. */
 public sealed interface Since {
     /** The survey to compare with, of those before the newest; empty when there is no such one. */
     Optional<SurveyVersion> of(List<SurveyVersion> earlier, ZoneId zone);
+
+    /** Says that no green at all has a survey to compare with, where a person named one. */
+    default void refuseWhenNowhere() {}
+
+    private static Problem nowhere(String what, String given) {
+        return Problem.of(
+                Message.of("problem.since." + what, new Name(given)),
+                Message.of("where.option", new Name("--since")),
+                given,
+                Message.of("try.since"));
+    }
 
     /** The one before the newest. */
     record Before() implements Since {
@@ -22,6 +36,11 @@ public sealed interface Since {
     /** The one of a number, as {@code survey list} shows it. */
     record Version(int number) implements Since {
         @Override
+        public void refuseWhenNowhere() {
+            throw nowhere("version", Integer.toString(number));
+        }
+
+        @Override
         public Optional<SurveyVersion> of(List<SurveyVersion> earlier, ZoneId zone) {
             return earlier.stream()
                     .filter(version -> version.number() == number)
@@ -31,6 +50,11 @@ public sealed interface Since {
 
     /** The one that was the newest at the end of a day. */
     record Day(LocalDate date) implements Since {
+        @Override
+        public void refuseWhenNowhere() {
+            throw nowhere("day", date.toString());
+        }
+
         @Override
         public Optional<SurveyVersion> of(List<SurveyVersion> earlier, ZoneId zone) {
             return last(earlier.stream()

@@ -14,7 +14,6 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
 import org.cupwright.turf.today.TurfDay;
-import org.cupwright.turf.weather.RecordedWeather;
 
 /** The turf on a day: what the logbook says, and the plans where it is silent. */
 public final class DayTurf {
@@ -24,10 +23,8 @@ public final class DayTurf {
     private DayTurf() {}
 
     public static TurfDay of(Stores stores, CourseDay day) {
-        Instant end = day.log().end();
         CountingFacts facts = new CountingFacts(stores.facts(), day.course().id());
-        RecordedWeather weather = new KeptHistory<>(new FoldedWeather(), stores, day.course()).before(end);
-        return TurfDay.of(state(stores, day, facts), day.date(), weather.outlook(), day.policy());
+        return TurfDay.of(state(stores, day, facts), day.date(), WeeksWeather.outlook(stores, day), day.policy());
     }
 
     private static TurfState state(Stores stores, CourseDay day, CountingFacts facts) {

@@ -11,8 +11,8 @@ import org.cupwright.app.desk.CourseDay;
 import org.cupwright.app.desk.CourseLatitude;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.course.Hole;
-import org.cupwright.turf.TurfPolicy;
 import org.cupwright.turf.signal.CutterSignals;
 import org.cupwright.turf.signal.MeasureCharts;
 import org.cupwright.turf.signal.TurfSignal;
@@ -26,7 +26,6 @@ import org.cupwright.turf.water.Site;
 import org.cupwright.turf.water.WaterBalance;
 import org.cupwright.turf.water.WaterStatus;
 import org.cupwright.turf.weather.KnownWeather;
-import org.cupwright.turf.weather.WeatherBasis;
 import org.cupwright.turf.weather.WeatherSource;
 
 /** What rests, what wants water, what wants a look, and what the cutters ask for. */
@@ -42,11 +41,13 @@ public final class ShowTurf {
     public TurfReport of(DayQuestion question) {
         return folder.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, clock);
-            return report(day, DayTurf.of(stores, day));
+            List<OddThings.Thing> odd = OddThings.unseen(
+                    stores.facts(), day.course().id(), day.log().end());
+            return report(day, DayTurf.of(stores, day), odd);
         });
     }
 
-    private static TurfReport report(CourseDay day, TurfDay turf) {
+    private static TurfReport report(CourseDay day, TurfDay turf, List<OddThings.Thing> odd) {
         List<String> holes = day.course().holes().stream().map(Hole::id).toList();
         Clocks clocks = new Clocks(turf);
         List<RestingHole> resting = new ArrayList<>();
@@ -67,7 +68,7 @@ public final class ShowTurf {
                 day,
                 turf,
                 weather,
-                basis(turf),
+                WeeksWeather.of(turf.outlook(), day),
                 resting,
                 plugs,
                 watering.morning(order),
@@ -76,12 +77,8 @@ public final class ShowTurf {
                 water(turf, site),
                 signals,
                 MeasureCharts.of(turf.state()),
-                reentry(turf, day, holes));
-    }
-
-    private static WeatherBasis basis(TurfDay turf) {
-        int days = turf.policy().get(TurfPolicy.WEAR_REST_CAP_DAYS);
-        return WeatherBasis.of(turf.outlook(), turf.day().minusDays(days - 1L), turf.day());
+                reentry(turf, day, holes),
+                odd);
     }
 
     /** Empty when nobody ever entered any weather: there is nothing to balance. */

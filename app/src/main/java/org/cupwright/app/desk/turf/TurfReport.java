@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.turf.signal.IndividualsChart;
 import org.cupwright.turf.signal.TurfSignal;
 import org.cupwright.turf.state.Measured;
@@ -33,6 +34,7 @@ import org.cupwright.turf.weather.WeatherSource;
  * @param signals what cutters and measures ask for
  * @param charts charts of what was measured
  * @param reentry by hole, until when people keep off after spraying, where that is still to come
+ * @param odd odd things that were entered and that nobody has marked as seen, the urgent first
  */
 public record TurfReport(
         CourseDay day,
@@ -47,7 +49,8 @@ public record TurfReport(
         Optional<WaterStatus> water,
         List<TurfSignal> signals,
         Map<Measured.What, IndividualsChart> charts,
-        Map<String, Instant> reentry) {
+        Map<String, Instant> reentry,
+        List<OddThings.Thing> odd) {
     /** Growth potential of the day, 0 to 1. */
     public double growth() {
         return turf.growth().on(day.date());

@@ -7,7 +7,9 @@ package org.cupwright.app.desk.upkeep;
  * @param surveys surveyed greens, every version
  * @param plans days with a plan
  * @param facts entries of the logbook, corrections among them
+ * @param photos photos of something odd
+ * @param photosMissing entries whose photo is not among them
  */
-public record FolderCounts(long courses, long surveys, long plans, long facts) {
-    public static final FolderCounts NONE = new FolderCounts(0, 0, 0, 0);
+public record FolderCounts(long courses, long surveys, long plans, long facts, long photos, long photosMissing) {
+    public static final FolderCounts NONE = new FolderCounts(0, 0, 0, 0, 0, 0);
 }

@@ -114,7 +114,7 @@ class KeptHistoryIT {
                 }
             }
         }
-        assertThat(weatherDays).as("days of weather compared").isGreaterThan(50 * logbooks);
+        assertThat(weatherDays).as("days of weather compared").isGreaterThan(20 * logbooks);
         assertThat(found).as("kept states looked at").isGreaterThan(10 * logbooks);
     }
 

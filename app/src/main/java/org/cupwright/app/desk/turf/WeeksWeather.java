@@ -1,0 +1,28 @@
+package org.cupwright.app.desk.turf;
+
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.history.KeptHistory;
+import org.cupwright.turf.TurfPolicy;
+import org.cupwright.turf.weather.WeatherBasis;
+import org.cupwright.turf.weather.WeatherOutlook;
+
+/** What the weather of a day and of the weeks before it rests on: of as many days as the rest of an old hole can look back on. */
+public final class WeeksWeather {
+    private WeeksWeather() {}
+
+    public static WeatherBasis of(Stores stores, CourseDay day) {
+        return of(outlook(stores, day), day);
+    }
+
+    static WeatherBasis of(WeatherOutlook outlook, CourseDay day) {
+        int days = day.policy().get(TurfPolicy.WEAR_REST_CAP_DAYS);
+        return WeatherBasis.of(outlook, day.date().minusDays(days - 1L), day.date());
+    }
+
+    static WeatherOutlook outlook(Stores stores, CourseDay day) {
+        return new KeptHistory<>(new FoldedWeather(), stores, day.course())
+                .before(day.log().end())
+                .outlook();
+    }
+}
