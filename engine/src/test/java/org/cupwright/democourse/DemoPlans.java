@@ -55,10 +55,10 @@ import org.cupwright.units.GreenSpeed;
  *
  * <p>Of the lattice's spots every so many-th along and across are offered to the plan: fewer make it faster and its choice smaller.
  */
-final class DemoPlans {
+public final class DemoPlans {
     static final DemoCourse DEMO = new DemoCourse(1);
     static final Course COURSE = DEMO.course();
-    static final ZoneId ZONE = COURSE.frame().zone();
+    public static final ZoneId ZONE = COURSE.frame().zone();
     static final Policy POLICY = Policy.defaults();
     private static final GreenSpeed SPEED = new GreenSpeed(10);
 
@@ -69,7 +69,7 @@ final class DemoPlans {
     private final Map<String, GreenJudge> judges;
     private final int every;
 
-    DemoPlans(int every) {
+    public DemoPlans(int every) {
         this.every = every;
         this.judges =
                 COURSE.holes().parallelStream().collect(Collectors.toConcurrentMap(Hole::id, DemoPlans::measured));
@@ -89,9 +89,10 @@ final class DemoPlans {
      *
      * @param conceded by hole, what had to be conceded for its green; greens on which nothing had to be are missing
      */
-    record Planned(DayPlan plan, Map<String, List<ConcessionStep>> conceded) {}
+    public record Planned(DayPlan plan, Map<String, List<ConcessionStep>> conceded) {}
 
-    Planned plan(LocalDate day, TurfState state, WeatherOutlook outlook) {
+    /** A day's plan on the ground that a state leaves, in weather as far as it is known. */
+    public Planned plan(LocalDate day, TurfState state, WeatherOutlook outlook) {
         ComingGround coming = new ComingGround(TurfDay.of(state, day, outlook, POLICY));
         Map<String, GroundOnDay> grounds =
                 COURSE.holes().stream().collect(Collectors.toMap(Hole::id, hole -> ground(hole, day, coming)));
@@ -158,7 +159,7 @@ final class DemoPlans {
     }
 
     /** The fact that a hole was cut where it was planned. */
-    static Fact cut(LocalDate day, PlannedHole hole) {
+    public static Fact cut(LocalDate day, PlannedHole hole) {
         Instant at = day.atTime(6, 0).atZone(ZONE).toInstant();
         UUID id = UUID.nameUUIDFromBytes((day + " hole " + hole.hole()).getBytes(StandardCharsets.UTF_8));
         CupChanged changed = CupChanged.asPlanned(hole.candidate().at());

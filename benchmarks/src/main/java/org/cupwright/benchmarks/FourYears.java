@@ -1,0 +1,127 @@
+package org.cupwright.benchmarks;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.democourse.DemoPlans;
+import org.cupwright.democourse.DemoPlans.Planned;
+import org.cupwright.published.SeattleWeather;
+import org.cupwright.turf.GrassKind;
+import org.cupwright.turf.growth.GrowthSeries;
+import org.cupwright.turf.state.TurfFold;
+import org.cupwright.turf.state.TurfState;
+import org.cupwright.turf.weather.WeatherDay;
+import org.cupwright.turf.weather.WeatherOutlook;
+import org.cupwright.turf.weather.WeatherSeries;
+
+/**
+ * Four years of hole changes on the invented course in the weather of a real place (vega-datasets, seattle-weather.csv, 2012–2015):
+ * each day is planned on the ground that the days before have left, with no more of the weather than was known on its morning.
+ * Prints growing days by month and days on which a rule was set aside; stops when a day has no full plan, or when more than one day
+ * in twenty has anything set aside.
+ *
+ * <p>Holes are changed daily from April to October and three times a week otherwise (our choice of a club's habit). Of the lattice's
+ * spots every other one along and across is offered to the plan. {@code benchmarks/run FourYears} takes a quarter of an hour on two
+ * free cores; for a quick look {@code JAVA_TOOL_OPTIONS=-Dcupwright.days=60 benchmarks/run FourYears}.
+ */
+public final class FourYears {
+    private static final LocalDate FIRST = LocalDate.of(2012, 1, 1);
+    private static final LocalDate LAST = LocalDate.of(2015, 12, 31);
+    private static final int YEARS = 4;
+    private static final Set<Month> DAILY = EnumSet.range(Month.APRIL, Month.OCTOBER);
+    private static final Set<DayOfWeek> IN_WINTER =
+            EnumSet.of(DayOfWeek.TUESDAY, DayOfWeek.THURSDAY, DayOfWeek.SATURDAY);
+    private static final int EVERY = 2;
+    private static final int HOLES = 18;
+    private static final int SELDOM = 20;
+
+    private final List<WeatherDay> weather = List.copyOf(SeattleWeather.read().days());
+    private final Map<Month, Integer> changes = new TreeMap<>();
+    private final Map<Month, Integer> concededDays = new TreeMap<>();
+    private final Map<String, Integer> daysByConcession = new TreeMap<>();
+
+    private FourYears() {}
+
+    public static void main(String[] arguments) {
+        new FourYears().run();
+    }
+
+    private void run() {
+        List<LocalDate> days =
+                FIRST.datesUntil(LAST.plusDays(1)).filter(FourYears::isChange).toList();
+        int count = Math.min(days.size(), Integer.getInteger("cupwright.days", days.size()));
+        DemoPlans plans = new DemoPlans(EVERY);
+        TurfState state = TurfState.empty(DemoPlans.ZONE);
+        for (LocalDate day : days.subList(0, count)) {
+            Planned planned = plans.plan(day, state, known(day));
+            note(day, planned);
+            state = TurfFold.fold(
+                    state,
+                    planned.plan().holes().stream()
+                            .map(hole -> DemoPlans.cut(day, hole))
+                            .sorted(Fact.ORDER)
+                            .toList());
+        }
+        print(count, days.size());
+    }
+
+    private void note(LocalDate day, Planned planned) {
+        if (planned.plan().holes().size() != HOLES) {
+            throw new IllegalStateException("no full plan on " + day + ", conceded " + planned.conceded());
+        }
+        Set<String> conceded = new HashSet<>();
+        planned.conceded()
+                .values()
+                .forEach(steps ->
+                        steps.forEach(step -> conceded.add(step.concession().name())));
+        conceded.forEach(concession -> daysByConcession.merge(concession, 1, Integer::sum));
+        changes.merge(day.getMonth(), 1, Integer::sum);
+        concededDays.merge(day.getMonth(), conceded.isEmpty() ? 0 : 1, Integer::sum);
+    }
+
+    private void print(int count, int all) {
+        GrowthSeries growth = GrowthSeries.over(
+                WeatherOutlook.of(WeatherSeries.of(weather)), GrassKind.COOL_SEASON, FIRST, LAST.plusDays(1));
+        System.out.println("| month | growing days a year | days planned in four years | with anything set aside |");
+        System.out.println("|---|---|---|---|");
+        for (Month month : Month.values()) {
+            double growing = FIRST.datesUntil(LAST.plusDays(1))
+                            .filter(day -> day.getMonth() == month)
+                            .mapToDouble(growth::on)
+                            .sum()
+                    / YEARS;
+            System.out.printf(
+                    Locale.ROOT,
+                    "| %s | %.1f | %d | %d |%n",
+                    month,
+                    growing,
+                    changes.getOrDefault(month, 0),
+                    concededDays.getOrDefault(month, 0));
+        }
+        int conceded =
+                concededDays.values().stream().mapToInt(Integer::intValue).sum();
+        System.out.printf(
+                "anything set aside on %d of %d days planned (of %d), by rule %s%n",
+                conceded, count, all, daysByConcession);
+        if (conceded > count / SELDOM) {
+            throw new IllegalStateException("rules were set aside on more than one day in twenty");
+        }
+    }
+
+    private static boolean isChange(LocalDate day) {
+        return DAILY.contains(day.getMonth()) || IN_WINTER.contains(day.getDayOfWeek());
+    }
+
+    private WeatherOutlook known(LocalDate morning) {
+        return WeatherOutlook.of(WeatherSeries.of(
+                weather.stream().filter(day -> day.day().isBefore(morning)).toList()));
+    }
+}
