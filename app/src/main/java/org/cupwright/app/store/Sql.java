@@ -21,17 +21,26 @@ final class Sql {
         T read(ResultSet row) throws SQLException;
     }
 
-    <T> List<T> list(Row<T> reader, String query, Object... arguments) {
+    /** Does something with one row. */
+    interface RowTaker {
+        void take(ResultSet row) throws SQLException;
+    }
+
+    void each(RowTaker taker, String query, Object... arguments) {
         try (PreparedStatement statement = prepared(query, arguments);
                 ResultSet rows = statement.executeQuery()) {
-            List<T> found = new ArrayList<>();
             while (rows.next()) {
-                found.add(reader.read(rows));
+                taker.take(rows);
             }
-            return found;
         } catch (SQLException error) {
             throw new SqlFailure(error);
         }
+    }
+
+    <T> List<T> list(Row<T> reader, String query, Object... arguments) {
+        List<T> found = new ArrayList<>();
+        each(row -> found.add(reader.read(row)), query, arguments);
+        return found;
     }
 
     <T> Optional<T> find(Row<T> reader, String query, Object... arguments) {

@@ -71,7 +71,9 @@ final class SqlFacts implements FactStore {
 
     @Override
     public List<Fact> all(String courseId) {
-        return facts(documents("SELECT document FROM fact WHERE course = ?", courseId));
+        FactReader reader = new FactReader();
+        read(reader, "SELECT document FROM fact WHERE course = ?", courseId);
+        return reader.facts();
     }
 
     @Override
@@ -79,14 +81,15 @@ final class SqlFacts implements FactStore {
         List<Object> stretch = List.of(courseId, from.toEpochMilli(), before.toEpochMilli());
         List<Object> twice = new ArrayList<>(stretch);
         twice.addAll(stretch);
-        List<String> documents =
-                new ArrayList<>(documents("SELECT document FROM fact WHERE " + IN_STRETCH, stretch.toArray()));
-        documents.addAll(documents(
+        FactReader reader = new FactReader();
+        read(reader, "SELECT document FROM fact WHERE " + IN_STRETCH + " ORDER BY happened_millis", stretch.toArray());
+        read(
+                reader,
                 "WITH RECURSIVE part (id) AS (SELECT correction.id FROM fact"
                         + " CROSS JOIN fact AS correction ON correction.corrects = fact.id WHERE " + IN_STRETCH
                         + WITH_CORRECTIONS + " WHERE NOT (" + IN_STRETCH + ")",
-                twice.toArray()));
-        return facts(documents).stream()
+                twice.toArray());
+        return reader.facts().stream()
                 .filter(fact -> fact.payload() instanceof Correction
                         || !fact.happenedAt().isBefore(from)
                                 && fact.happenedAt().isBefore(before))
@@ -103,7 +106,9 @@ final class SqlFacts implements FactStore {
         arguments.addAll(stretch);
         arguments.addAll(kinds);
         arguments.addAll(stretch);
-        return facts(documents(
+        FactReader reader = new FactReader();
+        read(
+                reader,
                 "WITH RECURSIVE became (id) AS (SELECT corrects FROM fact WHERE course = ? AND kind = 'correction'"
                         + " AND json_extract(document, '$.payload.replacement.kind') IN " + asked
                         + " UNION SELECT fact.corrects FROM became CROSS JOIN fact ON fact.id = became.id"
@@ -111,7 +116,8 @@ final class SqlFacts implements FactStore {
                         + " part (id) AS (SELECT id FROM fact WHERE " + IN_STRETCH + " AND kind IN " + asked
                         + " UNION SELECT fact.id FROM became CROSS JOIN fact ON fact.id = became.id WHERE "
                         + IN_STRETCH + WITH_CORRECTIONS,
-                arguments.toArray()));
+                arguments.toArray());
+        return reader.facts();
     }
 
     @Override
@@ -148,11 +154,7 @@ final class SqlFacts implements FactStore {
                 .orElseThrow();
     }
 
-    private List<String> documents(String query, Object... arguments) {
-        return sql.list(row -> row.getString(1), query, arguments);
-    }
-
-    private static List<Fact> facts(List<String> documents) {
-        return documents.parallelStream().map(FactJson::read).sorted(Fact.ORDER).toList();
+    private void read(FactReader reader, String query, Object... arguments) {
+        sql.each(row -> reader.take(row.getBytes(1)), query, arguments);
     }
 }

@@ -58,11 +58,28 @@ public final class KeptHistory<S> {
         S state = known.orElseGet(folded::nothing);
         Instant upTo = last < 0 ? first.get() : midnights.get(last);
         for (Instant midnight : midnights.subList(last + 1, midnights.size())) {
-            state = folded.with(state, folded.between(facts, upTo, midnight));
+            state = folded(state, upTo, midnight);
             keep(midnight, now.get(), state);
             upTo = midnight;
         }
-        return folded.with(state, folded.between(facts, upTo, moment));
+        return folded(state, upTo, moment);
+    }
+
+    /** A month at a time: the facts of years would fill the memory. */
+    private S folded(S before, Instant from, Instant upTo) {
+        S state = before;
+        Instant at = from;
+        while (at.isBefore(upTo)) {
+            Instant month = LocalDate.ofInstant(at, zone)
+                    .withDayOfMonth(1)
+                    .plusMonths(1)
+                    .atStartOfDay(zone)
+                    .toInstant();
+            Instant next = month.isBefore(upTo) ? month : upTo;
+            state = folded.with(state, folded.between(facts, at, next));
+            at = next;
+        }
+        return state;
     }
 
     private Optional<S> find(Instant midnight) {

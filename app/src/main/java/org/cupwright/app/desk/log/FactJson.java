@@ -43,6 +43,19 @@ public final class FactJson {
     }
 
     /**
+     * The same in UTF-8.
+     *
+     * @throws UnreadableFact if it is not JSON, or not that of a fact
+     */
+    public static Fact read(byte[] json) {
+        try {
+            return Mapper.INSTANCE.readValue(json, Fact.class);
+        } catch (JacksonException unreadable) {
+            throw UnreadableFact.of(unreadable);
+        }
+    }
+
+    /**
      * @throws UnreadableFact if it is not JSON, or not that of a payload
      */
     public static Payload readPayload(String json) {
