@@ -128,7 +128,7 @@ final class TenYearsOfFacts {
     /** What somebody writes down ninety days after it was seen: a look at a plug. */
     static Fact late(String course, Instant when) {
         return new Fact(
-                new UUID(1, 1),
+                new UUID(1, when.getEpochSecond()),
                 Fact.CURRENT_VERSION,
                 when,
                 when.plus(Duration.ofDays(90)),
