@@ -29,8 +29,8 @@ import org.cupwright.turf.weather.WeatherSeries;
  * in twenty has anything set aside.
  *
  * <p>Holes are changed daily from April to October and three times a week otherwise (our choice of a club's habit). Of the lattice's
- * spots every other one along and across is offered to the plan. {@code benchmarks/run FourYears} takes a quarter of an hour on two
- * free cores; for a quick look {@code JAVA_TOOL_OPTIONS=-Dcupwright.days=60 benchmarks/run FourYears}.
+ * spots every other one along and across is offered to the plan, all of them where that leaves few. Takes a while:
+ * for a quick look {@code JAVA_TOOL_OPTIONS=-Dcupwright.days=60 benchmarks/run FourYears}.
  */
 public final class FourYears {
     private static final LocalDate FIRST = LocalDate.of(2012, 1, 1);

@@ -62,6 +62,7 @@ public final class DemoPlans {
     static final Policy POLICY = Policy.defaults();
     private static final GreenSpeed SPEED = new GreenSpeed(10);
 
+    /** Fewer spots than this are offered whole (our choice): where ground is scarce, thinning could lose the last of it. */
     private static final int FEW = 200;
 
     private static final Set<Verdict> GOOD = EnumSet.of(Verdict.PASS, Verdict.CAUTION);
