@@ -76,19 +76,32 @@ final class SqlFacts implements FactStore {
         return reader.facts();
     }
 
+    /** Rows lie as they arrived: each is looked at once, and says with its document whether anything corrects it. */
     @Override
     public List<Fact> between(String courseId, Instant from, Instant before) {
         List<Object> stretch = List.of(courseId, from.toEpochMilli(), before.toEpochMilli());
-        List<Object> twice = new ArrayList<>(stretch);
-        twice.addAll(stretch);
         FactReader reader = new FactReader();
-        read(reader, "SELECT document FROM fact WHERE " + IN_STRETCH + " ORDER BY happened_millis", stretch.toArray());
-        read(
-                reader,
-                "WITH RECURSIVE part (id) AS (SELECT correction.id FROM fact"
-                        + " CROSS JOIN fact AS correction ON correction.corrects = fact.id WHERE " + IN_STRETCH
-                        + WITH_CORRECTIONS + " WHERE NOT (" + IN_STRETCH + ")",
-                twice.toArray());
+        List<String> corrected = new ArrayList<>();
+        sql.each(
+                row -> {
+                    reader.take(row.getBytes(1));
+                    if (row.getBoolean(2)) {
+                        corrected.add(row.getString(3));
+                    }
+                },
+                "SELECT document, EXISTS (SELECT 1 FROM fact AS correction WHERE correction.corrects = fact.id), id"
+                        + " FROM fact WHERE " + IN_STRETCH + " ORDER BY happened_millis",
+                stretch.toArray());
+        if (!corrected.isEmpty()) {
+            List<Object> arguments = new ArrayList<>(List.of("[\"" + String.join("\",\"", corrected) + "\"]"));
+            arguments.addAll(stretch);
+            read(
+                    reader,
+                    "WITH RECURSIVE part (id) AS (SELECT correction.id FROM json_each(?) AS corrected"
+                            + " CROSS JOIN fact AS correction ON correction.corrects = corrected.value"
+                            + WITH_CORRECTIONS + " WHERE NOT (" + IN_STRETCH + ")",
+                    arguments.toArray());
+        }
         return reader.facts().stream()
                 .filter(fact -> fact.payload() instanceof Correction
                         || !fact.happenedAt().isBefore(from)

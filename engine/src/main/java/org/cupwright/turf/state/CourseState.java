@@ -2,10 +2,10 @@ package org.cupwright.turf.state;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import org.cupwright.cupchange.CareWork;
 import org.cupwright.cupchange.CupWork.SpotCheck;
 import org.cupwright.cupchange.DayReading.RoundsPlayed;
@@ -41,7 +41,7 @@ public record CourseState(
 
     /** A later count of the same day replaces the earlier. */
     CourseState played(RoundsPlayed played, LocalDate today) {
-        Map<LocalDate, Integer> more = new TreeMap<>(rounds);
+        Map<LocalDate, Integer> more = new HashMap<>(rounds);
         more.put(played.day(), played.rounds());
         LocalDate oldest = today.minusDays(HolesOnGreen.KEPT_DAYS);
         more.keySet().removeIf(day -> day.isBefore(oldest));

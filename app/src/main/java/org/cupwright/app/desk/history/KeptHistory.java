@@ -6,12 +6,15 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.app.desk.log.FactStore.Arrival;
 import org.cupwright.course.Course;
+import org.cupwright.cupchange.Fact;
 
 /**
  * What the logbook came to up to any moment, without folding all of it each time: states at some midnights are kept, and the fold goes
@@ -65,21 +68,33 @@ public final class KeptHistory<S> {
         return folded(state, upTo, moment);
     }
 
-    /** A month at a time: the facts of years would fill the memory. */
+    /** A month at a time, as the facts of years would fill the memory; one month is taken in while the next is read. */
     private S folded(S before, Instant from, Instant upTo) {
         S state = before;
+        List<Fact> read = List.of();
         Instant at = from;
         while (at.isBefore(upTo)) {
-            Instant month = LocalDate.ofInstant(at, zone)
-                    .withDayOfMonth(1)
-                    .plusMonths(1)
-                    .atStartOfDay(zone)
-                    .toInstant();
-            Instant next = month.isBefore(upTo) ? month : upTo;
-            state = folded.with(state, folded.between(facts, at, next));
+            Instant next = earlier(nextMonth(at), upTo);
+            S known = state;
+            List<Fact> last = read;
+            ForkJoinTask<S> taken = ForkJoinPool.commonPool().submit(() -> folded.with(known, last));
+            read = folded.between(facts, at, next);
+            state = taken.join();
             at = next;
         }
-        return state;
+        return folded.with(state, read);
+    }
+
+    private Instant nextMonth(Instant moment) {
+        return LocalDate.ofInstant(moment, zone)
+                .withDayOfMonth(1)
+                .plusMonths(1)
+                .atStartOfDay(zone)
+                .toInstant();
+    }
+
+    private static Instant earlier(Instant one, Instant other) {
+        return one.isBefore(other) ? one : other;
     }
 
     private Optional<S> find(Instant midnight) {

@@ -20,7 +20,7 @@ final class FoldedTurf implements FoldedFacts<TurfState> {
 
     @Override
     public String name() {
-        return "turf 2";
+        return "turf 3";
     }
 
     @Override
