@@ -20,7 +20,7 @@ final class FoldedTurf implements FoldedFacts<TurfState> {
 
     @Override
     public String name() {
-        return "turf 3";
+        return "turf 4";
     }
 
     @Override

@@ -12,7 +12,7 @@ import org.cupwright.turf.weather.RecordedWeather;
 final class FoldedWeather implements FoldedFacts<RecordedWeather> {
     @Override
     public String name() {
-        return "weather 1";
+        return "weather 2";
     }
 
     @Override

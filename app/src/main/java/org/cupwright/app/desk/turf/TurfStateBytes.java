@@ -1,78 +1,131 @@
 package org.cupwright.app.desk.turf;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.io.UncheckedIOException;
+import java.time.ZoneId;
+import java.util.Collection;
+import java.util.Map;
 import java.util.Optional;
-import java.util.zip.GZIPInputStream;
-import java.util.zip.GZIPOutputStream;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.cupwright.app.desk.history.StateIn;
+import org.cupwright.app.desk.history.StateOut;
+import org.cupwright.cupchange.CupWork.Soil;
+import org.cupwright.turf.state.CourseState;
+import org.cupwright.turf.state.CutterState;
+import org.cupwright.turf.state.CutterState.StopSetting;
+import org.cupwright.turf.state.FactMark;
+import org.cupwright.turf.state.GreenState;
+import org.cupwright.turf.state.Measured;
 import org.cupwright.turf.state.TurfState;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.io.ParseException;
-import org.locationtech.jts.io.WKBReader;
-import org.locationtech.jts.io.WKBWriter;
-import tools.jackson.core.JacksonException;
-import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.JsonParser;
-import tools.jackson.databind.DatabindException;
-import tools.jackson.databind.DeserializationContext;
-import tools.jackson.databind.SerializationContext;
-import tools.jackson.databind.ValueDeserializer;
-import tools.jackson.databind.ValueSerializer;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.module.SimpleModule;
 
-/** A kept state of the turf as bytes, JSON within gzip, whose check sum finds damage; read by the build that wrote it only. */
+/** A kept state of the turf as bytes. */
 final class TurfStateBytes {
-    /** Made when the first state is read or written: commands that need none start faster without it. */
-    private static final class Mapper {
-        static final JsonMapper INSTANCE = JsonMapper.builder()
-                .addModule(new SimpleModule()
-                        .addSerializer(Geometry.class, new GeometryOut())
-                        .addDeserializer(Geometry.class, new GeometryIn()))
-                .build();
-    }
-
     private TurfStateBytes() {}
 
     static byte[] write(TurfState state) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (OutputStream out = new GZIPOutputStream(bytes)) {
-            out.write(Mapper.INSTANCE.writeValueAsBytes(state));
-        } catch (IOException impossible) {
-            throw new UncheckedIOException("writing to memory failed", impossible);
-        }
-        return bytes.toByteArray();
+        return StateOut.bytes(state, TurfStateBytes::write);
     }
 
     /** Empty when the bytes are damaged: the state is then made anew. */
     static Optional<TurfState> read(byte[] bytes) {
-        try (InputStream in = new GZIPInputStream(new ByteArrayInputStream(bytes))) {
-            return Optional.of(Mapper.INSTANCE.readValue(in.readAllBytes(), TurfState.class));
-        } catch (IOException | JacksonException damaged) {
-            return Optional.empty();
-        }
+        return StateIn.state(bytes, TurfStateBytes::state);
     }
 
-    /** To the bit, as a binary value. */
-    private static final class GeometryOut extends ValueSerializer<Geometry> {
-        @Override
-        public void serialize(Geometry geometry, JsonGenerator out, SerializationContext context) {
-            out.writeBinary(new WKBWriter().write(geometry));
-        }
+    private static void write(StateOut out, TurfState state) throws IOException {
+        out.text(state.zone().getId());
+        out.optional(state.last(), TurfStateBytes::mark);
+        out.each(state.greens().values(), GreenStateBytes::write);
+        out.each(state.cutters().values(), TurfStateBytes::cutter);
+        course(out, state.course());
+        out.big(state.facts());
     }
 
-    private static final class GeometryIn extends ValueDeserializer<Geometry> {
-        @Override
-        public Geometry deserialize(JsonParser in, DeserializationContext context) {
-            try {
-                return new WKBReader().read(in.getBinaryValue());
-            } catch (ParseException damaged) {
-                throw DatabindException.from(in, "not a geometry", damaged);
-            }
-        }
+    private static TurfState state(StateIn in) throws IOException {
+        return new TurfState(
+                ZoneId.of(in.text()),
+                in.optional(TurfStateBytes::mark),
+                by(GreenState::hole, in.each(GreenStateBytes::read)),
+                by(CutterState::cutter, in.each(TurfStateBytes::cutter)),
+                course(in),
+                in.big());
+    }
+
+    private static <T> Map<String, T> by(Function<T, String> name, Collection<T> values) {
+        return values.stream().collect(Collectors.toMap(name, Function.identity()));
+    }
+
+    private static void mark(StateOut out, FactMark mark) throws IOException {
+        out.moment(mark.happenedAt());
+        out.big(mark.id().getMostSignificantBits());
+        out.big(mark.id().getLeastSignificantBits());
+    }
+
+    private static FactMark mark(StateIn in) throws IOException {
+        return new FactMark(in.moment(), new UUID(in.big(), in.big()));
+    }
+
+    private static void cutter(StateOut out, CutterState cutter) throws IOException {
+        out.text(cutter.cutter());
+        out.optional(cutter.sharpenedOn(), StateOut::day);
+        out.whole(cutter.greensSince());
+        out.optional(cutter.raggedOn(), StateOut::day);
+        out.choice(cutter.runsWay());
+        out.whole(cutter.runGreens());
+        out.text(cutter.runHole());
+        out.optional(cutter.runOn(), StateOut::day);
+        out.optional(cutter.stop(), TurfStateBytes::stop);
+        out.optional(cutter.stopBefore(), TurfStateBytes::stop);
+    }
+
+    private static CutterState cutter(StateIn in) throws IOException {
+        return new CutterState(
+                in.text(),
+                in.optional(StateIn::day),
+                in.whole(),
+                in.optional(StateIn::day),
+                in.choice(Soil.class),
+                in.whole(),
+                in.text(),
+                in.optional(StateIn::day),
+                in.optional(TurfStateBytes::stop),
+                in.optional(TurfStateBytes::stop));
+    }
+
+    private static void stop(StateOut out, StopSetting stop) throws IOException {
+        out.number(stop.depthMillimetres());
+        out.day(stop.setOn());
+    }
+
+    private static StopSetting stop(StateIn in) throws IOException {
+        return new StopSetting(in.number(), in.day());
+    }
+
+    private static void course(StateOut out, CourseState course) throws IOException {
+        GreenStateBytes.care(out, course.care());
+        out.map(course.rounds(), StateOut::day, StateOut::whole);
+        out.each(course.measured(), TurfStateBytes::measured);
+        out.flag(course.frost());
+        out.number(course.speedFeet());
+    }
+
+    private static CourseState course(StateIn in) throws IOException {
+        return new CourseState(
+                GreenStateBytes.care(in),
+                in.map(StateIn::day, StateIn::whole),
+                in.each(TurfStateBytes::measured),
+                in.flag(),
+                in.optionalNumber());
+    }
+
+    private static void measured(StateOut out, Measured measured) throws IOException {
+        out.choice(measured.what());
+        out.text(measured.hole());
+        out.day(measured.day());
+        out.number(measured.millimetres());
+    }
+
+    private static Measured measured(StateIn in) throws IOException {
+        return new Measured(in.choice(Measured.What.class), in.text(), in.day(), in.number());
     }
 }
