@@ -11,17 +11,13 @@ import java.util.function.UnaryOperator;
 import org.cupwright.cupchange.CareWork;
 import org.cupwright.cupchange.CrewNote;
 import org.cupwright.cupchange.CupWork.CupChanged;
-import org.cupwright.cupchange.CupWork.CutSomewhere;
-import org.cupwright.cupchange.CupWork.HoleMovedInPlay;
 import org.cupwright.cupchange.CupWork.SpotCheck;
 import org.cupwright.cupchange.DayReading.RoundsPlayed;
 import org.cupwright.cupchange.DayReading.SpeedRead;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.GroundNote.Frost;
-import org.cupwright.cupchange.GroundNote.GroundMarked;
-import org.cupwright.cupchange.GroundNote.TemporaryGreen;
 import org.cupwright.cupchange.Payload;
-import org.cupwright.cupchange.PlugWork;
+import org.cupwright.turf.state.GreenSteps.GreenStep;
 
 /**
  * Takes facts, in the logbook's order, into a state. Going on from a kept state gives the same as starting from nothing, because every
@@ -80,27 +76,17 @@ public final class TurfFold {
     }
 
     private void addToGreen(String hole, Payload payload, LocalDate day) {
-        if (payload instanceof CupChanged changed) {
-            change(hole, green -> green.cut(changed.cutAt(), day));
-            changed.cutter().ifPresent(name -> changeCutter(name, cutter -> cutter.cut(hole, changed, day)));
-        } else if (payload instanceof CutSomewhere) {
-            change(hole, green -> green.cutSomewhere(day));
-        } else if (payload instanceof HoleMovedInPlay moved) {
-            change(hole, green -> green.cut(moved.movedTo(), day));
-        } else if (payload instanceof PlugWork work) {
-            change(hole, green -> green.worked(work, day));
-        } else if (payload instanceof GroundMarked mark) {
-            change(hole, green -> green.marked(mark, day));
-        } else if (payload instanceof TemporaryGreen temporary) {
-            change(hole, green -> green.temporary(temporary.inPlay(), day));
-        } else if (payload instanceof CareWork work) {
-            change(hole, green -> green.cared(work, day));
-        } else if (payload instanceof SpeedRead read) {
-            change(hole, green -> green.read(read.speed().feet()));
+        Optional<GreenStep<Payload>> step = GreenSteps.find(payload);
+        if (step.isPresent()) {
+            GreenState known = greens.get(hole);
+            greens.put(hole, step.get().after(known == null ? GreenState.of(hole) : known, payload, day));
         } else if (payload instanceof SpotCheck check) {
             course = course.checked(hole, check, day);
         } else {
             addToCourse(payload, day);
+        }
+        if (payload instanceof CupChanged changed) {
+            changed.cutter().ifPresent(name -> changeCutter(name, cutter -> cutter.cut(hole, changed, day)));
         }
     }
 
@@ -130,11 +116,6 @@ public final class TurfFold {
         } else if (note instanceof CrewNote.StopSet stop) {
             changeCutter(stop.cutter(), cutter -> cutter.stopSet(stop.depthMillimetres(), day));
         }
-    }
-
-    private void change(String hole, UnaryOperator<GreenState> change) {
-        GreenState known = greens.get(hole);
-        greens.put(hole, change.apply(known == null ? GreenState.of(hole) : known));
     }
 
     private void changeCutter(String name, UnaryOperator<CutterState> change) {

@@ -4,12 +4,14 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.time.Instant;
+import java.util.function.Supplier;
 import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.cupchange.PayloadKinds;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.ObjectReader;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.jsontype.NamedType;
 import tools.jackson.databind.module.SimpleModule;
@@ -23,6 +25,8 @@ public final class FactJson {
     /** Made when the first fact is read or written: commands that need none start faster without it. */
     private static final class Mapper {
         static final JsonMapper INSTANCE = mapper();
+        static final ObjectReader FACT = INSTANCE.readerFor(Fact.class);
+        static final ObjectReader PAYLOAD = INSTANCE.readerFor(Payload.class);
     }
 
     private FactJson() {}
@@ -36,10 +40,12 @@ public final class FactJson {
     }
 
     /**
+     * The fact that a JSON text tells.
+     *
      * @throws UnreadableFact if it is not JSON, or not that of a fact
      */
     public static Fact read(String json) {
-        return read(json, Fact.class);
+        return readable(() -> Mapper.FACT.readValue(json));
     }
 
     /**
@@ -48,23 +54,21 @@ public final class FactJson {
      * @throws UnreadableFact if it is not JSON, or not that of a fact
      */
     public static Fact read(byte[] json) {
-        try {
-            return Mapper.INSTANCE.readValue(json, Fact.class);
-        } catch (JacksonException unreadable) {
-            throw UnreadableFact.of(unreadable);
-        }
+        return readable(() -> Mapper.FACT.readValue(json));
     }
 
     /**
+     * The payload that a JSON text tells.
+     *
      * @throws UnreadableFact if it is not JSON, or not that of a payload
      */
     public static Payload readPayload(String json) {
-        return read(json, Payload.class);
+        return readable(() -> Mapper.PAYLOAD.readValue(json));
     }
 
-    private static <T> T read(String json, Class<T> type) {
+    private static <T> T readable(Supplier<T> reading) {
         try {
-            return Mapper.INSTANCE.readValue(json, type);
+            return reading.get();
         } catch (JacksonException unreadable) {
             throw UnreadableFact.of(unreadable);
         }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.ZoneId;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.Random;
 import org.cupwright.cupchange.Logbook;
 import org.cupwright.cupchange.MadeFacts;
@@ -28,9 +29,11 @@ class TurfStateBytesTest {
         int cutters = 0;
         for (int i = 0; i < states; i++) {
             TurfState state = state(new Random(Suite.seed() * 32_452_843 + i));
-            assertThat(TurfStateBytes.read(TurfStateBytes.write(state)))
+            assertThat(TurfStateBytes.read(TurfStateBytes.write(state))
+                            .orElseThrow()
+                            .equals(state))
                     .as("state %d of seed %d", i, Suite.seed())
-                    .contains(state);
+                    .isTrue();
             marked += state.greens().values().stream()
                     .mapToInt(green -> green.marked().size())
                     .sum();
@@ -46,17 +49,22 @@ class TurfStateBytesTest {
         TurfState state = state(random);
         byte[] bytes = TurfStateBytes.write(state);
         for (int length = 0; length < bytes.length; length += 1 + bytes.length / 200) {
-            assertThat(TurfStateBytes.read(Arrays.copyOf(bytes, length)))
-                    .as("the first %d of %d bytes, seed %d", length, bytes.length, Suite.seed())
-                    .isEmpty();
+            assertThat(TurfStateBytes.read(Arrays.copyOf(bytes, length)).isPresent())
+                    .as("the first %d of %d bytes are read, seed %d", length, bytes.length, Suite.seed())
+                    .isFalse();
         }
-        int headOfGzip = 10; // its time and system say nothing of the state
-        for (int at = headOfGzip; at < bytes.length; at += 1 + bytes.length / 200) {
+        int refused = 0;
+        int tried = 0;
+        for (int at = 0; at < bytes.length; at += 1 + bytes.length / 200) {
             byte[] damaged = bytes.clone();
             damaged[at] ^= (byte) (1 << random.nextInt(8));
-            assertThat(TurfStateBytes.read(damaged))
-                    .as("a bit of byte %d of %d turned over, seed %d", at, bytes.length, Suite.seed())
-                    .isEmpty();
+            Optional<TurfState> read = TurfStateBytes.read(damaged);
+            assertThat(read.orElse(state).equals(state))
+                    .as("a bit of byte %d of %d turned over is another state, seed %d", at, bytes.length, Suite.seed())
+                    .isTrue();
+            refused += read.isEmpty() ? 1 : 0;
+            tried++;
         }
+        assertThat(refused).as("refused of %d", tried).isGreaterThan(tried * 9 / 10);
     }
 }
