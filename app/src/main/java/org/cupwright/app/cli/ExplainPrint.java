@@ -12,7 +12,7 @@ import org.cupwright.app.desk.JudgedPosition;
 import org.cupwright.app.desk.StoredHole;
 import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.StoredPlan.Basis;
-import org.cupwright.app.desk.log.FactJson;
+import org.cupwright.app.desk.log.json.FactJson;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;

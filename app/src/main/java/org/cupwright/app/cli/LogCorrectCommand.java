@@ -2,8 +2,8 @@ package org.cupwright.app.cli;
 
 import java.util.Optional;
 import java.util.UUID;
-import org.cupwright.app.desk.log.CorrectFact;
-import org.cupwright.app.desk.log.CorrectFact.Change;
+import org.cupwright.app.desk.log.entry.CorrectFact;
+import org.cupwright.app.desk.log.entry.CorrectFact.Change;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

@@ -4,7 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.log.FactLines;
-import org.cupwright.app.desk.log.ImportTable;
+import org.cupwright.app.desk.log.table.ImportTable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

@@ -2,7 +2,7 @@ package org.cupwright.app.cli;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.cupwright.app.desk.log.ListFacts;
+import org.cupwright.app.desk.log.entry.ListFacts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;

@@ -2,8 +2,8 @@ package org.cupwright.app.cli;
 
 import java.nio.file.Path;
 import java.util.UUID;
-import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.app.desk.log.Photo;
+import org.cupwright.app.desk.log.entry.OddThings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;

@@ -2,7 +2,7 @@ package org.cupwright.app.cli;
 
 import java.util.Optional;
 import java.util.UUID;
-import org.cupwright.app.desk.log.OddThings;
+import org.cupwright.app.desk.log.entry.OddThings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

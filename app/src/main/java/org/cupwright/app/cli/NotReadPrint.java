@@ -1,7 +1,7 @@
 package org.cupwright.app.cli;
 
 import java.util.List;
-import org.cupwright.app.desk.log.NotReadLine;
+import org.cupwright.app.desk.table.NotReadLine;
 import org.cupwright.app.texts.Texts;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;

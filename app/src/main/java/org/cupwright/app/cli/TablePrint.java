@@ -1,8 +1,8 @@
 package org.cupwright.app.cli;
 
 import java.util.List;
-import org.cupwright.app.desk.log.FactJson;
-import org.cupwright.app.desk.log.ImportTable;
+import org.cupwright.app.desk.log.json.FactJson;
+import org.cupwright.app.desk.log.table.ImportTable;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.cupchange.Fact;
 import tools.jackson.databind.json.JsonMapper;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.GreenPlaces;
-import org.cupwright.app.desk.log.OddThings;
+import org.cupwright.app.desk.log.entry.OddThings;
 import org.cupwright.app.desk.turf.TurfReport;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;

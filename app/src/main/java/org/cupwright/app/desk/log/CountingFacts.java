@@ -36,7 +36,7 @@ public final class CountingFacts {
     }
 
     /** Of facts as the store gives them, what counts from one moment on and before another. */
-    static List<Fact> of(List<Fact> recorded, Instant from, Instant before) {
+    public static List<Fact> of(List<Fact> recorded, Instant from, Instant before) {
         return Logbook.of(recorded).facts().stream()
                 .filter(fact ->
                         !fact.happenedAt().isBefore(from) && fact.happenedAt().isBefore(before))

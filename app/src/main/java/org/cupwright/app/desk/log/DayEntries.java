@@ -14,26 +14,26 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
 
 /** What the logbook says of a day already, as far as it counts. */
-final class DayEntries {
+public final class DayEntries {
     private final List<Fact> facts;
 
     private DayEntries(List<Fact> facts) {
         this.facts = facts;
     }
 
-    static DayEntries of(Stores stores, Course course, LocalDate day) {
+    public static DayEntries of(Stores stores, Course course, LocalDate day) {
         return new DayEntries(DayLog.of(stores.facts(), course, day).facts());
     }
 
     /** What is said of a hole's change that day. */
-    Optional<Fact> cutOrLeft(String hole) {
+    public Optional<Fact> cutOrLeft(String hole) {
         return facts.stream()
                 .filter(fact -> fact.hole().equals(Optional.of(hole)) && isChange(fact.payload()))
                 .reduce((earlier, later) -> later);
     }
 
     /** The last moment between two, both included, at which something happened. */
-    Optional<Instant> last(Instant from, Instant to) {
+    public Optional<Instant> last(Instant from, Instant to) {
         return facts.stream()
                 .map(Fact::happenedAt)
                 .filter(moment -> !moment.isBefore(from) && !moment.isAfter(to))
@@ -41,7 +41,7 @@ final class DayEntries {
     }
 
     /** Refuses a second change of a hole on one day, unless the person is sure. */
-    void ask(Payload payload, Optional<Hole> hole, boolean sure) {
+    public void ask(Payload payload, Optional<Hole> hole, boolean sure) {
         if (!sure && isChange(payload)) {
             hole.flatMap(known -> cutOrLeft(known.id())).ifPresent(before -> {
                 throw LogProblems.again(before);
@@ -49,7 +49,7 @@ final class DayEntries {
         }
     }
 
-    static boolean isChange(Payload payload) {
+    public static boolean isChange(Payload payload) {
         return payload instanceof CupChanged || payload instanceof CutSomewhere || payload instanceof LeftInOldHole;
     }
 }

@@ -5,12 +5,12 @@ import java.util.Locale;
 import java.util.UUID;
 
 /** Entries by as much of their id's beginning as makes them out. */
-final class FactIds {
+public final class FactIds {
     private static final int NAMED = 5;
 
     private FactIds() {}
 
-    static UUID of(FactStore store, String courseId, String given) {
+    public static UUID of(FactStore store, String courseId, String given) {
         String start = given.toLowerCase(Locale.ROOT);
         List<UUID> found = start.isBlank() ? List.of() : store.ids(courseId, start);
         if (found.isEmpty()) {

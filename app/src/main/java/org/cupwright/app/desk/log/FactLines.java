@@ -15,6 +15,8 @@ import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.FileReading;
 import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.SourceFile;
+import org.cupwright.app.desk.log.json.FactJson;
+import org.cupwright.app.desk.log.json.UnreadableFact;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.green.survey.BoundedInput;

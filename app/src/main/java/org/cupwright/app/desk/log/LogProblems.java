@@ -8,10 +8,10 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 
 /** What can be wrong with an entry of the logbook as a person gives it. */
-final class LogProblems {
+public final class LogProblems {
     private LogProblems() {}
 
-    static Problem kind(String given, List<String> like, List<String> all) {
+    public static Problem kind(String given, List<String> like, List<String> all) {
         Message advice = like.isEmpty()
                 ? Message.of("try.log.kind", new Name(String.join(", ", all)))
                 : Message.of("try.log.kindLike", new Name(String.join(", ", like)));
@@ -22,7 +22,7 @@ final class LogProblems {
                 advice);
     }
 
-    static Problem part(String kind, String given, List<String> all) {
+    public static Problem part(String kind, String given, List<String> all) {
         return Problem.of(
                 Message.of("problem.log.part", new Name(kind), new Name(given)),
                 set(given),
@@ -32,7 +32,7 @@ final class LogProblems {
                         : Message.of("try.log.parts", new Name(String.join(", ", all))));
     }
 
-    static Problem partUnclear(String given, List<String> fitting) {
+    public static Problem partUnclear(String given, List<String> fitting) {
         return Problem.of(
                 Message.of("problem.log.partUnclear", new Name(given)),
                 set(given),
@@ -40,18 +40,23 @@ final class LogProblems {
                 Message.of("try.log.partUnclear", new Name(String.join(", ", fitting))));
     }
 
-    static Problem value(String part, String given, Message takes) {
+    public static Problem value(String part, String given, Message takes) {
         return Problem.of(Message.of("problem.log.value", new Name(part), new Name(given)), set(part), given, takes);
     }
 
-    static Problem day(String part, String given) {
+    public static Problem day(String part, String given) {
         return Problem.of(WrittenDay.whyNot(given), set(part), given, Message.of("day.try"));
     }
 
-    static Problem missing(String kind, List<Part> missing) {
-        String names = String.join(", ", missing.stream().map(Part::name).toList());
-        String how =
-                String.join(" ", missing.stream().map(part -> part.example()).toList());
+    /**
+     * Parts that an entry needs and that were not given.
+     *
+     * @param parts by name
+     * @param examples how each is given
+     */
+    public static Problem missing(String kind, List<String> parts, List<String> examples) {
+        String names = String.join(", ", parts);
+        String how = String.join(" ", examples);
         return Problem.of(
                 Message.of("problem.log.missing", new Name(kind), new Name(names)),
                 Message.of("where.commandLine"),
@@ -59,7 +64,7 @@ final class LogProblems {
                 Message.of("try.log.missing", new Name(how)));
     }
 
-    static Problem needsHole(String kind) {
+    public static Problem needsHole(String kind) {
         return Problem.of(
                 Message.of("problem.log.needsHole", new Name(kind)),
                 Message.of("where.option", new Name("--hole")),
@@ -67,7 +72,7 @@ final class LogProblems {
                 Message.of("try.log.needsHole"));
     }
 
-    static Problem noPlace(String kind, String option) {
+    public static Problem noPlace(String kind, String option) {
         return Problem.of(
                 Message.of("problem.log.noPlace", new Name(kind)),
                 Message.of("where.option", new Name(option)),
@@ -75,7 +80,7 @@ final class LogProblems {
                 Message.of("try.log.noPlace", new Name(kind)));
     }
 
-    static Problem takesNoPhoto(String kind) {
+    public static Problem takesNoPhoto(String kind) {
         return Problem.of(
                 Message.of("problem.log.takesNoPhoto", new Name(kind)),
                 Message.of("where.option", new Name("--photo")),
@@ -83,7 +88,7 @@ final class LogProblems {
                 Message.of("try.log.takesNoPhoto"));
     }
 
-    static Problem notOdd(String id, String kind) {
+    public static Problem notOdd(String id, String kind) {
         return Problem.of(
                 Message.of("problem.log.notOdd", new Name(id), new Name(kind)),
                 Message.of("where.argument", new Name("ID")),
@@ -91,7 +96,7 @@ final class LogProblems {
                 Message.of("try.log.notOdd"));
     }
 
-    static Problem noPhoto(String id, boolean lost) {
+    public static Problem noPhoto(String id, boolean lost) {
         String which = lost ? "photoLost" : "noPhoto";
         return Problem.of(
                 Message.of("problem.log." + which, new Name(id)),
@@ -101,7 +106,7 @@ final class LogProblems {
     }
 
     /** What the records themselves refuse, in their own words. */
-    static Problem impossible(String kind, String why) {
+    public static Problem impossible(String kind, String why) {
         return Problem.of(
                 Message.of("problem.log.impossible", new Name(why)),
                 Message.of("where.argument", new Name(kind)),
@@ -109,7 +114,7 @@ final class LogProblems {
                 Message.of("try.log.impossible"));
     }
 
-    static Problem moment(String given) {
+    public static Problem moment(String given) {
         return Problem.of(
                 Message.of("problem.log.moment", new Name(given)),
                 Message.of("where.option", new Name("--when")),
@@ -118,7 +123,7 @@ final class LogProblems {
     }
 
     /** A time that the clocks left out when they were put forward. */
-    static Problem leftOut(String given, Message what, String forward) {
+    public static Problem leftOut(String given, Message what, String forward) {
         return Problem.of(
                 what,
                 Message.of("where.option", new Name("--when")),
@@ -127,7 +132,7 @@ final class LogProblems {
     }
 
     /** Something that looks wrong and may be right. */
-    static Problem asked(Message asks, String where) {
+    public static Problem asked(Message asks, String where) {
         return Problem.of(asks, Message.of("where.place", new Name(where)), "", Message.of("try.log.sure"));
     }
 
@@ -141,7 +146,7 @@ final class LogProblems {
                 Message.of("try.log.again", new Name(before.id().toString().substring(0, 8))));
     }
 
-    static Problem allEntered(LocalDate day) {
+    public static Problem allEntered(LocalDate day) {
         return Problem.of(
                 Message.of("problem.log.allEntered", new Message.Day(day)),
                 Message.of("where.option", new Name("--hole")),
@@ -165,7 +170,7 @@ final class LogProblems {
                 Message.of("try.log.severalIds", new Name(String.join(", ", found))));
     }
 
-    static Problem withdrawn(String id) {
+    public static Problem withdrawn(String id) {
         return Problem.of(
                 Message.of("problem.log.withdrawn", new Name(id)),
                 Message.of("where.argument", new Name("ID")),
@@ -173,7 +178,7 @@ final class LogProblems {
                 Message.of("try.log.withdrawn"));
     }
 
-    static Problem nothingToCorrect() {
+    public static Problem nothingToCorrect() {
         return Problem.of(
                 Message.of("problem.log.nothingToCorrect"),
                 Message.of("where.commandLine"),

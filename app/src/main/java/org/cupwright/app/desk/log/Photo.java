@@ -20,7 +20,7 @@ import org.cupwright.message.Message.Name;
 /** A photo as it came from the camera, every byte of it. */
 public final class Photo {
     /** The part of an entry that holds a photo's hash. */
-    static final String PART = "photo";
+    public static final String PART = "photo";
 
     /** A phone's photo has 2 to 12 MB (our choice of bound). */
     static final int MOST_BYTES = 20_000_000;
@@ -39,7 +39,7 @@ public final class Photo {
      *
      * @throws Problem when it is neither JPEG nor PNG by its content, whatever its name says, or too big
      */
-    static Photo read(SourceFile file) {
+    public static Photo read(SourceFile file) {
         byte[] bytes = FileReading.read(file, in -> in.readNBytes(MOST_BYTES + 1));
         if (bytes.length > MOST_BYTES) {
             throw problem("tooBig", file, new Count(MOST_BYTES / 1_000_000));

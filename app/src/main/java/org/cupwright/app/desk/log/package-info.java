@@ -1,2 +1,2 @@
-/** The logbook as the desk keeps it: facts as JSON, where they are kept, how they are recorded. */
+/** The logbook as it is kept: which entries there are, which count, and what they say of a day. */
 package org.cupwright.app.desk.log;

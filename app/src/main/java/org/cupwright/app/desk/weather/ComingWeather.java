@@ -6,7 +6,7 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.log.NotRead;
+import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.DayReading.WeatherForecast;

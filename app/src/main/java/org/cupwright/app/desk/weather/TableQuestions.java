@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import org.cupwright.app.desk.Problem;
-import org.cupwright.app.desk.log.FarDays;
+import org.cupwright.app.desk.table.FarDays;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Measure;

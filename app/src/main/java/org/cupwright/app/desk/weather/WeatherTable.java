@@ -12,10 +12,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.cupwright.app.desk.log.FarDays;
-import org.cupwright.app.desk.log.NotRead;
-import org.cupwright.app.desk.log.NotReadLine;
-import org.cupwright.app.desk.log.TableFile;
+import org.cupwright.app.desk.table.FarDays;
+import org.cupwright.app.desk.table.NotRead;
+import org.cupwright.app.desk.table.NotReadLine;
+import org.cupwright.app.desk.table.TableFile;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 
 /** A table of weather, one line a day, as far as it reads. */
