@@ -2,10 +2,10 @@ package org.cupwright.app.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.desk.AssessGreen;
-import org.cupwright.app.desk.AssessPosition;
 import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.JudgedPosition;
+import org.cupwright.app.desk.green.AssessGreen;
+import org.cupwright.app.desk.green.AssessPosition;
+import org.cupwright.app.desk.green.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.green.Ground;

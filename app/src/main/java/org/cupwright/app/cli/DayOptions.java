@@ -4,7 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.cupwright.app.desk.DayQuestion;
-import org.cupwright.app.desk.SourceFile;
+import org.cupwright.app.desk.files.SourceFile;
 import picocli.CommandLine.Option;
 
 /** What commands about a day take beside the options of every command. */

@@ -2,11 +2,11 @@ package org.cupwright.app.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.cupwright.app.desk.DayPaper;
 import org.cupwright.app.desk.DayQuestion;
-import org.cupwright.app.desk.PlanDay;
-import org.cupwright.app.desk.PrepareSheets;
-import org.cupwright.app.desk.SetUpDemo;
+import org.cupwright.app.desk.intake.SetUpDemo;
+import org.cupwright.app.desk.paper.PrepareSheets;
+import org.cupwright.app.desk.plan.DayPaper;
+import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.sheets.DayPaperFiles;
 import org.cupwright.democourse.DemoCourse;
 import picocli.CommandLine.Command;

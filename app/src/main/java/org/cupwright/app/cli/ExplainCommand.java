@@ -1,6 +1,6 @@
 package org.cupwright.app.cli;
 
-import org.cupwright.app.desk.ExplainHole;
+import org.cupwright.app.desk.plan.ExplainHole;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.DayQuestion;
-import org.cupwright.app.desk.WholeFiles;
+import org.cupwright.app.desk.files.WholeFiles;
 import org.cupwright.app.desk.findings.FindDoubts;
 import org.cupwright.app.desk.findings.GreenFindings;
 import org.cupwright.app.maps.FindingsGeoJson;

@@ -4,7 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
-import org.cupwright.app.desk.SourceFile;
+import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.log.notebook.ImportHistory;
 import org.cupwright.app.desk.table.FarDays;
 import org.cupwright.app.texts.Texts;

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.GreenPlaces;
+import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.level.LevelReadingKept;
 import org.cupwright.app.desk.level.LevelReadingList;
 import org.cupwright.app.texts.Texts;

@@ -2,7 +2,7 @@ package org.cupwright.app.cli;
 
 import java.util.Optional;
 import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.GreenPlaces;
+import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.level.KeepLevelReading.TakenBack;
 import org.cupwright.app.desk.level.LevelReadingKept;
 import org.cupwright.app.desk.level.LevelReadingList;

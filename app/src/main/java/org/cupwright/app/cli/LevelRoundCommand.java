@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.cupwright.app.desk.WholeFiles;
+import org.cupwright.app.desk.files.WholeFiles;
 import org.cupwright.app.desk.level.LevelRoundOfDay;
 import org.cupwright.app.desk.level.LevelRoundOfDay.Aim;
 import org.cupwright.app.sheets.LevelRoundSheet;

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.cupwright.app.desk.SourceFile;
+import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.log.entry.Entry;
 import org.cupwright.app.desk.log.entry.RecordFact;
 import picocli.CommandLine.Command;

@@ -2,7 +2,7 @@ package org.cupwright.app.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.cupwright.app.desk.SourceFile;
+import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.log.FactLines;
 import org.cupwright.app.desk.log.table.ImportTable;
 import picocli.CommandLine.Command;

@@ -1,6 +1,6 @@
 package org.cupwright.app.cli;
 
-import org.cupwright.app.desk.PlanDay;
+import org.cupwright.app.desk.plan.PlanDay;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

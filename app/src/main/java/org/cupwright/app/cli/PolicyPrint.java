@@ -3,7 +3,7 @@ package org.cupwright.app.cli;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.desk.PolicyEntry;
+import org.cupwright.app.desk.policy.PolicyEntry;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Setting;

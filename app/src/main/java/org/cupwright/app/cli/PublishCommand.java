@@ -1,8 +1,8 @@
 package org.cupwright.app.cli;
 
-import org.cupwright.app.desk.PublishPlan;
-import org.cupwright.app.desk.PublishPlan.Answer;
-import org.cupwright.app.desk.PublishPlan.Step;
+import org.cupwright.app.desk.plan.PublishPlan;
+import org.cupwright.app.desk.plan.PublishPlan.Answer;
+import org.cupwright.app.desk.plan.PublishPlan.Step;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.EnumNames;
 import picocli.CommandLine.Command;

@@ -2,7 +2,7 @@ package org.cupwright.app.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.desk.RollBall;
+import org.cupwright.app.desk.green.RollBall;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
 import org.cupwright.policy.EnumNames;

@@ -1,7 +1,7 @@
 package org.cupwright.app.cli;
 
 import java.util.Optional;
-import org.cupwright.app.desk.GreenPlaces;
+import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.resurvey.CompareSurveys;
 import org.cupwright.app.desk.resurvey.CompareSurveys.NotCompared;
 import org.cupwright.app.desk.resurvey.GoodGround;

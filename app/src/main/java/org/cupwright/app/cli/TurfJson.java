@@ -3,7 +3,7 @@ package org.cupwright.app.cli;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.cupwright.app.desk.GreenPlaces;
+import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.log.entry.OddThings;
 import org.cupwright.app.desk.turf.TurfReport;
 import org.cupwright.app.texts.Texts;

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.cupwright.app.desk.GreenPlaces;
+import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.log.entry.OddThings;
 import org.cupwright.app.desk.turf.TurfReport;
 import org.cupwright.app.texts.Texts;

@@ -8,7 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.cupwright.app.desk.SourceFile;
+import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.weather.ImportWeather;
 import org.cupwright.app.desk.weather.TableQuestion;
 import org.cupwright.app.texts.Texts;

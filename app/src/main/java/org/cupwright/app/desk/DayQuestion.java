@@ -2,6 +2,7 @@ package org.cupwright.app.desk;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.cupwright.app.desk.files.SourceFile;
 
 /**
  * The day a person asks about.

@@ -54,7 +54,7 @@ public record StoredPlan(
     }
 
     /** The same plan in another state. */
-    StoredPlan in(State other) {
+    public StoredPlan in(State other) {
         return new StoredPlan(courseId, date, other, basis, holes, totals, terms, bounds, findings);
     }
 

@@ -4,6 +4,7 @@ import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.drawn.DrawnStore;
 import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.app.desk.log.PhotoStore;
+import org.cupwright.app.desk.policy.PolicyStore;
 
 /** The stores of one data folder within one transaction. */
 public interface Stores {

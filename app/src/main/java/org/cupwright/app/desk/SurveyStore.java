@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.cupwright.app.desk.green.GreenSurvey;
 
 /** What was measured on greens, each with every version that was ever imported. */
 public interface SurveyStore {

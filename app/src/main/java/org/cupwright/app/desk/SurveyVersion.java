@@ -1,6 +1,7 @@
 package org.cupwright.app.desk;
 
 import java.time.Instant;
+import org.cupwright.app.desk.green.GreenSurvey;
 
 /**
  * One of the surveys of a green that are kept beside each other.

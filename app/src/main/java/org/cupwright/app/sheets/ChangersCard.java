@@ -3,7 +3,7 @@ package org.cupwright.app.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import org.cupwright.app.desk.PaperSize;
+import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.texts.Texts;
 
 /**

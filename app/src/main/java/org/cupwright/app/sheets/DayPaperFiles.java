@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.cupwright.app.desk.DayPaper;
-import org.cupwright.app.desk.WholeFiles;
+import org.cupwright.app.desk.files.WholeFiles;
+import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.texts.Texts;
 
 /** The paper of a day as files: both are written whole, or neither. */

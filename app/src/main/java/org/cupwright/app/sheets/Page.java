@@ -7,8 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Locale;
-import org.cupwright.app.desk.PaperPolicy;
-import org.cupwright.app.desk.PaperSize;
+import org.cupwright.app.desk.paper.PaperPolicy;
+import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.Policy;
 

@@ -2,7 +2,7 @@ package org.cupwright.app.sheets;
 
 import java.util.Arrays;
 import java.util.List;
-import org.cupwright.app.desk.PaperPolicy;
+import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.EnumNames;
 

@@ -3,13 +3,13 @@ package org.cupwright.app.store;
 import java.time.Clock;
 import org.cupwright.app.desk.CourseStore;
 import org.cupwright.app.desk.PlanStore;
-import org.cupwright.app.desk.PolicyStore;
 import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.SurveyStore;
 import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.drawn.DrawnStore;
 import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.app.desk.log.PhotoStore;
+import org.cupwright.app.desk.policy.PolicyStore;
 
 /** The stores of one transaction. */
 final class SqlStores implements Stores {

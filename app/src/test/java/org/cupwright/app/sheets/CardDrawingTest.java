@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.util.List;
-import org.cupwright.app.desk.PaperSize;
+import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.sheets.PaperPaths.Drawn;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;

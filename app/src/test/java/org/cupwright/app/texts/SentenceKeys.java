@@ -11,7 +11,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.cupwright.app.desk.Settings;
+import org.cupwright.app.desk.policy.Settings;
 import org.cupwright.green.survey.FindingKind;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.policy.EnumNames;

@@ -2,9 +2,9 @@ package org.cupwright.app.desk.drawn;
 
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.ImportResult.FileFinding;
-import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.drawn.DrawnOnCourse.Kept;
+import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.desk.intake.ImportResult.FileFinding;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.green.survey.Finding;

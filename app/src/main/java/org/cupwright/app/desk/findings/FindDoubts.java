@@ -9,8 +9,8 @@ import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseDay;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.DayQuestion;
-import org.cupwright.app.desk.MeasuredGreen;
 import org.cupwright.app.desk.Progress;
+import org.cupwright.app.desk.green.MeasuredGreen;
 
 /** Finds what is doubtful about the ground of greens, as they are known now. */
 public final class FindDoubts {

@@ -1,7 +1,7 @@
 package org.cupwright.app.desk.findings;
 
 import java.util.List;
-import org.cupwright.app.desk.MeasuredGreen;
+import org.cupwright.app.desk.green.MeasuredGreen;
 import org.cupwright.course.Hole;
 import org.cupwright.green.RestsOn;
 import org.cupwright.green.findings.GroundFinding;

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.cupwright.app.desk.SourceFile;
 import org.cupwright.app.desk.Spot;
+import org.cupwright.app.desk.files.SourceFile;
 
 /**
  * An entry for the logbook as a person gives it.

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.cupwright.app.desk.Spot;
-import org.cupwright.app.desk.SpotOnGreen;
+import org.cupwright.app.desk.green.SpotOnGreen;
 import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;

@@ -1,0 +1,55 @@
+package org.cupwright.app.desk.files;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
+import java.util.List;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.green.survey.Finding;
+import org.cupwright.green.survey.UnreadableSurvey;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+
+/** Reads files that a person hands in, and says what is wrong with those that cannot be read. */
+public final class FileReading {
+    private FileReading() {}
+
+    /** Reads something from a stream. */
+    public interface Reader<T> {
+        T read(InputStream in) throws IOException;
+    }
+
+    public static <T> T read(SourceFile file, Reader<T> reader) {
+        try (InputStream in = new BufferedInputStream(file.open())) {
+            return reader.read(in);
+        } catch (UnreadableSurvey unreadable) {
+            throw problem(unreadable.finding(), file.name());
+        } catch (NoSuchFileException missing) {
+            throw about("problem.file.missing", file, "try.file.missing");
+        } catch (AccessDeniedException refused) {
+            throw about("problem.file.refused", file, "try.file.refused");
+        } catch (IOException failed) {
+            throw Problem.of(
+                    Message.of("problem.file.failed"), where(file), failed.getMessage(), Message.of("try.file.failed"));
+        }
+    }
+
+    /** A finding that keeps the task from being done. */
+    public static Problem problem(Finding finding, String file) {
+        return new Problem(
+                finding.says(),
+                List.of(Message.of("where.place", new Name(file)), finding.where()),
+                finding.value(),
+                finding.tryThis());
+    }
+
+    private static Problem about(String what, SourceFile file, String tryThis) {
+        return Problem.of(Message.of(what), where(file), file.name(), Message.of(tryThis));
+    }
+
+    private static Message where(SourceFile file) {
+        return Message.of("where.place", new Name(file.name()));
+    }
+}

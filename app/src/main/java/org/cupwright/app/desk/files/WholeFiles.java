@@ -1,0 +1,168 @@
+package org.cupwright.app.desk.files;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+
+/**
+ * Writes files that a person asked for: all of them whole, or none. Each is written beside its place under another name and then
+ * put there in one move; if one cannot be put, those before it are put back as they were.
+ */
+public final class WholeFiles {
+    private final Map<Path, byte[]> contents;
+    /** Written beside their targets, not put there yet. */
+    private final Map<Path, Path> fresh = new LinkedHashMap<>();
+    /** What was at a target before. */
+    private final Map<Path, Path> former = new LinkedHashMap<>();
+
+    private final List<Path> placed = new ArrayList<>();
+    private final Deque<Path> made = new ArrayDeque<>();
+
+    private WholeFiles(Map<Path, byte[]> contents) {
+        this.contents = contents;
+    }
+
+    /**
+     * Writes files into folders that are there.
+     *
+     * @throws Problem when one of them cannot be written; nothing is then changed
+     */
+    public static void write(Map<Path, byte[]> contents) {
+        new WholeFiles(resolved(contents)).write(Optional.empty());
+    }
+
+    /** Writes files into a folder, which is made when it is not there, and not left behind when the files cannot be written. */
+    public static void write(Path folder, Map<String, byte[]> contents) {
+        Path place = folder.toAbsolutePath().normalize();
+        if (Files.exists(place) && !Files.isDirectory(place)) {
+            throw problem("notAFolder", place, place.toString());
+        }
+        Map<Path, byte[]> files = new LinkedHashMap<>();
+        contents.forEach((name, bytes) -> files.put(place.resolve(name), bytes));
+        new WholeFiles(resolved(files)).write(Optional.of(place));
+    }
+
+    /** The places themselves, where links lead; devices and folders are refused. */
+    private static Map<Path, byte[]> resolved(Map<Path, byte[]> contents) {
+        Map<Path, byte[]> resolved = new LinkedHashMap<>();
+        contents.forEach(
+                (path, bytes) -> resolved.put(real(path.toAbsolutePath().normalize()), bytes));
+        return resolved;
+    }
+
+    private static Path real(Path path) {
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            throw problem("notAFile", path, path.toString());
+        }
+        try {
+            return Files.exists(path) ? path.toRealPath() : path;
+        } catch (IOException failed) {
+            throw problem(path, failed);
+        }
+    }
+
+    private void write(Optional<Path> folder) {
+        Path current = folder.orElse(null);
+        try {
+            if (folder.isPresent()) {
+                make(folder.get());
+            }
+            for (Map.Entry<Path, byte[]> file : contents.entrySet()) {
+                current = file.getKey();
+                prepare(current, file.getValue());
+            }
+            for (Path target : contents.keySet()) {
+                current = target;
+                Files.move(fresh.get(target), target, StandardCopyOption.ATOMIC_MOVE);
+                fresh.remove(target);
+                placed.add(target);
+            }
+            removeAll(former.values());
+        } catch (IOException failed) {
+            undo();
+            throw problem(current, failed);
+        }
+    }
+
+    /** Makes a folder and those above it that are missing, and remembers which. */
+    private void make(Path folder) throws IOException {
+        Deque<Path> missing = new ArrayDeque<>();
+        for (Path up = folder; up != null && Files.notExists(up); up = up.getParent()) {
+            missing.push(up);
+        }
+        for (Path next : missing) {
+            Files.createDirectory(next);
+            made.push(next);
+        }
+    }
+
+    private void prepare(Path target, byte[] bytes) throws IOException {
+        Path beside = Files.createTempFile(target.getParent(), ".cupwright", ".part");
+        fresh.put(target, beside);
+        Files.write(beside, bytes);
+        FileRights.asUsual(beside);
+        if (contents.size() > 1 && Files.exists(target)) {
+            Path copy = Files.createTempFile(target.getParent(), ".cupwright", ".former");
+            former.put(target, copy);
+            Files.copy(target, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
+        }
+    }
+
+    private void undo() {
+        try {
+            for (Path target : placed) {
+                if (former.containsKey(target)) {
+                    Files.move(former.remove(target), target, StandardCopyOption.ATOMIC_MOVE);
+                } else {
+                    Files.deleteIfExists(target);
+                }
+            }
+            removeAll(fresh.values());
+            removeAll(former.values());
+            removeAll(made);
+        } catch (IOException worse) {
+            throw new UncheckedIOException("files could be neither written nor put back", worse);
+        }
+    }
+
+    private static void removeAll(Iterable<Path> paths) throws IOException {
+        for (Path path : paths) {
+            Files.deleteIfExists(path);
+        }
+    }
+
+    private static Problem problem(Path path, IOException failed) {
+        String folder = String.valueOf(path.getParent());
+        if (failed instanceof AccessDeniedException) {
+            return problem("refused", path, folder);
+        }
+        if (failed instanceof NoSuchFileException) {
+            return problem("noFolder", path, folder);
+        }
+        boolean told = failed instanceof FileSystemException system && system.getReason() != null;
+        return problem("failed", path, told ? ((FileSystemException) failed).getReason() : failed.getMessage());
+    }
+
+    private static Problem problem(String kind, Path path, String value) {
+        return Problem.of(
+                Message.of("problem.output." + kind),
+                Message.of("where.place", new Name(path.toString())),
+                value,
+                Message.of("try.output." + kind));
+    }
+}

@@ -1,0 +1,71 @@
+package org.cupwright.app.desk.green;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.cache.ResultCache;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.survey.items.GroundItems;
+import org.cupwright.holelocation.GreenJudgement;
+
+/** Judges a whole green for a day. */
+public final class AssessGreen {
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public AssessGreen(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /**
+     * A green as it is on a day.
+     *
+     * @param day the day
+     * @param green the verdicts over it and what lies on it
+     * @param best up to five positions to begin with
+     */
+    public record Answer(CourseDay day, GreenOnDay green, List<JudgedPosition> best) {
+        public GreenJudgement judgement() {
+            return green.judgement();
+        }
+    }
+
+    public Answer of(DayQuestion question, String holeId) {
+        OneGreen one = OneGreen.of(folder, question, holeId, clock);
+        Judging judging = one.judged(folder.cache());
+        return new Answer(one.day(), one.onDay(judging), judging.best());
+    }
+
+    /** One green on one day, read from the folder. */
+    record OneGreen(CourseDay day, MeasuredGreen measured, GroundOnDay ground, Optional<MapPoint> last) {
+        static OneGreen of(DataFolder folder, DayQuestion question, String holeId, Clock clock) {
+            return folder.read(stores -> {
+                CourseDay day = CourseDay.of(stores, question, clock);
+                Hole hole = CourseChoice.hole(day.course(), holeId);
+                GroundItems items = GroundFileReading.read(question.ground(), day.course());
+                DayGround before = DayGround.of(stores, day);
+                MeasuredGreen measured = MeasuredGreen.of(stores, day.course().id(), hole);
+                return new OneGreen(day, measured, before.on(hole, items), before.last(hole.id()));
+            });
+        }
+
+        Hole hole() {
+            return measured.hole();
+        }
+
+        Judging judged(ResultCache cache) {
+            return Judging.of(new GreenMeasuring(cache, day).of(measured), day, ground);
+        }
+
+        GreenOnDay onDay(Judging judging) {
+            return new GreenOnDay(judging.green(), ground, last);
+        }
+    }
+}

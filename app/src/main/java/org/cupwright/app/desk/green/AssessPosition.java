@@ -1,0 +1,35 @@
+package org.cupwright.app.desk.green;
+
+import java.time.Clock;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.Spot;
+import org.cupwright.app.desk.green.AssessGreen.OneGreen;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+
+/** Judges one position for a day. */
+public final class AssessPosition {
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public AssessPosition(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /** A position as it is on a day, and the green about it. */
+    public record Answer(CourseDay day, GreenOnDay green, JudgedPosition position) {
+        public Hole hole() {
+            return green.hole();
+        }
+    }
+
+    public Answer of(DayQuestion question, String holeId, Spot spot) {
+        OneGreen one = OneGreen.of(folder, question, holeId, clock);
+        MapPoint point = SpotOnGreen.of(one.hole(), one.day().policy(), spot);
+        Judging judging = one.judged(folder.cache());
+        return new Answer(one.day(), one.onDay(judging), judging.at(point));
+    }
+}

@@ -1,0 +1,69 @@
+package org.cupwright.app.desk.green;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.turf.DayTurf;
+import org.cupwright.course.Course;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.GroundItem;
+import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.survey.items.GroundItems;
+import org.cupwright.turf.state.CupInGround;
+import org.cupwright.turf.state.HolesOnGreen;
+import org.cupwright.turf.state.OldHole;
+import org.cupwright.turf.state.TurfState;
+import org.cupwright.turf.today.ComingGround;
+import org.cupwright.turf.today.TurfDay;
+
+/** What lies on the greens on a day, before its holes are cut: as the logbook has it, and the plans where it is silent. */
+public final class DayGround {
+    private final LocalDate date;
+    private final Course course;
+    private final TurfState state;
+    private final ComingGround coming;
+
+    private DayGround(CourseDay day, TurfState state, ComingGround coming) {
+        this.date = day.date();
+        this.course = day.course();
+        this.state = state;
+        this.coming = coming;
+    }
+
+    static DayGround of(Stores stores, CourseDay day) {
+        TurfDay turf = DayTurf.of(stores, day);
+        return new DayGround(day, turf.state(), new ComingGround(turf));
+    }
+
+    /** A green's ground: what the turf's clocks say of it, for all the holes played to it, and what else is known. */
+    GroundOnDay on(Hole hole, GroundItems others) {
+        List<GroundItem> items = new ArrayList<>(others.of(hole.id()));
+        items.addAll(coming.on(hole.id(), date).items());
+        for (Hole other : course.sharingGreenWith(hole)) {
+            items.addAll(coming.on(other.id(), date).items());
+        }
+        return new GroundOnDay(date, items);
+    }
+
+    /** Whether the hole is played to a temporary green, so that its own green is left in peace. */
+    boolean temporaryGreen(String hole) {
+        return state.green(hole).temporaryGreen();
+    }
+
+    /** Where the hole is before the day's change; empty when nobody knows, or it is not on this green. */
+    Optional<MapPoint> last(String hole) {
+        HolesOnGreen holes = state.green(hole).holes();
+        Optional<CupInGround> now = holes.now();
+        if (now.isPresent() && now.get().cutOn().isBefore(date)) {
+            return now.map(CupInGround::at);
+        }
+        return now.flatMap(cutToday -> holes.old().stream()
+                .filter(old -> old.cutOn().isBefore(date))
+                .reduce((earlier, later) -> later)
+                .map(OldHole::at));
+    }
+}

@@ -1,0 +1,20 @@
+package org.cupwright.app.desk.green;
+
+import java.util.Optional;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.GroundOnDay;
+import org.cupwright.holelocation.GreenJudgement;
+
+/**
+ * A green as it is on a day.
+ *
+ * @param judgement the verdicts over the green, and its ground
+ * @param ground what lies on it
+ * @param lastHole where the hole is before the day's change; empty when nobody knows
+ */
+public record GreenOnDay(GreenJudgement judgement, GroundOnDay ground, Optional<MapPoint> lastHole) {
+    public Hole hole() {
+        return judgement.green().hole();
+    }
+}

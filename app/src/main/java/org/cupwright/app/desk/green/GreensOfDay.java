@@ -1,0 +1,73 @@
+package org.cupwright.app.desk.green;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.Progress;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.cache.ResultCache;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.survey.items.GroundItems;
+
+/**
+ * All greens of a course on one day, read from the folder; judging them is left for when the folder is free again.
+ *
+ * @param day the day
+ * @param open the greens in round order
+ * @param before what the day finds
+ */
+public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
+    /** One green, not judged yet. */
+    public record Open(MeasuredGreen green, GroundOnDay ground) {}
+
+    public static GreensOfDay read(Stores stores, CourseDay day, DayQuestion question) {
+        DayGround before = DayGround.of(stores, day);
+        GroundItems items = GroundFileReading.read(question.ground(), day.course());
+        List<Open> greens = new ArrayList<>();
+        for (Hole hole : day.course().holes()) {
+            MeasuredGreen green = MeasuredGreen.of(stores, day.course().id(), hole);
+            greens.add(new Open(green, before.on(hole, items)));
+        }
+        return new GreensOfDay(day, greens, before);
+    }
+
+    /** The greens' judgings by hole. They are judged side by side: each takes up to a second or two. */
+    public Map<String, Judging> judge(ResultCache cache, Progress progress) {
+        GreenMeasuring measuring = new GreenMeasuring(cache, day);
+        Map<String, Judging> judged = new ConcurrentHashMap<>();
+        AtomicInteger done = new AtomicInteger();
+        open.stream().parallel().forEach(green -> {
+            String hole = green.green().hole().id();
+            judged.put(hole, Judging.of(measuring.of(green.green()), day, green.ground()));
+            progress.finished(hole, done.incrementAndGet(), open.size());
+        });
+        return judged;
+    }
+
+    /** Whether a hole is played to a temporary green. */
+    public boolean temporaryGreen(String hole) {
+        return before.temporaryGreen(hole);
+    }
+
+    /** Where a hole is before the day's change. */
+    public Optional<MapPoint> last(String hole) {
+        return before.last(hole);
+    }
+
+    /** The greens as they were judged, in round order. */
+    public List<GreenOnDay> onDay(Map<String, Judging> judged) {
+        return open.stream()
+                .map(green -> {
+                    String hole = green.green().hole().id();
+                    return new GreenOnDay(judged.get(hole).green(), green.ground(), last(hole));
+                })
+                .toList();
+    }
+}

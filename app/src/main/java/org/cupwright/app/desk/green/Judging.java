@@ -1,0 +1,97 @@
+package org.cupwright.app.desk.green;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.GreenFrame;
+import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.PlaceOnGreen;
+import org.cupwright.green.PlacePolicy;
+import org.cupwright.holelocation.DayConditions;
+import org.cupwright.holelocation.GoodWithin;
+import org.cupwright.holelocation.GreenJudge;
+import org.cupwright.holelocation.GreenJudgement;
+import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.Verdict;
+import org.cupwright.holelocation.spot.GreenMeasurement;
+import org.cupwright.policy.Policy;
+import org.cupwright.rotation.RotationPolicy;
+import org.cupwright.rotation.candidate.Candidate;
+import org.cupwright.rotation.candidate.GreenSpots;
+import org.cupwright.rotation.candidate.JudgedSpot;
+
+/** One green judged for one day, with places told as seen from the fairway. */
+public final class Judging {
+    private final GreenJudge judge;
+    private final Optional<GreenFrame> frame;
+    private final GroundOnDay ground;
+    private final Policy policy;
+
+    private Judging(GreenJudge judge, Optional<GreenFrame> frame, GroundOnDay ground, Policy policy) {
+        this.judge = judge;
+        this.frame = frame;
+        this.ground = ground;
+        this.policy = policy;
+    }
+
+    /** Judges the green, as it was measured for the day's speed. */
+    static Judging of(GreenMeasurement measured, CourseDay day, GroundOnDay ground) {
+        DayConditions conditions = new DayConditions(day.fastest(), day.rain(), false, ground);
+        Optional<GreenFrame> frame = frame(measured.green().hole(), day.policy());
+        return new Judging(new GreenJudge(measured, conditions, day.policy()), frame, ground, day.policy());
+    }
+
+    static Optional<GreenFrame> frame(Hole hole, Policy policy) {
+        return GreenFrame.of(hole, policy.get(PlacePolicy.ON_CONVENTION));
+    }
+
+    public GreenJudgement green() {
+        return judge.judgeGreen();
+    }
+
+    public JudgedPosition at(MapPoint point) {
+        return told(judge.judge(point));
+    }
+
+    public boolean isOnGreen(MapPoint point) {
+        return green().green().hole().green().contains(point);
+    }
+
+    List<JudgedPosition> best() {
+        return green().best().stream().map(this::told).toList();
+    }
+
+    /** A judgement with its place and how far off it is as good. */
+    public JudgedPosition told(Judgement judgement) {
+        boolean good = judgement.verdict() == Verdict.PASS || judgement.verdict() == Verdict.CAUTION;
+        OptionalDouble within =
+                good ? OptionalDouble.of(GoodWithin.of(judgement, green()).metres()) : OptionalDouble.empty();
+        return new JudgedPosition(judgement, place(judgement.position()), within);
+    }
+
+    private Optional<PlaceOnGreen> place(MapPoint point) {
+        return frame.filter(known -> isOnGreen(point)).map(known -> known.place(point));
+    }
+
+    /** What the plan may choose from. */
+    public List<Candidate> candidates() {
+        List<JudgedSpot> spots = new ArrayList<>();
+        for (Judgement judgement : green().candidates()) {
+            spots.add(new JudgedSpot(judgement, place(judgement.position())));
+        }
+        GreenSpots all = new GreenSpots(spots, ground);
+        return all.thinned(policy.get(RotationPolicy.CANDIDATE_SQUARE_METRES)).stream()
+                .map(this::withRoom)
+                .toList();
+    }
+
+    /** The room about a spot as the judge of the green knows it, which has seen the bad ground too. */
+    private Candidate withRoom(Candidate candidate) {
+        double metres = GoodWithin.of(candidate.judgement(), green()).metres();
+        return new Candidate(candidate.judgement(), candidate.place(), metres, candidate.onSavedGround());
+    }
+}

@@ -1,0 +1,57 @@
+package org.cupwright.app.desk.green;
+
+import java.time.Clock;
+import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Green;
+import org.cupwright.green.Surface;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+import org.cupwright.roll.BallRoller;
+import org.cupwright.roll.Edge;
+import org.cupwright.roll.Roll;
+import org.cupwright.units.Heading;
+
+/** Rolls one ball on a green. */
+public final class RollBall {
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public RollBall(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /**
+     * Rolls the ball to its end.
+     *
+     * @param from where the ball starts, on the green
+     * @param heading its direction on the map
+     * @param launchMetresPerSecond its speed along the ground
+     */
+    public Roll roll(
+            DayQuestion question, String holeId, MapPoint from, Heading heading, double launchMetresPerSecond) {
+        return folder.read(stores -> {
+            CourseDay day = CourseDay.of(stores, question, clock);
+            Hole hole = CourseChoice.hole(day.course(), holeId);
+            SpotOnGreen.onGreen(hole, from, "--from");
+            Green green = MeasuredGreen.of(stores, day.course().id(), hole).green(day.policy());
+            Surface surface = green.ground().surface().orElseThrow(() -> noSurvey(hole));
+            return new BallRoller(surface, day.fastest(), Edge.of(hole.green()))
+                    .roll(from, heading, launchMetresPerSecond);
+        });
+    }
+
+    private static Problem noSurvey(Hole hole) {
+        return Problem.of(
+                Message.of("problem.noSurvey", new Name(hole.id())),
+                Message.of("where.option", new Name("--hole")),
+                hole.id(),
+                Message.of("try.noSurvey"));
+    }
+}

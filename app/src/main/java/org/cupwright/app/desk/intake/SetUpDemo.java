@@ -1,0 +1,63 @@
+package org.cupwright.app.desk.intake;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.LevelSpots;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.green.GreenSurvey;
+import org.cupwright.app.desk.green.GreenSurvey.Origin;
+import org.cupwright.course.Course;
+import org.cupwright.course.Hole;
+import org.cupwright.democourse.DemoCourse;
+import org.cupwright.democourse.DemoSeason;
+import org.cupwright.green.LevelReading;
+import org.cupwright.green.SurveyPoint;
+import org.cupwright.green.SurveyPoints;
+
+/** Puts the invented course, with all that its invented club knows and did, into the data folder. */
+public final class SetUpDemo {
+    /** The invented course is the same for everybody; what a seed decides is the plan. */
+    private static final long SEED = 1;
+
+    private static final String MADE_UP = "invented";
+
+    private final DataFolder folder;
+
+    public SetUpDemo(DataFolder folder) {
+        this.folder = folder;
+    }
+
+    /** Sets the course up unless it is there; answers whether it was missing. */
+    public boolean ifMissing() {
+        boolean missing = folder.read(stores -> !stores.courses().ids().contains(DemoCourse.ID));
+        if (missing) {
+            DemoCourse demo = new DemoCourse(SEED);
+            folder.write(stores -> store(stores, demo));
+        }
+        return missing;
+    }
+
+    private static void store(Stores stores, DemoCourse demo) {
+        Course course = demo.course();
+        if (stores.courses().ids().contains(course.id())) {
+            return; // another run was faster
+        }
+        stores.courses().add(course);
+        Origin origin = new Origin(course.frame().epsg(), "m", MADE_UP);
+        Map<String, List<LevelReading>> readings = new HashMap<>();
+        for (Hole hole : course.holes()) {
+            List<SurveyPoint> points = demo.survey(hole.id());
+            if (!points.isEmpty()) {
+                stores.surveys().add(course.id(), new GreenSurvey(hole.id(), SurveyPoints.scattered(points), origin));
+            }
+            List<LevelReading> read = demo.levelReadings(hole.id());
+            if (!read.isEmpty()) {
+                readings.put(hole.id(), read);
+            }
+        }
+        stores.surveys().addLevels(course.id(), new LevelSpots(readings));
+        new DemoSeason(demo).facts().forEach(stores.facts()::add);
+    }
+}

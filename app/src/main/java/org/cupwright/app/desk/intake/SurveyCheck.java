@@ -1,0 +1,62 @@
+package org.cupwright.app.desk.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.cupwright.app.desk.green.GreenSurvey;
+import org.cupwright.app.desk.green.MeasuredGreen;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.SurveyTooThin;
+import org.cupwright.green.findings.GroundFinding;
+import org.cupwright.green.findings.GroundFindings;
+import org.cupwright.green.findings.SurveyFindings;
+import org.cupwright.green.survey.Finding;
+import org.cupwright.green.survey.FindingKind;
+import org.cupwright.message.Message.Count;
+import org.cupwright.message.Message.Name;
+import org.cupwright.policy.Policy;
+
+/**
+ * Fits the ground of a green once when its survey is imported, to say at once what the survey is good for.
+ *
+ * @param usable whether a ground could be fitted
+ * @param findings what the person should know
+ */
+record SurveyCheck(boolean usable, List<Finding> findings) {
+    static SurveyCheck of(Hole hole, GreenSurvey survey, Policy policy) {
+        try {
+            MeasuredGreen measured = new MeasuredGreen(hole, Optional.of(survey), List.of(), List.of());
+            List<Finding> findings = SurveyFindings.of(hole, measured.fitted(policy)).stream()
+                    .map(GroundFinding::finding)
+                    .toList();
+            return new SurveyCheck(true, together(findings));
+        } catch (SurveyTooThin tooThin) {
+            return new SurveyCheck(false, List.of(GroundFindings.tooThin(hole, tooThin)));
+        }
+    }
+
+    /** Points left out are told as one: how many, and the worst of them. The heights of the file were looked at when it was read. */
+    private static List<Finding> together(List<Finding> findings) {
+        List<Finding> leftOut = findings.stream()
+                .filter(finding -> finding.kind() == FindingKind.POINT_LEFT_OUT)
+                .toList();
+        List<Finding> told = new ArrayList<>(findings);
+        told.removeAll(leftOut);
+        told.removeIf(finding -> finding.kind() == FindingKind.HEIGHTS_STEEP);
+        leftOut.stream()
+                .findFirst()
+                .map(worst -> leftOut(worst, leftOut.size()))
+                .ifPresent(told::add);
+        return told;
+    }
+
+    private static Finding leftOut(Finding worst, int count) {
+        MapPoint place = worst.place().orElseThrow();
+        String coordinates = String.format(Locale.ROOT, "%.1f,%.1f", place.east(), place.north());
+        return Finding.of(FindingKind.POINTS_LEFT_OUT, worst.where(), new Count(count))
+                .at(place)
+                .trying(worst.value(), new Name(coordinates));
+    }
+}

@@ -1,0 +1,85 @@
+package org.cupwright.app.desk.paper;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.CourseToday;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.Progress;
+import org.cupwright.app.desk.StoredPlan;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.green.GreensOfDay;
+import org.cupwright.app.desk.green.JudgedPosition;
+import org.cupwright.app.desk.green.Judging;
+import org.cupwright.app.desk.log.HolesCut;
+import org.cupwright.app.desk.plan.CutSoFar;
+import org.cupwright.app.desk.plan.DayPaper;
+import org.cupwright.app.desk.plan.PlanChoice;
+import org.cupwright.course.Course;
+import org.cupwright.course.MapPoint;
+
+/** Brings together what the paper of a day needs, from the newest plan that is stored for it. */
+public final class PrepareSheets {
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public PrepareSheets(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /** What was read from the folder. */
+    private record Read(StoredPlan plan, GreensOfDay greens, HolesCut cut) {}
+
+    /**
+     * The paper of a day. Speed and weather are those of its plan, whatever the question says.
+     *
+     * @throws Problem when there is no plan for the day
+     */
+    public DayPaper of(DayQuestion question, Progress progress) {
+        Read read = folder.read(stores -> read(stores, question));
+        Map<String, Judging> judged = read.greens().judge(folder.cache(), progress);
+        return new DayPaper(
+                read.greens().day(),
+                read.plan(),
+                read.greens().onDay(judged),
+                positions(read, judged),
+                CutSoFar.of(read.plan(), read.cut()));
+    }
+
+    /** Where the plan has the holes, and where they really are once the logbook says so. */
+    private static Map<String, JudgedPosition> positions(Read read, Map<String, Judging> judged) {
+        Map<String, JudgedPosition> positions = DayPaper.planned(read.plan());
+        read.cut().holes().forEach((hole, cut) -> {
+            Optional<MapPoint> at = cut.at().or(() -> read.greens().last(hole));
+            JudgedPosition planned = positions.remove(hole);
+            at.filter(place -> judged.get(hole).isOnGreen(place))
+                    .map(place ->
+                            planned != null && place.equals(planned.judgement().position())
+                                    ? planned
+                                    : judged.get(hole).at(place))
+                    .ifPresent(position -> positions.put(hole, position));
+        });
+        return positions;
+    }
+
+    private Read read(Stores stores, DayQuestion question) {
+        Course course = CourseChoice.course(stores, question.course());
+        LocalDate date = question.date().orElseGet(() -> CourseToday.of(course, clock));
+        StoredPlan plan = PlanChoice.plan(stores, course, date);
+        DayQuestion asPlanned = new DayQuestion(
+                Optional.of(course.id()),
+                Optional.of(date),
+                Optional.of(plan.basis().speedFeet()),
+                plan.basis().rain(),
+                question.ground());
+        return new Read(
+                plan,
+                GreensOfDay.read(stores, CourseDay.of(stores, asPlanned, clock), asPlanned),
+                HolesCut.of(stores.facts(), course, date));
+    }
+}

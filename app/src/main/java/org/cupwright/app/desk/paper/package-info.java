@@ -1,0 +1,2 @@
+/** Papers for the morning. */
+package org.cupwright.app.desk.paper;

@@ -1,0 +1,34 @@
+package org.cupwright.app.desk.plan;
+
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.StoredHole;
+import org.cupwright.app.desk.StoredPlan;
+import org.cupwright.app.desk.log.HolesCut;
+
+/**
+ * How far a day's plan has been carried out.
+ *
+ * @param holes the planned holes of which the logbook says that they were cut, or left, in round order
+ * @param last when the last of them was done, by the course's clock
+ * @param all whether that is every hole of the plan
+ */
+public record CutSoFar(List<String> holes, Optional<LocalTime> last, boolean all) {
+    public static final CutSoFar NOTHING = new CutSoFar(List.of(), Optional.empty(), false);
+
+    public CutSoFar {
+        holes = List.copyOf(holes);
+    }
+
+    public static CutSoFar of(StoredPlan plan, HolesCut cut) {
+        List<String> done = plan.holes().stream()
+                .map(StoredHole::hole)
+                .filter(hole -> cut.find(hole).isPresent())
+                .toList();
+        boolean all = !done.isEmpty() && done.size() == plan.holes().size();
+        Optional<LocalTime> last =
+                done.stream().map(hole -> cut.holes().get(hole).time()).max(LocalTime::compareTo);
+        return new CutSoFar(done, last, all);
+    }
+}

@@ -1,0 +1,47 @@
+package org.cupwright.app.desk.plan;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.StoredPlan;
+import org.cupwright.app.desk.green.GreenOnDay;
+import org.cupwright.app.desk.green.JudgedPosition;
+
+/**
+ * All that paper of a day is made from: the plan, what became of it, and the greens it is for.
+ *
+ * @param day the day, at the speed and in the weather the plan was made for
+ * @param plan the plan
+ * @param greens the greens in round order, also those that the plan leaves out
+ * @param positions by hole: where it was cut, or is to be as long as nobody said that it was; a hole of unknown place is missing
+ * @param soFar how much of the plan has been cut
+ */
+public record DayPaper(
+        CourseDay day,
+        StoredPlan plan,
+        List<GreenOnDay> greens,
+        Map<String, JudgedPosition> positions,
+        CutSoFar soFar) {
+    public DayPaper {
+        greens = List.copyOf(greens);
+        positions = Map.copyOf(positions);
+    }
+
+    /** The paper of a plan, before anything was cut. */
+    public static DayPaper planned(CourseDay day, StoredPlan plan, List<GreenOnDay> greens) {
+        return new DayPaper(day, plan, greens, planned(plan), CutSoFar.NOTHING);
+    }
+
+    /** Where the plan has its holes. */
+    public static Map<String, JudgedPosition> planned(StoredPlan plan) {
+        Map<String, JudgedPosition> positions = new HashMap<>();
+        plan.holes().forEach(hole -> positions.put(hole.hole(), hole.position()));
+        return positions;
+    }
+
+    public Optional<JudgedPosition> position(String hole) {
+        return Optional.ofNullable(positions.get(hole));
+    }
+}

@@ -1,0 +1,152 @@
+package org.cupwright.app.desk.plan;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.Spot;
+import org.cupwright.app.desk.StoredHole;
+import org.cupwright.app.desk.StoredPlan;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.green.AssessPosition;
+import org.cupwright.app.desk.green.JudgedPosition;
+import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactStore;
+import org.cupwright.app.desk.turf.WeeksWeather;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.HoleMovedInPlay;
+import org.cupwright.cupchange.CupWork.LeftInOldHole;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.Payload;
+import org.cupwright.cupchange.PayloadKinds;
+import org.cupwright.policy.Policy;
+import org.cupwright.turf.weather.WeatherBasis;
+
+/**
+ * Why a hole was where it was on a day: from the plan that was stored, not computed anew, and from the logbook. Where the hole was not
+ * where a plan had it, the rules are asked about the spot where it was.
+ */
+public final class ExplainHole {
+    /** Nobody cuts to a finer measure: our choice. */
+    private static final double SAME_PLACE_METRES = 0.1;
+
+    private static final Set<String> KINDS =
+            PayloadKinds.names(CupChanged.class, LeftInOldHole.class, HoleMovedInPlay.class);
+
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public ExplainHole(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /** A plan, and the hole in it. */
+    public record Planned(StoredPlan plan, StoredHole hole) {
+        public MapPoint at() {
+            return hole.position().judgement().position();
+        }
+    }
+
+    /**
+     * What is known of a hole on a day.
+     *
+     * @param day the day
+     * @param hole the hole
+     * @param planned the plan's spot, if a plan of the day is kept and has one
+     * @param done entries of the day about the hole itself, in order
+     * @param before the last entry before the day that put the hole somewhere
+     * @param at where the hole really was, as far as the logbook says; empty when it says nothing
+     * @param weather what the weather rests on by which old holes rest
+     */
+    public record Told(
+            CourseDay day,
+            Hole hole,
+            Optional<Planned> planned,
+            List<Fact> done,
+            Optional<Fact> before,
+            Optional<MapPoint> at,
+            WeatherBasis weather) {
+        public Policy policy() {
+            return day.policy();
+        }
+
+        /** Whether the hole was where an earlier day had put it. */
+        public boolean stayed() {
+            return done.stream().noneMatch(fact -> place(fact.payload()).isPresent());
+        }
+
+        /** How far from the plan's spot the hole was; empty when either is not known, or nobody could tell the two apart. */
+        public Optional<Double> metresOffPlan() {
+            return planned.flatMap(plan -> at.map(place -> place.distanceMetres(plan.at())))
+                    .filter(metres -> metres >= SAME_PLACE_METRES);
+        }
+    }
+
+    /**
+     * All that can be said.
+     *
+     * @param really the spot where the hole was, judged for the day; empty where it was as planned, off the green, or nobody knows
+     */
+    public record Answer(Told told, Optional<JudgedPosition> really) {}
+
+    public Answer of(DayQuestion question, String holeId) {
+        Told told = folder.read(stores -> told(stores, question, holeId));
+        boolean elsewhere = told.planned().isEmpty() || told.metresOffPlan().isPresent();
+        Optional<JudgedPosition> really = told.at()
+                .filter(place -> elsewhere && told.hole().green().contains(place))
+                .map(place -> new AssessPosition(folder, clock)
+                        .of(question, holeId, new Spot.At(place))
+                        .position());
+        return new Answer(told, really);
+    }
+
+    private Told told(Stores stores, DayQuestion question, String holeId) {
+        CourseDay day = CourseDay.of(stores, question, clock);
+        Hole hole = CourseChoice.hole(day.course(), holeId);
+        CountingFacts facts = new CountingFacts(stores.facts(), day.course().id());
+        List<Fact> done =
+                of(hole, facts.ofKinds(KINDS, day.log().start(), day.log().end()));
+        Optional<Fact> before = of(
+                        hole, facts.ofKinds(KINDS, FactStore.LONG_AGO, day.log().start()))
+                .stream()
+                .filter(fact -> place(fact.payload()).isPresent())
+                .reduce((earlier, later) -> later);
+        Optional<StoredPlan> plan = PlanChoice.find(stores, day.course(), day.date());
+        Optional<Planned> planned = plan.flatMap(known -> known.find(holeId).map(spot -> new Planned(known, spot)));
+        if (planned.isEmpty() && done.isEmpty() && before.isEmpty()) {
+            throw plan.isPresent()
+                    ? PlanChoice.leftOut(holeId, day.date())
+                    : PlanChoice.none(stores, day.course(), day.date());
+        }
+        Optional<MapPoint> at = at(planned, done, before);
+        return new Told(day, hole, planned, done, before, at, WeeksWeather.of(stores, day));
+    }
+
+    private static List<Fact> of(Hole hole, List<Fact> facts) {
+        return facts.stream()
+                .filter(fact -> fact.hole().equals(Optional.of(hole.id())))
+                .toList();
+    }
+
+    /** The day's last word; left where it was, or nothing said though there was no plan: where it was put last before. */
+    private static Optional<MapPoint> at(Optional<Planned> planned, List<Fact> done, Optional<Fact> before) {
+        Optional<MapPoint> put =
+                done.stream().flatMap(fact -> place(fact.payload()).stream()).reduce((earlier, later) -> later);
+        boolean stayed = !done.isEmpty() || planned.isEmpty();
+        return put.isPresent() || !stayed ? put : before.flatMap(fact -> place(fact.payload()));
+    }
+
+    private static Optional<MapPoint> place(Payload payload) {
+        if (payload instanceof CupChanged changed) {
+            return Optional.of(changed.cutAt());
+        }
+        return payload instanceof HoleMovedInPlay moved ? Optional.of(moved.movedTo()) : Optional.empty();
+    }
+}

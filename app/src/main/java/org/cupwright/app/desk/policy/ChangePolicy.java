@@ -1,0 +1,53 @@
+package org.cupwright.app.desk.policy;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+import org.cupwright.policy.PolicyCatalogue;
+import org.cupwright.policy.PolicyChange;
+import org.cupwright.policy.Setting;
+
+/** Sets settings from a day on, all of them or none. */
+public final class ChangePolicy {
+    private final DataFolder folder;
+    private final PolicyCatalogue catalogue;
+
+    public ChangePolicy(DataFolder folder, PolicyCatalogue catalogue) {
+        this.folder = folder;
+        this.catalogue = catalogue;
+    }
+
+    /** A key and the text of its new value. */
+    public record Wanted(String key, String value) {}
+
+    /** Checks all values first; then sets them from the day on. */
+    public void set(Optional<String> course, LocalDate from, List<Wanted> wanted) {
+        List<PolicyChange> changes =
+                wanted.stream().map(value -> change(from, value)).toList();
+        folder.write(stores -> {
+            String owner = PolicyKeys.owner(stores, course);
+            changes.forEach(change -> stores.policies().add(owner, change));
+        });
+    }
+
+    private PolicyChange change(LocalDate from, Wanted wanted) {
+        Setting<?> setting = PolicyKeys.setting(catalogue, wanted.key());
+        return new PolicyChange(from, setting.key(), normal(setting, wanted.value()));
+    }
+
+    private static <T> String normal(Setting<T> setting, String text) {
+        return setting.type().read(text).map(setting.type()::write).orElseThrow(() -> refused(setting, text));
+    }
+
+    private static Problem refused(Setting<?> setting, String text) {
+        return Problem.of(
+                Message.of("problem.settingValue", new Name(setting.key()), new Name(text)),
+                Message.of("where.setting", new Name(setting.key())),
+                text,
+                Message.of("try.settingValue", new Name(setting.type().accepts()), new Name(setting.unit())));
+    }
+}

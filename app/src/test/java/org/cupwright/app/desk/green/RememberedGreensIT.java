@@ -1,0 +1,120 @@
+package org.cupwright.app.desk.green;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.StoredPlan;
+import org.cupwright.app.desk.drawn.DrawnOnCourse;
+import org.cupwright.app.desk.green.GreenSurvey.Origin;
+import org.cupwright.app.desk.plan.PlanDay;
+import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.course.Course;
+import org.cupwright.course.MapPoint;
+import org.cupwright.democourse.DemoCourse;
+import org.cupwright.green.DrawnItem;
+import org.cupwright.green.PersonsWord;
+import org.cupwright.green.SurveyPoints;
+import org.cupwright.green.survey.items.ReadDrawn;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One surveyed green of the invented course, and one of which the outline alone is known. */
+class RememberedGreensIT {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T12:00:00Z"), ZoneOffset.UTC);
+    private static final DemoCourse DEMO = new DemoCourse(1);
+
+    @TempDir
+    private Path path;
+
+    private SqliteFolder folder;
+
+    @BeforeEach
+    void twoHoles() {
+        folder = new SqliteFolder(path, CLOCK);
+        Course whole = DEMO.course();
+        Course two = whole.withHoles(whole.holes().stream()
+                .filter(hole -> List.of("6", "10").contains(hole.id()))
+                .toList());
+        Origin origin = new Origin(whole.frame().epsg(), "m", "invented");
+        folder.write(stores -> {
+            stores.courses().add(two);
+            stores.surveys().add(two.id(), new GreenSurvey("6", SurveyPoints.scattered(DEMO.survey("6")), origin));
+        });
+    }
+
+    private StoredPlan plan(double speedFeet) {
+        DayQuestion question = new DayQuestion(
+                Optional.empty(),
+                Optional.of(LocalDate.of(2026, 6, 20)),
+                Optional.of(speedFeet),
+                true,
+                Optional.empty());
+        return new PlanDay(folder, CLOCK, "test")
+                .plan(question, 1, (hole, done, of) -> {})
+                .plan();
+    }
+
+    private List<Path> kept() throws IOException {
+        try (Stream<Path> files = Files.walk(path.resolve("cache"))) {
+            return files.filter(Files::isRegularFile).toList();
+        }
+    }
+
+    @Test
+    void aPlanFromRememberedGreensIsThePlanFromMeasuredOnesAndDamageIsNotBelieved() throws IOException {
+        StoredPlan measured = plan(10);
+        assertThat(kept()).hasSize(1); // the outline's is no trouble to make again
+        Path file = kept().get(0);
+        byte[] right = Files.readAllBytes(file);
+        assertThat(plan(10)).isEqualTo(measured);
+        assertThat(Files.readAllBytes(file)).isEqualTo(right);
+
+        byte[] damaged = right.clone();
+        damaged[damaged.length / 2] ^= 1;
+        Files.write(file, damaged);
+        assertThat(plan(10)).isEqualTo(measured);
+        assertThat(Files.readAllBytes(file)).isEqualTo(right);
+    }
+
+    /** What people say is no part of a measurement: a remembered green is judged by it as it is now. */
+    @Test
+    void whatPeopleSayCountsOnARememberedGreen() throws IOException {
+        StoredPlan before = plan(10);
+        MapPoint first = before.find("6").orElseThrow().position().judgement().position();
+        PersonsWord bad = new PersonsWord(
+                PersonsWord.Kind.BAD, Optional.of("wet"), Optional.of("Invented Person"), Optional.empty());
+        ReadDrawn.Item wet = new ReadDrawn.Item(Optional.empty(), List.of("6"), bad, DrawnItem.disc(first, 4));
+        folder.write(
+                stores -> stores.drawn().add(DemoCourse.ID, DrawnOnCourse.none().with(wet)));
+        MapPoint next = plan(10).find("6").orElseThrow().position().judgement().position();
+        assertThat(next.distanceMetres(first)).isGreaterThan(4);
+        assertThat(kept()).as("nothing was measured anew").hasSize(1);
+    }
+
+    @Test
+    void anotherSpeedAndAnotherSurveyAreMeasuredAnew() throws IOException {
+        plan(10);
+        plan(9.5);
+        assertThat(kept()).hasSize(2);
+        folder.write(stores -> stores.surveys()
+                .add(
+                        DemoCourse.ID,
+                        new GreenSurvey(
+                                "6",
+                                SurveyPoints.scattered(DEMO.survey("6")).where(point -> point % 2 == 0),
+                                new Origin(DEMO.course().frame().epsg(), "m", "invented"))));
+        plan(10);
+        assertThat(kept()).hasSize(3);
+    }
+}
