@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import org.cupwright.app.cli.Cli;
-import org.cupwright.app.cli.Surroundings;
+import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.store.SqliteFolder;
 
 /** The program: commands without any application context, so that they start at once. */

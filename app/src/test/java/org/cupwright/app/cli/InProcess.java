@@ -11,6 +11,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.store.SqliteFolder;
 
 /** Runs command lines in this process on a data folder, on an invented morning. */

@@ -1,0 +1,74 @@
+package org.cupwright.app.cli.command;
+
+import org.cupwright.app.desk.Spot;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Side;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+
+/** Reads arguments that have a form of their own. */
+public final class Arguments {
+    private final CommandSpec spec;
+
+    public Arguments(CommandSpec spec) {
+        this.spec = spec;
+    }
+
+    /** {@code E,N}. */
+    public MapPoint point(String option, String text) {
+        String[] parts = text.split(",", -1);
+        if (parts.length == 2) {
+            double east = number(option, parts[0], text);
+            double north = number(option, parts[1], text);
+            return new MapPoint(east, north);
+        }
+        throw wrong(option + " takes two numbers, E,N in the course's frame, not '" + text + "'.", text);
+    }
+
+    private double number(String option, String part, String text) {
+        try {
+            double value = Double.parseDouble(part.strip());
+            if (Double.isFinite(value)) {
+                return value;
+            }
+        } catch (NumberFormatException notOne) {
+            throw wrong(option + " takes two numbers, E,N in the course's frame, not '" + text + "'.", text);
+        }
+        throw wrong(option + " takes two finite numbers, not '" + text + "'.", text);
+    }
+
+    /** {@code 22} and {@code L5}. */
+    public Spot.Paced paced(double on, String sideText) {
+        if (!sideText.matches("(?i)[LR][0-9]{1,3}([.][0-9]{1,3})?")) {
+            throw wrong("--side takes L or R and paces, such as L5, not '" + sideText + "'.", sideText);
+        }
+        if (!(on >= 0 && on < 1000)) {
+            throw wrong("--on takes paces of 0 and more, not " + on + ".", Double.toString(on));
+        }
+        Side side = Character.toUpperCase(sideText.charAt(0)) == 'L' ? Side.LEFT : Side.RIGHT;
+        return new Spot.Paced(on, side, Double.parseDouble(sideText.substring(1)));
+    }
+
+    /** A table is of one kind of entries. */
+    public void tableOf(boolean csv, String kind) {
+        if (csv && kind == null) {
+            throw wrong("A table holds one kind of entries: give --kind K. cupwright log kinds lists them.", "");
+        }
+        if (!csv && kind != null) {
+            throw wrong("--kind goes with --csv: as JSON the logbook is written and read whole.", kind);
+        }
+    }
+
+    /** Who says so: the one named, or whose machine it is. */
+    public String person(String named) {
+        String known = named == null ? System.getProperty("user.name", "") : named;
+        if (known.isBlank()) {
+            throw wrong("Who says so? Give --person NAME.", "");
+        }
+        return known.strip();
+    }
+
+    public ParameterException wrong(String what, String value) {
+        return new ParameterException(spec.commandLine(), what, null, value);
+    }
+}

@@ -1,0 +1,27 @@
+package org.cupwright.app.cli.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.files.SourceFile;
+import picocli.CommandLine.Option;
+
+/** What commands about a day take beside the options of every command. */
+public final class DayOptions {
+    @Option(
+            names = "--ground",
+            paramLabel = "FILE",
+            description = "What lies on the greens that day: closed or saved ground, old holes, plugs.")
+    private Path ground;
+
+    public DayQuestion question(CupwrightCommand options) {
+        return new DayQuestion(
+                options.course(),
+                options.date(),
+                options.speedFeet(),
+                options.rain(),
+                Optional.ofNullable(ground)
+                        .map(path -> new SourceFile(path.toString(), () -> Files.newInputStream(path))));
+    }
+}

@@ -1,0 +1,59 @@
+package org.cupwright.app.cli.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+
+/** A file that is written whole, never over another. */
+public final class NewFile {
+    private final Path file;
+
+    public NewFile(Path file) {
+        this.file = file;
+    }
+
+    public void write(List<String> lines) {
+        String end = System.lineSeparator();
+        write(lines.isEmpty() ? "" : String.join(end, lines) + end);
+    }
+
+    public void write(String text) {
+        write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    public void write(byte[] bytes) {
+        boolean made = false;
+        try {
+            Files.createFile(file);
+            made = true;
+            Files.write(file, bytes, StandardOpenOption.TRUNCATE_EXISTING);
+        } catch (FileAlreadyExistsException there) {
+            throw about("targetExists", "");
+        } catch (IOException refused) {
+            throw notWritten(made, refused);
+        }
+    }
+
+    private Problem notWritten(boolean made, IOException refused) {
+        if (made) {
+            file.toFile()
+                    .delete(); // half a file is worse than none; where it cannot go, the problem says what happened
+        }
+        return about("targetNotWritable", String.valueOf(refused.getMessage()));
+    }
+
+    private Problem about(String kind, String value) {
+        return Problem.of(
+                Message.of("problem.newFile." + kind),
+                Message.of("where.place", new Name(file.toString())),
+                value,
+                Message.of("try.newFile." + kind));
+    }
+}

@@ -1,0 +1,19 @@
+package org.cupwright.app.cli.command;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.function.Function;
+import org.cupwright.app.desk.DataFolder;
+
+/**
+ * What the commands run in, so that a test can run them in surroundings of its own.
+ *
+ * @param out for results
+ * @param err for problems and progress
+ * @param clock for today and for when something was recorded
+ * @param home the folder of the default data folder
+ * @param folders opens the data folder at a path
+ */
+public record Surroundings(
+        PrintStream out, PrintStream err, Clock clock, Path home, Function<Path, DataFolder> folders) {}

@@ -1,0 +1,108 @@
+package org.cupwright.app.cli.drawn;
+
+import java.util.Optional;
+import org.cupwright.app.cli.command.Arguments;
+import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.SpotOptions;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.drawn.KeepDrawn;
+import org.cupwright.app.desk.drawn.KeepDrawn.Said;
+import org.cupwright.green.PersonsWord.Kind;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Keeps what a person says of a spot, or of the ground about it. */
+@Command(
+        name = "add",
+        description = {
+            "Keeps what a person says of a spot, or of the ground about it. For instance:",
+            "  drawn add --hole 7 --kind usual --on 12 --side L5",
+            "  drawn add --hole 7 --kind bad --on 4 --side R6 --radius 2.5 --reason \"wet after rain\"",
+            "What was said of the same ground before gives way. The day it was said is --date, or today."
+        })
+final class DrawnAddCommand implements Runnable {
+    /** More ground than any green has is a slip of the pen, m: our choice. */
+    private static final double WIDEST_METRES = 50;
+
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private DrawnCommand drawn;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private DayOptions day;
+
+    @Option(names = "--hole", paramLabel = "H", required = true, description = "The hole.")
+    private String hole;
+
+    @Option(
+            names = "--kind",
+            paramLabel = "good|bad|usual",
+            required = true,
+            description = "Good ground, bad ground, or a spot where holes usually go.")
+    private String kind;
+
+    @Mixin
+    private SpotOptions spot;
+
+    @Option(
+            names = "--radius",
+            paramLabel = "M",
+            description = "How far about the place the ground is meant, metres; for good and bad ground.")
+    private Double radius;
+
+    @Option(names = "--reason", paramLabel = "TEXT", description = "Why.")
+    private String reason;
+
+    @Option(names = "--person", paramLabel = "NAME", description = "Who says so. Default: your name on this machine.")
+    private String person;
+
+    DrawnAddCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        CupwrightCommand options = drawn.options();
+        Task task = new Task(options, surroundings);
+        KeepDrawn keep = new KeepDrawn(task.folder(), surroundings.clock());
+        new DrawnPrint(task).kept(keep.add(day.question(options), hole, spot.get(), said()));
+    }
+
+    private Said said() {
+        Kind said = kind();
+        boolean area = said != Kind.USUAL;
+        if (area != (radius != null)) {
+            throw new Arguments(spec)
+                    .wrong(
+                            area
+                                    ? "How much ground? Give --radius METRES about the place."
+                                    : "A usual spot has no radius; say --kind good for the ground about it.",
+                            area ? kind : radius.toString());
+        }
+        if (area && !(radius > 0 && radius <= WIDEST_METRES)) {
+            throw new Arguments(spec)
+                    .wrong("--radius takes metres, more than 0 and at most 50, not " + radius + ".", radius.toString());
+        }
+        String who = person == null ? System.getProperty("user.name", "") : person;
+        return new Said(said, Optional.ofNullable(reason), Optional.of(who), Optional.ofNullable(radius));
+    }
+
+    private Kind kind() {
+        for (Kind known : Kind.values()) {
+            if (known.name().equalsIgnoreCase(kind)) {
+                return known;
+            }
+        }
+        throw new Arguments(spec).wrong("--kind takes good, bad or usual, not '" + kind + "'.", kind);
+    }
+}

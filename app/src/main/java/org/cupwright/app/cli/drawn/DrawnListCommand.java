@@ -1,0 +1,62 @@
+package org.cupwright.app.cli.drawn;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.drawn.KeepDrawn;
+import org.cupwright.app.desk.files.WholeFiles;
+import org.cupwright.app.maps.DrawnDocument;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+
+/** What people say of the ground. */
+@Command(name = "list", description = "Lists what people say of the ground, and writes it as a map.")
+final class DrawnListCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private DrawnCommand drawn;
+
+    @Mixin
+    private DayOptions day;
+
+    @Option(
+            names = "--hole",
+            paramLabel = "H",
+            split = ",",
+            description = "The hole, several with commas between, or all. Default: all.")
+    private List<String> holes = new ArrayList<>();
+
+    @Option(
+            names = "--geojson",
+            paramLabel = "FILE",
+            description = "Writes them as GeoJSON (WGS84), which import --drawn takes in again.")
+    private Path geoJson;
+
+    DrawnListCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        CupwrightCommand options = drawn.options();
+        Task task = new Task(options, surroundings);
+        KeepDrawn keep = new KeepDrawn(task.folder(), surroundings.clock());
+        KeepDrawn.Listed listed = keep.list(day.question(options), holes);
+        if (geoJson != null) {
+            DrawnDocument document =
+                    new DrawnDocument(listed.day().course().frame().epsg());
+            listed.kept().forEach(kept -> document.add(kept.holes().get(0), kept.item()));
+            WholeFiles.write(Map.of(geoJson, document.text().getBytes(StandardCharsets.UTF_8)));
+        }
+        new DrawnPrint(task).list(listed);
+    }
+}

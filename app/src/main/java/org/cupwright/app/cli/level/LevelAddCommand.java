@@ -1,0 +1,102 @@
+package org.cupwright.app.cli.level;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.cupwright.app.cli.command.Arguments;
+import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.SpotOptions;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.level.Falls;
+import org.cupwright.app.desk.level.KeepLevelReading;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Keeps what the level read at a spot. */
+@Command(
+        name = "add",
+        description = {
+            "Keeps what the level read at a spot; an earlier reading at the same spot gives way. For instance:",
+            "  level add --hole 7 --on 12 --side L5 --falls front=1.4 --falls left=0.6",
+            "  level add --hole 7 --on 12 --side L5 --falls 215=1.5",
+            "Two falls are read across each other; one alone is the steepest way down. A fall below 0 rises that way."
+        })
+final class LevelAddCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private LevelCommand level;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private DayOptions day;
+
+    @Option(names = "--hole", paramLabel = "H", required = true, description = "The hole.")
+    private String hole;
+
+    @Mixin
+    private SpotOptions spot;
+
+    @Option(
+            names = "--falls",
+            paramLabel = "WAY=PERCENT",
+            required = true,
+            description = "How much the ground falls, and which way: front, back, left, right as seen from the fairway,"
+                    + " or degrees clockwise from the map's north. Once or twice.")
+    private List<String> falls = new ArrayList<>();
+
+    @Option(names = "--person", paramLabel = "NAME", description = "Who read it. Default: your name on this machine.")
+    private String person;
+
+    LevelAddCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        CupwrightCommand options = level.options();
+        Task task = new Task(options, surroundings);
+        KeepLevelReading keep = new KeepLevelReading(task.folder(), surroundings.clock());
+        new LevelPrint(task).kept(keep.add(day.question(options), hole, spot.get(), falls(), person()));
+    }
+
+    private String person() {
+        String known = person == null ? System.getProperty("user.name", "") : person;
+        if (known.isBlank()) {
+            throw new Arguments(spec).wrong("Who read it? Give --person NAME.", "");
+        }
+        return known.strip();
+    }
+
+    private Falls falls() {
+        Map<String, Double> byWay = new LinkedHashMap<>();
+        for (String fall : falls) {
+            if (!fall.matches("[A-Za-z0-9.]+=[-+]?[0-9]{1,3}([.][0-9]+)?")) {
+                throw wrong(fall);
+            }
+            String[] parts = fall.split("=", 2);
+            if (byWay.put(parts[0], Double.valueOf(parts[1])) != null) {
+                throw wrong(fall);
+            }
+        }
+        if (byWay.size() > 2) {
+            throw new Arguments(spec).wrong("--falls is given once or twice.", String.join(" ", falls));
+        }
+        return new Falls(byWay);
+    }
+
+    private ParameterException wrong(String fall) {
+        return new Arguments(spec)
+                .wrong("--falls takes WAY=PERCENT, as front=1.4, each way once; not '" + fall + "'.", fall);
+    }
+}

@@ -1,0 +1,92 @@
+package org.cupwright.app.cli.level;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.cupwright.app.cli.command.Arguments;
+import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.cli.command.ProgressLine;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.files.WholeFiles;
+import org.cupwright.app.desk.level.LevelRoundOfDay;
+import org.cupwright.app.desk.level.LevelRoundOfDay.Aim;
+import org.cupwright.app.sheets.LevelRoundSheet;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Where to lay the level. */
+@Command(
+        name = "round",
+        description = {
+            "Names the few spots of a green that are most worth reading with the level, in the order of a walk.",
+            "  level round --hole 7",
+            "  level round --hole all --pdf round.pdf"
+        })
+final class LevelRoundCommand implements Runnable {
+    private static final int MOST = 8;
+
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private LevelCommand level;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private DayOptions day;
+
+    @Option(
+            names = "--hole",
+            paramLabel = "H",
+            split = ",",
+            description = "The hole, several with commas between, or all. Default: all.")
+    private List<String> holes = new ArrayList<>();
+
+    @Option(
+            names = "--aim",
+            paramLabel = "plan|ground",
+            defaultValue = "plan",
+            description = "plan: what the day's plan needs in each third first; ground: as much undecided ground as"
+                    + " can be. Default: plan.")
+    private Aim aim;
+
+    @Option(names = "--spots", paramLabel = "N", defaultValue = "6", description = "1 to 8 on each green. Default: 6.")
+    private int spots;
+
+    @Option(names = "--pdf", paramLabel = "FILE", description = "Writes the list as PDF, with room for the readings.")
+    private Path pdf;
+
+    LevelRoundCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        if (spots < 1 || spots > MOST) {
+            throw new Arguments(spec)
+                    .wrong("--spots takes 1 to " + MOST + ", not " + spots + ".", Integer.toString(spots));
+        }
+        CupwrightCommand options = level.options();
+        Task task = new Task(options, surroundings);
+        LevelRoundOfDay.Answer answer = new LevelRoundOfDay(task.folder(), surroundings.clock())
+                .of(day.question(options), holes, aim, spots, new ProgressLine(task));
+        if (pdf != null) {
+            WholeFiles.write(Map.of(pdf, new LevelRoundSheet(task.texts()).pdf(answer)));
+        }
+        LevelRoundPrint print = new LevelRoundPrint(task.texts(), answer);
+        if (options.json()) {
+            task.print(Json.document(print.json()));
+        } else {
+            print.page().forEach(task::print);
+        }
+    }
+}

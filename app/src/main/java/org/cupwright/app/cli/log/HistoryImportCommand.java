@@ -1,0 +1,117 @@
+package org.cupwright.app.cli.log;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.cupwright.app.cli.command.Arguments;
+import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.cli.command.Layout;
+import org.cupwright.app.cli.command.NotReadPrint;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.desk.log.notebook.ImportHistory;
+import org.cupwright.app.desk.table.FarDays;
+import org.cupwright.app.texts.Texts;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Takes in a notebook. */
+@Command(
+        name = "import",
+        description = {
+            "Reads a table of old hole locations and says what reads; --yes keeps it.",
+            "The first line names the columns date, hole, on and side, as in 2025-05-31,7,12,L5; instead of on and side",
+            "a column words, as in 12 on 5 left, back left, or left in yesterday's hole."
+        })
+final class HistoryImportCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @Spec
+    private CommandSpec spec;
+
+    @ParentCommand
+    private HistoryCommand history;
+
+    @Parameters(paramLabel = "FILE", description = "The table, CSV.")
+    private Path file;
+
+    @Option(
+            names = "--accept",
+            paramLabel = "WHAT",
+            description = "What looks wrong and is right all the same: days, those more than a year from the others.")
+    private String accepted;
+
+    @Option(names = "--yes", description = "Keep the lines that read.")
+    private boolean keep;
+
+    @Option(names = "--person", paramLabel = "NAME", description = "Who is named for it. Default: notebook.")
+    private String person = "notebook";
+
+    HistoryImportCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        CupwrightCommand options = history.options();
+        Task task = new Task(options, surroundings);
+        boolean far = FarDays.ABOUT.equals(accepted);
+        if (accepted != null && !far) {
+            throw new Arguments(spec).wrong("--accept takes: " + FarDays.ABOUT + ".", accepted);
+        }
+        SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
+        ImportHistory.Answer answer = new ImportHistory(task.folder(), surroundings.clock())
+                .read(options.course(), source, person, far, keep);
+        if (options.json()) {
+            task.print(Json.document(json(task.texts(), answer)));
+        } else {
+            page(task, answer);
+        }
+    }
+
+    private static void page(Task task, ImportHistory.Answer answer) {
+        Texts texts = task.texts();
+        task.print(texts.say(
+                "history.reads",
+                answer.course().name(),
+                answer.read(),
+                answer.first().map(texts::day).orElse("–"),
+                answer.last().map(texts::day).orElse("–")));
+        if (answer.roughly() > 0) {
+            Layout.wrapped("", texts.say("history.roughly", answer.roughly())).forEach(task::print);
+        }
+        NotReadPrint.print(task, answer.notRead());
+        answer.unended().ifPresent(line -> task.print(texts.say("table.unended", line)));
+        task.print(
+                answer.kept()
+                        ? texts.say("log.imported", answer.added(), answer.known())
+                        : texts.say("history.dryRun"));
+    }
+
+    private static ObjectNode json(Texts texts, ImportHistory.Answer answer) {
+        ObjectNode node = Json.object();
+        node.put("course", answer.course().id());
+        node.put("read", answer.read());
+        node.put("roughly", answer.roughly());
+        node.set("first", Json.text(day(answer.first())));
+        node.set("last", Json.text(day(answer.last())));
+        node.set("notRead", NotReadPrint.json(texts, answer.notRead()));
+        node.set("unended", Json.text(answer.unended()));
+        node.put("kept", answer.kept());
+        node.put("added", answer.added());
+        node.put("known", answer.known());
+        return node;
+    }
+
+    private static Optional<String> day(Optional<LocalDate> day) {
+        return day.map(LocalDate::toString);
+    }
+}

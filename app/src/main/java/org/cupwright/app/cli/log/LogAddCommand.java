@@ -1,0 +1,98 @@
+package org.cupwright.app.cli.log;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.desk.log.entry.Entry;
+import org.cupwright.app.desk.log.entry.RecordFact;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** Keeps an entry. */
+@Command(
+        name = "add",
+        description = {
+            "Keeps an entry in the logbook. For instance:",
+            "  log add cup-changed --hole 7 --as-planned",
+            "  log add cup-changed --hole 7 --on 12 --side R4",
+            "  log add cup-changed --hole all --as-planned",
+            "  log add speed-read --set feet=10.5",
+            "  log add something-odd --hole 4 --set severity=soon --set text='ring of mushrooms' --photo ring.jpg",
+            "  log add ground-marked --hole 3 --on 6 --side L4 --radius 2 --set use=closed --set reason=wear",
+            "A kind, a part or a choice may be shortened as long as it is clear which is meant."
+        })
+final class LogAddCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private LogCommand log;
+
+    @Parameters(paramLabel = "KIND", description = "What was done or seen; log kinds lists them.")
+    private String kind;
+
+    @Option(
+            names = "--hole",
+            paramLabel = "H",
+            split = ",",
+            description = "The hole, several with commas between, or all; one entry for each.")
+    private List<String> holes = new ArrayList<>();
+
+    @Option(names = "--as-planned", description = "The hole was cut where the day's plan has it.")
+    private boolean asPlanned;
+
+    @Option(
+            names = "--when",
+            paramLabel = "T",
+            description = "05:40 on --date, or 2026-06-20T05:40. Default: now; 05:00 on another day.")
+    private String when;
+
+    @Option(
+            names = "--photo",
+            paramLabel = "FILE",
+            description =
+                    "A photo of something odd, JPEG or PNG, up to 20 MB; kept as it is, with all the camera wrote into it.")
+    private Path photo;
+
+    @Mixin
+    private EntryOptions entry;
+
+    LogAddCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        CupwrightCommand options = log.options();
+        Task task = new Task(options, surroundings);
+        Entry wanted = new Entry(
+                options.course(),
+                kind,
+                holes,
+                entry.where(),
+                entry.radiusMetres(),
+                asPlanned,
+                options.date(),
+                Optional.ofNullable(when),
+                entry.person(),
+                entry.parts(),
+                photo(),
+                entry.sure());
+        RecordFact record = new RecordFact(task.folder(), surroundings.clock(), UUID::randomUUID);
+        new LogPrint(task).kept(record.record(wanted));
+    }
+
+    private Optional<SourceFile> photo() {
+        return Optional.ofNullable(photo)
+                .map(file -> new SourceFile(file.toString(), () -> Files.newInputStream(file)));
+    }
+}

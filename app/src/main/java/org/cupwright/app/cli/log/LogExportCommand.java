@@ -1,0 +1,97 @@
+package org.cupwright.app.cli.log;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.cupwright.app.cli.command.Arguments;
+import org.cupwright.app.cli.command.FactText;
+import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.cli.command.NewFile;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.log.FactLines;
+import org.cupwright.app.desk.log.table.ExportTable;
+import org.cupwright.app.desk.table.CsvText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Writes the logbook to a file. */
+@Command(
+        name = "export",
+        description = {
+            "Writes every entry as it was recorded to a file, one a line, as JSON: the whole logbook.",
+            "With --csv --kind K: a table of the entries of one kind as they count, for a spreadsheet."
+        })
+final class LogExportCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @Spec
+    private CommandSpec spec;
+
+    @ParentCommand
+    private LogCommand log;
+
+    @Parameters(paramLabel = "FILE", description = "The file to write; it must not be there yet.")
+    private Path file;
+
+    @Option(names = "--csv", description = "Write a table, CSV, of the entries of one kind.")
+    private boolean csv;
+
+    @Option(names = "--kind", paramLabel = "K", description = "The kind of entries of the table; log kinds lists them.")
+    private String kind;
+
+    @Option(names = "--words", description = "Add a last column that says each entry in words, places in paces.")
+    private boolean words;
+
+    LogExportCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        new Arguments(spec).tableOf(csv, kind);
+        if (words && !csv) {
+            throw new Arguments(spec).wrong("--words goes with --csv --kind K.", "");
+        }
+        Task task = new Task(log.options(), surroundings);
+        int written = csv ? table(task) : lines(task);
+        if (log.options().json()) {
+            ObjectNode node = Json.object();
+            node.put("file", file.toString());
+            node.put("facts", written);
+            task.print(Json.document(node));
+        } else {
+            task.print(task.texts().say("log.exported", written, file.toString()));
+        }
+    }
+
+    private int lines(Task task) {
+        List<String> lines = new FactLines(task.folder()).export(log.options().course());
+        new NewFile(file).write(lines);
+        return lines.size();
+    }
+
+    private int table(Task task) {
+        ExportTable.Answer answer = new ExportTable(task.folder(), surroundings.clock())
+                .of(log.options().course(), kind);
+        FactText said = new FactText(task.texts(), answer.course(), answer.policy());
+        List<List<String>> lines = new ArrayList<>();
+        lines.add(with(answer.header(), "words"));
+        answer.rows().forEach(row -> lines.add(with(row.cells(), said.says(row.fact()))));
+        new NewFile(file).write(CsvText.write(lines));
+        return answer.rows().size();
+    }
+
+    private List<String> with(List<String> cells, String last) {
+        List<String> all = new ArrayList<>(cells);
+        if (words) {
+            all.add(last);
+        }
+        return all;
+    }
+}

@@ -1,0 +1,98 @@
+package org.cupwright.app.cli.log;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.cupwright.app.cli.command.Arguments;
+import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.desk.log.FactLines;
+import org.cupwright.app.desk.log.table.ImportTable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Reads the entries of a file. */
+@Command(
+        name = "import",
+        description = {
+            "Reads the entries of a file that log export wrote and says what is new; --yes keeps it, all or none.",
+            "With --csv --kind K: a table of entries of one kind, from log export or made by hand. The first line names the",
+            "columns: date or time, hole, the parts that log kinds lists; for places also on and side, or east and north."
+        })
+final class LogImportCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @Spec
+    private CommandSpec spec;
+
+    @ParentCommand
+    private LogCommand log;
+
+    @Parameters(paramLabel = "FILE", description = "The file.")
+    private Path file;
+
+    @Option(names = "--csv", description = "Read a table, CSV, of entries of one kind.")
+    private boolean csv;
+
+    @Option(names = "--kind", paramLabel = "K", description = "The kind of entries of the table; log kinds lists them.")
+    private String kind;
+
+    @Option(names = "--yes", description = "Keep what reads.")
+    private boolean keep;
+
+    @Option(
+            names = "--accept",
+            paramLabel = "WHAT",
+            description = "What looks wrong and is right all the same: questions, those asked about lines of a table.")
+    private String accepted;
+
+    @Option(
+            names = "--person",
+            paramLabel = "NAME",
+            description = "Who says so, where the table does not. Default: your name on this machine.")
+    private String person;
+
+    LogImportCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        Arguments arguments = new Arguments(spec);
+        arguments.tableOf(csv, kind);
+        if (accepted != null && !accepted.equals(ImportTable.QUESTIONS)) {
+            throw arguments.wrong("--accept takes: " + ImportTable.QUESTIONS + ".", accepted);
+        }
+        if (!csv && (accepted != null || person != null)) {
+            throw arguments.wrong("--accept and --person go with --csv --kind K.", "");
+        }
+        Task task = new Task(log.options(), surroundings);
+        SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
+        if (csv) {
+            ImportTable.Wanted wanted = new ImportTable.Wanted(
+                    log.options().course(), kind, arguments.person(person), accepted != null, keep);
+            new TablePrint(task).read(new ImportTable(task.folder(), surroundings.clock()).read(wanted, source));
+        } else {
+            lines(task, new FactLines(task.folder()).read(log.options().course(), source, keep));
+        }
+    }
+
+    private static void lines(Task task, FactLines.Imported done) {
+        if (task.options().json()) {
+            ObjectNode node = Json.object();
+            node.put("course", done.course().id());
+            node.put("added", done.added());
+            node.put("known", done.known());
+            node.put("kept", done.kept());
+            task.print(Json.document(node));
+        } else {
+            task.print(task.texts().say(done.kept() ? "log.imported" : "log.wouldBeKept", done.added(), done.known()));
+        }
+    }
+}

@@ -1,0 +1,51 @@
+package org.cupwright.app.cli.log;
+
+import java.nio.file.Path;
+import java.util.UUID;
+import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.cli.command.NewFile;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.log.Photo;
+import org.cupwright.app.desk.log.entry.OddThings;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Gives out the photo of something odd. */
+@Command(name = "photo", description = "Writes the photo of something odd to a file, as it came from the camera.")
+final class LogPhotoCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private LogCommand log;
+
+    @Parameters(index = "0", paramLabel = "ID", description = "The entry, by the beginning of its id.")
+    private String id;
+
+    @Parameters(index = "1", paramLabel = "FILE", description = "The file to write; it must not be there yet.")
+    private Path file;
+
+    LogPhotoCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        CupwrightCommand options = log.options();
+        Task task = new Task(options, surroundings);
+        Photo photo = new OddThings(task.folder(), surroundings.clock(), UUID::randomUUID).photo(options.course(), id);
+        new NewFile(file).write(photo.bytes());
+        if (options.json()) {
+            ObjectNode node = Json.object();
+            node.put("file", file.toString());
+            node.put("sha256", photo.hash());
+            node.put("bytes", photo.bytes().length);
+            task.print(Json.document(node));
+        } else {
+            task.print(task.texts().say("log.photoWritten", file.toString()));
+        }
+    }
+}

@@ -1,0 +1,42 @@
+package org.cupwright.app.cli.log;
+
+import java.util.Optional;
+import java.util.UUID;
+import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.log.entry.OddThings;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** Says that something odd is being seen to. */
+@Command(
+        name = "seen",
+        description = "Says that something odd has been read of and is being seen to; turf lists it no more.")
+final class LogSeenCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private LogCommand log;
+
+    @Parameters(paramLabel = "ID", description = "The entry, by the beginning of its id; turf and log list show it.")
+    private String id;
+
+    @Option(names = "--person", paramLabel = "NAME", description = "Who says so. Default: your name on this machine.")
+    private String person;
+
+    LogSeenCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        CupwrightCommand options = log.options();
+        Task task = new Task(options, surroundings);
+        String who = Optional.ofNullable(person).orElseGet(() -> System.getProperty("user.name"));
+        OddThings things = new OddThings(task.folder(), surroundings.clock(), UUID::randomUUID);
+        new LogPrint(task).kept(things.seen(options.course(), id, who));
+    }
+}

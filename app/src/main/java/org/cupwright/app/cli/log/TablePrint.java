@@ -1,0 +1,84 @@
+package org.cupwright.app.cli.log;
+
+import java.util.List;
+import org.cupwright.app.cli.command.FactText;
+import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.cli.command.Layout;
+import org.cupwright.app.cli.command.NotReadPrint;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.log.json.FactJson;
+import org.cupwright.app.desk.log.table.ImportTable;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.cupchange.Fact;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What reads of a table of entries, as a page and as JSON. */
+final class TablePrint {
+    /** So many entries are shown; JSON has them all. Our choice. */
+    private static final int SHOWN = 20;
+
+    private final Task task;
+    private final Texts texts;
+
+    TablePrint(Task task) {
+        this.task = task;
+        this.texts = task.texts();
+    }
+
+    void read(ImportTable.Answer answer) {
+        if (task.options().json()) {
+            task.print(Json.document(json(answer)));
+            return;
+        }
+        int added = answer.added().size();
+        int read = added + answer.known();
+        int lines = read + answer.notRead().size();
+        task.print(texts.say("table.reads", answer.course().name(), read, lines, added, answer.known()));
+        entries(answer);
+        if (!answer.unused().isEmpty()) {
+            wrapped(texts.say("table.unused", String.join(", ", answer.unused())));
+        }
+        answer.remarks().forEach(remark -> wrapped(texts.say(remark)));
+        NotReadPrint.print(task, answer.notRead());
+        answer.unended().ifPresent(line -> wrapped(texts.say("table.unended", line)));
+        task.print(answer.kept() ? texts.say("log.imported", added, answer.known()) : texts.say("history.dryRun"));
+    }
+
+    private void entries(ImportTable.Answer answer) {
+        FactText words = new FactText(texts, answer.course(), answer.policy());
+        List<Fact> facts = answer.added();
+        for (Fact fact : facts.subList(0, Math.min(SHOWN, facts.size()))) {
+            String head = "  " + words.moment(fact) + "  " + Layout.left(words.hole(fact), 4);
+            List<String> said =
+                    Layout.wrapped(" ".repeat(head.length()), words.says(fact) + " (" + fact.person() + ")");
+            task.print(head + said.get(0).strip());
+            said.stream().skip(1).forEach(task::print);
+        }
+        if (facts.size() > SHOWN) {
+            task.print("  " + texts.say("table.more", facts.size() - SHOWN));
+        }
+    }
+
+    private void wrapped(String text) {
+        Layout.wrapped("", text).forEach(task::print);
+    }
+
+    private ObjectNode json(ImportTable.Answer answer) {
+        ObjectNode node = Json.object();
+        node.put("course", answer.course().id());
+        node.put("added", answer.added().size());
+        node.put("known", answer.known());
+        node.put("kept", answer.kept());
+        node.set(
+                "facts",
+                Json.array(answer.added().stream()
+                        .map(fact -> (ObjectNode) JsonMapper.shared().readTree(FactJson.write(fact)))
+                        .toList()));
+        node.set("notRead", NotReadPrint.json(texts, answer.notRead()));
+        node.set("unused", Json.texts(answer.unused()));
+        node.set("remarks", Json.texts(answer.remarks().stream().map(texts::say).toList()));
+        node.set("unended", Json.text(answer.unended()));
+        return node;
+    }
+}

@@ -1,0 +1,2 @@
+/** Commands that judge, plan, publish and explain, and write the papers. */
+package org.cupwright.app.cli.plan;

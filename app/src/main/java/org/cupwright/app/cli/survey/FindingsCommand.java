@@ -1,0 +1,86 @@
+package org.cupwright.app.cli.survey;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.cli.command.ProgressLine;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.files.WholeFiles;
+import org.cupwright.app.desk.findings.FindDoubts;
+import org.cupwright.app.desk.findings.GreenFindings;
+import org.cupwright.app.maps.FindingsGeoJson;
+import org.cupwright.app.texts.Texts;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+
+/** What is doubtful about the ground of the greens. */
+@Command(
+        name = "findings",
+        description = {
+            "Lists what is doubtful about the ground of each green, the worst first, and what to do about it.",
+            "  findings --hole 7",
+            "  findings --geojson findings.geojson"
+        })
+public final class FindingsCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private CupwrightCommand options;
+
+    @Option(
+            names = "--hole",
+            paramLabel = "H",
+            split = ",",
+            description = "The hole, several with commas between, or all. Default: all.")
+    private List<String> holes = new ArrayList<>();
+
+    @Option(
+            names = "--geojson",
+            paramLabel = "FILE",
+            description = "Writes the places and parts of greens that are doubtful as GeoJSON (WGS84).")
+    private Path geoJson;
+
+    public FindingsCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    /** The ground as it is known now, by the policy of the day asked for. */
+    public static DayQuestion question(CupwrightCommand options) {
+        return new DayQuestion(options.course(), options.date(), options.speedFeet(), options.rain(), Optional.empty());
+    }
+
+    @Override
+    public void run() {
+        Task task = new Task(options, surroundings);
+        FindDoubts.Answer answer = new FindDoubts(task.folder(), surroundings.clock())
+                .of(question(options), holes, new ProgressLine(task));
+        Texts texts = task.texts();
+        if (geoJson != null) {
+            WholeFiles.write(Map.of(geoJson, document(answer, texts).getBytes(StandardCharsets.UTF_8)));
+        }
+        FindingsPrint print = new FindingsPrint(texts, answer);
+        if (options.json()) {
+            task.print(Json.document(print.json()));
+        } else {
+            print.page().forEach(task::print);
+        }
+    }
+
+    private static String document(FindDoubts.Answer answer, Texts texts) {
+        Map<String, String> about = Map.of("course", answer.day().course().id());
+        FindingsGeoJson document =
+                new FindingsGeoJson(answer.day().course().frame().epsg(), about, texts);
+        for (GreenFindings green : answer.greens()) {
+            document.add(green.hole(), green.findings());
+        }
+        return document.text();
+    }
+}

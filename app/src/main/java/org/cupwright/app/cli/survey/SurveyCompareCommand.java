@@ -1,0 +1,91 @@
+package org.cupwright.app.cli.survey;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import org.cupwright.app.cli.command.Arguments;
+import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.cli.command.ProgressLine;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.resurvey.CompareSurveys;
+import org.cupwright.app.desk.resurvey.Since;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** What changed between two surveys. */
+@Command(
+        name = "compare",
+        description = {
+            "Says what changed on a green between its newest survey and an earlier one.",
+            "  survey compare --hole 7",
+            "  survey compare --hole all --since 2025-10-31"
+        })
+final class SurveyCompareCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private SurveyCommand survey;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(
+            names = "--hole",
+            paramLabel = "H",
+            split = ",",
+            description = "The hole, several with commas between, or all. Default: all.")
+    private List<String> holes = new ArrayList<>();
+
+    @Option(
+            names = "--since",
+            paramLabel = "N|D",
+            description = "The earlier survey: its number in survey list, or a day, such as 2025-10-31, at whose end it"
+                    + " was the newest. Default: the one before the newest.")
+    private String since;
+
+    SurveyCompareCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        CupwrightCommand options = survey.options();
+        Task task = new Task(options, surroundings);
+        Since earlier = since();
+        CompareSurveys.Answer answer = new CompareSurveys(task.folder(), surroundings.clock())
+                .of(FindingsCommand.question(options), holes, earlier, new ProgressLine(task));
+        if (options.json()) {
+            task.print(Json.document(new SurveyCompareJson(task.texts(), answer).json()));
+        } else {
+            new SurveyComparePrint(task.texts(), answer).page().forEach(task::print);
+        }
+    }
+
+    private Since since() {
+        if (since == null) {
+            return new Since.Before();
+        }
+        if (since.matches("[1-9][0-9]{0,5}")) {
+            return new Since.Version(Integer.parseInt(since));
+        }
+        try {
+            return new Since.Day(LocalDate.parse(since));
+        } catch (DateTimeParseException noDay) {
+            throw wrong();
+        }
+    }
+
+    private ParameterException wrong() {
+        return new Arguments(spec)
+                .wrong(
+                        "--since takes a survey's number or a day, such as 2 or 2025-10-31, not '" + since + "'.",
+                        since);
+    }
+}

@@ -1,0 +1,46 @@
+package org.cupwright.app.cli.survey;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.resurvey.ListSurveys;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+
+/** The surveys that are kept. */
+@Command(name = "list", description = "Lists the surveys that are kept of each green; the newest counts.")
+final class SurveyListCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private SurveyCommand survey;
+
+    @Option(
+            names = "--hole",
+            paramLabel = "H",
+            split = ",",
+            description = "The hole, several with commas between, or all. Default: all.")
+    private List<String> holes = new ArrayList<>();
+
+    SurveyListCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        CupwrightCommand options = survey.options();
+        Task task = new Task(options, surroundings);
+        ListSurveys.Answer answer =
+                new ListSurveys(task.folder(), surroundings.clock()).of(FindingsCommand.question(options), holes);
+        SurveyListPrint print = new SurveyListPrint(task.texts(), answer);
+        if (options.json()) {
+            task.print(Json.document(print.json()));
+        } else {
+            print.page().forEach(task::print);
+        }
+    }
+}

@@ -1,0 +1,182 @@
+package org.cupwright.app.cli.turf;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.cli.command.Layout;
+import org.cupwright.app.cli.command.NotReadPrint;
+import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.desk.weather.ImportWeather;
+import org.cupwright.app.desk.weather.TableQuestion;
+import org.cupwright.app.texts.Texts;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Takes in a table of weather. */
+@Command(
+        name = "import",
+        description = {
+            "Reads a table of past days' weather, or with --forecast of coming days', one line a day, and says what reads; --yes keeps it.",
+            "The first line names the columns: date, tmax and tmin; rain, wind, rhmax, rhmin and sunshine where they are known."
+        })
+final class WeatherImportCommand implements Runnable {
+    private final Surroundings surroundings;
+
+    @ParentCommand
+    private WeatherCommand weather;
+
+    @Parameters(paramLabel = "FILE", description = "The table, CSV.")
+    private Path file;
+
+    @Option(
+            names = "--column",
+            paramLabel = "WHAT=NAME",
+            description = "What the table calls a column, as tmax=Hi; repeatable. Usual names are known.")
+    private Map<String, String> columns = new LinkedHashMap<>();
+
+    @Option(
+            names = "--unit",
+            paramLabel = "WHAT=UNIT",
+            description =
+                    "The unit of a column, as tmax=F or rain=in; repeatable. Default: as the column's name says, else C, mm, m/s, min.")
+    private Map<String, String> units = new LinkedHashMap<>();
+
+    @Option(names = "--forecast", description = "The table foretells today and coming days.")
+    private boolean forecast;
+
+    @Option(
+            names = "--accept",
+            paramLabel = "WHAT",
+            split = ",",
+            description =
+                    "What the dry run asks about and is right all the same: tmax, rain, wind, sunshine, seasons or days; repeatable.")
+    private Set<String> accepted = new LinkedHashSet<>();
+
+    @Option(names = "--yes", description = "Keep the lines that read.")
+    private boolean keep;
+
+    @Option(
+            names = "--person",
+            paramLabel = "NAME",
+            description = "Who is named for it. Default: weather table, or forecast.")
+    private String person;
+
+    WeatherImportCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public void run() {
+        CupwrightCommand options = weather.options();
+        Task task = new Task(options, surroundings);
+        SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
+        ImportWeather.Answer answer = new ImportWeather(task.folder(), surroundings.clock())
+                .read(new ImportWeather.Request(
+                        options.course(), source, forecast, columns, units, accepted, person(), keep));
+        if (options.json()) {
+            task.print(Json.document(json(task.texts(), answer)));
+        } else {
+            page(task, answer);
+        }
+    }
+
+    private String person() {
+        return person == null ? (forecast ? "forecast" : "weather table") : person;
+    }
+
+    private static void page(Task task, ImportWeather.Answer answer) {
+        Texts texts = task.texts();
+        boolean forecast = answer.forecast();
+        say(
+                task,
+                texts.say(
+                        forecast ? "weather.forecastReads" : "weather.reads",
+                        answer.course().name(),
+                        answer.read(),
+                        answer.first().map(texts::day).orElse("–"),
+                        answer.last().map(texts::day).orElse("–")));
+        say(task, texts.say("weather.units", units(answer)));
+        if (answer.missing() > 0) {
+            say(task, texts.say(forecast ? "weather.forecastMissing" : "weather.missing", answer.missing()));
+        }
+        if (answer.noRain() > 0 && !forecast) {
+            say(task, texts.say("weather.noRain", answer.noRain()));
+        }
+        NotReadPrint.print(task, answer.notRead());
+        answer.unended().ifPresent(line -> say(task, texts.say("table.unended", line)));
+        String kept = forecast ? "weather.forecastKept" : "weather.kept";
+        String would = forecast ? "weather.forecastWouldKeep" : "weather.wouldKeep";
+        say(task, texts.say(answer.kept() ? kept : would, answer.added(), answer.changed(), answer.known()));
+        asks(task, answer);
+        if (!answer.kept()) {
+            say(task, texts.say("history.dryRun"));
+        }
+    }
+
+    private static void say(Task task, String sentence) {
+        Layout.wrapped("", sentence).forEach(task::print);
+    }
+
+    private static void asks(Task task, ImportWeather.Answer answer) {
+        Texts texts = task.texts();
+        if (!answer.asks().isEmpty()) {
+            task.print(texts.say("weather.asks"));
+        }
+        for (TableQuestion question : answer.asks()) {
+            String said = texts.say(question.asks()) + " " + texts.say(question.tryThis());
+            Layout.wrapped("  ", said).forEach(task::print);
+        }
+    }
+
+    private static String units(ImportWeather.Answer answer) {
+        return answer.units().entrySet().stream()
+                .map(unit -> unit.getKey() + " " + unit.getValue())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static ObjectNode json(Texts texts, ImportWeather.Answer answer) {
+        ObjectNode node = Json.object();
+        node.put("course", answer.course().id());
+        node.put("forecast", answer.forecast());
+        ObjectNode units = Json.object();
+        answer.units().forEach(units::put);
+        node.set("units", units);
+        node.put("read", answer.read());
+        node.set("first", Json.text(answer.first().map(LocalDate::toString)));
+        node.set("last", Json.text(answer.last().map(LocalDate::toString)));
+        node.put("missing", answer.missing());
+        node.put("noRain", answer.noRain());
+        node.put("added", answer.added());
+        node.put("changed", answer.changed());
+        node.put("known", answer.known());
+        node.set("notRead", NotReadPrint.json(texts, answer.notRead()));
+        node.set(
+                "asks",
+                Json.array(answer.asks().stream()
+                        .map(question -> json(texts, question))
+                        .toList()));
+        node.set("unended", Json.text(answer.unended()));
+        node.put("kept", answer.kept());
+        return node;
+    }
+
+    private static ObjectNode json(Texts texts, TableQuestion question) {
+        ObjectNode node = Json.object();
+        node.put("about", question.about());
+        node.put("asks", texts.say(question.asks()));
+        node.put("tryThis", texts.say(question.tryThis()));
+        return node;
+    }
+}

@@ -1,0 +1,2 @@
+/** Commands for the turf and the weather. */
+package org.cupwright.app.cli.turf;
