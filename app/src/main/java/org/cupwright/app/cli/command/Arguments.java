@@ -59,15 +59,6 @@ public final class Arguments {
         }
     }
 
-    /** Who says so: the one named, or whose machine it is. */
-    public String person(String named) {
-        String known = named == null ? System.getProperty("user.name", "") : named;
-        if (known.isBlank()) {
-            throw wrong("Who says so? Give --person NAME.", "");
-        }
-        return known.strip();
-    }
-
     public ParameterException wrong(String what, String value) {
         return new ParameterException(spec.commandLine(), what, null, value);
     }

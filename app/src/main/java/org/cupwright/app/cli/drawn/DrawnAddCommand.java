@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.SpotOptions;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
@@ -63,8 +64,8 @@ final class DrawnAddCommand implements Runnable {
     @Option(names = "--reason", paramLabel = "TEXT", description = "Why.")
     private String reason;
 
-    @Option(names = "--person", paramLabel = "NAME", description = "Who says so. Default: your name on this machine.")
-    private String person;
+    @Mixin
+    private PersonOption person;
 
     DrawnAddCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -93,8 +94,7 @@ final class DrawnAddCommand implements Runnable {
             throw new Arguments(spec)
                     .wrong("--radius takes metres, more than 0 and at most 50, not " + radius + ".", radius.toString());
         }
-        String who = person == null ? System.getProperty("user.name", "") : person;
-        return new Said(said, Optional.ofNullable(reason), Optional.of(who), Optional.ofNullable(radius));
+        return new Said(said, Optional.ofNullable(reason), Optional.of(person.name()), Optional.ofNullable(radius));
     }
 
     private Kind kind() {

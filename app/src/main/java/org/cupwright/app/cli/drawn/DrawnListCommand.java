@@ -2,11 +2,10 @@ package org.cupwright.app.cli.drawn;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.drawn.KeepDrawn;
@@ -28,12 +27,8 @@ final class DrawnListCommand implements Runnable {
     @Mixin
     private DayOptions day;
 
-    @Option(
-            names = "--hole",
-            paramLabel = "H",
-            split = ",",
-            description = "The hole, several with commas between, or all. Default: all.")
-    private List<String> holes = new ArrayList<>();
+    @Mixin
+    private HolesOption holes;
 
     @Option(
             names = "--geojson",
@@ -50,7 +45,7 @@ final class DrawnListCommand implements Runnable {
         CupwrightCommand options = drawn.options();
         Task task = new Task(options, surroundings);
         KeepDrawn keep = new KeepDrawn(task.folder(), surroundings.clock());
-        KeepDrawn.Listed listed = keep.list(day.question(options), holes);
+        KeepDrawn.Listed listed = keep.list(day.question(options), holes.named());
         if (geoJson != null) {
             DrawnDocument document =
                     new DrawnDocument(listed.day().course().frame().epsg());

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.SpotOptions;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
@@ -55,8 +56,8 @@ final class LevelAddCommand implements Runnable {
                     + " or degrees clockwise from the map's north. Once or twice.")
     private List<String> falls = new ArrayList<>();
 
-    @Option(names = "--person", paramLabel = "NAME", description = "Who read it. Default: your name on this machine.")
-    private String person;
+    @Mixin
+    private PersonOption person;
 
     LevelAddCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -67,15 +68,7 @@ final class LevelAddCommand implements Runnable {
         CupwrightCommand options = level.options();
         Task task = new Task(options, surroundings);
         KeepLevelReading keep = new KeepLevelReading(task.folder(), surroundings.clock());
-        new LevelPrint(task).kept(keep.add(day.question(options), hole, spot.get(), falls(), person()));
-    }
-
-    private String person() {
-        String known = person == null ? System.getProperty("user.name", "") : person;
-        if (known.isBlank()) {
-            throw new Arguments(spec).wrong("Who read it? Give --person NAME.", "");
-        }
-        return known.strip();
+        new LevelPrint(task).kept(keep.add(day.question(options), hole, spot.get(), falls(), person.name()));
     }
 
     private Falls falls() {

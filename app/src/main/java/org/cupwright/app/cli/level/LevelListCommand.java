@@ -1,15 +1,13 @@
 package org.cupwright.app.cli.level;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.level.KeepLevelReading;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 
 /** What the level has read. */
@@ -23,12 +21,8 @@ final class LevelListCommand implements Runnable {
     @Mixin
     private DayOptions day;
 
-    @Option(
-            names = "--hole",
-            paramLabel = "H",
-            split = ",",
-            description = "The hole, several with commas between, or all. Default: all.")
-    private List<String> holes = new ArrayList<>();
+    @Mixin
+    private HolesOption holes;
 
     LevelListCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -39,6 +33,6 @@ final class LevelListCommand implements Runnable {
         CupwrightCommand options = level.options();
         Task task = new Task(options, surroundings);
         KeepLevelReading keep = new KeepLevelReading(task.folder(), surroundings.clock());
-        new LevelPrint(task).list(keep.list(day.question(options), holes));
+        new LevelPrint(task).list(keep.list(day.question(options), holes.named()));
     }
 }

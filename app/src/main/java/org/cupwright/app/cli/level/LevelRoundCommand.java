@@ -1,12 +1,11 @@
 package org.cupwright.app.cli.level;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.ProgressLine;
 import org.cupwright.app.cli.command.Surroundings;
@@ -44,12 +43,8 @@ final class LevelRoundCommand implements Runnable {
     @Mixin
     private DayOptions day;
 
-    @Option(
-            names = "--hole",
-            paramLabel = "H",
-            split = ",",
-            description = "The hole, several with commas between, or all. Default: all.")
-    private List<String> holes = new ArrayList<>();
+    @Mixin
+    private HolesOption holes;
 
     @Option(
             names = "--aim",
@@ -78,7 +73,7 @@ final class LevelRoundCommand implements Runnable {
         CupwrightCommand options = level.options();
         Task task = new Task(options, surroundings);
         LevelRoundOfDay.Answer answer = new LevelRoundOfDay(task.folder(), surroundings.clock())
-                .of(day.question(options), holes, aim, spots, new ProgressLine(task));
+                .of(day.question(options), holes.named(), aim, spots, new ProgressLine(task));
         if (pdf != null) {
             WholeFiles.write(Map.of(pdf, new LevelRoundSheet(task.texts()).pdf(answer)));
         }

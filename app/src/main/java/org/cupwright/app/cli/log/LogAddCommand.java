@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.PersonOption;
+import org.cupwright.app.cli.command.SpotOptions;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.files.SourceFile;
@@ -64,6 +66,12 @@ final class LogAddCommand implements Runnable {
     private Path photo;
 
     @Mixin
+    private SpotOptions place;
+
+    @Mixin
+    private PersonOption person;
+
+    @Mixin
     private EntryOptions entry;
 
     LogAddCommand(Surroundings surroundings) {
@@ -78,12 +86,12 @@ final class LogAddCommand implements Runnable {
                 options.course(),
                 kind,
                 holes,
-                entry.where(),
+                place.find(),
                 entry.radiusMetres(),
                 asPlanned,
                 options.date(),
                 Optional.ofNullable(when),
-                entry.person(),
+                person.name(),
                 entry.parts(),
                 photo(),
                 entry.sure());

@@ -3,6 +3,8 @@ package org.cupwright.app.cli.log;
 import java.util.Optional;
 import java.util.UUID;
 import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.PersonOption;
+import org.cupwright.app.cli.command.SpotOptions;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.log.entry.CorrectFact;
@@ -30,6 +32,12 @@ final class LogCorrectCommand implements Runnable {
     private String hole;
 
     @Mixin
+    private SpotOptions place;
+
+    @Mixin
+    private PersonOption person;
+
+    @Mixin
     private EntryOptions entry;
 
     LogCorrectCommand(Surroundings surroundings) {
@@ -44,10 +52,10 @@ final class LogCorrectCommand implements Runnable {
                 options.course(),
                 id,
                 Optional.ofNullable(hole),
-                entry.where(),
+                place.find(),
                 entry.radiusMetres(),
                 entry.parts(),
-                entry.person(),
+                person.name(),
                 entry.sure());
         CorrectFact correct = new CorrectFact(task.folder(), surroundings.clock(), UUID::randomUUID);
         new LogPrint(task).corrected(correct.correct(change));

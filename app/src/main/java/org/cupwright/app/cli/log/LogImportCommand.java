@@ -4,12 +4,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.log.FactLines;
 import org.cupwright.app.desk.log.table.ImportTable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -52,11 +54,8 @@ final class LogImportCommand implements Runnable {
             description = "What looks wrong and is right all the same: questions, those asked about lines of a table.")
     private String accepted;
 
-    @Option(
-            names = "--person",
-            paramLabel = "NAME",
-            description = "Who says so, where the table does not. Default: your name on this machine.")
-    private String person;
+    @Mixin
+    private PersonOption person;
 
     LogImportCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -69,14 +68,14 @@ final class LogImportCommand implements Runnable {
         if (accepted != null && !accepted.equals(ImportTable.QUESTIONS)) {
             throw arguments.wrong("--accept takes: " + ImportTable.QUESTIONS + ".", accepted);
         }
-        if (!csv && (accepted != null || person != null)) {
+        if (!csv && (accepted != null || person.isGiven())) {
             throw arguments.wrong("--accept and --person go with --csv --kind K.", "");
         }
         Task task = new Task(log.options(), surroundings);
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
         if (csv) {
-            ImportTable.Wanted wanted = new ImportTable.Wanted(
-                    log.options().course(), kind, arguments.person(person), accepted != null, keep);
+            ImportTable.Wanted wanted =
+                    new ImportTable.Wanted(log.options().course(), kind, person.name(), accepted != null, keep);
             new TablePrint(task).read(new ImportTable(task.folder(), surroundings.clock()).read(wanted, source));
         } else {
             lines(task, new FactLines(task.folder()).read(log.options().course(), source, keep));

@@ -1,13 +1,13 @@
 package org.cupwright.app.cli.log;
 
-import java.util.Optional;
 import java.util.UUID;
 import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.log.entry.CorrectFact;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
@@ -24,8 +24,8 @@ final class LogWithdrawCommand implements Runnable {
     @Parameters(paramLabel = "ID", description = "The entry, by the beginning of its id; log list shows it.")
     private String id;
 
-    @Option(names = "--person", paramLabel = "NAME", description = "Who says so. Default: your name on this machine.")
-    private String person;
+    @Mixin
+    private PersonOption person;
 
     LogWithdrawCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -35,8 +35,7 @@ final class LogWithdrawCommand implements Runnable {
     public void run() {
         CupwrightCommand options = log.options();
         Task task = new Task(options, surroundings);
-        String who = Optional.ofNullable(person).orElseGet(() -> System.getProperty("user.name"));
         CorrectFact correct = new CorrectFact(task.folder(), surroundings.clock(), UUID::randomUUID);
-        new LogPrint(task).corrected(correct.withdraw(options.course(), id, who));
+        new LogPrint(task).corrected(correct.withdraw(options.course(), id, person.name()));
     }
 }

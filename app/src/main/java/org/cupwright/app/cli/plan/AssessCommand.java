@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.SpotOptions;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.survey.FindingsCommand;
@@ -41,17 +42,8 @@ public final class AssessCommand implements Runnable {
     @Option(names = "--hole", paramLabel = "H", required = true, description = "The hole.")
     private String hole;
 
-    @Option(names = "--at", paramLabel = "E,N", description = "The position, in the course's frame.")
-    private String at;
-
-    @Option(names = "--on", paramLabel = "P", description = "The position by paces on; with --side.")
-    private Double on;
-
-    @Option(
-            names = "--side",
-            paramLabel = "L5",
-            description = "Paces from the left (L) or right (R) edge, as seen from the fairway; with --on.")
-    private String side;
+    @Mixin
+    private SpotOptions place;
 
     @Mixin
     private DrawingFiles files;
@@ -65,7 +57,7 @@ public final class AssessCommand implements Runnable {
         Task task = new Task(options, surroundings);
         Clock clock = surroundings.clock();
         DayQuestion question = day.question(options);
-        Optional<Spot> spot = spot();
+        Optional<Spot> spot = place.find();
         AssessPrint print = new AssessPrint(task);
         if (files.collide()) {
             throw new Arguments(spec).wrong("--svg, --png and --geojson each take a file of their own.", "");
@@ -92,19 +84,5 @@ public final class AssessCommand implements Runnable {
                 .greens()
                 .get(0)
                 .findings();
-    }
-
-    private Optional<Spot> spot() {
-        Arguments arguments = new Arguments(spec);
-        if (at != null && (on != null || side != null)) {
-            throw arguments.wrong("Give the position by --at, or by --on and --side, not by both.", "");
-        }
-        if (at != null) {
-            return Optional.of(new Spot.At(arguments.point("--at", at)));
-        }
-        if ((on == null) != (side == null)) {
-            throw arguments.wrong("--on and --side go together.", "");
-        }
-        return on == null ? Optional.empty() : Optional.of(arguments.paced(on, side));
     }
 }

@@ -2,11 +2,10 @@ package org.cupwright.app.cli.survey;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.ProgressLine;
 import org.cupwright.app.cli.command.Surroundings;
@@ -18,6 +17,7 @@ import org.cupwright.app.desk.findings.GreenFindings;
 import org.cupwright.app.maps.FindingsGeoJson;
 import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 
@@ -35,12 +35,8 @@ public final class FindingsCommand implements Runnable {
     @ParentCommand
     private CupwrightCommand options;
 
-    @Option(
-            names = "--hole",
-            paramLabel = "H",
-            split = ",",
-            description = "The hole, several with commas between, or all. Default: all.")
-    private List<String> holes = new ArrayList<>();
+    @Mixin
+    private HolesOption holes;
 
     @Option(
             names = "--geojson",
@@ -61,7 +57,7 @@ public final class FindingsCommand implements Runnable {
     public void run() {
         Task task = new Task(options, surroundings);
         FindDoubts.Answer answer = new FindDoubts(task.folder(), surroundings.clock())
-                .of(question(options), holes, new ProgressLine(task));
+                .of(question(options), holes.named(), new ProgressLine(task));
         Texts texts = task.texts();
         if (geoJson != null) {
             WholeFiles.write(Map.of(geoJson, document(answer, texts).getBytes(StandardCharsets.UTF_8)));

@@ -2,10 +2,9 @@ package org.cupwright.app.cli.survey;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.ArrayList;
-import java.util.List;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.ProgressLine;
 import org.cupwright.app.cli.command.Surroundings;
@@ -13,6 +12,7 @@ import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.resurvey.CompareSurveys;
 import org.cupwright.app.desk.resurvey.Since;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -36,12 +36,8 @@ final class SurveyCompareCommand implements Runnable {
     @Spec
     private CommandSpec spec;
 
-    @Option(
-            names = "--hole",
-            paramLabel = "H",
-            split = ",",
-            description = "The hole, several with commas between, or all. Default: all.")
-    private List<String> holes = new ArrayList<>();
+    @Mixin
+    private HolesOption holes;
 
     @Option(
             names = "--since",
@@ -60,7 +56,7 @@ final class SurveyCompareCommand implements Runnable {
         Task task = new Task(options, surroundings);
         Since earlier = since();
         CompareSurveys.Answer answer = new CompareSurveys(task.folder(), surroundings.clock())
-                .of(FindingsCommand.question(options), holes, earlier, new ProgressLine(task));
+                .of(FindingsCommand.question(options), holes.named(), earlier, new ProgressLine(task));
         if (options.json()) {
             task.print(Json.document(new SurveyCompareJson(task.texts(), answer).json()));
         } else {

@@ -1,6 +1,7 @@
 package org.cupwright.app.cli.survey;
 
 import java.util.Optional;
+import java.util.function.Function;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.PositionJson;
 import org.cupwright.app.desk.green.GreenPlaces;
@@ -91,14 +92,13 @@ final class SurveyCompareJson {
     }
 
     private JsonNode height(Hole hole, Optional<HeightChange> change) {
-        return change.<JsonNode>map(found -> {
-                    ObjectNode node = Json.object();
-                    node.set("metres", Json.number(found.metres()));
-                    node.set("standardErrorMetres", Json.number(found.standardErrorMetres()));
-                    node.set("position", position(hole, found.at()));
-                    return node;
-                })
-                .orElseGet(Json::nothing);
+        return known(change, found -> {
+            ObjectNode node = Json.object();
+            node.set("metres", Json.number(found.metres()));
+            node.set("standardErrorMetres", Json.number(found.standardErrorMetres()));
+            node.set("position", position(hole, found.at()));
+            return node;
+        });
     }
 
     private ObjectNode slopes(Hole hole, Resurvey report) {
@@ -112,14 +112,13 @@ final class SurveyCompareJson {
     }
 
     private JsonNode slope(Hole hole, Optional<SlopeChange> change) {
-        return change.<JsonNode>map(found -> {
-                    ObjectNode node = Json.object();
-                    node.set("points", Json.number(found.points()));
-                    node.set("standardErrorPoints", Json.number(found.standardErrorPoints()));
-                    node.set("position", position(hole, found.at()));
-                    return node;
-                })
-                .orElseGet(Json::nothing);
+        return known(change, found -> {
+            ObjectNode node = Json.object();
+            node.set("points", Json.number(found.points()));
+            node.set("standardErrorPoints", Json.number(found.standardErrorPoints()));
+            node.set("position", position(hole, found.at()));
+            return node;
+        });
     }
 
     private ObjectNode good(Hole hole, GoodGround good) {
@@ -135,10 +134,12 @@ final class SurveyCompareJson {
     private ObjectNode part(Hole hole, GoodGround.Part part) {
         ObjectNode node = Json.object();
         node.set("squareMetres", Json.number(part.squareMetres()));
-        node.set(
-                "largestAt",
-                part.largest().<JsonNode>map(at -> position(hole, at)).orElseGet(Json::nothing));
+        node.set("largestAt", known(part.largest(), at -> position(hole, at)));
         return node;
+    }
+
+    private static <T> JsonNode known(Optional<T> value, Function<T, JsonNode> shape) {
+        return value.map(shape).orElseGet(Json::nothing);
     }
 
     private ObjectNode position(Hole hole, MapPoint at) {

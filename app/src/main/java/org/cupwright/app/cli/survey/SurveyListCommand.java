@@ -1,14 +1,13 @@
 package org.cupwright.app.cli.survey;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.resurvey.ListSurveys;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParentCommand;
 
 /** The surveys that are kept. */
@@ -19,12 +18,8 @@ final class SurveyListCommand implements Runnable {
     @ParentCommand
     private SurveyCommand survey;
 
-    @Option(
-            names = "--hole",
-            paramLabel = "H",
-            split = ",",
-            description = "The hole, several with commas between, or all. Default: all.")
-    private List<String> holes = new ArrayList<>();
+    @Mixin
+    private HolesOption holes;
 
     SurveyListCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -34,8 +29,8 @@ final class SurveyListCommand implements Runnable {
     public void run() {
         CupwrightCommand options = survey.options();
         Task task = new Task(options, surroundings);
-        ListSurveys.Answer answer =
-                new ListSurveys(task.folder(), surroundings.clock()).of(FindingsCommand.question(options), holes);
+        ListSurveys.Answer answer = new ListSurveys(task.folder(), surroundings.clock())
+                .of(FindingsCommand.question(options), holes.named());
         SurveyListPrint print = new SurveyListPrint(task.texts(), answer);
         if (options.json()) {
             task.print(Json.document(print.json()));

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -13,9 +12,7 @@ import org.cupwright.green.OnConvention;
 import org.cupwright.green.PersonsWord;
 import org.cupwright.green.survey.Finding;
 import org.cupwright.green.survey.FindingKind;
-import org.cupwright.green.survey.TextLines;
 import org.cupwright.green.survey.UnreadableSurvey;
-import org.cupwright.green.survey.Where;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Geometry;
 
@@ -28,16 +25,14 @@ import org.locationtech.jts.geom.Geometry;
  * read, or has fewer fields than the header, is told.
  */
 public final class DrawnCsv {
-    private static final long MAX_BYTES = 4L << 20;
-
     private final Course course;
     private final SpotPlace places;
     private final double paceMetres;
-    private final NamedColumns columns;
+    private final int columns;
     private final List<ReadDrawn.Item> items = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    private DrawnCsv(Course course, SpotPlace places, double paceMetres, NamedColumns columns) {
+    private DrawnCsv(Course course, SpotPlace places, double paceMetres, int columns) {
         this.course = course;
         this.places = places;
         this.paceMetres = paceMetres;
@@ -55,19 +50,9 @@ public final class DrawnCsv {
      */
     public static ReadDrawn read(InputStream in, Course course, OnConvention convention, double paceMetres)
             throws IOException {
-        TextLines lines = new TextLines(in, MAX_BYTES);
-        Optional<String> header = lines.next();
-        if (header.isEmpty()) {
-            throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), new Message.Count(lines.number()))
-                    .failure();
-        }
-        NamedColumns columns = NamedColumns.of(header.get(), lines.number());
-        columns.require("hole", "kind");
-        columns.requireEither(List.of("east", "north"), List.of("on", "side"));
-        DrawnCsv reader = new DrawnCsv(course, new SpotPlace(convention, paceMetres), paceMetres, columns);
-        for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
-            reader.read(columns.line(line.get(), Where.line(lines.number())));
-        }
+        SpotTable table = SpotTable.of(in, "hole", "kind");
+        DrawnCsv reader = new DrawnCsv(course, new SpotPlace(convention, paceMetres), paceMetres, table.columns());
+        table.each(reader::read);
         return new ReadDrawn(reader.items, reader.findings);
     }
 
@@ -81,9 +66,9 @@ public final class DrawnCsv {
 
     private ReadDrawn.Item item(NamedColumns.Line line) {
         DrawnParts parts = new DrawnParts(line::text, line.where());
-        if (line.fields() < columns.count()) {
+        if (line.fields() < columns) {
             throw Finding.of(FindingKind.LINE_CUT_SHORT, line.where(), new Message.Count(line.fields()))
-                    .trying(new Message.Count(columns.count()))
+                    .trying(new Message.Count(columns))
                     .failure();
         }
         PersonsWord word = parts.word();

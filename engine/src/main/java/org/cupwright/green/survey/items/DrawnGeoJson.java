@@ -19,7 +19,6 @@ import org.cupwright.green.survey.outlines.GeoJsonFeatures;
 import org.cupwright.green.survey.outlines.MapFeature;
 import org.cupwright.green.survey.outlines.MapFeatures;
 import org.cupwright.green.survey.outlines.Polygons;
-import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
@@ -95,17 +94,7 @@ public final class DrawnGeoJson {
     private List<String> holes(DrawnParts parts, Geometry place, MapFeature feature) {
         Optional<Hole> named = parts.text("hole").map(id -> parts.hole(course, id));
         List<Hole> candidates = named.map(List::of).orElse(course.holes());
-        List<Hole> under = candidates.stream()
-                .filter(hole -> hole.green().polygon().intersects(place))
-                .toList();
-        if (under.isEmpty()) {
-            double away = candidates.stream()
-                    .mapToDouble(hole -> hole.green().polygon().distance(place))
-                    .min()
-                    .orElse(Double.POSITIVE_INFINITY);
-            throw Finding.of(FindingKind.DRAWN_OFF_GREEN, feature.where(), new Message.Length(away))
-                    .failure();
-        }
+        List<Hole> under = GreensUnder.of(place, candidates, FindingKind.DRAWN_OFF_GREEN, feature.where());
         return under.stream()
                 .flatMap(hole -> DrawnParts.withThoseSharing(course, hole).stream())
                 .distinct()

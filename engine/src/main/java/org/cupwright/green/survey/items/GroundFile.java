@@ -103,19 +103,7 @@ public final class GroundFile {
     }
 
     private List<Hole> holes(MapFeature feature, Geometry place) {
-        List<Hole> candidates = candidates(feature);
-        List<Hole> under = candidates.stream()
-                .filter(hole -> hole.green().polygon().intersects(place))
-                .toList();
-        if (under.isEmpty()) {
-            double away = candidates.stream()
-                    .mapToDouble(hole -> hole.green().polygon().distance(place))
-                    .min()
-                    .orElse(Double.POSITIVE_INFINITY);
-            throw Finding.of(FindingKind.NOT_ON_A_GREEN, feature.where(), new Message.Length(away))
-                    .failure();
-        }
-        return under;
+        return GreensUnder.of(place, candidates(feature), FindingKind.NOT_ON_A_GREEN, feature.where());
     }
 
     private List<Hole> candidates(MapFeature feature) {

@@ -4,16 +4,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.OnConvention;
 import org.cupwright.green.survey.Finding;
 import org.cupwright.green.survey.FindingKind;
-import org.cupwright.green.survey.TextLines;
 import org.cupwright.green.survey.UnreadableSurvey;
-import org.cupwright.green.survey.Where;
 import org.cupwright.message.Message;
 import org.cupwright.units.Heading;
 
@@ -26,18 +23,14 @@ import org.cupwright.units.Heading;
  * where the heading is the steepest way down. A line that does not read is told and passed over.
  */
 public final class LevelSpotsCsv {
-    private static final long MAX_BYTES = 4L << 20;
-
     private final Course course;
     private final SpotPlace places;
-    private final NamedColumns columns;
     private final List<LevelSpot> spots = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    private LevelSpotsCsv(Course course, SpotPlace places, NamedColumns columns) {
+    private LevelSpotsCsv(Course course, SpotPlace places) {
         this.course = course;
         this.places = places;
-        this.columns = columns;
     }
 
     /**
@@ -51,24 +44,12 @@ public final class LevelSpotsCsv {
      */
     public static LevelSpots read(InputStream in, Course course, OnConvention convention, double paceMetres)
             throws IOException {
-        TextLines lines = new TextLines(in, MAX_BYTES);
-        Optional<String> header = lines.next();
-        if (header.isEmpty()) {
-            throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), new Message.Count(lines.number()))
-                    .failure();
-        }
-        NamedColumns columns = NamedColumns.of(header.get(), lines.number());
-        columns.require("hole", "heading", "fall");
-        columns.requireEither(List.of("east", "north"), List.of("on", "side"));
-        LevelSpotsCsv reader = new LevelSpotsCsv(course, new SpotPlace(convention, paceMetres), columns);
-        for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
-            reader.read(line.get(), Where.line(lines.number()));
-        }
+        LevelSpotsCsv reader = new LevelSpotsCsv(course, new SpotPlace(convention, paceMetres));
+        SpotTable.of(in, "hole", "heading", "fall").each(reader::read);
         return new LevelSpots(reader.spots, reader.findings);
     }
 
-    private void read(String text, Message where) {
-        NamedColumns.Line line = columns.line(text, where);
+    private void read(NamedColumns.Line line) {
         try {
             spots.add(spot(line));
         } catch (UnreadableSurvey trouble) {
