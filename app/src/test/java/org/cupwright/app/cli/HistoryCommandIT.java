@@ -90,11 +90,17 @@ class HistoryCommandIT {
         assertThat(read("").err()).contains("empty");
         assertThat(read("day,hole\n").err()).contains("date, on, side");
         assertThat(read("\u0000\u0001").err()).contains("not text");
-        assertThat(read("date,hole,on,side\n" + "x".repeat(5000)).err()).contains("not text");
+        assertThat(read("date,hole,on,side\n" + "x".repeat(70_000)).err()).contains("not text");
         assertThat(cupwright.run("history", "import", files.resolve("none")).err())
                 .contains("no such file");
         assertThat(cupwright.run("history", "import", files).status()).isEqualTo(1);
         assertThat(cupwright.run("history").status()).isEqualTo(2);
+    }
+
+    @Test
+    void wordsInQuotationMarksMayRunOverLines() throws IOException {
+        Result dry = read("date,hole,words\n2026-05-01,1,\"12 on,\n5 left\"\n2026-05-02,2,\"12 on\n");
+        assertThat(dry.out().replaceAll("\\s+", " ")).contains("one line reads").contains("line 4:");
     }
 
     @Test

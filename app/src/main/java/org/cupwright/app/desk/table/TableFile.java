@@ -2,13 +2,13 @@ package org.cupwright.app.desk.table;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.green.survey.Excerpt;
 import org.cupwright.green.survey.Finding;
 import org.cupwright.green.survey.FindingKind;
 import org.cupwright.green.survey.Separator;
-import org.cupwright.green.survey.TextLines;
 import org.cupwright.green.survey.Where;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
@@ -18,31 +18,29 @@ import org.cupwright.message.Message.Count;
  * seem are refused here: those with more fields than the first (decimal commas between commas), and a last one that was cut off.
  */
 public final class TableFile {
-    /** Fifty years of days, or thirty of eighteen holes a day, come to some 5 MB (our choice of bounds). */
-    private static final long MOST_BYTES = 16L << 20;
+    private final CsvText text;
+    private final Line header;
+    private final List<Line> lines;
 
-    private static final long MOST_LINES = 400_000;
-
-    private final TextLines lines;
-    private final String header;
-    private final Separator separator;
-    private final int columns;
-
-    private TableFile(TextLines lines, String header) {
-        this.lines = lines;
-        this.header = header;
-        this.separator = Separator.of(header);
-        this.columns = separator.split(header).size();
+    private TableFile(CsvText text, List<Line> lines) {
+        this.text = text;
+        this.header = lines.get(0);
+        this.lines = lines.subList(1, lines.size());
     }
 
     /**
      * A line.
      *
-     * @param number its number in the file, the first being 1
-     * @param text what it says
-     * @param fields its fields, of which there may be fewer than the first line names
+     * @param number the number in the file of the line with which it begins, the first being 1
+     * @param text what that line says
+     * @param fields its fields as they stand there, blanks about them included
      */
     public record Line(long number, String text, List<String> fields) {
+        /** A field without the blanks about it; empty where there is no such column. */
+        public String field(int column) {
+            return column >= 0 && column < fields.size() ? fields.get(column).strip() : "";
+        }
+
         /** The line as one that does not read. */
         public NotReadLine notRead(NotRead why) {
             return new NotReadLine(number, Excerpt.of(text), why.what(), why.tryThis());
@@ -51,73 +49,84 @@ public final class TableFile {
 
     /** Takes what is read. */
     public interface Taker {
-        /** @throws NotRead where the fields do not make an entry; the line is then set down with the reason */
+        /**
+         * Takes a line with as many fields as the table has columns.
+         *
+         * @throws NotRead where they do not make an entry; the line is then set down with the reason
+         */
         void line(Line line) throws NotRead;
 
         void notRead(NotReadLine line);
     }
 
-    /** Reads the first line. */
+    /** Reads the file. */
     public static TableFile of(InputStream in) throws IOException {
-        TextLines lines = new TextLines(in, MOST_BYTES);
-        Optional<String> header = lines.next();
-        return new TableFile(
-                lines,
-                header.orElseThrow(() -> Finding.of(FindingKind.EMPTY_FILE, Where.file(), new Count(lines.number()))
-                        .failure()));
+        CsvText text = CsvText.of(in);
+        List<Line> lines = text.lines();
+        if (lines.isEmpty()) {
+            throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), new Count(0)).failure();
+        }
+        return new TableFile(text, lines);
     }
 
-    public String header() {
+    /** The first line. */
+    public Line header() {
         return header;
     }
 
-    /** The number of the first line, comments before it counted. */
-    public long headerLine() {
-        return lines.number();
+    /** The names of the columns. */
+    public List<String> names() {
+        return header.fields().stream().map(String::strip).toList();
     }
 
     public Separator separator() {
-        return separator;
+        return text.separator();
     }
 
     /**
-     * Reads the other lines.
+     * Hands out the other lines.
      *
      * @return the last line, where the file ends without a line end and it reads nevertheless: it may have lost its end
      */
-    public Optional<String> read(Taker taker) throws IOException {
-        Optional<String> unended = Optional.empty();
-        for (Optional<String> line = lines.next(); line.isPresent(); line = lines.next()) {
-            if (lines.number() > MOST_LINES) {
-                throw Finding.of(FindingKind.FILE_TOO_LARGE, Where.line(lines.number()), new Count(MOST_BYTES))
-                        .failure();
-            }
-            boolean ended = lines.lineEnded();
-            unended = read(line.get(), taker) && !ended ? line.map(Excerpt::of) : Optional.empty();
+    public Optional<String> read(Taker taker) {
+        boolean lastReads = false;
+        for (Line line : lines) {
+            lastReads = read(line, taker);
         }
-        return unended;
+        return lastReads && !text.isEnded()
+                ? Optional.of(Excerpt.of(lines.get(lines.size() - 1).text()))
+                : Optional.empty();
     }
 
-    private boolean read(String line, Taker taker) {
+    private boolean read(Line line, Taker taker) {
         try {
-            taker.line(new Line(lines.number(), line, fields(line)));
+            taker.line(new Line(line.number(), line.text(), fields(line)));
             return true;
         } catch (NotRead why) {
-            taker.notRead(new NotReadLine(lines.number(), Excerpt.of(line), why.what(), why.tryThis()));
+            taker.notRead(line.notRead(why));
             return false;
         }
     }
 
-    private List<String> fields(String line) throws NotRead {
-        List<String> fields = separator.split(line);
-        if (fields.size() < columns && !lines.lineEnded()) {
+    private List<String> fields(Line line) throws NotRead {
+        int columns = header.fields().size();
+        List<String> fields = new ArrayList<>(line.fields());
+        boolean last = line.number() == lines.get(lines.size() - 1).number();
+        if (last && text.isUnclosed(line)) {
+            throw new NotRead(Message.of("table.not.unclosed"), Message.of("table.try.unclosed"));
+        }
+        boolean fewer = fields.size() < columns;
+        if (last && fewer && !text.isEnded()) {
             throw new NotRead(Message.of("table.cutOff"), Message.of("table.try.cutOff"));
         }
-        boolean more = fields.stream().skip(columns).anyMatch(field -> !field.isEmpty());
-        if (more || (separator == Separator.BLANKS && fields.size() < columns)) {
+        boolean more = fields.stream().skip(columns).anyMatch(field -> !field.isBlank());
+        if (more || fewer && separator() == Separator.BLANKS) {
             throw new NotRead(
                     Message.of("table.fields", new Count(fields.size()), new Count(columns)),
                     Message.of(more ? "table.try.more" : "table.try.fewer"));
+        }
+        while (fields.size() < columns) {
+            fields.add("");
         }
         return fields;
     }

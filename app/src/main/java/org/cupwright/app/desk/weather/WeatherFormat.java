@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.table.TableFile;
 import org.cupwright.app.desk.weather.WeatherColumn.Unit;
 import org.cupwright.green.survey.Excerpt;
 import org.cupwright.green.survey.Separator;
@@ -44,9 +45,10 @@ final class WeatherFormat {
     }
 
     /** @throws Problem when a column that is needed is not there, or what was said fits nothing */
-    static WeatherFormat of(String header, Said said) {
-        WeatherFormat format = new WeatherFormat(Separator.of(header));
-        List<String> names = format.separator.split(header);
+    static WeatherFormat of(TableFile table, Said said) {
+        WeatherFormat format = new WeatherFormat(table.separator());
+        String header = table.header().text();
+        List<String> names = table.names();
         for (int place = 0; place < names.size(); place++) {
             format.take(names.get(place), place, said);
         }
@@ -116,8 +118,8 @@ final class WeatherFormat {
     Map<WeatherColumn, String> fields(List<String> all) {
         Map<WeatherColumn, String> fields = new HashMap<>();
         places.forEach((column, place) -> {
-            if (place < all.size() && !WeatherLine.isMissing(all.get(place))) {
-                fields.put(column, all.get(place));
+            if (place < all.size() && !WeatherLine.isMissing(all.get(place).strip())) {
+                fields.put(column, all.get(place).strip());
             }
         });
         return fields;

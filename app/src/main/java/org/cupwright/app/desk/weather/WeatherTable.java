@@ -40,7 +40,7 @@ final class WeatherTable implements TableFile.Taker {
 
     static WeatherTable read(InputStream in, WeatherFormat.Said said, DaysTaken daysTaken) throws IOException {
         TableFile file = TableFile.of(in);
-        WeatherTable table = new WeatherTable(WeatherFormat.of(file.header(), said), daysTaken);
+        WeatherTable table = new WeatherTable(WeatherFormat.of(file, said), daysTaken);
         table.unended = file.read(table);
         return table;
     }

@@ -49,9 +49,7 @@ final class HistoryFile implements TableFile.Taker {
     }
 
     private static List<String> names(TableFile table) {
-        return table.separator().split(table.header()).stream()
-                .map(name -> name.toLowerCase(Locale.ROOT))
-                .toList();
+        return table.names().stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
     }
 
     private static int[] columns(TableFile table, boolean inWords) {
@@ -61,8 +59,8 @@ final class HistoryFile implements TableFile.Taker {
         if (!missing.isEmpty()) {
             throw Finding.of(
                             FindingKind.COLUMN_MISSING,
-                            Where.line(table.headerLine()),
-                            new Name(Excerpt.of(table.header())))
+                            Where.line(table.header().number()),
+                            new Name(Excerpt.of(table.header().text())))
                     .trying(new Name(String.join(", ", missing)))
                     .failure();
         }
@@ -71,10 +69,10 @@ final class HistoryFile implements TableFile.Taker {
 
     @Override
     public void line(TableFile.Line line) throws NotRead {
-        String said = field(line, words);
+        String said = line.field(words);
         String[] found = new String[columns.length];
         for (int i = 0; i < columns.length; i++) {
-            found[i] = field(line, columns[i]);
+            found[i] = line.field(columns[i]);
         }
         boolean inWords = !said.isEmpty() && found[2].isEmpty() && found[3].isEmpty();
         for (int i = 0; i < (inWords ? 2 : columns.length); i++) {
@@ -88,10 +86,6 @@ final class HistoryFile implements TableFile.Taker {
                 inWords
                         ? HistoryLine.inWords(found[0], found[1], said)
                         : HistoryLine.of(found[0], found[1], found[2], found[3], table.separator()));
-    }
-
-    private static String field(TableFile.Line line, int column) {
-        return column >= 0 && column < line.fields().size() ? line.fields().get(column) : "";
     }
 
     @Override

@@ -11,8 +11,8 @@ import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.log.entry.EntryForm;
-import org.cupwright.app.desk.table.CsvText;
 import org.cupwright.app.desk.table.NotReadLine;
+import org.cupwright.app.desk.table.TableFile;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.green.survey.Excerpt;
@@ -71,7 +71,7 @@ public final class ImportTable {
 
     public Answer read(Wanted wanted, SourceFile file) {
         EntryForm form = EntryForm.of(wanted.kind());
-        CsvText.Table table = FileReading.read(file, CsvText::read);
+        TableFile table = FileReading.read(file, TableFile::of);
         TableColumns columns = new TableColumns(form, table.header().fields());
         if (!columns.fit()) {
             throw FileReading.problem(noColumns(form, table), file.name());
@@ -83,17 +83,17 @@ public final class ImportTable {
         return answer;
     }
 
-    private Answer answer(Stores stores, Wanted wanted, CsvText.Table table, EntryForm form, TableColumns columns) {
+    private Answer answer(Stores stores, Wanted wanted, TableFile table, EntryForm form, TableColumns columns) {
         Course course = CourseChoice.course(stores, wanted.course());
         LocalDate today = CourseToday.of(course, clock);
         Policy policy = stores.policies().history(course.id()).at(today);
         TableEntry entries = new TableEntry(form, columns, course, policy, wanted.person(), clock.instant());
-        TableIntake intake = new TableIntake(stores, course, form, wanted.sure());
-        table.lines().forEach(line -> intake.take(line, () -> entries.of(CsvText.fields(line, table))));
-        return intake.answer(course, policy, columns.unused(), CsvText.unended(table), wanted.keep());
+        TableIntake intake = new TableIntake(stores, course, entries, wanted);
+        Optional<String> unended = table.read(intake);
+        return intake.answer(course, policy, columns.unused(), unended, wanted.keep());
     }
 
-    private static Finding noColumns(EntryForm form, CsvText.Table table) {
+    private static Finding noColumns(EntryForm form, TableFile table) {
         return Finding.of(
                         FindingKind.COLUMN_MISSING,
                         Where.line(table.header().number()),

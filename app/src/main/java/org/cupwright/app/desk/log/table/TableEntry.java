@@ -55,6 +55,11 @@ final class TableEntry {
         this.now = now;
     }
 
+    /** Of which kind its entries are. */
+    String kind() {
+        return form.kind();
+    }
+
     /**
      * An entry.
      *

@@ -12,7 +12,6 @@ import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.desk.log.DayEntries;
 import org.cupwright.app.desk.log.FactStore;
-import org.cupwright.app.desk.log.entry.EntryForm;
 import org.cupwright.app.desk.log.entry.FactQuestions;
 import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.app.desk.table.NotReadLine;
@@ -25,9 +24,10 @@ import org.cupwright.message.Message.Name;
 import org.cupwright.policy.Policy;
 
 /** The lines of a table beside what the logbook holds: what is new, what is there, and what is asked about. */
-final class TableIntake {
+final class TableIntake implements TableFile.Taker {
     private final Stores stores;
     private final Course course;
+    private final TableEntry entries;
     private final boolean sure;
     private final Map<UUID, Fact> counting = new HashMap<>();
     private final Map<UUID, Long> lines = new HashMap<>();
@@ -38,26 +38,24 @@ final class TableIntake {
     private final List<Message> remarks = new ArrayList<>();
     private int known;
 
-    TableIntake(Stores stores, Course course, EntryForm form, boolean sure) {
+    TableIntake(Stores stores, Course course, TableEntry entries, ImportTable.Wanted wanted) {
         this.stores = stores;
         this.course = course;
-        this.sure = sure;
+        this.entries = entries;
+        this.sure = wanted.sure();
         new CountingFacts(stores.facts(), course.id())
-                .ofKinds(Set.of(form.kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE)
+                .ofKinds(Set.of(entries.kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE)
                 .forEach(fact -> counting.put(fact.id(), fact));
     }
 
-    /** Makes an entry of a line. */
-    interface Maker {
-        TableEntry.Made make() throws NotRead;
+    @Override
+    public void line(TableFile.Line line) throws NotRead {
+        take(line, entries.of(line.fields()));
     }
 
-    void take(TableFile.Line line, Maker maker) {
-        try {
-            take(line, maker.make());
-        } catch (NotRead why) {
-            notRead.add(line.notRead(why));
-        }
+    @Override
+    public void notRead(NotReadLine line) {
+        notRead.add(line);
     }
 
     private void take(TableFile.Line line, TableEntry.Made made) throws NotRead {

@@ -21,6 +21,7 @@ import org.cupwright.app.desk.log.entry.EntryForm;
 import org.cupwright.app.desk.table.CellText;
 import org.cupwright.app.desk.table.CsvText;
 import org.cupwright.app.desk.table.NotRead;
+import org.cupwright.app.desk.table.NotReadLine;
 import org.cupwright.app.desk.table.TableFile;
 import org.cupwright.course.Course;
 import org.cupwright.course.CourseFrame;
@@ -62,14 +63,22 @@ class EntryTableTest {
         lines.add(TableColumns.header(form));
         facts.forEach(fact -> lines.add(ExportTable.cells(form, fact, ZONE)));
         byte[] file = CsvText.write(lines).getBytes(StandardCharsets.UTF_8);
-        CsvText.Table table = CsvText.read(new ByteArrayInputStream(file));
+        TableFile table = TableFile.of(new ByteArrayInputStream(file));
         TableColumns columns = new TableColumns(form, table.header().fields());
         assertThat(columns.unused()).isEmpty();
         TableEntry entries = new TableEntry(form, columns, COURSE, Policy.defaults(), "other", Instant.EPOCH);
         List<Fact> read = new ArrayList<>();
-        for (TableFile.Line line : table.lines()) {
-            read.add(entries.of(CsvText.fields(line, table)).fact());
-        }
+        table.read(new TableFile.Taker() {
+            @Override
+            public void line(TableFile.Line line) throws NotRead {
+                read.add(entries.of(line.fields()).fact());
+            }
+
+            @Override
+            public void notRead(NotReadLine line) {
+                throw new AssertionError("line " + line.number() + " does not read: " + line.text());
+            }
+        });
         return read;
     }
 
