@@ -3,6 +3,7 @@ package org.cupwright.app;
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -149,6 +150,23 @@ class AllowedUsesTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("org.springframework..")
+                .check(CLASSES);
+    }
+
+    /** The rooms of the desk and of the commands; what stands beside them, not in one, ties them together and is not asked. */
+    @Test
+    void roomsUseEachOtherInOneDirection() {
+        slices().matching("org.cupwright.app.desk.(*)..")
+                .should()
+                .beFreeOfCycles()
+                .check(CLASSES);
+        slices().matching("org.cupwright.app.desk.log.(*)..")
+                .should()
+                .beFreeOfCycles()
+                .check(CLASSES);
+        slices().matching("org.cupwright.app.cli.(*)..")
+                .should()
+                .beFreeOfCycles()
                 .check(CLASSES);
     }
 

@@ -2,7 +2,6 @@ package org.cupwright.app.desk;
 
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.green.JudgedPosition;
 import org.cupwright.holelocation.ConcessionStep;
 import org.cupwright.message.Message;
 

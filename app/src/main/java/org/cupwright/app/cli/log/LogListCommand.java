@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.desk.log.entry.ListFacts;
+import org.cupwright.app.desk.entry.ListFacts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;

@@ -7,8 +7,8 @@ import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.NewFile;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.entry.SeeToOdd;
 import org.cupwright.app.desk.log.Photo;
-import org.cupwright.app.desk.log.entry.OddThings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
@@ -36,7 +36,7 @@ final class LogPhotoCommand implements Runnable {
     public void run() {
         CupwrightCommand options = log.options();
         Task task = new Task(options, surroundings);
-        Photo photo = new OddThings(task.folder(), surroundings.clock(), UUID::randomUUID).photo(options.course(), id);
+        Photo photo = new SeeToOdd(task.folder(), surroundings.clock(), UUID::randomUUID).photo(options.course(), id);
         new NewFile(file).write(photo.bytes());
         if (options.json()) {
             ObjectNode node = Json.object();

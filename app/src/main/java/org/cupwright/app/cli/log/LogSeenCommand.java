@@ -5,7 +5,7 @@ import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.desk.log.entry.OddThings;
+import org.cupwright.app.desk.entry.SeeToOdd;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -35,7 +35,7 @@ final class LogSeenCommand implements Runnable {
     public void run() {
         CupwrightCommand options = log.options();
         Task task = new Task(options, surroundings);
-        OddThings things = new OddThings(task.folder(), surroundings.clock(), UUID::randomUUID);
+        SeeToOdd things = new SeeToOdd(task.folder(), surroundings.clock(), UUID::randomUUID);
         new LogPrint(task).kept(things.seen(options.course(), id, person.name()));
     }
 }

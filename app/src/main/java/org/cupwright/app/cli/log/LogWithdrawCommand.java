@@ -5,7 +5,7 @@ import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.desk.log.entry.CorrectFact;
+import org.cupwright.app.desk.entry.CorrectFact;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;

@@ -12,7 +12,7 @@ import org.cupwright.app.cli.command.PositionText;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.command.WeatherText;
 import org.cupwright.app.desk.green.GreenPlaces;
-import org.cupwright.app.desk.log.entry.OddThings;
+import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.app.desk.turf.TurfReport;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;

@@ -7,6 +7,7 @@ import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseDay;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.JudgedPosition;
 import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;

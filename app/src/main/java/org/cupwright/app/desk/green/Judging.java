@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.JudgedPosition;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GreenFrame;

@@ -6,6 +6,7 @@ import org.cupwright.app.desk.CourseDay;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.DayQuestion;
 import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.SpotOnGreen;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Green;

@@ -3,9 +3,9 @@ package org.cupwright.app.desk.intake;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.cupwright.app.desk.files.FileFinding;
 import org.cupwright.course.Course;
 import org.cupwright.green.RestsOn;
-import org.cupwright.green.survey.Finding;
 import org.cupwright.green.survey.items.ReadDrawn;
 
 /**
@@ -53,7 +53,4 @@ public record ImportResult(
 
     /** A green and what its ground rests on. */
     public record GreenKnown(String hole, double areaSquareMetres, RestsOn restsOn) {}
-
-    /** A finding and the file it was found in. */
-    public record FileFinding(String file, Finding finding) {}
 }

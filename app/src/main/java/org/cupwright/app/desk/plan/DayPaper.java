@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.JudgedPosition;
 import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.green.GreenOnDay;
-import org.cupwright.app.desk.green.JudgedPosition;
 
 /**
  * All that paper of a day is made from: the plan, what became of it, and the greens it is for.

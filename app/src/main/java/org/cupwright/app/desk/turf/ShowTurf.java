@@ -11,7 +11,7 @@ import org.cupwright.app.desk.CourseDay;
 import org.cupwright.app.desk.CourseLatitude;
 import org.cupwright.app.desk.DataFolder;
 import org.cupwright.app.desk.DayQuestion;
-import org.cupwright.app.desk.log.entry.OddThings;
+import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.course.Hole;
 import org.cupwright.turf.signal.CutterSignals;
 import org.cupwright.turf.signal.MeasureCharts;

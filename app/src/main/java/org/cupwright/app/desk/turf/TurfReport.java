@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.log.entry.OddThings;
+import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.turf.signal.IndividualsChart;
 import org.cupwright.turf.signal.TurfSignal;
 import org.cupwright.turf.state.Measured;

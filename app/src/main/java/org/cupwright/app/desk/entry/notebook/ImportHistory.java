@@ -1,0 +1,241 @@
+package org.cupwright.app.desk.entry.notebook;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.CourseToday;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.Problem;
+import org.cupwright.app.desk.SpotOnGreen;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.files.FileReading;
+import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.desk.log.FactStore;
+import org.cupwright.app.desk.table.FarDays;
+import org.cupwright.app.desk.table.NotRead;
+import org.cupwright.app.desk.table.NotReadLine;
+import org.cupwright.app.desk.table.TableFile;
+import org.cupwright.course.Course;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
+import org.cupwright.cupchange.CupWork.CutWay;
+import org.cupwright.cupchange.CupWork.FoundBy;
+import org.cupwright.cupchange.CupWork.LeftInOldHole;
+import org.cupwright.cupchange.CupWork.Soil;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.Payload;
+import org.cupwright.policy.Policy;
+
+/**
+ * Takes an old notebook of hole locations into the logbook.
+ *
+ * <p>An entry's id follows from the course, the day, the hole and the place, so that a notebook taken in twice adds nothing.
+ */
+public final class ImportHistory {
+    /** Cups are changed before play (our choice; only the day matters). */
+    private static final LocalTime MORNING = LocalTime.of(5, 0);
+
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public ImportHistory(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /**
+     * What reads of a notebook.
+     *
+     * @param read lines that read
+     * @param roughly those among them that know no more of the place than the part of the green
+     * @param first the first day among them
+     * @param last the last day
+     * @param notRead lines that do not
+     * @param unended the last line, where the file ends within it
+     * @param kept whether anything was kept: not for a dry run
+     * @param added entries that are kept now; 0 for a dry run
+     * @param known lines whose entries were kept already
+     */
+    public record Answer(
+            Course course,
+            int read,
+            int roughly,
+            Optional<LocalDate> first,
+            Optional<LocalDate> last,
+            List<NotReadLine> notRead,
+            Optional<String> unended,
+            boolean kept,
+            int added,
+            int known) {}
+
+    /**
+     * Reads a notebook, and keeps what reads when that is wanted.
+     *
+     * @param person who is named as the one who says so
+     * @param farDaysAreRight whether days far from all others are meant
+     */
+    public Answer read(
+            Optional<String> courseId, SourceFile file, String person, boolean farDaysAreRight, boolean keep) {
+        Notebook notebook = folder.read(stores -> notebook(stores, courseId, person));
+        Optional<String> unended = FileReading.read(file, in -> HistoryFile.read(in, notebook));
+        if (!farDaysAreRight) {
+            notebook.withoutFarDays();
+        }
+        int[] counts = new int[2];
+        if (keep && !notebook.read.isEmpty()) {
+            folder.write(stores -> {
+                for (Fact fact : notebook.facts()) {
+                    counts[stores.facts().add(fact) == FactStore.Kept.NEW ? 0 : 1]++;
+                }
+            });
+        }
+        return notebook.answer(unended, keep, counts[0], counts[1]);
+    }
+
+    private Notebook notebook(Stores stores, Optional<String> courseId, String person) {
+        Course course = CourseChoice.course(stores, courseId);
+        LocalDate today = CourseToday.of(course, clock);
+        return new Notebook(course, stores.policies().history(course.id()).at(today), today, person);
+    }
+
+    /** A line that reads. */
+    private record Read(TableFile.Line line, LocalDate day, Fact fact) {}
+
+    /** What has been read so far. */
+    private static final class Notebook implements HistoryFile.Taker {
+        private final Course course;
+        private final Policy policy;
+        private final LocalDate today;
+        private final String person;
+        private final List<Read> read = new ArrayList<>();
+        private final List<NotReadLine> notRead = new ArrayList<>();
+        private final Set<String> taken = new HashSet<>();
+
+        private Notebook(Course course, Policy policy, LocalDate today, String person) {
+            this.course = course;
+            this.policy = policy;
+            this.today = today;
+            this.person = person;
+        }
+
+        @Override
+        public void line(TableFile.Line line, HistoryLine entry) throws NotRead {
+            try {
+                read.add(new Read(line, entry.day(), fact(entry)));
+            } catch (Problem problem) {
+                throw new NotRead(problem.what(), problem.tryThis());
+            }
+        }
+
+        @Override
+        public void notRead(NotReadLine line) {
+            notRead.add(line);
+        }
+
+        /** Takes back lines whose days are far from all others. */
+        private void withoutFarDays() {
+            Set<LocalDate> far = FarDays.among(read.stream().map(Read::day).toList());
+            for (Read each : read) {
+                if (far.contains(each.day())) {
+                    notRead.add(each.line().notRead(FarDays.why(each.day())));
+                }
+            }
+            read.removeIf(each -> far.contains(each.day()));
+            notRead.sort(Comparator.comparing(NotReadLine::number));
+        }
+
+        private List<Fact> facts() {
+            return read.stream().map(Read::fact).toList();
+        }
+
+        private Fact fact(HistoryLine line) throws NotRead {
+            Hole hole = CourseChoice.hole(course, line.hole());
+            if (line.day().isAfter(today)) {
+                throw HistoryLine.not("future", line.day().toString());
+            }
+            Payload payload = payload(hole, line.place());
+            if (!taken.add(line.day() + " " + hole.id())) {
+                throw HistoryLine.not("twice", hole.id());
+            }
+            return fact(line, hole, payload);
+        }
+
+        /** What the line says; of a place of which only the part of the green is known, no more than that. */
+        private Payload payload(Hole hole, NotebookPlace place) {
+            if (place instanceof NotebookPlace.PartOf part) {
+                return new CutSomewhere(part.depth(), part.across());
+            }
+            return place instanceof NotebookPlace.Paced paced
+                    ? cut(SpotOnGreen.of(hole, policy, paced.spot()))
+                    : new LeftInOldHole(Optional.empty());
+        }
+
+        private static CupChanged cut(MapPoint at) {
+            return new CupChanged(
+                    Optional.empty(),
+                    at,
+                    FoundBy.PACES,
+                    Optional.empty(),
+                    CutWay.ONE_PIECE,
+                    Soil.NONE,
+                    false,
+                    false,
+                    Optional.empty());
+        }
+
+        private Fact fact(HistoryLine line, Hole hole, Payload payload) {
+            Instant morning =
+                    line.day().atTime(MORNING).atZone(course.frame().zone()).toInstant();
+            return new Fact(
+                    id(line, hole),
+                    Fact.CURRENT_VERSION,
+                    morning,
+                    morning,
+                    Optional.empty(),
+                    person,
+                    course.id(),
+                    Optional.of(hole.id()),
+                    payload);
+        }
+
+        private UUID id(HistoryLine line, Hole hole) {
+            String name = String.join(
+                    " ",
+                    "notebook",
+                    course.id(),
+                    line.day().toString(),
+                    hole.id(),
+                    line.place().name());
+            return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
+        }
+
+        private Answer answer(Optional<String> unended, boolean kept, int added, int known) {
+            List<LocalDate> days = read.stream().map(Read::day).sorted().toList();
+            return new Answer(
+                    course,
+                    read.size(),
+                    (int) facts().stream()
+                            .filter(fact -> fact.payload() instanceof CutSomewhere)
+                            .count(),
+                    days.stream().findFirst(),
+                    days.stream().reduce((earlier, later) -> later),
+                    List.copyOf(notRead),
+                    unended,
+                    kept,
+                    added,
+                    known);
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package org.cupwright.app.desk.entry.table;
+
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.CourseToday;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.entry.EntryForm;
+import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactStore;
+import org.cupwright.app.desk.log.json.FactJson;
+import org.cupwright.app.desk.table.CellText;
+import org.cupwright.course.Course;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.policy.Policy;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Entries of one kind as a table, as they count: corrections taken in, withdrawn ones left out. */
+public final class ExportTable {
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public ExportTable(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /** A line: an entry and its cells. */
+    public record Row(Fact fact, List<String> cells) {}
+
+    /**
+     * A table.
+     *
+     * @param header the names of its columns, with units
+     * @param rows its lines, in the order in which they happened
+     */
+    public record Answer(Course course, Policy policy, List<String> header, List<Row> rows) {}
+
+    public Answer of(Optional<String> courseId, String kind) {
+        EntryForm form = EntryForm.of(kind);
+        return folder.read(stores -> {
+            Course course = CourseChoice.course(stores, courseId);
+            Policy policy = stores.policies().history(course.id()).at(CourseToday.of(course, clock));
+            ZoneId zone = course.frame().zone();
+            List<Row> rows = new CountingFacts(stores.facts(), course.id())
+                    .ofKinds(Set.of(form.kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE).stream()
+                            .map(fact -> new Row(fact, cells(form, fact, zone)))
+                            .toList();
+            return new Answer(course, policy, TableColumns.header(form), rows);
+        });
+    }
+
+    static List<String> cells(EntryForm form, Fact fact, ZoneId zone) {
+        JsonNode payload = JsonMapper.shared().readTree(FactJson.writePayload(fact.payload()));
+        List<String> cells = new ArrayList<>(List.of(
+                fact.id().toString(),
+                PartColumn.moment(fact.happenedAt(), zone),
+                fact.hole().map(CellText::guarded).orElse(""),
+                CellText.guarded(fact.person())));
+        PartColumn.of(form).forEach(column -> cells.add(column.write(payload, zone)));
+        cells.add(PartColumn.moment(fact.recordedAtDevice(), zone));
+        return cells;
+    }
+}

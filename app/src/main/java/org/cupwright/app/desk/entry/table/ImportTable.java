@@ -1,0 +1,103 @@
+package org.cupwright.app.desk.entry.table;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.CourseToday;
+import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.entry.EntryForm;
+import org.cupwright.app.desk.files.FileReading;
+import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.desk.table.NotReadLine;
+import org.cupwright.app.desk.table.TableFile;
+import org.cupwright.course.Course;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.green.survey.Excerpt;
+import org.cupwright.green.survey.Finding;
+import org.cupwright.green.survey.FindingKind;
+import org.cupwright.green.survey.Where;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+import org.cupwright.policy.Policy;
+
+/** Takes a table of entries of one kind into the logbook: one that was written from it, or one made by hand. */
+public final class ImportTable {
+    /** The word that accepts what looks wrong. */
+    public static final String QUESTIONS = "questions";
+
+    private final DataFolder folder;
+    private final Clock clock;
+
+    public ImportTable(DataFolder folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /**
+     * What is to be read.
+     *
+     * @param course the course; empty: the only one there is
+     * @param kind the kind of the entries
+     * @param person who says so, where the table does not
+     * @param sure whether lines that look wrong are meant
+     * @param keep whether what reads is kept
+     */
+    public record Wanted(Optional<String> course, String kind, String person, boolean sure, boolean keep) {}
+
+    /**
+     * What reads of a table.
+     *
+     * @param added entries that are kept now, or would be
+     * @param known lines whose entries are kept already
+     * @param notRead lines that do not read
+     * @param unused columns that were not used
+     * @param remarks how lines were understood, where they could be understood otherwise
+     * @param unended the last line, where the file ends within it
+     * @param kept whether anything was kept: not for a dry run
+     */
+    public record Answer(
+            Course course,
+            Policy policy,
+            List<Fact> added,
+            int known,
+            List<NotReadLine> notRead,
+            List<String> unused,
+            List<Message> remarks,
+            Optional<String> unended,
+            boolean kept) {}
+
+    public Answer read(Wanted wanted, SourceFile file) {
+        EntryForm form = EntryForm.of(wanted.kind());
+        TableFile table = FileReading.read(file, TableFile::of);
+        TableColumns columns = new TableColumns(form, table.header().fields());
+        if (!columns.fit()) {
+            throw FileReading.problem(noColumns(form, table), file.name());
+        }
+        Answer answer = folder.read(stores -> answer(stores, wanted, table, form, columns));
+        if (wanted.keep()) {
+            folder.write(stores -> answer.added().forEach(stores.facts()::add));
+        }
+        return answer;
+    }
+
+    private Answer answer(Stores stores, Wanted wanted, TableFile table, EntryForm form, TableColumns columns) {
+        Course course = CourseChoice.course(stores, wanted.course());
+        LocalDate today = CourseToday.of(course, clock);
+        Policy policy = stores.policies().history(course.id()).at(today);
+        TableEntry entries = new TableEntry(form, columns, course, policy, wanted.person(), clock.instant());
+        TableIntake intake = new TableIntake(stores, course, entries, wanted);
+        Optional<String> unended = table.read(intake);
+        return intake.answer(course, policy, columns.unused(), unended, wanted.keep());
+    }
+
+    private static Finding noColumns(EntryForm form, TableFile table) {
+        return Finding.of(
+                        FindingKind.COLUMN_MISSING,
+                        Where.line(table.header().number()),
+                        new Name(Excerpt.of(table.header().text())))
+                .trying(new Name(String.join(", ", TableColumns.header(form))));
+    }
+}

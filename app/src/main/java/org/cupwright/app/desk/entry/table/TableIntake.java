@@ -1,0 +1,145 @@
+package org.cupwright.app.desk.entry.table;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.entry.FactQuestions;
+import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.DayEntries;
+import org.cupwright.app.desk.log.FactStore;
+import org.cupwright.app.desk.table.NotRead;
+import org.cupwright.app.desk.table.NotReadLine;
+import org.cupwright.app.desk.table.TableFile;
+import org.cupwright.course.Course;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Count;
+import org.cupwright.message.Message.Name;
+import org.cupwright.policy.Policy;
+
+/** The lines of a table beside what the logbook holds: what is new, what is there, and what is asked about. */
+final class TableIntake implements TableFile.Taker {
+    private final Stores stores;
+    private final Course course;
+    private final TableEntry entries;
+    private final boolean sure;
+    private final Map<UUID, Fact> counting = new HashMap<>();
+    private final Map<UUID, Long> lines = new HashMap<>();
+    private final Map<LocalDate, DayEntries> days = new HashMap<>();
+    private final Map<String, Fact> changes = new HashMap<>();
+    private final List<Fact> added = new ArrayList<>();
+    private final List<NotReadLine> notRead = new ArrayList<>();
+    private final List<Message> remarks = new ArrayList<>();
+    private int known;
+
+    TableIntake(Stores stores, Course course, TableEntry entries, ImportTable.Wanted wanted) {
+        this.stores = stores;
+        this.course = course;
+        this.entries = entries;
+        this.sure = wanted.sure();
+        new CountingFacts(stores.facts(), course.id())
+                .ofKinds(Set.of(entries.kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE)
+                .forEach(fact -> counting.put(fact.id(), fact));
+    }
+
+    @Override
+    public void line(TableFile.Line line) throws NotRead {
+        take(line, entries.of(line.fields()));
+    }
+
+    @Override
+    public void notRead(NotReadLine line) {
+        notRead.add(line);
+    }
+
+    private void take(TableFile.Line line, TableEntry.Made made) throws NotRead {
+        Fact fact = made.fact();
+        Long before = lines.get(fact.id());
+        if (before != null) {
+            throw new NotRead(Message.of("table.not.twice", new Count(before)), Message.of("table.try.twice"));
+        }
+        if (isKnown(made)) {
+            known++;
+        } else {
+            if (!sure) {
+                ask(fact);
+            }
+            added.add(fact);
+            made.remarks().stream().filter(remark -> !remarks.contains(remark)).forEach(remarks::add);
+            if (DayEntries.isChange(fact.payload())) {
+                changes.putIfAbsent(change(fact), fact);
+            }
+        }
+        lines.put(fact.id(), line.number());
+    }
+
+    /** Whether the logbook has the entry, as it was recorded or as it counts. */
+    private boolean isKnown(TableEntry.Made made) throws NotRead {
+        Fact fact = made.fact();
+        Optional<Fact> recorded = stores.facts().find(fact.id());
+        if (recorded.isEmpty()) {
+            return false;
+        }
+        boolean same = saysTheSame(fact, recorded.get())
+                || Optional.ofNullable(counting.get(fact.id()))
+                        .filter(counts -> saysTheSame(fact, counts))
+                        .isPresent();
+        if (made.named() && !same) {
+            Name id = new Name(fact.id().toString().substring(0, 8));
+            throw new NotRead(Message.of("table.not.different", id), Message.of("table.try.different", id));
+        }
+        return true;
+    }
+
+    private static boolean saysTheSame(Fact one, Fact other) {
+        return one.course().equals(other.course())
+                && one.happenedAt().equals(other.happenedAt())
+                && one.hole().equals(other.hole())
+                && one.payload().equals(other.payload());
+    }
+
+    private void ask(Fact fact) throws NotRead {
+        Optional<Message> question = FactQuestions.first(course, fact);
+        if (question.isEmpty() && DayEntries.isChange(fact.payload())) {
+            question = changedBefore(fact)
+                    .map(before -> Message.of(
+                            "problem.log.again", new Name(fact.hole().orElse("")), new Name(before.person())));
+        }
+        if (question.isPresent()) {
+            throw new NotRead(question.get(), Message.of("table.try.question"));
+        }
+    }
+
+    private Optional<Fact> changedBefore(Fact fact) {
+        DayEntries entries = days.computeIfAbsent(day(fact), day -> DayEntries.of(stores, course, day));
+        return Optional.ofNullable(changes.get(change(fact)))
+                .or(() -> fact.hole().flatMap(entries::cutOrLeft));
+    }
+
+    private LocalDate day(Fact fact) {
+        return LocalDate.ofInstant(fact.happenedAt(), course.frame().zone());
+    }
+
+    private String change(Fact fact) {
+        return day(fact) + " " + fact.hole().orElse("");
+    }
+
+    ImportTable.Answer answer(Course of, Policy policy, List<String> unused, Optional<String> unended, boolean kept) {
+        return new ImportTable.Answer(
+                of,
+                policy,
+                List.copyOf(added),
+                known,
+                List.copyOf(notRead),
+                unused,
+                List.copyOf(remarks),
+                unended,
+                kept);
+    }
+}

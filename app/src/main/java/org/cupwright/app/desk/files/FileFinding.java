@@ -1,0 +1,6 @@
+package org.cupwright.app.desk.files;
+
+import org.cupwright.green.survey.Finding;
+
+/** A finding and the file it was found in. */
+public record FileFinding(String file, Finding finding) {}
