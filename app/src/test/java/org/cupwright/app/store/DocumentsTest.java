@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.desk.LevelSpots;
 import org.cupwright.app.desk.StoredHole;
 import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.drawn.DrawnOnCourse;
@@ -16,6 +17,7 @@ import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.DrawnItem;
+import org.cupwright.green.LevelReading;
 import org.cupwright.green.PersonsWord;
 import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
@@ -75,6 +77,17 @@ class DocumentsTest {
         assertThat(hole.par()).hasValue(4);
         assertThat(hole.walkOffs()).isEmpty();
         assertWrittenTheSame(withWalkOffs(text), course);
+    }
+
+    @Test
+    void readingsFromBeforePersonAndDayWereKeptAreRead() {
+        LevelSpots spots = documents.read("""
+                {"byHole":{"7":[{"place":{"east":12.5,"north":30.0},
+                  "gradientEast":0.01,"gradientNorth":-0.02,"standardError":0.001}]}}
+                """, LevelSpots.class);
+        assertThat(spots.of("7"))
+                .containsExactly(new LevelReading(
+                        new MapPoint(12.5, 30), 0.01, -0.02, 0.001, Optional.empty(), Optional.empty()));
     }
 
     @Test

@@ -34,7 +34,11 @@ final class TablePrint {
         int added = answer.added().size();
         int read = added + answer.known();
         int lines = read + answer.notRead().size();
-        task.print(texts.say("table.reads", answer.course().name(), read, lines, added, answer.known()));
+        String course = answer.course().name();
+        task.print(
+                lines == 0
+                        ? texts.say("table.noLines", course)
+                        : texts.say("table.reads", course, read, lines, added, answer.known()));
         entries(answer);
         if (!answer.unused().isEmpty()) {
             wrapped(texts.say("table.unused", String.join(", ", answer.unused())));

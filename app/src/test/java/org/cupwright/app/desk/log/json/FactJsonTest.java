@@ -12,9 +12,12 @@ import java.util.Set;
 import java.util.UUID;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Correction;
+import org.cupwright.cupchange.CrewNote.Severity;
+import org.cupwright.cupchange.CrewNote.SomethingOdd;
 import org.cupwright.cupchange.CupWork.CupChanged;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.MadeFacts;
+import org.cupwright.cupchange.Payload;
 import org.cupwright.cupchange.PayloadKinds;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
@@ -36,6 +39,12 @@ class FactJsonTest {
                          "foundBy":"paces","way":"onePiece","soil":"none","rimWhited":false,"edgeRagged":false}}
                         """);
         assertThat(json).isEqualTo(expected);
+    }
+
+    @Test
+    void somethingOddFromBeforePhotosWereKeptIsRead() {
+        Payload odd = FactJson.readPayload("{\"kind\":\"somethingOdd\",\"severity\":\"soon\",\"text\":\"ring\"}");
+        assertThat(odd).isEqualTo(new SomethingOdd(Severity.SOON, "ring", Optional.empty()));
     }
 
     @Test
