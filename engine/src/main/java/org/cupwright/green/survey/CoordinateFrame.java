@@ -1,5 +1,6 @@
 package org.cupwright.green.survey;
 
+import java.util.Optional;
 import org.cupwright.message.Message;
 import org.locationtech.proj4j.CoordinateReferenceSystem;
 import org.locationtech.proj4j.Proj4jException;
@@ -20,6 +21,10 @@ public final class CoordinateFrame {
     private static final double UTM_ZONE_DEGREES = 6;
     private static final int UTM_ZONES = 60;
 
+    private static final int ETRS89_UTM = 25800;
+    private static final int FIRST_ETRS89_ZONE = 28;
+    private static final int LAST_ETRS89_ZONE = 38;
+
     /** Looking a code up reads the whole list of codes, so each is looked up once. */
     private static final CRSCache KNOWN = new CRSCache();
 
@@ -38,7 +43,10 @@ public final class CoordinateFrame {
      */
     public static CoordinateFrame of(int epsg) {
         try {
-            CoordinateReferenceSystem system = KNOWN.createFromName("EPSG:" + epsg);
+            String name = "EPSG:" + epsg;
+            CoordinateReferenceSystem system = parameters(epsg)
+                    .map(common -> KNOWN.createFromParameters(name, common))
+                    .orElseGet(() -> KNOWN.createFromName(name));
             if (system == null || system.getProjection() == null) {
                 throw unknown(epsg).failure();
             }
@@ -46,6 +54,30 @@ public final class CoordinateFrame {
         } catch (Proj4jException e) {
             throw unknown(epsg).failure(e);
         }
+    }
+
+    /** What the list of codes says of degrees and of UTM zones, which most maps are in; empty for all others. */
+    static Optional<String> parameters(int epsg) {
+        if (epsg == WGS84) {
+            return Optional.of("+proj=longlat +datum=WGS84 +no_defs");
+        }
+        if (isZone(epsg - ETRS89_UTM, FIRST_ETRS89_ZONE, LAST_ETRS89_ZONE)) {
+            return Optional.of(utm(epsg - ETRS89_UTM, "+ellps=GRS80 +towgs84=0,0,0,0,0,0,0"));
+        }
+        if (isZone(epsg - UTM_NORTH, 1, UTM_ZONES)) {
+            return Optional.of(utm(epsg - UTM_NORTH, "+datum=WGS84"));
+        }
+        return isZone(epsg - UTM_SOUTH, 1, UTM_ZONES)
+                ? Optional.of(utm(epsg - UTM_SOUTH, "+south +datum=WGS84"))
+                : Optional.empty();
+    }
+
+    private static boolean isZone(int number, int first, int last) {
+        return number >= first && number <= last;
+    }
+
+    private static String utm(int zone, String figure) {
+        return "+proj=utm +zone=" + zone + " " + figure + " +units=m +no_defs";
     }
 
     private static Finding unknown(int epsg) {
