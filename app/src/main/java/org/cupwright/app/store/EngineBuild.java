@@ -66,7 +66,7 @@ final class EngineBuild {
         }
     }
 
-    /** Names, sizes and check sums as the jar lists them: reading and digesting all of it at every start takes ten times as long. */
+    /** Names, sizes and check sums as the jar lists them: reading and digesting all that is in it would slow every start. */
     private static String contents(Path jar) throws IOException {
         try (ZipFile zip = new ZipFile(jar.toFile())) {
             return zip.stream()
