@@ -13,13 +13,13 @@ import org.cupwright.green.Ground;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.green.SurveyPoint;
 import org.cupwright.green.SurveyPoints;
-import org.cupwright.green.SurveyTooThin;
-import org.cupwright.green.SurveyedGround;
+import org.cupwright.green.surveyed.SurveyTooThin;
+import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.holelocation.DayConditions;
-import org.cupwright.holelocation.GreenJudge;
-import org.cupwright.holelocation.GreenJudgement;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.RuleId;
+import org.cupwright.holelocation.judging.GreenJudge;
+import org.cupwright.holelocation.judging.GreenJudgement;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
 

@@ -8,7 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.cupwright.democourse.MadeSurface;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.Surface;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.Edge;

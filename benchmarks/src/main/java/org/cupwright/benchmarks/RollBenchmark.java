@@ -1,7 +1,7 @@
 package org.cupwright.benchmarks;
 
 import java.util.concurrent.TimeUnit;
-import org.cupwright.democourse.MadeSurface;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.Surface;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.ReferenceRoll;

@@ -6,13 +6,13 @@ import java.util.Optional;
 import org.cupwright.course.MapPoint;
 
 /** Level readings on one green, each taken to hold for a short way about its spot. */
-record LevelReadings(List<LevelReading> readings, double reachMetres) {
-    LevelReadings {
+public record LevelReadings(List<LevelReading> readings, double reachMetres) {
+    public LevelReadings {
         readings = List.copyOf(readings);
     }
 
     /** The nearest reading within reach; of two at the same distance the later one. */
-    Optional<LevelReading> findNear(MapPoint point) {
+    public Optional<LevelReading> findNear(MapPoint point) {
         Optional<LevelReading> nearest = Optional.empty();
         Comparator<LevelReading> byDistance =
                 Comparator.comparingDouble(reading -> reading.place().distanceMetres(point));

@@ -34,7 +34,7 @@ public enum Concession {
     }
 
     /** Whether it is only made down to a distance: a position nearer than that keeps the rule's failure. */
-    boolean inPart() {
+    public boolean inPart() {
         return this == EDGE || this == OLD_HOLE_CLOSER;
     }
 

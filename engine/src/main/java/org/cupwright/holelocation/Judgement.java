@@ -55,7 +55,7 @@ public record Judgement(
         return deciding(verdict, rules, setAside);
     }
 
-    static Optional<RuleId> deciding(Verdict verdict, List<RuleResult> rules, Set<RuleId> setAside) {
+    public static Optional<RuleId> deciding(Verdict verdict, List<RuleResult> rules, Set<RuleId> setAside) {
         Outcome worst = switch (verdict) {
             case FAIL -> Outcome.FAIL;
             case CAUTION -> Outcome.CAUTION;

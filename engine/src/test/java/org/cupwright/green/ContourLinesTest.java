@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.cupwright.course.Outline;
-import org.cupwright.democourse.MadeSurface;
 import org.cupwright.green.ContourLines.Contour;
 import org.cupwright.testing.Shapes;
 import org.junit.jupiter.api.Test;

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Random;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
+import org.cupwright.green.surveyed.SurveyTooThin;
+import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.policy.Policy;
 import org.cupwright.testing.Shapes;
 import org.cupwright.testing.Suite;

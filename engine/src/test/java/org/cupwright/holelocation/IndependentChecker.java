@@ -14,7 +14,7 @@ import org.locationtech.jts.geom.Coordinate;
  * Holds a judgement against the true surface and the drawn shapes by brute force, in its own arithmetic: no rule, no disc and no
  * roller of the project is used. Limits stand here once more, as numbers for 10 ft and a dry everyday day.
  */
-final class IndependentChecker {
+public final class IndependentChecker {
     private static final double RESISTANCE = 0.0783;
     private static final double HEADINGS = 36;
 
@@ -24,7 +24,7 @@ final class IndependentChecker {
     private final double slopeError;
     private final List<String> broken = new ArrayList<>();
 
-    IndependentChecker(Green green, Surface truth, DayConditions day, double slopeError) {
+    public IndependentChecker(Green green, Surface truth, DayConditions day, double slopeError) {
         this.green = green;
         this.truth = truth;
         this.day = day;
@@ -32,7 +32,7 @@ final class IndependentChecker {
     }
 
     /** Rules that the position breaks although it does not fail and does not list them as set aside. */
-    List<String> brokenInSilence(Judgement judgement) {
+    public List<String> brokenInSilence(Judgement judgement) {
         broken.clear();
         if (judgement.verdict() == Verdict.FAIL || judgement.verdict() == Verdict.NOT_SURVEYED) {
             return broken;
@@ -48,7 +48,7 @@ final class IndependentChecker {
     }
 
     /** Rules by which a failing position is said to fail although it keeps to them all. */
-    boolean failsWithoutReason(Judgement judgement) {
+    public boolean failsWithoutReason(Judgement judgement) {
         MapPoint at = judgement.position();
         boolean reason = toEdge(at) < 4 * 0.914 + 1e-9
                 || toHazardousEdge(at) < 5 * 0.914 + 0.03

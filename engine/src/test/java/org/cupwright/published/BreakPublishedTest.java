@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.cupwright.course.MapPoint;
-import org.cupwright.democourse.MadeSurface;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.Roll;
 import org.cupwright.units.GreenSpeed;

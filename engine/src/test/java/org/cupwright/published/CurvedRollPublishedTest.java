@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.cupwright.democourse.MadeSurface;
 import org.cupwright.green.Jet;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.Edge;
 import org.cupwright.roll.RollState;

@@ -5,12 +5,12 @@ import static org.assertj.core.data.Percentage.withPercentage;
 
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
-import org.cupwright.democourse.MadeSurface;
 import org.cupwright.green.Green;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.RestsOn;
-import org.cupwright.holelocation.GreenJudge;
 import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
+import org.cupwright.holelocation.judging.GreenJudge;
 import org.cupwright.policy.Policy;
 import org.cupwright.testing.Days;
 import org.cupwright.testing.ModelGround;

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.cupwright.course.MapPoint;
-import org.cupwright.democourse.MadeSurface;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.green.SurveyPoints;
-import org.cupwright.green.SurveyTooThin;
-import org.cupwright.green.SurveyedGround;
+import org.cupwright.green.surveyed.SurveyTooThin;
+import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.policy.Policy;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.PlaneRoll;

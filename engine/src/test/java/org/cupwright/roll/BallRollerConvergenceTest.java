@@ -3,7 +3,7 @@ package org.cupwright.roll;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.cupwright.democourse.MadeSurface;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.units.GreenSpeed;
 import org.junit.jupiter.api.Test;
 

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
-import org.cupwright.democourse.MadeSurface;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.Surface;
 import org.cupwright.testing.Shapes;
 import org.cupwright.units.GreenSpeed;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import org.cupwright.course.MapPoint;
-import org.cupwright.democourse.MadeSurface;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.units.GreenSpeed;
 import org.cupwright.units.Heading;

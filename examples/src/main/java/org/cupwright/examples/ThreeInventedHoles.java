@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
-import org.cupwright.green.survey.outlines.GeoJsonText;
+import org.cupwright.formats.outlines.GeoJsonText;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;

@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** Which course and hole a person means. */
 public final class CourseChoice {

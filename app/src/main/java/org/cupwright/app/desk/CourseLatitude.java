@@ -2,8 +2,8 @@ package org.cupwright.app.desk;
 
 import org.cupwright.course.Course;
 import org.cupwright.course.MapPoint;
-import org.cupwright.green.survey.CoordinateFrame;
-import org.cupwright.green.survey.Projection;
+import org.cupwright.formats.CoordinateFrame;
+import org.cupwright.formats.Projection;
 
 /** How far north or south a course lies, as its map says. */
 public final class CourseLatitude {

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.storage.DataFolder;
 import org.cupwright.course.Course;
 import org.cupwright.democourse.DemoCourse;
 

@@ -8,6 +8,7 @@ import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Length;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.Paces;
 

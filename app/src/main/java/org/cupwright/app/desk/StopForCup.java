@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Measure;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.cupwright.turf.signal.CutterStop;
 
 /**

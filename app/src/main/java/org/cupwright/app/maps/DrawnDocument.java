@@ -1,9 +1,9 @@
 package org.cupwright.app.maps;
 
+import org.cupwright.formats.CoordinateFrame;
+import org.cupwright.formats.Projection;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.PersonsWord;
-import org.cupwright.green.survey.CoordinateFrame;
-import org.cupwright.green.survey.Projection;
 import org.cupwright.policy.EnumNames;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;

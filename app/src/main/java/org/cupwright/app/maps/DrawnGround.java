@@ -3,10 +3,10 @@ package org.cupwright.app.maps;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import org.cupwright.course.MapPoint;
-import org.cupwright.holelocation.GreenJudgement;
 import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
+import org.cupwright.holelocation.judging.GreenJudgement;
 
 /**
  * Which ground of a green is drawn how; what is none of these is left clear.

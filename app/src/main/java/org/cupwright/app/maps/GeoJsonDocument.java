@@ -1,7 +1,7 @@
 package org.cupwright.app.maps;
 
-import org.cupwright.green.survey.CoordinateFrame;
-import org.cupwright.green.survey.Projection;
+import org.cupwright.formats.CoordinateFrame;
+import org.cupwright.formats.Projection;
 import org.locationtech.jts.geom.Geometry;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;

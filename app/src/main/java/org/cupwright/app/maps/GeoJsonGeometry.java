@@ -2,7 +2,7 @@ package org.cupwright.app.maps;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import org.cupwright.green.survey.Projection;
+import org.cupwright.formats.Projection;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;

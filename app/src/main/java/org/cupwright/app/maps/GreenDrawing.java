@@ -12,7 +12,7 @@ import org.cupwright.green.DrawnItem;
 import org.cupwright.green.GroundItem;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.green.Surface;
-import org.cupwright.holelocation.GreenJudgement;
+import org.cupwright.holelocation.judging.GreenJudgement;
 
 /**
  * What is to be seen on the drawing of one green.

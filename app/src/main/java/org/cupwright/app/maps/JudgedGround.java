@@ -9,9 +9,9 @@ import java.util.TreeMap;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GreenLattice;
 import org.cupwright.green.field.LatticeSquares;
-import org.cupwright.holelocation.GreenJudgement;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
+import org.cupwright.holelocation.judging.GreenJudgement;
 import org.locationtech.jts.geom.Geometry;
 
 /** A judged green in areas: all ground of which the same is said, in one. */

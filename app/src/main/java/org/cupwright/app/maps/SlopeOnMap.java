@@ -7,7 +7,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.green.Green;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.LevelSpotsGround;
-import org.cupwright.holelocation.GreenJudgement;
+import org.cupwright.holelocation.judging.GreenJudgement;
 import org.cupwright.holelocation.spot.SpotGround;
 import org.cupwright.units.Heading;
 import org.locationtech.jts.geom.Envelope;

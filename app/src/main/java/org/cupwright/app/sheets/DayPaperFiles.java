@@ -23,7 +23,7 @@ public final class DayPaperFiles {
      * Writes the hole location sheet and the changer's card into a folder, which is made when it is not there.
      *
      * @return the files, the sheet first
-     * @throws org.cupwright.app.desk.Problem when they cannot be written
+     * @throws org.cupwright.message.Problem when they cannot be written
      */
     public List<Path> write(DayPaper paper, Path folder) {
         DaySheet day = DaySheet.of(paper);

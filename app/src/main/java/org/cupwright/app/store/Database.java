@@ -56,7 +56,7 @@ final class Database {
     /**
      * The data format of the file.
      *
-     * @throws org.cupwright.app.desk.Problem if it is another program's file, or of a newer format
+     * @throws org.cupwright.message.Problem if it is another program's file, or of a newer format
      */
     int format() throws SQLException {
         try (Connection connection = readable()) {

@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
-import org.cupwright.app.desk.cache.Sha256;
-import org.cupwright.holelocation.GreenJudge;
+import org.cupwright.app.storage.Sha256;
+import org.cupwright.holelocation.judging.GreenJudge;
 
 /**
  * Which build of the engine computes, on which Java: by the contents of its classes, as a version's name stays the same while its

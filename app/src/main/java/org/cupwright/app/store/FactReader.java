@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
-import org.cupwright.app.desk.log.json.FactJson;
+import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.cupchange.Fact;
 
 /** Reads facts from their documents on other threads while the next documents come from the database. */

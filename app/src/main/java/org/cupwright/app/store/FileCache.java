@@ -11,7 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cupwright.app.desk.cache.ResultCache;
+import org.cupwright.app.storage.ResultCache;
 
 /**
  * Results as files in the folder {@code cache}, one a result, in a folder of their build. Nobody misses them when they are deleted;

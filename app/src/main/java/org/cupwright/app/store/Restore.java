@@ -11,9 +11,9 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.Problem;
-import org.cupwright.app.desk.upkeep.RestoreDone;
+import org.cupwright.app.storage.upkeep.RestoreDone;
 import org.cupwright.app.store.FolderGate.Pass;
+import org.cupwright.message.Problem;
 
 /**
  * Puts a backup in place of what is kept.

@@ -3,7 +3,7 @@ package org.cupwright.app.store;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.CourseStore;
+import org.cupwright.app.storage.CourseStore;
 import org.cupwright.course.Course;
 
 final class SqlCourses implements CourseStore {

@@ -1,8 +1,8 @@
 package org.cupwright.app.store;
 
 import java.time.Clock;
-import org.cupwright.app.desk.drawn.DrawnOnCourse;
-import org.cupwright.app.desk.drawn.DrawnStore;
+import org.cupwright.app.storage.DrawnOnCourse;
+import org.cupwright.app.storage.DrawnStore;
 
 final class SqlDrawn implements DrawnStore {
     private final Sql sql;

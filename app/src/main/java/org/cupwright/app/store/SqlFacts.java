@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import org.cupwright.app.desk.log.FactStore;
-import org.cupwright.app.desk.log.json.FactJson;
+import org.cupwright.app.storage.FactStore;
+import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.Fact;
 

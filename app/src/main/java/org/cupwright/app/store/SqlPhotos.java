@@ -2,8 +2,8 @@ package org.cupwright.app.store;
 
 import java.time.Clock;
 import java.util.Optional;
-import org.cupwright.app.desk.log.Photo;
-import org.cupwright.app.desk.log.PhotoStore;
+import org.cupwright.app.storage.Photo;
+import org.cupwright.app.storage.PhotoStore;
 
 final class SqlPhotos implements PhotoStore {
     private final Sql sql;

@@ -4,8 +4,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.PlanStore;
-import org.cupwright.app.desk.StoredPlan;
+import org.cupwright.app.storage.PlanStore;
+import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.policy.EnumNames;
 
 final class SqlPlans implements PlanStore {

@@ -2,7 +2,7 @@ package org.cupwright.app.store;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import org.cupwright.app.desk.policy.PolicyStore;
+import org.cupwright.app.storage.PolicyStore;
 import org.cupwright.policy.PolicyChange;
 import org.cupwright.policy.PolicyHistory;
 

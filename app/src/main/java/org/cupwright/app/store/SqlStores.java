@@ -1,15 +1,15 @@
 package org.cupwright.app.store;
 
 import java.time.Clock;
-import org.cupwright.app.desk.CourseStore;
-import org.cupwright.app.desk.PlanStore;
-import org.cupwright.app.desk.Stores;
-import org.cupwright.app.desk.SurveyStore;
-import org.cupwright.app.desk.cache.ResultCache;
-import org.cupwright.app.desk.drawn.DrawnStore;
-import org.cupwright.app.desk.log.FactStore;
-import org.cupwright.app.desk.log.PhotoStore;
-import org.cupwright.app.desk.policy.PolicyStore;
+import org.cupwright.app.storage.CourseStore;
+import org.cupwright.app.storage.DrawnStore;
+import org.cupwright.app.storage.FactStore;
+import org.cupwright.app.storage.PhotoStore;
+import org.cupwright.app.storage.PlanStore;
+import org.cupwright.app.storage.PolicyStore;
+import org.cupwright.app.storage.ResultCache;
+import org.cupwright.app.storage.Stores;
+import org.cupwright.app.storage.SurveyStore;
 
 /** The stores of one transaction. */
 final class SqlStores implements Stores {

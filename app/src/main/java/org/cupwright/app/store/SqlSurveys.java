@@ -10,11 +10,11 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-import org.cupwright.app.desk.LevelSpots;
-import org.cupwright.app.desk.SurveyStore;
-import org.cupwright.app.desk.SurveyVersion;
-import org.cupwright.app.desk.green.GreenSurvey;
-import org.cupwright.app.desk.green.GreenSurvey.Origin;
+import org.cupwright.app.storage.GreenSurvey;
+import org.cupwright.app.storage.GreenSurvey.Origin;
+import org.cupwright.app.storage.LevelSpots;
+import org.cupwright.app.storage.SurveyStore;
+import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.green.SurveyPoints;
 
 final class SqlSurveys implements SurveyStore {

@@ -10,10 +10,10 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.Stores;
-import org.cupwright.app.desk.cache.ResultCache;
-import org.cupwright.app.desk.upkeep.FolderUpkeep;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.ResultCache;
+import org.cupwright.app.storage.Stores;
+import org.cupwright.app.storage.upkeep.FolderUpkeep;
 import org.cupwright.app.store.FolderGate.Pass;
 
 /**

@@ -10,15 +10,15 @@ import java.sql.Statement;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.desk.Problem;
-import org.cupwright.app.desk.upkeep.BackupDone;
-import org.cupwright.app.desk.upkeep.FolderCounts;
-import org.cupwright.app.desk.upkeep.FolderReport;
-import org.cupwright.app.desk.upkeep.FolderReport.Damage;
-import org.cupwright.app.desk.upkeep.FolderUpkeep;
-import org.cupwright.app.desk.upkeep.RestoreDone;
+import org.cupwright.app.storage.upkeep.BackupDone;
+import org.cupwright.app.storage.upkeep.FolderCounts;
+import org.cupwright.app.storage.upkeep.FolderReport;
+import org.cupwright.app.storage.upkeep.FolderReport.Damage;
+import org.cupwright.app.storage.upkeep.FolderUpkeep;
+import org.cupwright.app.storage.upkeep.RestoreDone;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** Backup, restore and check of a folder's data file. */
 final class SqliteUpkeep implements FolderUpkeep {

@@ -8,7 +8,7 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import org.cupwright.app.desk.Problem;
+import org.cupwright.message.Problem;
 import org.flywaydb.core.Flyway;
 
 /**

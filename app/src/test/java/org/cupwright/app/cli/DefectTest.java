@@ -10,7 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Function;
 import org.cupwright.app.cli.command.Surroundings;
-import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.storage.DataFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.UUID;
-import org.cupwright.app.desk.log.FactStore.Kept;
+import org.cupwright.app.storage.FactStore.Kept;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CupWork.CupChanged;
 import org.cupwright.cupchange.Fact;

@@ -22,9 +22,9 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
-import org.cupwright.app.desk.Problem;
-import org.cupwright.app.desk.StoredPlan;
+import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.cupchange.MadeFacts;
+import org.cupwright.message.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

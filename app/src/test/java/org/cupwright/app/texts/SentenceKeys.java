@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.policy.Settings;
-import org.cupwright.green.survey.FindingKind;
+import org.cupwright.finding.FindingKind;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.Term;

@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.cupwright.app.desk.log.FactStore.Kept;
+import org.cupwright.app.storage.FactStore.Kept;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.cupchange.CrewNote.NoteToNext;
 import org.cupwright.cupchange.Fact;

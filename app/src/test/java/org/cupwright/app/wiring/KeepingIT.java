@@ -17,7 +17,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import org.cupwright.app.desk.upkeep.FolderReport;
+import org.cupwright.app.storage.upkeep.FolderReport;
 import org.cupwright.app.store.OldFormat;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.cupchange.Fact;

@@ -1,8 +1,8 @@
 package org.cupwright.green.findings;
 
 import java.util.Optional;
+import org.cupwright.finding.Finding;
 import org.cupwright.green.field.GroundArea;
-import org.cupwright.green.survey.Finding;
 import org.locationtech.jts.geom.MultiPolygon;
 
 /**

@@ -5,16 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.course.Hole;
-import org.cupwright.green.Blunder;
+import org.cupwright.finding.Finding;
+import org.cupwright.finding.FindingKind;
+import org.cupwright.finding.Where;
 import org.cupwright.green.Coverage;
 import org.cupwright.green.PlaneFit;
-import org.cupwright.green.SurveyedGround;
 import org.cupwright.green.field.GreenField;
 import org.cupwright.green.field.GroundArea;
-import org.cupwright.green.survey.Finding;
-import org.cupwright.green.survey.FindingKind;
-import org.cupwright.green.survey.Where;
-import org.cupwright.green.survey.points.HeightCheck;
+import org.cupwright.green.surveyed.Blunder;
+import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Area;
 import org.cupwright.message.Message.Count;
@@ -25,6 +24,9 @@ import org.cupwright.message.Message.Word;
 
 /** What the fitted survey of a green itself shows: gaps, slopes known badly, points that lie unevenly, points left out. */
 public final class SurveyFindings {
+    /** Above it a green is steep enough to ask whether its heights are in feet: 2 % then reads 6.6 %. Our choice. */
+    public static final double STEEP_SLOPE = 0.06;
+
     /** Slopes known worse than this, two standard errors, do not judge a spot, points: our choice. */
     private static final double GOOD_FOR_JUDGING_POINTS = 0.6;
 
@@ -130,7 +132,7 @@ public final class SurveyFindings {
                 hole.green(),
                 spot -> ground.planeAt(spot).map(PlaneFit::slopePercent).orElse(Double.NaN));
         double middle = slopes.quantile(0.5);
-        return middle > 100 * HeightCheck.STEEP_SLOPE
+        return middle > 100 * STEEP_SLOPE
                 ? Optional.of(GroundFinding.of(Finding.of(FindingKind.HEIGHTS_STEEP, where, new Slope(middle))))
                 : Optional.empty();
     }

@@ -11,8 +11,8 @@ import org.cupwright.green.GreenLattice;
 import org.cupwright.green.Jet;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.green.Surface;
-import org.cupwright.green.SurveyedGround;
 import org.cupwright.green.spline.HeightErrors;
+import org.cupwright.green.surveyed.SurveyedGround;
 
 /**
  * What changed on a green between two surveys, within the outline and where both know the ground.

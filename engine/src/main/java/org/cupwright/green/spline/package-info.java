@@ -1,5 +1,5 @@
 /**
- * The numerics behind {@link org.cupwright.green.SurveyedGround}: penalised tensor-product cubic B-splines (P-splines; Eilers and
+ * The numerics behind {@link org.cupwright.green.surveyed.SurveyedGround}: penalised tensor-product cubic B-splines (P-splines; Eilers and
  * Marx, Statistical Science 11(2), 1996), their penalty by restricted maximum likelihood, and the covariances of what is read
  * off the fitted surface. Only {@code green} uses it.
  *

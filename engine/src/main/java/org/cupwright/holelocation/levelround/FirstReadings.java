@@ -10,8 +10,8 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.green.GreenFrame;
 import org.cupwright.green.GreenLattice;
 import org.cupwright.green.Third;
-import org.cupwright.holelocation.GreenJudgement;
 import org.cupwright.holelocation.Verdict;
+import org.cupwright.holelocation.judging.GreenJudgement;
 
 /**
  * Where to lay the level on a green that has no survey: spots on which a hole may go as far as is known, spread over front, middle

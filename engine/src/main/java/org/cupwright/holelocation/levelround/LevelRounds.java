@@ -5,10 +5,10 @@ import org.cupwright.green.Green;
 import org.cupwright.green.GreenFrame;
 import org.cupwright.green.GroundPolicy;
 import org.cupwright.green.PlacePolicy;
-import org.cupwright.green.SurveyedGround;
+import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.holelocation.DayConditions;
-import org.cupwright.holelocation.GreenJudge;
 import org.cupwright.holelocation.SlopePolicy;
+import org.cupwright.holelocation.judging.GreenJudge;
 import org.cupwright.holelocation.rule.LevelLimits;
 import org.cupwright.policy.Policy;
 

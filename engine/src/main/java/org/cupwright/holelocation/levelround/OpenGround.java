@@ -10,7 +10,7 @@ import org.cupwright.course.Outline;
 import org.cupwright.green.Green;
 import org.cupwright.green.GreenLattice;
 import org.cupwright.green.PlaneFit;
-import org.cupwright.green.SurveyedGround;
+import org.cupwright.green.surveyed.SurveyedGround;
 
 /** Every second spot of a green's lattice, as far as it was surveyed, with what is known there. */
 final class OpenGround {

@@ -2,7 +2,7 @@ package org.cupwright.holelocation.levelround;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.cupwright.green.ReadingEffects;
+import org.cupwright.green.surveyed.ReadingEffects;
 
 /** A spot where the level could be laid, with its ties to the spots about it as the readings chosen so far leave them. */
 final class PossibleReading {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import org.cupwright.green.ReadingEffects;
+import org.cupwright.green.surveyed.ReadingEffects;
 
 /** Chooses readings one after the other, each for what it is expected to add to those before it. */
 final class RoundSearch {

@@ -7,11 +7,11 @@ import java.util.Map;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GreenFrame;
 import org.cupwright.green.Third;
-import org.cupwright.holelocation.GreenJudge;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
+import org.cupwright.holelocation.judging.GreenJudge;
 
 /**
  * The thirds of a green in which hardly any position is known to be good, with the positions that may be: nothing fails there, and

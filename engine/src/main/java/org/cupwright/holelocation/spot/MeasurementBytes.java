@@ -19,8 +19,8 @@ import org.cupwright.green.BendFit;
 import org.cupwright.green.Coverage;
 import org.cupwright.green.Green;
 import org.cupwright.green.RememberedGround;
-import org.cupwright.green.SurveyedGround;
 import org.cupwright.green.spline.PolynomialSurface;
+import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
 

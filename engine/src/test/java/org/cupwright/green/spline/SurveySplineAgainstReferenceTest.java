@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
-import org.cupwright.democourse.MadeSurface;
 import org.cupwright.green.Jet;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.SurveyPoints;
 import org.cupwright.testing.MadeSurvey;
 import org.cupwright.testing.Suite;

@@ -12,8 +12,8 @@ import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlaneFit;
-import org.cupwright.green.SurveyedGround;
 import org.cupwright.green.Third;
+import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
 

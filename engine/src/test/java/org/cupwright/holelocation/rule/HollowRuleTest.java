@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.cupwright.holelocation.rule.RuleAssert.assertRule;
 
 import org.cupwright.course.Outline;
-import org.cupwright.democourse.MadeSurface;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.RestsOn;
 import org.cupwright.green.Surface;
 import org.cupwright.holelocation.DayConditions;

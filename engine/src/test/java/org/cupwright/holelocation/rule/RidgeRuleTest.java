@@ -5,7 +5,7 @@ import static org.assertj.core.data.Offset.offset;
 import static org.cupwright.holelocation.rule.RuleAssert.assertRule;
 
 import org.cupwright.course.Outline;
-import org.cupwright.democourse.MadeSurface;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.RestsOn;
 import org.cupwright.green.Surface;
 import org.cupwright.holelocation.Outcome;

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
-import org.cupwright.democourse.MadeSurface;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.policy.Policy;
 import org.cupwright.roll.BallRoller;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
-import org.cupwright.democourse.MadeSurface;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.green.Surface;
 import org.cupwright.policy.Policy;

@@ -3,7 +3,7 @@ package org.cupwright.testing.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.cupwright.democourse.MadeSurface;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.Surface;
 import org.cupwright.green.spline.PriorSurface;
 

@@ -2,16 +2,16 @@ package org.cupwright.testing.study;
 
 import java.util.List;
 import org.cupwright.course.MapPoint;
-import org.cupwright.democourse.MadeSurface;
 import org.cupwright.green.BendFit;
 import org.cupwright.green.Coverage;
 import org.cupwright.green.Ground;
 import org.cupwright.green.Jet;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.green.Surface;
 import org.cupwright.green.SurveyPoints;
-import org.cupwright.green.SurveyedGround;
 import org.cupwright.green.spline.PointIndex;
+import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.testing.DiscQuadrature;
 import org.cupwright.testing.study.StudySums.Sum;
 

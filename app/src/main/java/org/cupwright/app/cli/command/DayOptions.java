@@ -3,7 +3,7 @@ package org.cupwright.app.cli.command;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.files.SourceFile;
 import picocli.CommandLine.Option;
 

@@ -1,6 +1,6 @@
 package org.cupwright.app.cli.command;
 
-import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.texts.Texts;
 
 /** What counts for a day, in words. */

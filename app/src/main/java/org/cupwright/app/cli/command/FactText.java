@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.cupwright.app.desk.log.json.FactJson;
+import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Course;
 import org.cupwright.course.MapPoint;

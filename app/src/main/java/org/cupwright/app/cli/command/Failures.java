@@ -2,8 +2,8 @@ package org.cupwright.app.cli.command;
 
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.message.Problem;
 import org.cupwright.units.Paces;
 import org.cupwright.units.UnitSystem;
 import picocli.CommandLine;

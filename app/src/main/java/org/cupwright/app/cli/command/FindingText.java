@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.green.survey.Finding;
+import org.cupwright.finding.Finding;
 import org.cupwright.message.Amount;
 import tools.jackson.databind.node.ObjectNode;
 

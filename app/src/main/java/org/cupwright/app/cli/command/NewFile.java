@@ -7,9 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** A file that is written whole, never over another. */
 public final class NewFile {

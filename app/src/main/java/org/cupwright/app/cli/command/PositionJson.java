@@ -3,7 +3,7 @@ package org.cupwright.app.cli.command;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.cupwright.app.desk.JudgedPosition;
+import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.PersonsWord;

@@ -1,7 +1,7 @@
 package org.cupwright.app.cli.command;
 
 import java.util.Optional;
-import org.cupwright.app.desk.JudgedPosition;
+import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlaceOnGreen;

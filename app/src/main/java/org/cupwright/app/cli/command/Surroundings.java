@@ -4,7 +4,7 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.function.Function;
-import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.storage.DataFolder;
 
 /**
  * What the commands run in, so that a test can run them in surroundings of its own.

@@ -2,13 +2,13 @@ package org.cupwright.app.cli.command;
 
 import java.time.LocalDate;
 import org.cupwright.app.desk.CourseToday;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.policy.DeskPolicy;
 import org.cupwright.app.desk.policy.Settings;
 import org.cupwright.app.desk.policy.ShowPolicy;
+import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.PlacePolicy;
+import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.UnitSystem;
 import picocli.CommandLine.ParameterException;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.PositionJson;
-import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.level.LevelReadingKept;
 import org.cupwright.app.desk.level.LevelReadingList;

@@ -5,7 +5,7 @@ import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.PositionText;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.level.KeepLevelReading.TakenBack;
 import org.cupwright.app.desk.level.LevelReadingKept;

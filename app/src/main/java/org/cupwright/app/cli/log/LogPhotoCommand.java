@@ -8,7 +8,7 @@ import org.cupwright.app.cli.command.NewFile;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.SeeToOdd;
-import org.cupwright.app.desk.log.Photo;
+import org.cupwright.app.storage.Photo;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;

@@ -10,7 +10,7 @@ import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.CorrectFact;
 import org.cupwright.app.desk.entry.ListFacts;
 import org.cupwright.app.desk.entry.RecordFact;
-import org.cupwright.app.desk.log.json.FactJson;
+import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message;

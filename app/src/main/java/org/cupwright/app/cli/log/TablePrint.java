@@ -7,7 +7,7 @@ import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.NotReadPrint;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.table.ImportTable;
-import org.cupwright.app.desk.log.json.FactJson;
+import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.cupchange.Fact;
 import tools.jackson.databind.json.JsonMapper;

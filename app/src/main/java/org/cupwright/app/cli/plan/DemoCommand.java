@@ -9,7 +9,7 @@ import org.cupwright.app.cli.command.ProgressLine;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.command.Version;
-import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.intake.SetUpDemo;
 import org.cupwright.app.desk.paper.PrepareSheets;
 import org.cupwright.app.desk.plan.DayPaper;

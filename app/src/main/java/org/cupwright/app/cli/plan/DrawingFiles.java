@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.cli.command.DayText;
-import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.files.WholeFiles;
 import org.cupwright.app.desk.green.GreenOnDay;
 import org.cupwright.app.maps.FindingOnMap;

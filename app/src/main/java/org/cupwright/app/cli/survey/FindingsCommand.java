@@ -10,7 +10,7 @@ import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.ProgressLine;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.desk.DayQuestion;
+import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.files.WholeFiles;
 import org.cupwright.app.desk.findings.FindDoubts;
 import org.cupwright.app.desk.findings.GreenFindings;

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.desk.SurveyVersion;
 import org.cupwright.app.desk.resurvey.ListSurveys;
+import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.app.texts.Texts;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -5,7 +5,7 @@ import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.Failures;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.desk.upkeep.FolderReport;
+import org.cupwright.app.storage.upkeep.FolderReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
 

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.desk.upkeep.RestoreDone;
+import org.cupwright.app.storage.upkeep.RestoreDone;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;

@@ -6,11 +6,11 @@ import java.util.List;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.desk.upkeep.BackupDone;
-import org.cupwright.app.desk.upkeep.FolderCounts;
-import org.cupwright.app.desk.upkeep.FolderReport;
-import org.cupwright.app.desk.upkeep.FolderReport.Damage;
-import org.cupwright.app.desk.upkeep.RestoreDone;
+import org.cupwright.app.storage.upkeep.BackupDone;
+import org.cupwright.app.storage.upkeep.FolderCounts;
+import org.cupwright.app.storage.upkeep.FolderReport;
+import org.cupwright.app.storage.upkeep.FolderReport.Damage;
+import org.cupwright.app.storage.upkeep.RestoreDone;
 import org.cupwright.app.texts.Texts;
 import tools.jackson.databind.node.ObjectNode;
 

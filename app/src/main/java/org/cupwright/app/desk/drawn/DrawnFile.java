@@ -7,19 +7,19 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.files.FileFinding;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.course.Course;
+import org.cupwright.finding.Finding;
+import org.cupwright.finding.FindingKind;
+import org.cupwright.finding.Where;
+import org.cupwright.formats.items.DrawnCsv;
+import org.cupwright.formats.items.DrawnGeoJson;
+import org.cupwright.formats.items.ReadDrawn;
 import org.cupwright.green.PlacePolicy;
-import org.cupwright.green.survey.Finding;
-import org.cupwright.green.survey.FindingKind;
-import org.cupwright.green.survey.Where;
-import org.cupwright.green.survey.items.DrawnCsv;
-import org.cupwright.green.survey.items.DrawnGeoJson;
-import org.cupwright.green.survey.items.ReadDrawn;
 import org.cupwright.message.Message;
+import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 
 /** A file of ground that people drew or listed: GeoJSON or CSV, whichever it is. */

@@ -2,14 +2,15 @@ package org.cupwright.app.desk.drawn;
 
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.drawn.DrawnOnCourse.Kept;
 import org.cupwright.app.desk.files.FileFinding;
 import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.storage.DrawnOnCourse;
+import org.cupwright.app.storage.DrawnOnCourse.Kept;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
-import org.cupwright.green.survey.Finding;
-import org.cupwright.green.survey.FindingKind;
-import org.cupwright.green.survey.Where;
+import org.cupwright.finding.Finding;
+import org.cupwright.finding.FindingKind;
+import org.cupwright.finding.Where;
 import org.cupwright.message.Message;
 
 /** Drawn ground that lies on no green of its holes any more when a course gets a new map: it is kept, and that is told. */

@@ -6,20 +6,21 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.CourseChoice;
-import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.DayQuestion;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.SpotOnGreen;
-import org.cupwright.app.desk.drawn.DrawnOnCourse.Kept;
+import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.DrawnOnCourse;
+import org.cupwright.app.storage.DrawnOnCourse.Kept;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
+import org.cupwright.formats.items.ReadDrawn;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.PersonsWord;
-import org.cupwright.green.survey.items.ReadDrawn;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.locationtech.jts.geom.Geometry;
 
 /** Keeps what a person says of a spot or of the ground about it, takes it back, and lists it. */

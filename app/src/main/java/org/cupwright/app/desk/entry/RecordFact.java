@@ -13,14 +13,15 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.StoredHole;
-import org.cupwright.app.desk.StoredPlan;
-import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.log.DayEntries;
 import org.cupwright.app.desk.log.LogProblems;
-import org.cupwright.app.desk.log.Photo;
+import org.cupwright.app.desk.log.PhotoReading;
 import org.cupwright.app.desk.plan.PlanChoice;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.Photo;
+import org.cupwright.app.storage.StoredHole;
+import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -66,7 +67,7 @@ public final class RecordFact {
         if (entry.photo().isPresent() && form.find(Photo.PART).isEmpty()) {
             throw LogProblems.takesNoPhoto(EntryForm.typed(form.kind()));
         }
-        Optional<Photo> photo = entry.photo().map(Photo::read);
+        Optional<Photo> photo = entry.photo().map(PhotoReading::read);
         Answer answer = folder.read(stores -> {
             Ground ground = ground(stores, entry);
             List<Fact> facts = holes(ground, entry).stream()

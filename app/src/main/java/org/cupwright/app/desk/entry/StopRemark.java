@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.log.CountingFacts;
-import org.cupwright.app.desk.log.FactStore;
+import org.cupwright.app.storage.FactStore;
 import org.cupwright.cupchange.CrewNote.StopSet;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.PayloadKinds;

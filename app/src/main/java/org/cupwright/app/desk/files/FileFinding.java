@@ -1,6 +1,6 @@
 package org.cupwright.app.desk.files;
 
-import org.cupwright.green.survey.Finding;
+import org.cupwright.finding.Finding;
 
 /** A finding and the file it was found in. */
 public record FileFinding(String file, Finding finding) {}

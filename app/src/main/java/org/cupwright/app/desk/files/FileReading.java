@@ -6,11 +6,11 @@ import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
-import org.cupwright.app.desk.Problem;
-import org.cupwright.green.survey.Finding;
-import org.cupwright.green.survey.UnreadableSurvey;
+import org.cupwright.finding.Finding;
+import org.cupwright.finding.UnreadableFile;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** Reads files that a person hands in, and says what is wrong with those that cannot be read. */
 public final class FileReading {
@@ -24,7 +24,7 @@ public final class FileReading {
     public static <T> T read(SourceFile file, Reader<T> reader) {
         try (InputStream in = new BufferedInputStream(file.open())) {
             return reader.read(in);
-        } catch (UnreadableSurvey unreadable) {
+        } catch (UnreadableFile unreadable) {
             throw problem(unreadable.finding(), file.name());
         } catch (NoSuchFileException missing) {
             throw about("problem.file.missing", file, "try.file.missing");

@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.cupwright.app.desk.CourseChoice;
-import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.DayQuestion;
 import org.cupwright.app.desk.Progress;
+import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.MeasuredGreen;
+import org.cupwright.app.storage.DataFolder;
 
 /** Finds what is doubtful about the ground of greens, as they are known now. */
 public final class FindDoubts {

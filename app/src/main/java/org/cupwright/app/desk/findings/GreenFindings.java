@@ -3,10 +3,10 @@ package org.cupwright.app.desk.findings;
 import java.util.List;
 import org.cupwright.app.desk.green.MeasuredGreen;
 import org.cupwright.course.Hole;
+import org.cupwright.finding.FindingKind;
 import org.cupwright.green.RestsOn;
 import org.cupwright.green.findings.GroundFinding;
 import org.cupwright.green.findings.GroundFindings;
-import org.cupwright.green.survey.FindingKind;
 import org.cupwright.policy.Policy;
 
 /**

@@ -4,16 +4,16 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseChoice;
-import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.DayQuestion;
-import org.cupwright.app.desk.JudgedPosition;
-import org.cupwright.app.desk.cache.ResultCache;
+import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.JudgedPosition;
+import org.cupwright.app.storage.ResultCache;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
+import org.cupwright.formats.items.GroundItems;
 import org.cupwright.green.GroundOnDay;
-import org.cupwright.green.survey.items.GroundItems;
-import org.cupwright.holelocation.GreenJudgement;
+import org.cupwright.holelocation.judging.GreenJudgement;
 
 /** Judges a whole green for a day. */
 public final class AssessGreen {

@@ -1,13 +1,13 @@
 package org.cupwright.app.desk.green;
 
 import java.time.Clock;
-import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.DayQuestion;
-import org.cupwright.app.desk.JudgedPosition;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.SpotOnGreen;
+import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.AssessGreen.OneGreen;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 

@@ -1,11 +1,10 @@
 package org.cupwright.app.desk.green;
 
-import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.cache.MeasurementName;
-import org.cupwright.app.desk.cache.ResultCache;
+import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.storage.ResultCache;
 import org.cupwright.green.Green;
-import org.cupwright.green.SurveyTooThin;
-import org.cupwright.green.SurveyedGround;
+import org.cupwright.green.surveyed.SurveyTooThin;
+import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.holelocation.spot.GreenMeasurement;
 import org.cupwright.holelocation.spot.MeasurementBytes;
 import org.cupwright.policy.Policy;

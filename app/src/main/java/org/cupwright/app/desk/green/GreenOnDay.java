@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundOnDay;
-import org.cupwright.holelocation.GreenJudgement;
+import org.cupwright.holelocation.judging.GreenJudgement;
 
 /**
  * A green as it is on a day.

@@ -6,15 +6,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.DayQuestion;
 import org.cupwright.app.desk.Progress;
-import org.cupwright.app.desk.Stores;
-import org.cupwright.app.desk.cache.ResultCache;
+import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.storage.ResultCache;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
+import org.cupwright.formats.items.GroundItems;
 import org.cupwright.green.GroundOnDay;
-import org.cupwright.green.survey.items.GroundItems;
 
 /**
  * All greens of a course on one day, read from the folder; judging them is left for when the folder is free again.

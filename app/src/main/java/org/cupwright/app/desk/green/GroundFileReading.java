@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.course.Course;
-import org.cupwright.green.survey.items.GroundFile;
-import org.cupwright.green.survey.items.GroundItems;
+import org.cupwright.formats.items.GroundFile;
+import org.cupwright.formats.items.GroundItems;
 
 /** Reads what a file says of the ground of a course's greens. */
 final class GroundFileReading {

@@ -2,7 +2,8 @@ package org.cupwright.app.desk.green;
 
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.Stores;
+import org.cupwright.app.storage.GreenSurvey;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Hole;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.Green;
@@ -10,8 +11,8 @@ import org.cupwright.green.Ground;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.LevelSpotsGround;
 import org.cupwright.green.OutlineOnlyGround;
-import org.cupwright.green.SurveyTooThin;
-import org.cupwright.green.SurveyedGround;
+import org.cupwright.green.surveyed.SurveyTooThin;
+import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.policy.Policy;
 
 /**

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
-import org.cupwright.app.desk.Stores;
-import org.cupwright.app.desk.cache.ResultCache;
 import org.cupwright.app.desk.log.CountingFacts;
-import org.cupwright.app.desk.log.FactStore;
-import org.cupwright.app.desk.log.FactStore.Arrival;
+import org.cupwright.app.storage.FactStore;
+import org.cupwright.app.storage.FactStore.Arrival;
+import org.cupwright.app.storage.ResultCache;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
 

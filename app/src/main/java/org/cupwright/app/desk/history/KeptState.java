@@ -12,8 +12,8 @@ import java.time.ZoneId;
 import java.util.HexFormat;
 import java.util.Optional;
 import java.util.UUID;
-import org.cupwright.app.desk.cache.Sha256;
-import org.cupwright.app.desk.log.FactStore.Arrival;
+import org.cupwright.app.storage.FactStore.Arrival;
+import org.cupwright.app.storage.Sha256;
 
 /**
  * A state that was kept.

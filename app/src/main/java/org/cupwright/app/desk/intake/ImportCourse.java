@@ -10,30 +10,30 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.LevelSpots;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.Progress;
-import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.drawn.DrawnFile;
 import org.cupwright.app.desk.drawn.DrawnLeftBehind;
-import org.cupwright.app.desk.drawn.DrawnOnCourse;
 import org.cupwright.app.desk.files.FileFinding;
 import org.cupwright.app.desk.files.SourceFile;
-import org.cupwright.app.desk.green.GreenSurvey;
 import org.cupwright.app.desk.intake.ImportResult.GreenKnown;
 import org.cupwright.app.desk.intake.ImportResult.Points;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.DrawnOnCourse;
+import org.cupwright.app.storage.GreenSurvey;
+import org.cupwright.app.storage.LevelSpots;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
+import org.cupwright.finding.UnreadableFile;
+import org.cupwright.formats.CoordinateFrame;
+import org.cupwright.formats.items.ReadDrawn;
+import org.cupwright.formats.outlines.OutlineRequest;
+import org.cupwright.formats.outlines.ReadCourse;
+import org.cupwright.formats.points.GreenPoints;
 import org.cupwright.green.RestsOn;
-import org.cupwright.green.survey.CoordinateFrame;
-import org.cupwright.green.survey.UnreadableSurvey;
-import org.cupwright.green.survey.items.ReadDrawn;
-import org.cupwright.green.survey.outlines.OutlineRequest;
-import org.cupwright.green.survey.outlines.ReadCourse;
-import org.cupwright.green.survey.points.GreenPoints;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 
 /**
@@ -233,7 +233,7 @@ public final class ImportCourse {
     static CoordinateFrame surveyFrame(int epsg) {
         try {
             return CoordinateFrame.of(epsg);
-        } catch (UnreadableSurvey unknown) {
+        } catch (UnreadableFile unknown) {
             throw new Problem(
                     unknown.finding().says(),
                     List.of(Message.of("where.option", new Name("--crs"))),

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.files.FileFinding;
 import org.cupwright.course.Course;
+import org.cupwright.formats.items.ReadDrawn;
 import org.cupwright.green.RestsOn;
-import org.cupwright.green.survey.items.ReadDrawn;
 
 /**
  * What an import made, and what it found.

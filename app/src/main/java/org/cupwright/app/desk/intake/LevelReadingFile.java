@@ -4,16 +4,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.cupwright.app.desk.LevelSpots;
 import org.cupwright.app.desk.files.FileFinding;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.course.Course;
+import org.cupwright.formats.items.LevelSpot;
+import org.cupwright.formats.items.LevelSpotsCsv;
 import org.cupwright.green.GroundPolicy;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.PlacePolicy;
-import org.cupwright.green.survey.items.LevelSpot;
-import org.cupwright.green.survey.items.LevelSpotsCsv;
 import org.cupwright.policy.Policy;
 
 /** Reads slopes noted with a level. */
@@ -21,7 +21,7 @@ final class LevelReadingFile {
     private LevelReadingFile() {}
 
     static LevelSpots read(SourceFile file, Course course, Policy policy, List<FileFinding> findings) {
-        org.cupwright.green.survey.items.LevelSpots read = FileReading.read(
+        org.cupwright.formats.items.LevelSpots read = FileReading.read(
                 file,
                 in -> LevelSpotsCsv.read(
                         in, course, policy.get(PlacePolicy.ON_CONVENTION), policy.get(PlacePolicy.PACE_METRES)));

@@ -6,12 +6,12 @@ import java.util.Map;
 import java.util.function.Predicate;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
-import org.cupwright.green.survey.outlines.CourseOutlines;
-import org.cupwright.green.survey.outlines.GeoJsonFeatures;
-import org.cupwright.green.survey.outlines.MapFeatures;
-import org.cupwright.green.survey.outlines.OsmFeatures;
-import org.cupwright.green.survey.outlines.OutlineRequest;
-import org.cupwright.green.survey.outlines.ReadCourse;
+import org.cupwright.formats.outlines.CourseOutlines;
+import org.cupwright.formats.outlines.GeoJsonFeatures;
+import org.cupwright.formats.outlines.MapFeatures;
+import org.cupwright.formats.outlines.OsmFeatures;
+import org.cupwright.formats.outlines.OutlineRequest;
+import org.cupwright.formats.outlines.ReadCourse;
 
 /** Reads a course from a map file, GeoJSON or OpenStreetMap XML, whichever it is. */
 final class OutlineReading {

@@ -5,18 +5,18 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
-import org.cupwright.app.desk.green.GreenSurvey;
-import org.cupwright.app.desk.green.GreenSurvey.Origin;
 import org.cupwright.app.desk.intake.ImportRequest.SurveyOptions;
+import org.cupwright.app.storage.GreenSurvey;
+import org.cupwright.app.storage.GreenSurvey.Origin;
 import org.cupwright.course.Course;
+import org.cupwright.finding.UnreadableFile;
+import org.cupwright.formats.CoordinateFrame;
+import org.cupwright.formats.points.GreenPoints;
+import org.cupwright.formats.points.PointCloud;
+import org.cupwright.formats.points.PointCollector;
+import org.cupwright.formats.points.PointRequest;
+import org.cupwright.formats.points.PointsCsv;
 import org.cupwright.green.SurveyPoints;
-import org.cupwright.green.survey.CoordinateFrame;
-import org.cupwright.green.survey.UnreadableSurvey;
-import org.cupwright.green.survey.points.GreenPoints;
-import org.cupwright.green.survey.points.PointCloud;
-import org.cupwright.green.survey.points.PointCollector;
-import org.cupwright.green.survey.points.PointRequest;
-import org.cupwright.green.survey.points.PointsCsv;
 import org.cupwright.units.LengthUnit;
 
 /** Reads the points of survey files and gives them to the greens they lie on. */
@@ -45,7 +45,7 @@ final class SurveyReading {
         }
         try {
             return collector.finish();
-        } catch (UnreadableSurvey unreadable) {
+        } catch (UnreadableFile unreadable) {
             throw FileReading.problem(unreadable.finding(), names(files));
         }
     }

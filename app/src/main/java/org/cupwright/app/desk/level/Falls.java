@@ -3,13 +3,13 @@ package org.cupwright.app.desk.level;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
+import org.cupwright.formats.items.LevelSpot;
 import org.cupwright.green.LevelReading;
-import org.cupwright.green.survey.items.LevelSpot;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.cupwright.units.Heading;
 
 /**

@@ -6,14 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.cupwright.app.desk.CourseChoice;
-import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.DayQuestion;
-import org.cupwright.app.desk.LevelSpots;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.SpotOnGreen;
+import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.MeasuredGreen;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Ground;
@@ -22,6 +21,7 @@ import org.cupwright.green.LevelReading;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** Keeps what the level read at a spot, takes a reading back, and lists them. */
 public final class KeepLevelReading {

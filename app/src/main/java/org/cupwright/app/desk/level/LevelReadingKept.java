@@ -1,7 +1,7 @@
 package org.cupwright.app.desk.level;
 
 import java.util.Optional;
-import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.course.Hole;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.PlaneFit;

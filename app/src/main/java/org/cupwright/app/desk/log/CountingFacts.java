@@ -3,6 +3,7 @@ package org.cupwright.app.desk.log;
 import java.time.Instant;
 import java.util.List;
 import java.util.Set;
+import org.cupwright.app.storage.FactStore;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Logbook;
 

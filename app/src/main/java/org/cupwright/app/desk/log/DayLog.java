@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.storage.FactStore;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.CareWork.Maintained;
 import org.cupwright.cupchange.CareWork.Upkeep;

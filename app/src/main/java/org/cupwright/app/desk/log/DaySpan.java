@@ -2,11 +2,11 @@ package org.cupwright.app.desk.log;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Day;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** The days from one to another, both included. */
 public record DaySpan(LocalDate from, LocalDate to) {

@@ -3,6 +3,7 @@ package org.cupwright.app.desk.log;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
+import org.cupwright.app.storage.FactStore;
 
 /** Entries by as much of their id's beginning as makes them out. */
 public final class FactIds {

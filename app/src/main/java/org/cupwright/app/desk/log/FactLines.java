@@ -11,18 +11,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.cupwright.app.desk.CourseChoice;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
-import org.cupwright.app.desk.log.json.FactJson;
-import org.cupwright.app.desk.log.json.UnreadableFact;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.FactStore;
+import org.cupwright.app.storage.json.FactJson;
+import org.cupwright.app.storage.json.UnreadableFact;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.green.survey.BoundedInput;
+import org.cupwright.formats.BoundedInput;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** The logbook as a file: one fact a line, as {@link FactJson} writes it, corrections among them. */
 public final class FactLines {

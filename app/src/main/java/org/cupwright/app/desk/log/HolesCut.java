@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.cupwright.app.storage.FactStore;
 import org.cupwright.course.Course;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CupWork.CupChanged;

@@ -2,10 +2,10 @@ package org.cupwright.app.desk.log;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** What can be wrong with an entry of the logbook as a person gives it. */
 public final class LogProblems {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.cupwright.app.storage.FactStore;
 import org.cupwright.cupchange.CrewNote.OddSeen;
 import org.cupwright.cupchange.CrewNote.SomethingOdd;
 import org.cupwright.cupchange.Fact;

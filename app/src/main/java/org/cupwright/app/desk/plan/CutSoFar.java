@@ -3,9 +3,9 @@ package org.cupwright.app.desk.plan;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.StoredHole;
-import org.cupwright.app.desk.StoredPlan;
 import org.cupwright.app.desk.log.HolesCut;
+import org.cupwright.app.storage.StoredHole;
+import org.cupwright.app.storage.StoredPlan;
 
 /**
  * How far a day's plan has been carried out.

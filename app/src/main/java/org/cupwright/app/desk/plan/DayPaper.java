@@ -4,10 +4,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.JudgedPosition;
-import org.cupwright.app.desk.StoredPlan;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.GreenOnDay;
+import org.cupwright.app.storage.JudgedPosition;
+import org.cupwright.app.storage.StoredPlan;
 
 /**
  * All that paper of a day is made from: the plan, what became of it, and the greens it is for.

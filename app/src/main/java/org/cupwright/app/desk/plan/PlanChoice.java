@@ -4,13 +4,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.cupwright.app.desk.Problem;
-import org.cupwright.app.desk.StoredPlan;
-import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.log.HolesCut;
+import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** The stored plan that a person means. */
 public final class PlanChoice {

@@ -5,13 +5,13 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.Problem;
-import org.cupwright.app.desk.StoredPlan;
-import org.cupwright.app.desk.StoredPlan.State;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.course.Course;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** Publishes a day's plan, so that it stands until somebody withdraws it; or withdraws it again. */
 public final class PublishPlan {

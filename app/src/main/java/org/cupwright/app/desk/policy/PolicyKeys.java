@@ -3,10 +3,11 @@ package org.cupwright.app.desk.policy;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseChoice;
-import org.cupwright.app.desk.Problem;
-import org.cupwright.app.desk.Stores;
+import org.cupwright.app.storage.PolicyStore;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.cupwright.policy.PolicyCatalogue;
 import org.cupwright.policy.Setting;
 

@@ -3,7 +3,7 @@ package org.cupwright.app.desk.policy;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.DataFolder;
+import org.cupwright.app.storage.DataFolder;
 import org.cupwright.policy.Policy;
 import org.cupwright.policy.PolicyCatalogue;
 

@@ -7,19 +7,19 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.cupwright.app.desk.CourseChoice;
-import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.DayQuestion;
-import org.cupwright.app.desk.LevelSpots;
 import org.cupwright.app.desk.Progress;
-import org.cupwright.app.desk.Stores;
-import org.cupwright.app.desk.SurveyVersion;
-import org.cupwright.app.desk.green.GreenSurvey;
+import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.MeasuredGreen;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.GreenSurvey;
+import org.cupwright.app.storage.LevelSpots;
+import org.cupwright.app.storage.Stores;
+import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.course.Hole;
 import org.cupwright.green.LevelReading;
-import org.cupwright.green.SurveyTooThin;
 import org.cupwright.green.resurvey.Resurvey;
+import org.cupwright.green.surveyed.SurveyTooThin;
 
 /** Compares a green's newest survey with an earlier one. */
 public final class CompareSurveys {

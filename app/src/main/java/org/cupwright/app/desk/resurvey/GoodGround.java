@@ -3,16 +3,16 @@ package org.cupwright.app.desk.resurvey;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
-import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Green;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.green.field.GreenField;
 import org.cupwright.green.field.GroundArea;
 import org.cupwright.holelocation.DayConditions;
-import org.cupwright.holelocation.GreenJudge;
-import org.cupwright.holelocation.GreenJudgement;
 import org.cupwright.holelocation.Verdict;
+import org.cupwright.holelocation.judging.GreenJudge;
+import org.cupwright.holelocation.judging.GreenJudgement;
 
 /**
  * Where a hole may be cut by two surveys of a green, at one green speed, nothing lying on it and the same level readings taken in.

@@ -1,7 +1,7 @@
 package org.cupwright.app.desk.resurvey;
 
 import java.util.List;
-import org.cupwright.app.desk.SurveyVersion;
+import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.course.Hole;
 import org.cupwright.green.resurvey.Resurvey;
 

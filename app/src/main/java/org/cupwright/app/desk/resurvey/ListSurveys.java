@@ -3,10 +3,10 @@ package org.cupwright.app.desk.resurvey;
 import java.time.Clock;
 import java.util.List;
 import org.cupwright.app.desk.CourseChoice;
-import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.DayQuestion;
-import org.cupwright.app.desk.SurveyVersion;
+import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.course.Hole;
 
 /** Lists the surveys that are kept of each green. */

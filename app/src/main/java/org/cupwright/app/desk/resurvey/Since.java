@@ -4,10 +4,10 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.Problem;
-import org.cupwright.app.desk.SurveyVersion;
+import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** Which earlier survey the newest is compared with. */
 public sealed interface Since {

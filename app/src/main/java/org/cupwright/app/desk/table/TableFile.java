@@ -5,11 +5,11 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.green.survey.Excerpt;
-import org.cupwright.green.survey.Finding;
-import org.cupwright.green.survey.FindingKind;
-import org.cupwright.green.survey.Separator;
-import org.cupwright.green.survey.Where;
+import org.cupwright.finding.Finding;
+import org.cupwright.finding.FindingKind;
+import org.cupwright.finding.Where;
+import org.cupwright.formats.Excerpt;
+import org.cupwright.formats.Separator;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.cupwright.app.desk.CourseDay;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.turf.signal.IndividualsChart;
 import org.cupwright.turf.signal.TurfSignal;

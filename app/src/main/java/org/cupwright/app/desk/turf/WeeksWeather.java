@@ -1,8 +1,8 @@
 package org.cupwright.app.desk.turf;
 
-import org.cupwright.app.desk.CourseDay;
-import org.cupwright.app.desk.Stores;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.history.KeptHistory;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.turf.TurfPolicy;
 import org.cupwright.turf.weather.WeatherBasis;
 import org.cupwright.turf.weather.WeatherOutlook;

@@ -10,19 +10,19 @@ import java.util.Set;
 import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseLatitude;
 import org.cupwright.app.desk.CourseToday;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.Problem;
-import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
-import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.app.desk.table.FarDays;
 import org.cupwright.app.desk.table.NotReadLine;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.FactStore;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.cupwright.turf.weather.RecordedWeather;
 
 /**

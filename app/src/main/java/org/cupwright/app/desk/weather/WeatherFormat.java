@@ -11,13 +11,13 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.table.TableFile;
 import org.cupwright.app.desk.weather.WeatherColumn.Unit;
-import org.cupwright.green.survey.Excerpt;
-import org.cupwright.green.survey.Separator;
+import org.cupwright.formats.Excerpt;
+import org.cupwright.formats.Separator;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** Which column of a table is what, and in which unit: as its first line says, and as a person says where it does not. */
 final class WeatherFormat {

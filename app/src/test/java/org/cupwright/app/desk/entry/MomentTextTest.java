@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.junit.jupiter.api.Test;
 
 /** Clocks go forward on 29 March 2026 and back on 25 October 2026 in Berlin; a month of other days beside them in Lord Howe. */

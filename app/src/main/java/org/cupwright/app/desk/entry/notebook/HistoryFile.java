@@ -9,10 +9,10 @@ import java.util.Optional;
 import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.app.desk.table.NotReadLine;
 import org.cupwright.app.desk.table.TableFile;
-import org.cupwright.green.survey.Excerpt;
-import org.cupwright.green.survey.Finding;
-import org.cupwright.green.survey.FindingKind;
-import org.cupwright.green.survey.Where;
+import org.cupwright.finding.Finding;
+import org.cupwright.finding.FindingKind;
+import org.cupwright.finding.Where;
+import org.cupwright.formats.Excerpt;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 

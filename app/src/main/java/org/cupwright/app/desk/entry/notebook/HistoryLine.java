@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.log.WrittenDay;
 import org.cupwright.app.desk.table.NotRead;
+import org.cupwright.formats.Separator;
 import org.cupwright.green.Side;
-import org.cupwright.green.survey.Separator;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 

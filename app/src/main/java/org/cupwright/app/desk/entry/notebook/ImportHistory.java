@@ -14,17 +14,16 @@ import java.util.Set;
 import java.util.UUID;
 import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
-import org.cupwright.app.desk.DataFolder;
-import org.cupwright.app.desk.Problem;
 import org.cupwright.app.desk.SpotOnGreen;
-import org.cupwright.app.desk.Stores;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
-import org.cupwright.app.desk.log.FactStore;
 import org.cupwright.app.desk.table.FarDays;
 import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.app.desk.table.NotReadLine;
 import org.cupwright.app.desk.table.TableFile;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.FactStore;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -36,6 +35,7 @@ import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.CupWork.Soil;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
+import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 
 /**

@@ -12,7 +12,7 @@ import org.cupwright.app.desk.entry.notebook.HistoryLine;
 import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
-import org.cupwright.green.survey.Separator;
+import org.cupwright.formats.Separator;
 
 /** Where a line of a table says something was: in the columns of a part, or under on and side, or east and north. */
 final class TablePlace {

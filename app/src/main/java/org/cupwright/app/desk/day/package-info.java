@@ -1,0 +1,2 @@
+/** The day a person asks about. */
+package org.cupwright.app.desk.day;

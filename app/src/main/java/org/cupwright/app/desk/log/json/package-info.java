@@ -1,2 +1,0 @@
-/** Entries as JSON, the same in the store, in files and between devices. */
-package org.cupwright.app.desk.log.json;

@@ -1,2 +1,0 @@
-/** Keeping a data folder safe: backup, restore, check. */
-package org.cupwright.app.desk.upkeep;

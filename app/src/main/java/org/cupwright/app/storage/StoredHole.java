@@ -1,0 +1,32 @@
+package org.cupwright.app.storage;
+
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.holelocation.ConcessionStep;
+import org.cupwright.message.Message;
+
+/**
+ * Where one hole goes on a day, and why.
+ *
+ * @param hole the hole
+ * @param position the position with every rule
+ * @param locked whether somebody fixed it beforehand
+ * @param reasons why there, most telling first
+ * @param alternative the next best position of another kind, and what would have become worse
+ * @param concessions what was set aside on the green because nothing passed, and what each step bought
+ */
+public record StoredHole(
+        String hole,
+        JudgedPosition position,
+        boolean locked,
+        List<Message> reasons,
+        Optional<Other> alternative,
+        List<ConcessionStep> concessions) {
+    /** A position that was not taken, and why not. */
+    public record Other(JudgedPosition position, List<Message> whyNot) {}
+
+    public StoredHole {
+        reasons = List.copyOf(reasons);
+        concessions = List.copyOf(concessions);
+    }
+}

@@ -1,0 +1,64 @@
+package org.cupwright.app.storage;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cupwright.message.Message;
+import org.cupwright.rotation.Totals;
+
+/**
+ * A day's plan as it is kept, with all that is needed to say later why a hole was where it was.
+ *
+ * @param courseId the course
+ * @param date the day
+ * @param state how far it has come
+ * @param basis what it was made with
+ * @param holes in round order
+ * @param totals how they are spread
+ * @param terms every wish of the plan, by name, in its own unit
+ * @param bounds for every wish the best that any plan of that day could have
+ * @param findings what could not be done
+ */
+public record StoredPlan(
+        String courseId,
+        LocalDate date,
+        State state,
+        Basis basis,
+        List<StoredHole> holes,
+        Totals totals,
+        Map<String, Double> terms,
+        Map<String, Double> bounds,
+        List<Message> findings) {
+    /** The life of a plan. */
+    public enum State {
+        DRAFT,
+        PUBLISHED,
+        DONE
+    }
+
+    /**
+     * What a plan was made with.
+     *
+     * @param seed decided between equally good plans
+     * @param speedFeet the day's fastest green speed
+     * @param rain whether rain was expected
+     * @param policyVersion how many changes of the policy there had been
+     * @param engineVersion the version of the engine
+     */
+    public record Basis(long seed, double speedFeet, boolean rain, int policyVersion, String engineVersion) {}
+
+    public StoredPlan {
+        holes = List.copyOf(holes);
+        findings = List.copyOf(findings);
+    }
+
+    /** The same plan in another state. */
+    public StoredPlan in(State other) {
+        return new StoredPlan(courseId, date, other, basis, holes, totals, terms, bounds, findings);
+    }
+
+    public Optional<StoredHole> find(String hole) {
+        return holes.stream().filter(planned -> planned.hole().equals(hole)).findFirst();
+    }
+}

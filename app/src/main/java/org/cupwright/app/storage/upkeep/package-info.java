@@ -1,0 +1,2 @@
+/** Keeping a data folder safe: backup, restore, check. */
+package org.cupwright.app.storage.upkeep;

@@ -1,0 +1,105 @@
+package org.cupwright.formats;
+
+import org.cupwright.course.MapPoint;
+import org.cupwright.finding.Finding;
+import org.cupwright.finding.FindingKind;
+import org.cupwright.finding.UnreadableFile;
+import org.cupwright.finding.Where;
+import org.cupwright.message.Message;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateSequence;
+import org.locationtech.jts.geom.CoordinateSequenceFilter;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.proj4j.CoordinateTransform;
+import org.locationtech.proj4j.CoordinateTransformFactory;
+import org.locationtech.proj4j.Proj4jException;
+import org.locationtech.proj4j.ProjCoordinate;
+
+/** Takes coordinates of one frame to another, east first in both. Heights are not touched. */
+public final class Projection {
+    private final CoordinateFrame from;
+    private final CoordinateFrame to;
+    private final CoordinateTransform transform;
+
+    private Projection(CoordinateFrame from, CoordinateFrame to) {
+        this.from = from;
+        this.to = to;
+        this.transform = new CoordinateTransformFactory().createTransform(from.system(), to.system());
+    }
+
+    public static Projection between(CoordinateFrame from, CoordinateFrame to) {
+        return new Projection(from, to);
+    }
+
+    public CoordinateFrame from() {
+        return from;
+    }
+
+    public CoordinateFrame to() {
+        return to;
+    }
+
+    /**
+     * The same place in the other frame.
+     *
+     * @throws UnreadableFile if the point is not a point of the frame it is said to be in
+     */
+    public Coordinate apply(double x, double y) {
+        if (from.equals(to)) {
+            return new Coordinate(x, y);
+        }
+        boolean onEarth = !from.isGeographic() || (Math.abs(x) <= 360 && Math.abs(y) <= 90);
+        ProjCoordinate out = new ProjCoordinate(Double.NaN, Double.NaN);
+        if (onEarth) {
+            try {
+                transform.transform(new ProjCoordinate(x, y), out);
+            } catch (Proj4jException e) {
+                throw outside(x, y).failure(e);
+            }
+        }
+        if (!Double.isFinite(out.x) || !Double.isFinite(out.y)) {
+            throw outside(x, y).failure();
+        }
+        return new Coordinate(out.x, out.y);
+    }
+
+    /** The same as a point of the course; the projection must lead to the course's frame. */
+    public MapPoint toCourse(double x, double y) {
+        return MapPoint.of(apply(x, y));
+    }
+
+    /** A copy of a shape in the other frame. */
+    public <G extends Geometry> G apply(G shape) {
+        Geometry copy = shape.copy();
+        copy.apply(new EveryPoint());
+        copy.geometryChanged();
+        @SuppressWarnings("unchecked") // a copy has the type of what it copies
+        G sameType = (G) copy;
+        return sameType;
+    }
+
+    private Finding outside(double x, double y) {
+        Message.Argument point = new Message.Name(x + ", " + y);
+        Message.Argument frame = new Message.Name(from.toString());
+        return Finding.of(FindingKind.OUTSIDE_FRAME, Where.file(), point).trying(frame);
+    }
+
+    private final class EveryPoint implements CoordinateSequenceFilter {
+        @Override
+        public void filter(CoordinateSequence points, int index) {
+            Coordinate moved = apply(points.getX(index), points.getY(index));
+            points.setOrdinate(index, 0, moved.x);
+            points.setOrdinate(index, 1, moved.y);
+        }
+
+        @Override
+        public boolean isDone() {
+            return false;
+        }
+
+        @Override
+        public boolean isGeometryChanged() {
+            return true;
+        }
+    }
+}

@@ -1,0 +1,154 @@
+package org.cupwright.formats.outlines;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.cupwright.course.Course;
+import org.cupwright.course.CourseFrame;
+import org.cupwright.course.Hole;
+import org.cupwright.course.LineOfPlay;
+import org.cupwright.course.Tee;
+import org.cupwright.finding.Finding;
+import org.cupwright.finding.FindingKind;
+import org.cupwright.finding.UnreadableFile;
+import org.cupwright.finding.Where;
+import org.cupwright.formats.CoordinateFrame;
+import org.cupwright.formats.Projection;
+import org.cupwright.message.Message;
+
+/**
+ * Makes a course of the features of a map file: golf=green areas with the golf=hole lines that end on them, the bunkers and water
+ * near them, and the tees at their lines' starts.
+ */
+public final class CourseOutlines {
+    private final OutlineRequest request;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private CourseOutlines(OutlineRequest request) {
+        this.request = request;
+    }
+
+    /** Features without which a course cannot be read: its greens and lines of play. */
+    public static boolean essential(Map<String, String> tags) {
+        return "green".equals(tags.get("golf")) || "hole".equals(tags.get("golf"));
+    }
+
+    /**
+     * Makes the course.
+     *
+     * @param map the features of an outlines file
+     * @param request what the person says beside it
+     * @return the course with at least one hole
+     * @throws UnreadableFile if there is no green in it, or a green's outline crosses itself
+     */
+    public static ReadCourse read(MapFeatures map, OutlineRequest request) {
+        return new CourseOutlines(request).read(map);
+    }
+
+    private ReadCourse read(MapFeatures map) {
+        findings.addAll(map.findings());
+        List<MapFeature> greenFeatures = greens(map);
+        CoordinateFrame frame = new FrameChoice(map.frame(), findings).choose(greenFeatures, request.frame());
+        Projection toCourse = Projection.between(map.frame(), frame);
+        List<GreenShape> greens = GreenShapes.of(greenFeatures, toCourse, findings);
+        if (greens.isEmpty()) {
+            throw noGreens(map);
+        }
+        List<HoleLine> lines = map.features().stream()
+                .filter(feature -> feature.is("golf", "hole"))
+                .flatMap(feature -> HoleLine.of(feature, toCourse, findings).stream())
+                .toList();
+        List<HoleDraft> drafts = LinesToGreens.match(greens, lines, findings);
+        List<Hole> holes = holes(drafts, new Surroundings(map.features(), toCourse, findings));
+        CourseFrame courseFrame = new CourseFrame(frame.epsg(), request.zone());
+        Course course = new Course(request.courseId(), name(map), courseFrame, holes);
+        return new ReadCourse(course, findings);
+    }
+
+    private List<MapFeature> greens(MapFeatures map) {
+        List<MapFeature> tagged = map.features().stream()
+                .filter(feature -> feature.is("golf", "green"))
+                .toList();
+        boolean anyGolf =
+                map.features().stream().anyMatch(feature -> feature.tag("golf").isPresent());
+        List<MapFeature> areas = map.features().stream()
+                .filter(feature -> feature.shape().getDimension() == 2
+                        && feature.tag("leisure").isEmpty())
+                .toList();
+        if (!anyGolf && !areas.isEmpty()) {
+            findings.add(Finding.of(FindingKind.GREENS_NOT_TAGGED, Where.file(), new Message.Count(areas.size())));
+            return areas;
+        }
+        if (tagged.isEmpty()) {
+            throw noGreens(map);
+        }
+        return tagged;
+    }
+
+    private static UnreadableFile noGreens(MapFeatures map) {
+        Message.Argument features = new Message.Count(map.features().size());
+        return Finding.of(FindingKind.NO_GREENS, Where.file(), features).failure();
+    }
+
+    private List<Hole> holes(List<HoleDraft> drafts, Surroundings surroundings) {
+        List<String> names = HoleNames.of(drafts, findings);
+        List<Hole> holes = new ArrayList<>();
+        for (int i = 0; i < drafts.size(); i++) {
+            HoleDraft draft = drafts.get(i);
+            holes.add(hole(names.get(i), draft, surroundings, surroundings.teesOf(draft, drafts)));
+        }
+        tellUnknownDirections(names);
+        holes.sort(Comparator.comparing(Hole::id, RoundOrder.byName()));
+        return holes;
+    }
+
+    private Hole hole(String id, HoleDraft draft, Surroundings surroundings, List<Tee> tees) {
+        Optional<HoleLine> line = draft.line();
+        return new Hole(
+                id,
+                draft.green().outline(),
+                lineOfPlay(id, draft),
+                line.map(HoleLine::par).orElseGet(OptionalInt::empty),
+                line.map(HoleLine::distMetres).orElseGet(OptionalDouble::empty),
+                surroundings.hazardsNear(draft.green().outline().polygon()),
+                tees,
+                List.of(),
+                List.of());
+    }
+
+    private Optional<LineOfPlay> lineOfPlay(String id, HoleDraft draft) {
+        Optional<LineOfPlay> given = Optional.ofNullable(request.towards().get(id))
+                .map(heading -> LineOfPlay.towards(draft.green().outline(), heading));
+        Optional<LineOfPlay> line = given.or(() -> draft.line().map(HoleLine::line));
+        if (line.isEmpty()) {
+            findings.add(Finding.of(FindingKind.NO_LINE_OF_PLAY, Where.hole(id), new Message.Name(id))
+                    .at(draft.green().outline().centroid())
+                    .trying(new Message.Name(id)));
+        }
+        return line;
+    }
+
+    private void tellUnknownDirections(List<String> names) {
+        request.towards().keySet().stream()
+                .filter(id -> !names.contains(id))
+                .sorted()
+                .forEach(id -> {
+                    Message.Argument known = new Message.Name(String.join(", ", names));
+                    findings.add(Finding.of(FindingKind.HOLE_UNKNOWN, Where.hole(id), new Message.Name(id))
+                            .trying(known));
+                });
+    }
+
+    private String name(MapFeatures map) {
+        List<String> named = map.features().stream()
+                .filter(feature -> feature.is("leisure", "golf_course"))
+                .flatMap(feature -> feature.tag("name").stream())
+                .distinct()
+                .toList();
+        return request.name().orElse(named.size() == 1 ? named.get(0) : request.courseId());
+    }
+}

@@ -1,2 +1,0 @@
-/** Surveyed points read from files, taken to the course's frame, checked against its greens and given to them. */
-package org.cupwright.green.survey.points;

@@ -1,0 +1,181 @@
+package org.cupwright.holelocation.judging;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.cupwright.green.PersonsWord;
+import org.cupwright.holelocation.Concession;
+import org.cupwright.holelocation.ConcessionStep;
+import org.cupwright.holelocation.HoleLocationPolicy;
+import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.Outcome;
+import org.cupwright.holelocation.RuleId;
+import org.cupwright.holelocation.RuleResult;
+import org.cupwright.holelocation.Verdict;
+import org.cupwright.holelocation.rule.RulesOfDay;
+import org.cupwright.holelocation.rule.Site;
+import org.cupwright.holelocation.spot.SpotGrid;
+import org.cupwright.policy.Policy;
+
+/** Verdicts of all cells of a green, and what had to be conceded so that some do not fail. Judged by several threads. */
+final class CellVerdicts {
+    /** What is kept of a cell: its results are made again when somebody asks. */
+    private record Cell(
+            int cell,
+            Verdict verdict,
+            Optional<RuleId> decides,
+            double margin,
+            double meanLeave,
+            boolean spokenFor,
+            List<Outcome> outcomes) {}
+
+    private final List<Cell> cells;
+    private final List<ConcessionStep> steps;
+
+    private CellVerdicts(List<Cell> cells, List<ConcessionStep> steps) {
+        this.cells = cells;
+        this.steps = steps;
+    }
+
+    static CellVerdicts judge(SpotGrid grid, Sites sites, RulesOfDay rules, Policy policy) {
+        List<Cell> strict = judge(grid, sites, rules, Concessions.of(List.of(), policy));
+        if (strict.stream().anyMatch(cell -> good(cell.verdict))) {
+            return new CellVerdicts(strict, List.of());
+        }
+        List<ConcessionStep> steps = search(grid, sites, rules, policy).find();
+        List<Concession> made = steps.stream().map(ConcessionStep::concession).toList();
+        return new CellVerdicts(judge(grid, sites, rules, Concessions.of(made, policy)), steps);
+    }
+
+    private static List<Cell> judge(SpotGrid grid, Sites sites, RulesOfDay rules, Concessions conceded) {
+        return grid.cells()
+                .parallel()
+                .mapToObj(cell -> judge(cell, sites.cell(cell), rules, conceded))
+                .toList();
+    }
+
+    private static Cell judge(int cell, Site site, RulesOfDay rules, Concessions conceded) {
+        List<RuleResult> results = rules.judge(site);
+        Set<RuleId> setAside = conceded.setAside(results);
+        Verdict verdict = Concessions.verdict(results, setAside, GreenJudge.inGap(site));
+        return new Cell(
+                cell,
+                verdict,
+                Judgement.deciding(verdict, results, setAside),
+                leastMargin(results, setAside),
+                site.own().leave().meanMetres(),
+                spokenFor(site, rules),
+                results.stream().map(RuleResult::outcome).toList());
+    }
+
+    /** Whether nobody measured the spot, but somebody says that it and the ground about it are good. */
+    private static boolean spokenFor(Site site, RulesOfDay rules) {
+        return !site.own().known()
+                && site.about().stream()
+                        .allMatch(spot -> rules.word(spot.at())
+                                .map(PersonsWord::kind)
+                                .filter(PersonsWord.Kind::speaksForAHole)
+                                .isPresent());
+    }
+
+    /** The least margin of the rules that count, as a share of its limit: the nearest thing to a trouble at the spot. */
+    private static double leastMargin(List<RuleResult> results, Set<RuleId> setAside) {
+        double least = 1;
+        for (RuleResult result : results) {
+            boolean counts = result.margin().isPresent() && result.limit().orElse(0) > 0;
+            if (counts && !setAside.contains(result.rule())) {
+                least = Math.min(
+                        least, result.margin().getAsDouble() / result.limit().getAsDouble());
+            }
+        }
+        return least;
+    }
+
+    private static ConcessionSearch search(SpotGrid grid, Sites sites, RulesOfDay rules, Policy policy) {
+        Concessions none = Concessions.of(List.of(), policy);
+        ConcessionSearch search = new ConcessionSearch(policy.get(HoleLocationPolicy.CONCESSIONS));
+        grid.cells()
+                .parallel()
+                .mapToObj(sites::cell)
+                .filter(site -> !GreenJudge.inGap(site))
+                .map(rules::judge)
+                .toList()
+                .forEach(results -> search.add(results, none));
+        return search;
+    }
+
+    static boolean good(Verdict verdict) {
+        return verdict == Verdict.PASS || verdict == Verdict.CAUTION;
+    }
+
+    List<ConcessionStep> steps() {
+        return steps;
+    }
+
+    List<Concession> concessions() {
+        return steps.stream().map(ConcessionStep::concession).toList();
+    }
+
+    double[] meanLeavesOfGoodGround() {
+        return cells.stream()
+                .filter(cell -> good(cell.verdict))
+                .mapToDouble(Cell::meanLeave)
+                .toArray();
+    }
+
+    int count(Verdict verdict) {
+        return (int) cells.stream().filter(cell -> cell.verdict == verdict).count();
+    }
+
+    /** How many cells a rule answers so, by position in the list of rules and of outcomes. */
+    int[][] countsByOutcome() {
+        int[][] counts = new int[RuleId.values().length][Outcome.values().length];
+        for (Cell cell : cells) {
+            for (int rule = 0; rule < counts.length; rule++) {
+                counts[rule][cell.outcomes.get(rule).ordinal()]++;
+            }
+        }
+        return counts;
+    }
+
+    /** The cells that do not fail, in the lattice's order. */
+    int[] goodCells() {
+        return cells.stream()
+                .filter(cell -> good(cell.verdict))
+                .mapToInt(Cell::cell)
+                .toArray();
+    }
+
+    /**
+     * The same, the best first: passing before those to take care with, where nobody measured those said to be good before the
+     * others, then by the least margin.
+     */
+    int[] goodCellsBestFirst() {
+        List<Cell> good = new ArrayList<>(
+                cells.stream().filter(cell -> good(cell.verdict)).toList());
+        good.sort(Comparator.comparing(Cell::verdict)
+                .thenComparing(Cell::spokenFor, Comparator.reverseOrder())
+                .thenComparing(Cell::margin, Comparator.reverseOrder()));
+        return good.stream().mapToInt(Cell::cell).toArray();
+    }
+
+    IntStream cellNumbers() {
+        return cells.stream().mapToInt(Cell::cell);
+    }
+
+    Verdict verdict(int index) {
+        return cells.get(index).verdict;
+    }
+
+    Optional<RuleId> decides(int index) {
+        return cells.get(index).decides;
+    }
+
+    /** By position in the list of rules. */
+    Outcome outcome(int index, int rule) {
+        return cells.get(index).outcomes.get(rule);
+    }
+}

@@ -1,0 +1,105 @@
+package org.cupwright.holelocation.judging;
+
+import java.util.List;
+import java.util.Set;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Coverage;
+import org.cupwright.green.Green;
+import org.cupwright.green.RestsOn;
+import org.cupwright.holelocation.DayConditions;
+import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.RuleId;
+import org.cupwright.holelocation.RuleResult;
+import org.cupwright.holelocation.rule.RulesOfDay;
+import org.cupwright.holelocation.rule.Site;
+import org.cupwright.holelocation.spot.GreenMeasurement;
+import org.cupwright.holelocation.spot.SpotGrid;
+import org.cupwright.holelocation.spot.SpotGround;
+import org.cupwright.policy.Policy;
+
+/**
+ * Judges the positions of one green on one day.
+ *
+ * <p>When made it measures and judges the whole green: what is conceded and how hard a position plays depend on all of it. Single
+ * positions are then a matter of milliseconds, and at the lattice's spots they agree with the green's judgement. Immutable, safe for
+ * use by several threads.
+ */
+public final class GreenJudge {
+    private final GreenMeasurement measured;
+    private final Policy policy;
+    private final Sites sites;
+    private final RulesOfDay rules;
+    private final GreenJudgement judgement;
+    private final Concessions conceded;
+    private final Thirds thirds;
+
+    /** Measures and judges the whole green: about half a second for a large one. */
+    public GreenJudge(Green green, DayConditions day, Policy policy) {
+        this(GreenMeasurement.measure(green, day.fastest(), policy), day, policy);
+    }
+
+    /** Judges a green that was measured for the day's speed. */
+    public GreenJudge(GreenMeasurement measured, DayConditions day, Policy policy) {
+        this(measured, new RulesOfDay(checked(measured, day), day, policy), policy);
+    }
+
+    private GreenJudge(GreenMeasurement measured, RulesOfDay rules, Policy policy) {
+        this.measured = measured;
+        this.policy = policy;
+        Green green = measured.green();
+        SpotGrid grid = measured.grid();
+        this.sites = new Sites(green.hole().green(), grid, policy);
+        this.rules = rules;
+        CellVerdicts cells = CellVerdicts.judge(grid, sites, rules, policy);
+        this.conceded = Concessions.of(cells.concessions(), policy);
+        this.thirds = new Thirds(cells.meanLeavesOfGoodGround());
+        this.judgement = new GreenJudgement(green, grid, cells, this::judge, policy);
+    }
+
+    /** The same green on another day; what was measured is kept where the green speed is the same. */
+    public GreenJudge onDay(DayConditions other) {
+        return other.fastest().equals(measured.speed())
+                ? new GreenJudge(measured, rules.onDay(other), policy)
+                : new GreenJudge(measured.at(other.fastest(), policy), other, policy);
+    }
+
+    private static GreenMeasurement checked(GreenMeasurement measured, DayConditions day) {
+        if (!measured.speed().equals(day.fastest())) {
+            throw new IllegalArgumentException(
+                    "measured for " + measured.speed() + ", the day has " + day.fastest() + ". Measure for the day's.");
+        }
+        return measured;
+    }
+
+    /** All that is found at one position, on the green or off it. */
+    public Judgement judge(MapPoint position) {
+        return judge(sites.at(position));
+    }
+
+    /** The whole green, at every spot of its lattice. */
+    public GreenJudgement judgeGreen() {
+        return judgement;
+    }
+
+    private Judgement judge(Site site) {
+        List<RuleResult> results = rules.judge(site);
+        Set<RuleId> setAside = conceded.setAside(results);
+        return new Judgement(
+                site.position(),
+                Concessions.verdict(results, setAside, inGap(site)),
+                restsOn(site.own()),
+                results,
+                setAside,
+                thirds.of(site.own().leave()),
+                rules.word(site.position()));
+    }
+
+    static boolean inGap(Site site) {
+        return site.own().coverage() == Coverage.NOT_SURVEYED;
+    }
+
+    private RestsOn restsOn(SpotGround own) {
+        RestsOn whole = measured.green().ground().restsOn();
+        return whole == RestsOn.LEVELS && !own.known() ? RestsOn.OUTLINE : whole;
+    }
+}
