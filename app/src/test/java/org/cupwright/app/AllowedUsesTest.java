@@ -35,7 +35,7 @@ class AllowedUsesTest {
     private static final Set<String> EVERYWHERE = Set.of("units", "policy", "message");
     private static final String ENGINE =
             "course finding green roll holelocation cupchange turf rotation settingout formats";
-    private static final String DESK = ENGINE + " app.storage app.desk";
+    private static final String DESK = ENGINE + " app.storage app.session app.desk";
     private static final String ANSWERS = DESK + " app.texts app.answers";
     private static final String DOOR = ANSWERS + " democourse app.people app.maps app.sheets";
 
@@ -58,7 +58,8 @@ class AllowedUsesTest {
             Map.entry("app.storage", ENGINE),
             Map.entry("app.store", ENGINE + " app.storage"),
             Map.entry("app.people", ENGINE + " app.storage"),
-            Map.entry("app.desk", ENGINE + " democourse app.storage"),
+            Map.entry("app.session", ENGINE + " app.storage app.texts"),
+            Map.entry("app.desk", ENGINE + " democourse app.storage app.session"),
             Map.entry("app.texts", ENGINE),
             Map.entry("app.answers", DESK + " app.texts"),
             Map.entry("app.maps", "course finding green holelocation formats app.texts"),

@@ -56,6 +56,19 @@ public record Message(String key, List<Argument> arguments) {
     /** The name of something, to be translated by its own key. */
     public record Word(String key) implements Argument {}
 
+    /**
+     * A field of what was asked for, by a plain name of its own: {@code date}. Each door calls it what it is called there, as the
+     * option {@code --date} or the label beside it.
+     */
+    public record Field(String name) implements Argument {}
+
+    /** Messages to be said one after the other. */
+    public record Sentences(List<Message> all) implements Argument {
+        public Sentences {
+            all = List.copyOf(all);
+        }
+    }
+
     /** A name a person gave or words found in a file, shown as they are. */
     public record Name(String text) implements Argument {}
 }

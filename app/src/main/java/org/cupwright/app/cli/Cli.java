@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.Failures;
 import org.cupwright.app.cli.command.Surroundings;
@@ -39,6 +40,30 @@ import picocli.CommandLine.TypeConversionException;
  * <p>Exit statuses: 0 done · 1 a problem the person can mend · 2 wrong usage · 3 a defect of ours.
  */
 public final class Cli {
+    /** In the order in which the help lists them. */
+    private static final List<Class<?>> COMMANDS = List.of(
+            DemoCommand.class,
+            ImportCommand.class,
+            AssessCommand.class,
+            RollCommand.class,
+            PlanCommand.class,
+            PublishCommand.class,
+            SheetsCommand.class,
+            ExplainCommand.class,
+            TurfCommand.class,
+            CutterStopCommand.class,
+            PolicyCommand.class,
+            FindingsCommand.class,
+            SurveyCommand.class,
+            LevelCommand.class,
+            DrawnCommand.class,
+            LogCommand.class,
+            HistoryCommand.class,
+            WeatherCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
+            CheckCommand.class);
+
     private final Surroundings surroundings;
 
     public Cli(Surroundings surroundings) {
@@ -56,29 +81,16 @@ public final class Cli {
     }
 
     public int run(String... arguments) {
-        CupwrightCommand options = new CupwrightCommand();
+        try (CupwrightCommand options = new CupwrightCommand(surroundings)) {
+            return run(options, arguments);
+        } finally {
+            surroundings.out().flush();
+        }
+    }
+
+    private int run(CupwrightCommand options, String... arguments) {
         CommandLine line = new CommandLine(options);
-        line.addSubcommand(new DemoCommand(surroundings));
-        line.addSubcommand(new ImportCommand(surroundings));
-        line.addSubcommand(new AssessCommand(surroundings));
-        line.addSubcommand(new RollCommand(surroundings));
-        line.addSubcommand(new PlanCommand(surroundings));
-        line.addSubcommand(new PublishCommand(surroundings));
-        line.addSubcommand(new SheetsCommand(surroundings));
-        line.addSubcommand(new ExplainCommand(surroundings));
-        line.addSubcommand(new TurfCommand(surroundings));
-        line.addSubcommand(new CutterStopCommand(surroundings));
-        line.addSubcommand(new PolicyCommand(surroundings));
-        line.addSubcommand(new FindingsCommand(surroundings));
-        line.addSubcommand(SurveyCommand.with(surroundings));
-        line.addSubcommand(LevelCommand.with(surroundings));
-        line.addSubcommand(DrawnCommand.with(surroundings));
-        line.addSubcommand(LogCommand.with(surroundings));
-        line.addSubcommand(HistoryCommand.with(surroundings));
-        line.addSubcommand(WeatherCommand.with(surroundings));
-        line.addSubcommand(new BackupCommand(surroundings));
-        line.addSubcommand(new RestoreCommand(surroundings));
-        line.addSubcommand(new CheckCommand(surroundings));
+        COMMANDS.forEach(line::addSubcommand);
         line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
         line.setCaseInsensitiveEnumValuesAllowed(true);
@@ -91,8 +103,6 @@ public final class Cli {
             return line.execute(arguments);
         } catch (Error broken) { // out of memory or stack: a defect like any other, and told the same way
             return failures.defect(broken);
-        } finally {
-            surroundings.out().flush();
         }
     }
 }

@@ -2,9 +2,8 @@ package org.cupwright.app.desk;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Optional;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.CourseChoice;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.democourse.DemoCourse;
 
@@ -13,12 +12,8 @@ public final class CourseToday {
     private CourseToday() {}
 
     /** Today on the course that is meant; before it is there, today by the clock. */
-    public static LocalDate of(DataFolder folder, Optional<String> courseId, Clock clock) {
-        return folder.read(stores -> {
-            List<String> ids = stores.courses().ids();
-            boolean notThere = courseId.map(id -> !ids.contains(id)).orElse(ids.isEmpty());
-            return notThere ? LocalDate.now(clock) : of(CourseChoice.course(stores, courseId), clock);
-        });
+    public static LocalDate of(Stores stores, CourseChoice choice, Clock clock) {
+        return choice.isMissingIn(stores) ? LocalDate.now(clock) : of(choice.in(stores), clock);
     }
 
     /** The calendar day in the course's zone; the invented course has a fixed one, so that its morning never changes. */

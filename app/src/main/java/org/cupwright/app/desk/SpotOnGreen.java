@@ -18,7 +18,7 @@ public final class SpotOnGreen {
 
     /** The point, which lies on the green. */
     public static MapPoint of(Hole hole, Policy policy, Spot spot) {
-        return spot instanceof Spot.At at ? onGreen(hole, at.point(), "--at") : paced(hole, policy, (Spot.Paced) spot);
+        return spot instanceof Spot.At at ? onGreen(hole, at.point(), "at") : paced(hole, policy, (Spot.Paced) spot);
     }
 
     /** The point; one given by coordinates may lie off the green. */
@@ -35,17 +35,15 @@ public final class SpotOnGreen {
     }
 
     /** The point, if it lies on the green. */
-    public static MapPoint onGreen(Hole hole, MapPoint point, String option) {
+    public static MapPoint onGreen(Hole hole, MapPoint point, String field) {
         if (!hole.green().contains(point)) {
             MapPoint middle = hole.green().centroid();
+            Message what = Message.of(
+                    "problem.offGreen",
+                    new Name(hole.id()),
+                    new Length(hole.green().distanceToEdgeMetres(point)));
             throw Problem.of(
-                    Message.of(
-                            "problem.offGreen",
-                            new Name(hole.id()),
-                            new Length(hole.green().distanceToEdgeMetres(point))),
-                    Message.of("where.option", new Name(option)),
-                    coordinates(point),
-                    Message.of("try.offGreen", new Name(coordinates(middle))));
+                    what, field, coordinates(point), Message.of("try.offGreen", new Name(coordinates(middle))));
         }
         return point;
     }
@@ -55,20 +53,12 @@ public final class SpotOnGreen {
     }
 
     private static Problem noLineOfPlay(Hole hole) {
-        return Problem.of(
-                Message.of("problem.noLineOfPlay", new Name(hole.id())),
-                Message.of("where.option", new Name("--on")),
-                hole.id(),
-                Message.of("try.noLineOfPlay", new Name(hole.id())));
+        return Problem.of("noLineOfPlay", "on", hole.id(), new Name(hole.id()));
     }
 
     private static Problem nowhere(Hole hole, Spot.Paced paced) {
         String side = paced.side().name().charAt(0) + plain(paced.sidePaces());
-        return Problem.of(
-                Message.of("problem.pacedNowhere", new Name(hole.id())),
-                Message.of("where.option", new Name("--on, --side")),
-                plain(paced.onPaces()) + ", " + side,
-                Message.of("try.pacedNowhere"));
+        return Problem.of("pacedNowhere", "place", plain(paced.onPaces()) + ", " + side, new Name(hole.id()));
     }
 
     private static String plain(double paces) {

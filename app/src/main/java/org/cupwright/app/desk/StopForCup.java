@@ -73,15 +73,11 @@ public record StopForCup(double cupMillimetres, double depthMillimetres) {
     }
 
     private static Problem asked(Message what, double number, Message advice) {
-        return Problem.of(what, Message.of("where.argument", new Name("HEIGHT")), plain(number), advice);
+        return Problem.of(what, "cupHeight", plain(number), advice);
     }
 
     private static Problem notOne(String typed) {
-        return Problem.of(
-                Message.of("problem.cutterStop.height", new Name("'" + typed + "'")),
-                Message.of("where.argument", new Name("HEIGHT")),
-                typed,
-                Message.of("try.cutterStop.height"));
+        return Problem.of("cutterStop.height", "cupHeight", typed, new Name("'" + typed + "'"));
     }
 
     private static Measure measure(double value, String unit) {

@@ -1,16 +1,21 @@
 package org.cupwright.app.storage;
 
-import java.util.function.Consumer;
 import java.util.function.Function;
 import org.cupwright.app.storage.upkeep.FolderUpkeep;
 
 /** Where everything that is known of the courses is kept. */
-public interface DataFolder {
-    /** Reads what is kept; a folder that does not exist or holds nothing reads as empty and is left as it is. */
+public interface DataFolder extends AutoCloseable {
+    /** Reads what is kept, all of it as it is at one moment; a folder that does not exist or holds nothing reads as empty and is left as it is. */
     <T> T read(Function<Stores, T> work);
 
-    /** Changes what is kept, all of it or nothing; the folder is made when it is not there. */
-    void write(Consumer<Stores> work);
+    /**
+     * Changes what is kept, all of it or nothing, and answers what the work does; the folder is made when it is not there.
+     */
+    <T> T write(Function<Stores, T> work);
+
+    /** Nothing more is asked of it; what was opened for asking is closed. */
+    @Override
+    void close();
 
     /** What need not be computed twice. */
     ResultCache cache();

@@ -8,7 +8,7 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.function.Consumer;
+import java.util.Optional;
 import java.util.function.Function;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.storage.ResultCache;
@@ -44,6 +44,9 @@ public final class SqliteFolder implements DataFolder {
     }
 
     @Override
+    public void close() {}
+
+    @Override
     public FolderUpkeep upkeep() {
         return new SqliteUpkeep(database, gate, clock);
     }
@@ -64,13 +67,16 @@ public final class SqliteFolder implements DataFolder {
     }
 
     @Override
-    public void write(Consumer<Stores> work) {
+    public <T> T write(Function<Stores, T> work) {
         Deque<Path> made = makeFolder();
         boolean absent = !database.exists();
         try {
-            while (!writtenUpToDate(work)) {
+            Optional<Answered<T>> answered = writtenUpToDate(work);
+            while (answered.isEmpty()) {
                 StoreProblems.telling(database.file(), this::bringUpToDate);
+                answered = writtenUpToDate(work);
             }
+            return answered.get().answer();
         } catch (RuntimeException failed) {
             if (absent) {
                 takeAway(made, failed);
@@ -79,16 +85,16 @@ public final class SqliteFolder implements DataFolder {
         }
     }
 
+    /** What work answered, which may be nothing. */
+    private record Answered<T>(T answer) {}
+
     /** Does the work, unless the file has to be made or upgraded first. */
     @SuppressWarnings("try") // the pass is held, not used
-    private boolean writtenUpToDate(Consumer<Stores> work) {
+    private <T> Optional<Answered<T>> writtenUpToDate(Function<Stores, T> work) {
         try (Pass among = gate.toWrite()) {
             return StoreProblems.telling(database.file(), () -> {
                 boolean upToDate = database.exists() && database.format() == Database.FORMAT;
-                if (upToDate) {
-                    inTransaction(work);
-                }
-                return upToDate;
+                return upToDate ? Optional.of(new Answered<>(inTransaction(work))) : Optional.empty();
             });
         }
     }
@@ -103,17 +109,18 @@ public final class SqliteFolder implements DataFolder {
         }
     }
 
-    private void inTransaction(Consumer<Stores> work) throws SQLException {
+    private <T> T inTransaction(Function<Stores, T> work) throws SQLException {
         Connection connection = database.openToWrite();
         try {
             connection.setAutoCommit(false);
-            work.accept(new SqlStores(new Sql(connection), cache(), clock));
+            T answer = work.apply(new SqlStores(new Sql(connection), cache(), clock));
             connection.commit();
+            closeKept(connection);
+            return answer;
         } catch (RuntimeException | SQLException failed) {
             rollBack(connection, failed);
             throw failed;
         }
-        closeKept(connection);
     }
 
     private static void rollBack(Connection connection, Exception because) {

@@ -8,6 +8,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.cupwright.message.Message;
 import org.cupwright.units.UnitSystem;
 
@@ -168,6 +169,12 @@ public final class Texts {
         }
         if (argument instanceof Message.Day day) {
             return day(day.date());
+        }
+        if (argument instanceof Message.Sentences sentences) {
+            return sentences.all().stream().map(this::say).collect(Collectors.joining(" "));
+        }
+        if (argument instanceof Message.Field field) {
+            return say("field." + field.name());
         }
         if (argument instanceof Message.Word word) {
             return say(word.key());

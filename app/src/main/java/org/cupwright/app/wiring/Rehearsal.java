@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.app.store.SqliteLibrary;
+import org.cupwright.course.Course;
 import org.cupwright.democourse.DemoCourse;
 
 /**
@@ -50,8 +51,13 @@ public final class Rehearsal {
     }
 
     private void morning() {
-        SqliteFolder data = new SqliteFolder(folder, Clock.systemUTC());
-        data.write(stores -> stores.courses().add(new DemoCourse(1).course()));
+        Course course = new DemoCourse(1).course();
+        try (SqliteFolder data = new SqliteFolder(folder, Clock.systemUTC())) {
+            data.write(stores -> {
+                stores.courses().add(course);
+                return course;
+            });
+        }
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
         for (List<String> command : MORNING) {
             int status = Main.run(nowhere, System.err, with(command));

@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.Stores;
+import org.cupwright.app.storage.Writes;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.course.Hole;
 import org.cupwright.democourse.DemoCourse;
@@ -19,7 +20,7 @@ public final class DemoFolder {
     private DemoFolder() {}
 
     public static void fill(Path data, DemoCourse demo) {
-        new SqliteFolder(data, InProcess.CLOCK).write(stores -> fill(stores, demo));
+        Writes.to(new SqliteFolder(data, InProcess.CLOCK), stores -> fill(stores, demo));
     }
 
     private static void fill(Stores stores, DemoCourse demo) {

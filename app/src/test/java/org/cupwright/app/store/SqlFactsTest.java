@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.UUID;
 import org.cupwright.app.storage.FactStore.Kept;
+import org.cupwright.app.storage.Writes;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CupWork.CupChanged;
 import org.cupwright.cupchange.Fact;
@@ -44,7 +45,7 @@ class SqlFactsTest {
 
     private Kept add(Fact fact) {
         List<Kept> kept = new ArrayList<>();
-        data.write(stores -> kept.add(stores.facts().add(fact)));
+        Writes.to(data, stores -> kept.add(stores.facts().add(fact)));
         return kept.get(0);
     }
 
@@ -75,7 +76,7 @@ class SqlFactsTest {
                 .toList();
         List<Fact> arrived = new ArrayList<>(facts);
         Collections.shuffle(arrived, random);
-        data.write(stores -> arrived.forEach(stores.facts()::add));
+        Writes.to(data, stores -> arrived.forEach(stores.facts()::add));
         assertThat(all()).isEqualTo(facts);
         Instant from = facts.get(40).happenedAt();
         Instant before = facts.get(90).happenedAt();

@@ -23,6 +23,7 @@ import org.cupwright.app.storage.GreenSurvey.Origin;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.PolicyStore;
 import org.cupwright.app.storage.SurveyVersion;
+import org.cupwright.app.storage.Writes;
 import org.cupwright.course.Course;
 import org.cupwright.course.CourseFrame;
 import org.cupwright.course.Hole;
@@ -63,7 +64,7 @@ class SqliteFolderTest {
     @Test
     void aCourseComesBackAsItWas() {
         Course course = new DemoCourse(1).course();
-        folder.write(stores -> stores.courses().add(course));
+        Writes.to(folder, stores -> stores.courses().add(course));
         assertThat(folder.<Course>read(
                         stores -> stores.courses().find(course.id()).orElseThrow()))
                 .usingRecursiveComparison()
@@ -81,7 +82,7 @@ class SqliteFolderTest {
         SurveyPoints points = SurveyPoints.scattered(
                 new double[] {0.1, 1 / 3.0}, new double[] {4_400_000.123, 7}, new double[] {-1e-9, 12.5});
         LevelReading reading = new LevelReading(new MapPoint(1, 2), 0.01, -0.02, 0.001);
-        folder.write(stores -> {
+        Writes.to(folder, stores -> {
             stores.surveys().add("c", new GreenSurvey("7", points, new Origin(32626, "m", "made.csv")));
             stores.surveys().addLevels("c", new LevelSpots(Map.of("7", List.of(reading))));
         });
@@ -105,12 +106,14 @@ class SqliteFolderTest {
         SurveyPoints two = SurveyPoints.scattered(new double[] {1, 4}, new double[] {2, 5}, new double[] {3, 6});
         LevelSpots read =
                 new LevelSpots(Map.of("7", List.of(new LevelReading(new MapPoint(1, 2), 0.01, -0.02, 0.001))));
-        folder.write(stores -> {
+        Writes.to(folder, stores -> {
             stores.surveys().add("c", new GreenSurvey("7", one, new Origin(32626, "m", "one.csv")));
             stores.surveys().addLevels("c", read);
         });
         SqliteFolder later = new SqliteFolder(data, Clock.offset(CLOCK, Duration.ofDays(1)));
-        later.write(stores -> stores.surveys().add("c", new GreenSurvey("7", two, new Origin(32626, "m", "two.csv"))));
+        Writes.to(
+                later,
+                stores -> stores.surveys().add("c", new GreenSurvey("7", two, new Origin(32626, "m", "two.csv"))));
         List<SurveyVersion> versions = folder.read(stores -> stores.surveys().versions("c", "7"));
         assertThat(versions).extracting(SurveyVersion::number).containsExactly(1, 2);
         assertThat(versions).extracting(SurveyVersion::points).containsExactly(1, 2);
@@ -130,9 +133,11 @@ class SqliteFolderTest {
 
     @Test
     void theNewestVersionCounts() {
-        folder.write(stores -> stores.courses().add(small("c")));
-        folder.write(stores ->
-                stores.courses().add(new Course("c", "Renamed", small("c").frame(), List.of())));
+        Writes.to(folder, stores -> stores.courses().add(small("c")));
+        Writes.to(
+                folder,
+                stores -> stores.courses()
+                        .add(new Course("c", "Renamed", small("c").frame(), List.of())));
         assertThat(folder.<String>read(
                         stores -> stores.courses().find("c").orElseThrow().name()))
                 .isEqualTo("Renamed");
@@ -141,7 +146,7 @@ class SqliteFolderTest {
     @Test
     void settingsOfEveryCourseComeBeforeTheCoursesOwn() {
         LocalDate day = LocalDate.of(2026, 1, 1);
-        folder.write(stores -> {
+        Writes.to(folder, stores -> {
             stores.policies().add("c", new PolicyChange(day, "a.b", "1"));
             stores.policies().add(PolicyStore.EVERY_COURSE, new PolicyChange(day, "a.b", "2"));
         });
@@ -153,7 +158,7 @@ class SqliteFolderTest {
 
     @Test
     void aFirstWriteThatFailsLeavesNothing() {
-        assertThatThrownBy(() -> folder.write(stores -> {
+        assertThatThrownBy(() -> Writes.to(folder, stores -> {
                     stores.courses().add(small("c"));
                     throw new IllegalStateException("midway");
                 }))
@@ -163,8 +168,8 @@ class SqliteFolderTest {
 
     @Test
     void aLaterWriteThatFailsLeavesWhatWasThere() {
-        folder.write(stores -> stores.courses().add(small("c")));
-        assertThatThrownBy(() -> folder.write(stores -> {
+        Writes.to(folder, stores -> stores.courses().add(small("c")));
+        assertThatThrownBy(() -> Writes.to(folder, stores -> {
                     stores.courses().add(small("d"));
                     throw new IllegalStateException("midway");
                 }))
@@ -176,7 +181,7 @@ class SqliteFolderTest {
     void readingMakesNoFileAndLeavesNoneBehindButTheLock() throws IOException {
         assertThat(folder.<List<String>>read(stores -> stores.courses().ids())).isEmpty();
         assertThat(files.resolve("deep")).doesNotExist();
-        folder.write(stores -> stores.courses().add(small("c")));
+        Writes.to(folder, stores -> stores.courses().add(small("c")));
         folder.read(stores -> stores.courses().ids());
         try (var left = Files.list(data)) {
             assertThat(left.map(path -> path.getFileName().toString()))
@@ -186,13 +191,13 @@ class SqliteFolderTest {
 
     @Test
     void aNewerFormatIsRefused() throws SQLException {
-        folder.write(stores -> stores.courses().add(small("c")));
+        Writes.to(folder, stores -> stores.courses().add(small("c")));
         change("PRAGMA user_version = 99");
         assertThatThrownBy(() -> folder.read(stores -> stores.courses().ids()))
                 .isInstanceOfSatisfying(
                         Problem.class,
                         problem -> assertThat(problem.what().key()).isEqualTo("problem.store.newer"));
-        assertThatThrownBy(() -> folder.write(stores -> stores.courses().add(small("d"))))
+        assertThatThrownBy(() -> Writes.to(folder, stores -> stores.courses().add(small("d"))))
                 .isInstanceOf(Problem.class);
     }
 
@@ -200,7 +205,7 @@ class SqliteFolderTest {
     void anotherProgramsFileIsRefused() throws IOException, SQLException {
         Files.createDirectories(data);
         change("CREATE TABLE theirs (a)");
-        assertThatThrownBy(() -> folder.write(stores -> stores.courses().add(small("d"))))
+        assertThatThrownBy(() -> Writes.to(folder, stores -> stores.courses().add(small("d"))))
                 .isInstanceOfSatisfying(
                         Problem.class,
                         problem -> assertThat(problem.what().key()).isEqualTo("problem.store.notOurs"));

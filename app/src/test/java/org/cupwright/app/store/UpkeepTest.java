@@ -17,6 +17,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Random;
 import org.cupwright.app.storage.Photo;
+import org.cupwright.app.storage.Writes;
 import org.cupwright.app.storage.upkeep.FolderReport;
 import org.cupwright.app.storage.upkeep.FolderReport.Damage;
 import org.cupwright.app.storage.upkeep.FolderUpkeep;
@@ -48,7 +49,7 @@ class UpkeepTest {
         folder = new SqliteFolder(data, CLOCK);
         upkeep = folder.upkeep();
         kept = MadeFacts.sequence(new Random(7), FACTS);
-        folder.write(stores -> {
+        Writes.to(folder, stores -> {
             stores.courses().add(new DemoCourse(1).course());
             kept.forEach(stores.facts()::add);
         });
@@ -76,7 +77,7 @@ class UpkeepTest {
                 .count();
         assertThat(without).as("facts that came without their photos").isEqualTo(named);
         Photo photo = Photo.kept(new byte[] {1, 2, 3});
-        folder.write(stores -> {
+        Writes.to(folder, stores -> {
             stores.photos().add(photo);
             stores.photos().add(photo);
         });
@@ -106,13 +107,13 @@ class UpkeepTest {
         Path backup = files.resolve("b.db");
         upkeep.backup(backup, false);
         List<Fact> then = facts(folder);
-        folder.write(stores -> stores.facts().add(MadeFacts.recorded(new Random(99), CLOCK.instant())));
+        Writes.to(folder, stores -> stores.facts().add(MadeFacts.recorded(new Random(99), CLOCK.instant())));
         RestoreDone done = upkeep.restore(backup);
         assertThat(facts(folder)).isEqualTo(then);
         SqliteFolder before = new SqliteFolder(files.resolve("before"), CLOCK);
         before.upkeep().restore(done.before().orElseThrow());
         assertThat(facts(before)).hasSize(FACTS + 1);
-        folder.write(stores -> stores.facts().add(MadeFacts.recorded(new Random(100), CLOCK.instant())));
+        Writes.to(folder, stores -> stores.facts().add(MadeFacts.recorded(new Random(100), CLOCK.instant())));
         assertThat(upkeep.check().holds().facts()).isEqualTo(FACTS + 1);
     }
 

@@ -24,10 +24,21 @@ final class SentenceKeys {
 
     private static final String ALL_SOURCES = String.join("\n", sources(ENGINE)) + String.join("\n", sources(APP));
 
+    /** A problem whose two sentences have one name. */
+    private static final String PROBLEM = "Problem\\.of\\(\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\"";
+
+    private static final String FIELD = "Field\\(\"([a-zA-Z]+)\"\\)";
+
+    private static final Set<String> NEEDED = found();
+
     private SentenceKeys() {}
 
     /** Keys that must have a sentence. */
     static Set<String> needed() {
+        return NEEDED;
+    }
+
+    private static Set<String> found() {
         Set<String> keys = new TreeSet<>();
         Settings.catalogue().settings().forEach(setting -> keys.add(setting.sentenceKey()));
         for (FindingKind kind : FindingKind.values()) {
@@ -47,6 +58,13 @@ final class SentenceKeys {
             keys.add("rule." + rule.id());
             words(rule).forEach(word -> keys.add("rule." + rule.id() + "." + word));
         }
+        for (String name : literals(APP, PROBLEM)) {
+            keys.add("problem." + name);
+            keys.add("try." + name);
+        }
+        for (String field : literals(APP, FIELD)) {
+            keys.add("field." + field);
+        }
         keys.addAll(literals(APP, "(?:Message\\.of|say)\\(\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\""));
         return keys;
     }
@@ -58,6 +76,7 @@ final class SentenceKeys {
         boolean madeUp = !beginning.isEmpty() && ALL_SOURCES.contains('"' + beginning + '"');
         boolean placed = key.startsWith("area.") && ALL_SOURCES.contains("\"area.\"");
         return whole
+                || NEEDED.contains(key)
                 || LogbookKeys.all().contains(key)
                 || (madeUp && !key.startsWith("rule.") && !key.startsWith("rotation."))
                 || placed;

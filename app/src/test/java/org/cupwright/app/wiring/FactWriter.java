@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.cupwright.app.storage.FactStore.Kept;
+import org.cupwright.app.storage.Writes;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.cupchange.CrewNote.NoteToNext;
 import org.cupwright.cupchange.Fact;
@@ -41,7 +42,7 @@ public final class FactWriter {
         for (int piece = 0; piece < pieces; piece++) {
             List<Fact> facts = facts(arguments[1], piece);
             out.println("begin " + piece);
-            folder.write(stores -> {
+            Writes.to(folder, stores -> {
                 for (Fact fact : facts) {
                     if (stores.facts().add(fact) != Kept.NEW) {
                         throw new IllegalStateException(fact.id() + " was there already");

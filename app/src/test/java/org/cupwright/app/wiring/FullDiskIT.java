@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.cupwright.app.cli.MadeCourse;
+import org.cupwright.app.storage.Writes;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.app.wiring.RealProcess.Result;
 import org.cupwright.cupchange.Fact;
@@ -50,7 +51,7 @@ class FullDiskIT {
     void withAnyRoomLeftAnEntryIsKeptOrRefusedNeverLost() throws IOException, InterruptedException {
         Mounted.on(files, "size=8m", mount -> {
             SqliteFolder folder = new SqliteFolder(mount.resolve("data"), Clock.systemUTC());
-            folder.write(stores -> FactWriter.facts("first", 0).forEach(stores.facts()::add));
+            Writes.to(folder, stores -> FactWriter.facts("first", 0).forEach(stores.facts()::add));
             Set<Fact> kept = new HashSet<>(facts(folder));
             int refused = 0;
             int closed = 0;
@@ -77,7 +78,7 @@ class FullDiskIT {
             assertThat(journalsLeft).as("cases where only closing failed").isPositive();
             assertThat(closed).isPositive();
             assertThat(folder.upkeep().check().sound()).isTrue();
-            folder.write(stores -> FactWriter.facts("last", 0).forEach(stores.facts()::add));
+            Writes.to(folder, stores -> FactWriter.facts("last", 0).forEach(stores.facts()::add));
             assertThat(facts(folder)).hasSize(kept.size() + FactWriter.TOGETHER);
         });
     }
@@ -93,7 +94,7 @@ class FullDiskIT {
 
     private static boolean written(SqliteFolder folder, List<Fact> wanted) {
         try {
-            folder.write(stores -> wanted.forEach(stores.facts()::add));
+            Writes.to(folder, stores -> wanted.forEach(stores.facts()::add));
             return true;
         } catch (Problem problem) {
             assertThat(problem.what().key()).isEqualTo("problem.store.full");

@@ -21,7 +21,10 @@ import picocli.CommandLine.Spec;
         versionProvider = Version.class,
         usageHelpAutoWidth = true,
         sortOptions = false)
-public final class CupwrightCommand implements Runnable {
+public final class CupwrightCommand implements Runnable, AutoCloseable {
+    private final Surroundings surroundings;
+    private Task task;
+
     @Spec
     private CommandSpec spec;
 
@@ -84,6 +87,25 @@ public final class CupwrightCommand implements Runnable {
             scope = ScopeType.INHERIT,
             description = "One JSON document on standard output, also for errors.")
     private boolean json;
+
+    public CupwrightCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    /** The command line as one task, whichever command it gives. */
+    Task task() {
+        if (task == null) {
+            task = new Task(this, surroundings);
+        }
+        return task;
+    }
+
+    @Override
+    public void close() {
+        if (task != null) {
+            task.close();
+        }
+    }
 
     /** Without a command there is nothing to do. */
     @Override

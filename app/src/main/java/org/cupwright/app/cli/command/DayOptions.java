@@ -17,7 +17,6 @@ public final class DayOptions {
 
     public DayQuestion question(CupwrightCommand options) {
         return new DayQuestion(
-                options.course(),
                 options.date(),
                 options.speedFeet(),
                 options.rain(),

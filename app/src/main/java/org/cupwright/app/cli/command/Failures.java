@@ -43,7 +43,7 @@ public final class Failures {
         String value = wrong instanceof CommandLine.UnmatchedArgumentException unmatched
                 ? String.join(" ", unmatched.getUnmatched())
                 : Optional.ofNullable(wrong.getValue()).orElse("");
-        tell(wrong.getMessage(), words.say("where.commandLine"), value, words.say("try.usage", help));
+        tell(wrong.getMessage(), words.say("field.request"), value, words.say("try.usage", help));
         return WRONG_USAGE;
     }
 

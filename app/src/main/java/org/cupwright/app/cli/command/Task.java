@@ -1,29 +1,44 @@
 package org.cupwright.app.cli.command;
 
+import java.io.PrintStream;
 import java.time.LocalDate;
+import java.util.UUID;
 import org.cupwright.app.desk.CourseToday;
+import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.policy.DeskPolicy;
-import org.cupwright.app.desk.policy.Settings;
-import org.cupwright.app.desk.policy.ShowPolicy;
+import org.cupwright.app.desk.policy.PolicyKeys;
+import org.cupwright.app.session.CourseChoice;
+import org.cupwright.app.session.Door;
+import org.cupwright.app.session.Person;
+import org.cupwright.app.session.Role;
+import org.cupwright.app.session.Session;
+import org.cupwright.app.session.Speech;
 import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
-import org.cupwright.units.UnitSystem;
 import picocli.CommandLine.ParameterException;
 
-/** One command being carried out: its options, its data folder, its words and where it writes. */
-public final class Task {
+/** One command being carried out: its options, who gives it, its words and where it writes. */
+public final class Task implements AutoCloseable {
     private final CupwrightCommand options;
     private final Surroundings surroundings;
     private final DataFolder folder;
+    private Basis basis;
+    private Texts texts;
+    private Interrupt interrupt;
+    private int status;
 
-    public Task(CupwrightCommand options, Surroundings surroundings) {
+    Task(CupwrightCommand options, Surroundings surroundings) {
         this.options = options;
         this.surroundings = surroundings;
         this.folder = surroundings.folders().apply(options.data(surroundings.home()));
     }
+
+    /** What has to be known of the course before anything can be asked or said; read once. */
+    private record Basis(LocalDate day, Policy policy) {}
 
     public CupwrightCommand options() {
         return options;
@@ -33,34 +48,109 @@ public final class Task {
         return folder;
     }
 
-    Surroundings surroundings() {
-        return surroundings;
+    /** The session of whoever sits at this machine: it is theirs, and so may they do everything. */
+    public Session session() {
+        return session(System.getProperty("user.name", "").strip());
+    }
+
+    /** The session of somebody who is named. */
+    public Session session(PersonOption person) {
+        return session(person.name());
+    }
+
+    private Session session(String name) {
+        return new Session(
+                folder,
+                new Person(name, Role.SUPERINTENDENT),
+                new CourseChoice(options.course()),
+                surroundings.clock(),
+                UUID::randomUUID,
+                speech());
+    }
+
+    private Speech speech() {
+        Policy policy = basis().policy();
+        return new Speech(
+                Door.COMMANDS,
+                options.language().orElseGet(() -> policy.get(DeskPolicy.LANGUAGE)),
+                options.units().orElseGet(() -> policy.get(DeskPolicy.UNITS)),
+                policy.get(PlacePolicy.PACE_METRES));
     }
 
     /** The day asked for, or today on the course. */
     public LocalDate day() {
-        return options.date().orElseGet(() -> CourseToday.of(folder, options.course(), surroundings.clock()));
+        return basis().day();
     }
 
     /** The words in the language and units asked for, or those of the policy. */
     public Texts texts() {
-        Policy policy = policyOrDefaults();
-        String language = options.language().orElseGet(() -> policy.get(DeskPolicy.LANGUAGE));
-        UnitSystem units = options.units().orElseGet(() -> policy.get(DeskPolicy.UNITS));
-        return Texts.find(language, units, policy.get(PlacePolicy.PACE_METRES))
-                .orElseThrow(() -> new ParameterException(
-                        options.spec().commandLine(), "There are no texts in the language '" + language + "'."));
+        if (texts == null) {
+            Speech speech = speech();
+            texts = Texts.find(speech.language(), speech.units(), speech.paceMetres())
+                    .orElseThrow(() -> new ParameterException(
+                            options.spec().commandLine(),
+                            "There are no texts in the language '" + speech.language() + "'."));
+        }
+        return texts;
+    }
+
+    /** How far longer work has come is told on standard error; Ctrl-C stops it where it can be stopped whole. */
+    public Progress progress() {
+        Progress progress = new Progress(new ProgressLine(this));
+        interrupt = new Interrupt(progress);
+        return progress;
     }
 
     public void print(String line) {
         surroundings.out().println(line);
     }
 
-    private Policy policyOrDefaults() {
-        try {
-            return new ShowPolicy(folder, Settings.catalogue()).inForce(options.course(), day());
-        } catch (Problem cannotTell) {
-            return Policy.defaults(); // the command itself meets the same problem, and says it in the default words
+    public PrintStream err() {
+        return surroundings.err();
+    }
+
+    /** The exit status, 0 unless said otherwise. */
+    int status() {
+        return status;
+    }
+
+    /** The command is carried out, and its answer is that something wants mending. */
+    public void foundDamage() {
+        status = Failures.MENDABLE;
+    }
+
+    Surroundings surroundings() {
+        return surroundings;
+    }
+
+    private Basis basis() {
+        if (basis == null) {
+            try {
+                basis = folder.read(this::basis);
+            } catch (
+                    Problem cannotTell) { // the command itself meets the same problem, and says it in the default words
+                basis = new Basis(LocalDate.now(surroundings.clock()), Policy.defaults());
+            }
         }
+        return basis;
+    }
+
+    private Basis basis(Stores stores) {
+        CourseChoice course = new CourseChoice(options.course());
+        try {
+            LocalDate day = options.date().orElseGet(() -> CourseToday.of(stores, course, surroundings.clock()));
+            return new Basis(day, PolicyKeys.history(stores, course).at(day));
+        } catch (Problem cannotTell) { // the command itself meets the same problem, and says it in the default words
+            return new Basis(LocalDate.now(surroundings.clock()), Policy.defaults());
+        }
+    }
+
+    /** What was opened for the command is closed; whoever waits for its end is told. */
+    @Override
+    public void close() {
+        if (interrupt != null) {
+            interrupt.close();
+        }
+        folder.close();
     }
 }

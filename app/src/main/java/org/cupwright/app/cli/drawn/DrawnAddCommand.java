@@ -2,21 +2,17 @@ package org.cupwright.app.cli.drawn;
 
 import java.util.Optional;
 import org.cupwright.app.cli.command.Arguments;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.SpotOptions;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.drawn.KeepDrawn;
 import org.cupwright.app.desk.drawn.KeepDrawn.Said;
 import org.cupwright.green.PersonsWord.Kind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Keeps what a person says of a spot, or of the ground about it. */
 @Command(
@@ -27,17 +23,9 @@ import picocli.CommandLine.Spec;
             "  drawn add --hole 7 --kind bad --on 4 --side R6 --radius 2.5 --reason \"wet after rain\"",
             "What was said of the same ground before gives way. The day it was said is --date, or today."
         })
-final class DrawnAddCommand implements Runnable {
+final class DrawnAddCommand extends CourseCommand {
     /** More ground than any green has is a slip of the pen, m: our choice. */
     private static final double WIDEST_METRES = 50;
-
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private DrawnCommand drawn;
-
-    @Spec
-    private CommandSpec spec;
 
     @Mixin
     private DayOptions day;
@@ -67,23 +55,17 @@ final class DrawnAddCommand implements Runnable {
     @Mixin
     private PersonOption person;
 
-    DrawnAddCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        CupwrightCommand options = drawn.options();
-        Task task = new Task(options, surroundings);
-        KeepDrawn keep = new KeepDrawn(task.folder(), surroundings.clock());
-        new DrawnPrint(task).kept(keep.add(day.question(options), hole, spot.get(), said()));
+    protected void run(Task task) {
+        KeepDrawn keep = new KeepDrawn(task.session());
+        new DrawnPrint(task).kept(keep.add(day.question(task.options()), hole, spot.get(), said()));
     }
 
     private Said said() {
         Kind said = kind();
         boolean area = said != Kind.USUAL;
         if (area != (radius != null)) {
-            throw new Arguments(spec)
+            throw new Arguments(spec())
                     .wrong(
                             area
                                     ? "How much ground? Give --radius METRES about the place."
@@ -91,7 +73,7 @@ final class DrawnAddCommand implements Runnable {
                             area ? kind : radius.toString());
         }
         if (area && !(radius > 0 && radius <= WIDEST_METRES)) {
-            throw new Arguments(spec)
+            throw new Arguments(spec())
                     .wrong("--radius takes metres, more than 0 and at most 50, not " + radius + ".", radius.toString());
         }
         return new Said(said, Optional.ofNullable(reason), Optional.of(person.name()), Optional.ofNullable(radius));
@@ -103,6 +85,6 @@ final class DrawnAddCommand implements Runnable {
                 return known;
             }
         }
-        throw new Arguments(spec).wrong("--kind takes good, bad or usual, not '" + kind + "'.", kind);
+        throw wrong("--kind takes good, bad or usual, not '" + kind + "'.", kind);
     }
 }

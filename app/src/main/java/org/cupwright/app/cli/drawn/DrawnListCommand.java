@@ -3,10 +3,9 @@ package org.cupwright.app.cli.drawn;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.HolesOption;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.drawn.KeepDrawn;
 import org.cupwright.app.desk.files.WholeFiles;
@@ -14,16 +13,10 @@ import org.cupwright.app.maps.DrawnDocument;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
 
 /** What people say of the ground. */
 @Command(name = "list", description = "Lists what people say of the ground, and writes it as a map.")
-final class DrawnListCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private DrawnCommand drawn;
-
+final class DrawnListCommand extends CourseCommand {
     @Mixin
     private DayOptions day;
 
@@ -36,16 +29,10 @@ final class DrawnListCommand implements Runnable {
             description = "Writes them as GeoJSON (WGS84), which import --drawn takes in again.")
     private Path geoJson;
 
-    DrawnListCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        CupwrightCommand options = drawn.options();
-        Task task = new Task(options, surroundings);
-        KeepDrawn keep = new KeepDrawn(task.folder(), surroundings.clock());
-        KeepDrawn.Listed listed = keep.list(day.question(options), holes.named());
+    protected void run(Task task) {
+        KeepDrawn keep = new KeepDrawn(task.session());
+        KeepDrawn.Listed listed = keep.list(day.question(task.options()), holes.named());
         if (geoJson != null) {
             DrawnDocument document =
                     new DrawnDocument(listed.day().course().frame().epsg());

@@ -5,21 +5,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.cupwright.app.cli.command.Arguments;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.SpotOptions;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.level.Falls;
 import org.cupwright.app.desk.level.KeepLevelReading;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Keeps what the level read at a spot. */
 @Command(
@@ -30,15 +26,7 @@ import picocli.CommandLine.Spec;
             "  level add --hole 7 --on 12 --side L5 --falls 215=1.5",
             "Two falls are read across each other; one alone is the steepest way down. A fall below 0 rises that way."
         })
-final class LevelAddCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private LevelCommand level;
-
-    @Spec
-    private CommandSpec spec;
-
+final class LevelAddCommand extends CourseCommand {
     @Mixin
     private DayOptions day;
 
@@ -59,16 +47,10 @@ final class LevelAddCommand implements Runnable {
     @Mixin
     private PersonOption person;
 
-    LevelAddCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        CupwrightCommand options = level.options();
-        Task task = new Task(options, surroundings);
-        KeepLevelReading keep = new KeepLevelReading(task.folder(), surroundings.clock());
-        new LevelPrint(task).kept(keep.add(day.question(options), hole, spot.get(), falls(), person.name()));
+    protected void run(Task task) {
+        KeepLevelReading keep = new KeepLevelReading(task.session(person));
+        new LevelPrint(task).kept(keep.add(day.question(task.options()), hole, spot.get(), falls()));
     }
 
     private Falls falls() {
@@ -83,13 +65,13 @@ final class LevelAddCommand implements Runnable {
             }
         }
         if (byWay.size() > 2) {
-            throw new Arguments(spec).wrong("--falls is given once or twice.", String.join(" ", falls));
+            throw wrong("--falls is given once or twice.", String.join(" ", falls));
         }
         return new Falls(byWay);
     }
 
     private ParameterException wrong(String fall) {
-        return new Arguments(spec)
+        return new Arguments(spec())
                 .wrong("--falls takes WAY=PERCENT, as front=1.4, each way once; not '" + fall + "'.", fall);
     }
 }

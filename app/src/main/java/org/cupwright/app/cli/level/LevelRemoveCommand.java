@@ -1,23 +1,16 @@
 package org.cupwright.app.cli.level;
 
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.level.KeepLevelReading;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
 
 /** Takes a reading back. */
 @Command(name = "remove", description = "Takes a reading back, by the number level list gives it.")
-final class LevelRemoveCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private LevelCommand level;
-
+final class LevelRemoveCommand extends CourseCommand {
     @Mixin
     private DayOptions day;
 
@@ -27,15 +20,9 @@ final class LevelRemoveCommand implements Runnable {
     @Option(names = "--number", paramLabel = "N", required = true, description = "The reading's number on its green.")
     private int number;
 
-    LevelRemoveCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        CupwrightCommand options = level.options();
-        Task task = new Task(options, surroundings);
-        KeepLevelReading keep = new KeepLevelReading(task.folder(), surroundings.clock());
-        new LevelPrint(task).takenBack(keep.remove(day.question(options), hole, number));
+    protected void run(Task task) {
+        KeepLevelReading keep = new KeepLevelReading(task.session());
+        new LevelPrint(task).takenBack(keep.remove(day.question(task.options()), hole, number));
     }
 }

@@ -3,12 +3,10 @@ package org.cupwright.app.cli.level;
 import java.nio.file.Path;
 import java.util.Map;
 import org.cupwright.app.cli.command.Arguments;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Json;
-import org.cupwright.app.cli.command.ProgressLine;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.files.WholeFiles;
 import org.cupwright.app.desk.level.LevelRoundOfDay;
@@ -16,10 +14,7 @@ import org.cupwright.app.desk.level.LevelRoundOfDay.Aim;
 import org.cupwright.app.sheets.LevelRoundSheet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Where to lay the level. */
 @Command(
@@ -29,16 +24,8 @@ import picocli.CommandLine.Spec;
             "  level round --hole 7",
             "  level round --hole all --pdf round.pdf"
         })
-final class LevelRoundCommand implements Runnable {
+final class LevelRoundCommand extends CourseCommand {
     private static final int MOST = 8;
-
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private LevelCommand level;
-
-    @Spec
-    private CommandSpec spec;
 
     @Mixin
     private DayOptions day;
@@ -60,25 +47,19 @@ final class LevelRoundCommand implements Runnable {
     @Option(names = "--pdf", paramLabel = "FILE", description = "Writes the list as PDF, with room for the readings.")
     private Path pdf;
 
-    LevelRoundCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
+    protected void run(Task task) {
         if (spots < 1 || spots > MOST) {
-            throw new Arguments(spec)
+            throw new Arguments(spec())
                     .wrong("--spots takes 1 to " + MOST + ", not " + spots + ".", Integer.toString(spots));
         }
-        CupwrightCommand options = level.options();
-        Task task = new Task(options, surroundings);
-        LevelRoundOfDay.Answer answer = new LevelRoundOfDay(task.folder(), surroundings.clock())
-                .of(day.question(options), holes.named(), aim, spots, new ProgressLine(task));
+        LevelRoundOfDay.Answer answer = new LevelRoundOfDay(task.session())
+                .of(day.question(task.options()), holes.named(), aim, spots, task.progress());
         if (pdf != null) {
             WholeFiles.write(Map.of(pdf, new LevelRoundSheet(task.texts()).pdf(answer)));
         }
         LevelRoundPrint print = new LevelRoundPrint(task.texts(), answer);
-        if (options.json()) {
+        if (task.options().json()) {
             task.print(Json.document(print.json()));
         } else {
             print.page().forEach(task::print);

@@ -1,9 +1,8 @@
 package org.cupwright.app.cli.log;
 
 import java.util.List;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Json;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.StopForCup;
 import org.cupwright.app.texts.Texts;
@@ -11,32 +10,21 @@ import org.cupwright.turf.signal.CutterStop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Says how deep a cutter's stop belongs. */
 @Command(name = "cutter-stop", description = "Says how deep a cutter's stop belongs for a cup so high.")
-public final class CutterStopCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private CupwrightCommand options;
-
+public final class CutterStopCommand extends CourseCommand {
     @Parameters(paramLabel = "HEIGHT", description = "The cup's height, foot to rim: 102, 102mm or 4in.")
     private String height;
 
     @Option(names = "--yes", description = "The height is meant though it looks like the other unit.")
     private boolean sure;
 
-    public CutterStopCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        Task task = new Task(options, surroundings);
+    protected void run(Task task) {
         StopForCup stop = StopForCup.of(height, sure);
-        if (options.json()) {
+        if (task.options().json()) {
             ObjectNode node = Json.object();
             node.set("cupMillimetres", Json.number(stop.cupMillimetres()));
             node.set("depthMillimetres", Json.number(stop.depthMillimetres()));

@@ -4,23 +4,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
-import org.cupwright.app.cli.command.Arguments;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.NotReadPrint;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.notebook.ImportHistory;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.table.FarDays;
 import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Takes in a notebook. */
@@ -31,15 +26,7 @@ import tools.jackson.databind.node.ObjectNode;
             "The first line names the columns date, hole, on and side, as in 2025-05-31,7,12,L5; instead of on and side",
             "a column words, as in 12 on 5 left, back left, or left in yesterday's hole."
         })
-final class HistoryImportCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @Spec
-    private CommandSpec spec;
-
-    @ParentCommand
-    private HistoryCommand history;
-
+final class HistoryImportCommand extends CourseCommand {
     @Parameters(paramLabel = "FILE", description = "The table, CSV.")
     private Path file;
 
@@ -55,22 +42,15 @@ final class HistoryImportCommand implements Runnable {
     @Option(names = "--person", paramLabel = "NAME", description = "Who is named for it. Default: notebook.")
     private String person = "notebook";
 
-    HistoryImportCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        CupwrightCommand options = history.options();
-        Task task = new Task(options, surroundings);
+    protected void run(Task task) {
         boolean far = FarDays.ABOUT.equals(accepted);
         if (accepted != null && !far) {
-            throw new Arguments(spec).wrong("--accept takes: " + FarDays.ABOUT + ".", accepted);
+            throw wrong("--accept takes: " + FarDays.ABOUT + ".", accepted);
         }
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
-        ImportHistory.Answer answer = new ImportHistory(task.folder(), surroundings.clock())
-                .read(options.course(), source, person, far, keep);
-        if (options.json()) {
+        ImportHistory.Answer answer = new ImportHistory(task.session().by(person)).read(source, far, keep);
+        if (task.options().json()) {
             task.print(Json.document(json(task.texts(), answer)));
         } else {
             page(task, answer);

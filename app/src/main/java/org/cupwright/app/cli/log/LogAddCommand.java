@@ -5,11 +5,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.SpotOptions;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.Entry;
 import org.cupwright.app.desk.entry.RecordFact;
@@ -18,7 +16,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 
 /** Keeps an entry. */
 @Command(
@@ -33,12 +30,7 @@ import picocli.CommandLine.ParentCommand;
             "  log add ground-marked --hole 3 --on 6 --side L4 --radius 2 --set use=closed --set reason=wear",
             "A kind, a part or a choice may be shortened as long as it is clear which is meant."
         })
-final class LogAddCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private LogCommand log;
-
+final class LogAddCommand extends CourseCommand {
     @Parameters(paramLabel = "KIND", description = "What was done or seen; log kinds lists them.")
     private String kind;
 
@@ -74,28 +66,20 @@ final class LogAddCommand implements Runnable {
     @Mixin
     private EntryOptions entry;
 
-    LogAddCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        CupwrightCommand options = log.options();
-        Task task = new Task(options, surroundings);
+    protected void run(Task task) {
         Entry wanted = new Entry(
-                options.course(),
                 kind,
                 holes,
                 place.find(),
                 entry.radiusMetres(),
                 asPlanned,
-                options.date(),
+                task.options().date(),
                 Optional.ofNullable(when),
-                person.name(),
                 entry.parts(),
                 photo(),
                 entry.sure());
-        RecordFact record = new RecordFact(task.folder(), surroundings.clock(), UUID::randomUUID);
+        RecordFact record = new RecordFact(task.session(person));
         new LogPrint(task).kept(record.record(wanted));
     }
 

@@ -4,20 +4,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.app.cli.command.Arguments;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.FactText;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.NewFile;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.table.ExportTable;
 import org.cupwright.app.desk.log.FactLines;
 import org.cupwright.app.desk.table.CsvText;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Writes the logbook to a file. */
@@ -27,15 +24,7 @@ import tools.jackson.databind.node.ObjectNode;
             "Writes every entry as it was recorded to a file, one a line, as JSON: the whole logbook.",
             "With --csv --kind K: a table of the entries of one kind as they count, for a spreadsheet."
         })
-final class LogExportCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @Spec
-    private CommandSpec spec;
-
-    @ParentCommand
-    private LogCommand log;
-
+final class LogExportCommand extends CourseCommand {
     @Parameters(paramLabel = "FILE", description = "The file to write; it must not be there yet.")
     private Path file;
 
@@ -48,19 +37,14 @@ final class LogExportCommand implements Runnable {
     @Option(names = "--words", description = "Add a last column that says each entry in words, places in paces.")
     private boolean words;
 
-    LogExportCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        new Arguments(spec).tableOf(csv, kind);
+    protected void run(Task task) {
+        new Arguments(spec()).tableOf(csv, kind);
         if (words && !csv) {
-            throw new Arguments(spec).wrong("--words goes with --csv --kind K.", "");
+            throw wrong("--words goes with --csv --kind K.", "");
         }
-        Task task = new Task(log.options(), surroundings);
         int written = csv ? table(task) : lines(task);
-        if (log.options().json()) {
+        if (task.options().json()) {
             ObjectNode node = Json.object();
             node.put("file", file.toString());
             node.put("facts", written);
@@ -71,14 +55,13 @@ final class LogExportCommand implements Runnable {
     }
 
     private int lines(Task task) {
-        List<String> lines = new FactLines(task.folder()).export(log.options().course());
+        List<String> lines = new FactLines(task.session()).export();
         new NewFile(file).write(lines);
         return lines.size();
     }
 
     private int table(Task task) {
-        ExportTable.Answer answer = new ExportTable(task.folder(), surroundings.clock())
-                .of(log.options().course(), kind);
+        ExportTable.Answer answer = new ExportTable(task.session()).of(kind);
         FactText said = new FactText(task.texts(), answer.course(), answer.policy());
         List<List<String>> lines = new ArrayList<>();
         lines.add(with(answer.header(), "words"));

@@ -3,20 +3,17 @@ package org.cupwright.app.cli.log;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.cupwright.app.cli.command.Arguments;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.PersonOption;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.table.ImportTable;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.log.FactLines;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Reads the entries of a file. */
@@ -27,15 +24,7 @@ import tools.jackson.databind.node.ObjectNode;
             "With --csv --kind K: a table of entries of one kind, from log export or made by hand. The first line names the",
             "columns: date or time, hole, the parts that log kinds lists; for places also on and side, or east and north."
         })
-final class LogImportCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @Spec
-    private CommandSpec spec;
-
-    @ParentCommand
-    private LogCommand log;
-
+final class LogImportCommand extends CourseCommand {
     @Parameters(paramLabel = "FILE", description = "The file.")
     private Path file;
 
@@ -57,13 +46,9 @@ final class LogImportCommand implements Runnable {
     @Mixin
     private PersonOption person;
 
-    LogImportCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        Arguments arguments = new Arguments(spec);
+    protected void run(Task task) {
+        Arguments arguments = new Arguments(spec());
         arguments.tableOf(csv, kind);
         if (accepted != null && !accepted.equals(ImportTable.QUESTIONS)) {
             throw arguments.wrong("--accept takes: " + ImportTable.QUESTIONS + ".", accepted);
@@ -71,14 +56,12 @@ final class LogImportCommand implements Runnable {
         if (!csv && (accepted != null || person.isGiven())) {
             throw arguments.wrong("--accept and --person go with --csv --kind K.", "");
         }
-        Task task = new Task(log.options(), surroundings);
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
         if (csv) {
-            ImportTable.Wanted wanted =
-                    new ImportTable.Wanted(log.options().course(), kind, person.name(), accepted != null, keep);
-            new TablePrint(task).read(new ImportTable(task.folder(), surroundings.clock()).read(wanted, source));
+            ImportTable.Wanted wanted = new ImportTable.Wanted(kind, accepted != null, keep);
+            new TablePrint(task).read(new ImportTable(task.session(person)).read(wanted, source));
         } else {
-            lines(task, new FactLines(task.folder()).read(log.options().course(), source, keep));
+            lines(task, new FactLines(task.session()).read(source, keep));
         }
     }
 

@@ -3,9 +3,9 @@ package org.cupwright.app.cli.log;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.EntryKinds;
 import org.cupwright.app.desk.entry.EntryKinds.Kind;
@@ -13,29 +13,18 @@ import org.cupwright.app.desk.entry.EntryKinds.PartOf;
 import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Shows what can be entered. */
 @Command(name = "kinds", description = "Shows the kinds of entries and what each can say.")
-final class LogKindsCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private LogCommand log;
-
+final class LogKindsCommand extends CourseCommand {
     @Parameters(paramLabel = "KIND", arity = "0..1", description = "One kind only.")
     private String kind;
 
-    LogKindsCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        Task task = new Task(log.options(), surroundings);
+    protected void run(Task task) {
         List<Kind> kinds = EntryKinds.of(Optional.ofNullable(kind));
-        if (log.options().json()) {
+        if (task.options().json()) {
             ObjectNode node = Json.object();
             node.set(
                     "kinds",

@@ -1,13 +1,10 @@
 package org.cupwright.app.cli.plan;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.cli.command.Arguments;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.SpotOptions;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.survey.FindingsCommand;
 import org.cupwright.app.desk.Progress;
@@ -20,22 +17,11 @@ import org.cupwright.green.findings.GroundFinding;
 import org.cupwright.holelocation.Judgement;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Judges one position with every rule, or a whole green. */
 @Command(name = "assess", description = "Judges a position by every rule, or without --at and --on the whole green.")
-public final class AssessCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private CupwrightCommand options;
-
-    @Spec
-    private CommandSpec spec;
-
+public final class AssessCommand extends CourseCommand {
     @Mixin
     private DayOptions day;
 
@@ -48,27 +34,21 @@ public final class AssessCommand implements Runnable {
     @Mixin
     private DrawingFiles files;
 
-    public AssessCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        Task task = new Task(options, surroundings);
-        Clock clock = surroundings.clock();
-        DayQuestion question = day.question(options);
+    protected void run(Task task) {
+        DayQuestion question = day.question(task.options());
         Optional<Spot> spot = place.find();
         AssessPrint print = new AssessPrint(task);
         if (files.collide()) {
-            throw new Arguments(spec).wrong("--svg, --png and --geojson each take a file of their own.", "");
+            throw wrong("--svg, --png and --geojson each take a file of their own.", "");
         }
         if (spot.isPresent()) {
-            AssessPosition.Answer answer = new AssessPosition(task.folder(), clock).of(question, hole, spot.get());
+            AssessPosition.Answer answer = new AssessPosition(task.session()).of(question, hole, spot.get());
             Judgement judgement = answer.position().judgement();
             files.write(answer.day(), answer.green(), findings(task), Optional.of(judgement), task.texts());
             print.position(answer);
         } else {
-            AssessGreen.Answer answer = new AssessGreen(task.folder(), clock).of(question, hole);
+            AssessGreen.Answer answer = new AssessGreen(task.session()).of(question, hole);
             files.write(answer.day(), answer.green(), findings(task), Optional.empty(), task.texts());
             print.green(answer);
         }
@@ -79,8 +59,8 @@ public final class AssessCommand implements Runnable {
         if (!files.drawn()) {
             return List.of();
         }
-        return new FindDoubts(task.folder(), surroundings.clock())
-                .of(FindingsCommand.question(options), List.of(hole), Progress.NONE)
+        return new FindDoubts(task.session())
+                .of(FindingsCommand.question(task.options()), List.of(hole), Progress.unheard())
                 .greens()
                 .get(0)
                 .findings();

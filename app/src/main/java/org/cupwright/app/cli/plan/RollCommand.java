@@ -3,10 +3,9 @@ package org.cupwright.app.cli.plan;
 import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.app.cli.command.Arguments;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.Json;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.green.RollBall;
 import org.cupwright.app.texts.Texts;
@@ -16,25 +15,14 @@ import org.cupwright.roll.Roll;
 import org.cupwright.units.Heading;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Rolls one ball on a surveyed green. */
 @Command(name = "roll", description = "Rolls a ball on a surveyed green and says where it stops.")
-public final class RollCommand implements Runnable {
+public final class RollCommand extends CourseCommand {
     /** The fastest launch asked for, m/s: our choice; a putt over the longest green takes about 8. */
     private static final double FASTEST_LAUNCH = 20;
-
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private CupwrightCommand options;
-
-    @Spec
-    private CommandSpec spec;
 
     @Mixin
     private DayOptions day;
@@ -59,13 +47,9 @@ public final class RollCommand implements Runnable {
             description = "Its speed along the ground, metres per second.")
     private double launch;
 
-    public RollCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        Arguments arguments = new Arguments(spec);
+    protected void run(Task task) {
+        Arguments arguments = new Arguments(spec());
         if (!Double.isFinite(heading)) {
             throw arguments.wrong("--heading takes degrees, not " + heading + ".", Double.toString(heading));
         }
@@ -75,10 +59,9 @@ public final class RollCommand implements Runnable {
                     Double.toString(launch));
         }
         MapPoint start = arguments.point("--from", from);
-        Task task = new Task(options, surroundings);
-        Roll roll = new RollBall(task.folder(), surroundings.clock())
-                .roll(day.question(options), hole, start, Heading.ofDegrees(heading), launch);
-        if (options.json()) {
+        Roll roll = new RollBall(task.session())
+                .roll(day.question(task.options()), hole, start, Heading.ofDegrees(heading), launch);
+        if (task.options().json()) {
             task.print(Json.document(json(roll)));
         } else {
             page(roll, start, task.texts()).forEach(task::print);

@@ -3,11 +3,9 @@ package org.cupwright.app.cli.plan;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.List;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.Json;
-import org.cupwright.app.cli.command.ProgressLine;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.paper.PrepareSheets;
 import org.cupwright.app.desk.plan.CutSoFar;
@@ -17,7 +15,6 @@ import org.cupwright.policy.EnumNames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Prints a day's plan on paper. */
@@ -25,12 +22,7 @@ import tools.jackson.databind.node.ObjectNode;
         name = "sheets",
         description =
                 "Writes the day's paper: the hole location sheet and the changer's card, as PDF, from the day's plan.")
-public final class SheetsCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private CupwrightCommand options;
-
+public final class SheetsCommand extends CourseCommand {
     @Mixin
     private DayOptions day;
 
@@ -41,17 +33,12 @@ public final class SheetsCommand implements Runnable {
             description = "The folder for hole-locations.pdf and changers-card.pdf; it is made when it is not there.")
     private Path out;
 
-    public SheetsCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        Task task = new Task(options, surroundings);
-        PrepareSheets prepare = new PrepareSheets(task.folder(), surroundings.clock());
-        DayPaper paper = prepare.of(day.question(options), new ProgressLine(task));
+    protected void run(Task task) {
+        PrepareSheets prepare = new PrepareSheets(task.session());
+        DayPaper paper = prepare.of(day.question(task.options()), task.progress());
         List<Path> files = new DayPaperFiles(task.texts()).write(paper, out);
-        if (options.json()) {
+        if (task.options().json()) {
             task.print(Json.document(json(paper, files)));
         } else {
             files.forEach(file -> task.print(task.texts().say("sheets.written", file)));

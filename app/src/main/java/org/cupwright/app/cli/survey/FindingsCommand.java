@@ -4,11 +4,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Json;
-import org.cupwright.app.cli.command.ProgressLine;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.files.WholeFiles;
@@ -19,7 +18,6 @@ import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
 
 /** What is doubtful about the ground of the greens. */
 @Command(
@@ -29,12 +27,7 @@ import picocli.CommandLine.ParentCommand;
             "  findings --hole 7",
             "  findings --geojson findings.geojson"
         })
-public final class FindingsCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private CupwrightCommand options;
-
+public final class FindingsCommand extends CourseCommand {
     @Mixin
     private HolesOption holes;
 
@@ -44,26 +37,21 @@ public final class FindingsCommand implements Runnable {
             description = "Writes the places and parts of greens that are doubtful as GeoJSON (WGS84).")
     private Path geoJson;
 
-    public FindingsCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     /** The ground as it is known now, by the policy of the day asked for. */
     public static DayQuestion question(CupwrightCommand options) {
-        return new DayQuestion(options.course(), options.date(), options.speedFeet(), options.rain(), Optional.empty());
+        return new DayQuestion(options.date(), options.speedFeet(), options.rain(), Optional.empty());
     }
 
     @Override
-    public void run() {
-        Task task = new Task(options, surroundings);
-        FindDoubts.Answer answer = new FindDoubts(task.folder(), surroundings.clock())
-                .of(question(options), holes.named(), new ProgressLine(task));
+    protected void run(Task task) {
+        FindDoubts.Answer answer =
+                new FindDoubts(task.session()).of(question(task.options()), holes.named(), task.progress());
         Texts texts = task.texts();
         if (geoJson != null) {
             WholeFiles.write(Map.of(geoJson, document(answer, texts).getBytes(StandardCharsets.UTF_8)));
         }
         FindingsPrint print = new FindingsPrint(texts, answer);
-        if (options.json()) {
+        if (task.options().json()) {
             task.print(Json.document(print.json()));
         } else {
             print.page().forEach(task::print);

@@ -11,10 +11,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Json;
-import org.cupwright.app.cli.command.ProgressLine;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.intake.ImportCourse;
@@ -24,11 +22,7 @@ import org.cupwright.app.desk.intake.ImportResult;
 import org.cupwright.units.Heading;
 import org.cupwright.units.LengthUnit;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Makes a course, or betters one, from files. */
 @Command(
@@ -36,15 +30,7 @@ import picocli.CommandLine.Spec;
         description =
                 "Makes a course from a map of its greens, or adds a survey. Without --elevation the greens' outlines"
                         + " are enough to plan with.")
-public final class ImportCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private CupwrightCommand options;
-
-    @Spec
-    private CommandSpec spec;
-
+public final class ImportCommand extends CourseCommand {
     @Option(
             names = "--outlines",
             paramLabel = "FILE",
@@ -87,26 +73,21 @@ public final class ImportCommand implements Runnable {
     @Option(names = "--dry-run", description = "Look only; store nothing.")
     private boolean dryRun;
 
-    public ImportCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        Task task = new Task(options, surroundings);
-        ImportCourse importing = new ImportCourse(task.folder(), task.day());
-        ImportResult result = importing.run(request(), new ProgressLine(task));
+    protected void run(Task task) {
+        ImportCourse importing = new ImportCourse(task.session(), task.day());
+        ImportResult result = importing.run(request(task), task.progress());
         ImportPrint print = new ImportPrint(task.texts());
-        task.print(options.json() ? Json.document(print.json(result)) : print.page(result));
+        task.print(task.options().json() ? Json.document(print.json(result)) : print.page(result));
     }
 
-    private ImportRequest request() {
-        String course = options.course().orElseThrow(() -> wrong("Say which course: --course ID.", ""));
+    private ImportRequest request(Task task) {
+        String course = task.options().course().orElseThrow(() -> wrong("Say which course: --course ID.", ""));
         Map<String, Heading> headings = new TreeMap<>();
         towards.forEach((hole, degrees) -> headings.put(hole, heading(degrees)));
         return new ImportRequest(
                 course,
-                surroundings.clock().getZone(),
+                task.session().clock().getZone(),
                 Optional.ofNullable(outlines).map(ImportCommand::file),
                 headings,
                 elevation.stream().map(ImportCommand::file).toList(),
@@ -143,10 +124,6 @@ public final class ImportCommand implements Runnable {
             throw wrong("--towards takes degrees, not " + degrees + ".", Double.toString(degrees));
         }
         return Heading.ofDegrees(degrees);
-    }
-
-    private ParameterException wrong(String what, String value) {
-        return new ParameterException(spec.commandLine(), what, null, value);
     }
 
     private static SourceFile file(Path path) {

@@ -3,21 +3,16 @@ package org.cupwright.app.cli.survey;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import org.cupwright.app.cli.command.Arguments;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Json;
-import org.cupwright.app.cli.command.ProgressLine;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.resurvey.CompareSurveys;
 import org.cupwright.app.desk.resurvey.Since;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** What changed between two surveys. */
 @Command(
@@ -27,15 +22,7 @@ import picocli.CommandLine.Spec;
             "  survey compare --hole 7",
             "  survey compare --hole all --since 2025-10-31"
         })
-final class SurveyCompareCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private SurveyCommand survey;
-
-    @Spec
-    private CommandSpec spec;
-
+final class SurveyCompareCommand extends CourseCommand {
     @Mixin
     private HolesOption holes;
 
@@ -46,18 +33,12 @@ final class SurveyCompareCommand implements Runnable {
                     + " was the newest. Default: the one before the newest.")
     private String since;
 
-    SurveyCompareCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        CupwrightCommand options = survey.options();
-        Task task = new Task(options, surroundings);
+    protected void run(Task task) {
         Since earlier = since();
-        CompareSurveys.Answer answer = new CompareSurveys(task.folder(), surroundings.clock())
-                .of(FindingsCommand.question(options), holes.named(), earlier, new ProgressLine(task));
-        if (options.json()) {
+        CompareSurveys.Answer answer = new CompareSurveys(task.session())
+                .of(FindingsCommand.question(task.options()), holes.named(), earlier, task.progress());
+        if (task.options().json()) {
             task.print(Json.document(new SurveyCompareJson(task.texts(), answer).json()));
         } else {
             new SurveyComparePrint(task.texts(), answer).page().forEach(task::print);
@@ -79,7 +60,7 @@ final class SurveyCompareCommand implements Runnable {
     }
 
     private ParameterException wrong() {
-        return new Arguments(spec)
+        return new Arguments(spec())
                 .wrong(
                         "--since takes a survey's number or a day, such as 2 or 2025-10-31, not '" + since + "'.",
                         since);

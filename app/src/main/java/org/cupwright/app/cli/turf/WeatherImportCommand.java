@@ -8,11 +8,10 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.NotReadPrint;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.weather.ImportWeather;
@@ -21,7 +20,6 @@ import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Takes in a table of weather. */
@@ -31,12 +29,7 @@ import tools.jackson.databind.node.ObjectNode;
             "Reads a table of past days' weather, or with --forecast of coming days', one line a day, and says what reads; --yes keeps it.",
             "The first line names the columns: date, tmax and tmin; rain, wind, rhmax, rhmin and sunshine where they are known."
         })
-final class WeatherImportCommand implements Runnable {
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private WeatherCommand weather;
-
+final class WeatherImportCommand extends CourseCommand {
     @Parameters(paramLabel = "FILE", description = "The table, CSV.")
     private Path file;
 
@@ -73,19 +66,12 @@ final class WeatherImportCommand implements Runnable {
             description = "Who is named for it. Default: weather table, or forecast.")
     private String person;
 
-    WeatherImportCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        CupwrightCommand options = weather.options();
-        Task task = new Task(options, surroundings);
+    protected void run(Task task) {
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
-        ImportWeather.Answer answer = new ImportWeather(task.folder(), surroundings.clock())
-                .read(new ImportWeather.Request(
-                        options.course(), source, forecast, columns, units, accepted, person(), keep));
-        if (options.json()) {
+        ImportWeather.Answer answer = new ImportWeather(task.session().by(person()))
+                .read(new ImportWeather.Request(source, forecast, columns, units, accepted, keep));
+        if (task.options().json()) {
             task.print(Json.document(json(task.texts(), answer)));
         } else {
             page(task, answer);

@@ -3,10 +3,9 @@ package org.cupwright.app.cli.turf;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.cupwright.app.cli.command.CupwrightCommand;
+import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.command.WeatherText;
 import org.cupwright.app.desk.weather.ListWeather;
@@ -18,7 +17,6 @@ import org.cupwright.turf.weather.WeatherDay;
 import org.cupwright.turf.weather.WeatherSource;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Shows the weather day by day. */
@@ -26,14 +24,9 @@ import tools.jackson.databind.node.ObjectNode;
         name = "list",
         description =
                 "Shows the weather of each day and what it rests on. Default: two weeks up to today, and the days that are foretold.")
-final class WeatherListCommand implements Runnable {
+final class WeatherListCommand extends CourseCommand {
     private static final int DAY = 17;
     private static final int NUMBER = 9;
-
-    private final Surroundings surroundings;
-
-    @ParentCommand
-    private WeatherCommand weather;
 
     @Option(names = "--from", paramLabel = "D", description = "The first day.")
     private LocalDate from;
@@ -41,17 +34,11 @@ final class WeatherListCommand implements Runnable {
     @Option(names = "--to", paramLabel = "D", description = "The last day.")
     private LocalDate to;
 
-    WeatherListCommand(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
     @Override
-    public void run() {
-        CupwrightCommand options = weather.options();
-        Task task = new Task(options, surroundings);
-        ListWeather.Answer answer = new ListWeather(task.folder(), surroundings.clock())
-                .of(new ListWeather.Wanted(options.course(), Optional.ofNullable(from), Optional.ofNullable(to)));
-        if (options.json()) {
+    protected void run(Task task) {
+        ListWeather.Answer answer = new ListWeather(task.session())
+                .of(new ListWeather.Wanted(Optional.ofNullable(from), Optional.ofNullable(to)));
+        if (task.options().json()) {
             task.print(Json.document(json(answer)));
         } else {
             page(task, answer);

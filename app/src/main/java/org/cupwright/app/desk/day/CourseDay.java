@@ -1,10 +1,9 @@
 package org.cupwright.app.desk.day;
 
-import java.time.Clock;
 import java.time.LocalDate;
-import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.log.DayLog;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.holelocation.HoldPolicy;
@@ -29,9 +28,9 @@ import org.cupwright.units.GreenSpeed;
 public record CourseDay(
         Course course, LocalDate date, Policy policy, int policyVersion, GreenSpeed fastest, boolean rain, DayLog log) {
 
-    public static CourseDay of(Stores stores, DayQuestion question, Clock clock) {
-        Course course = CourseChoice.course(stores, question.course());
-        LocalDate date = question.date().orElseGet(() -> CourseToday.of(course, clock));
+    public static CourseDay of(Stores stores, DayQuestion question, Session session) {
+        Course course = session.course(stores);
+        LocalDate date = question.date().orElseGet(() -> CourseToday.of(course, session.clock()));
         PolicyHistory history = stores.policies().history(course.id());
         Policy policy = history.at(date);
         DayLog log = DayLog.of(stores.facts(), course, date);
@@ -50,7 +49,7 @@ public record CourseDay(
         if (!(feet >= GreenSpeed.SLOWEST_FEET && feet <= GreenSpeed.FASTEST_FEET)) {
             throw Problem.of(
                     Message.of("problem.speed", new Name(plain(feet))),
-                    Message.of("where.option", new Name("--speed")),
+                    "speed",
                     plain(feet),
                     Message.of(
                             "try.speed",

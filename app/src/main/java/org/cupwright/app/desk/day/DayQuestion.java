@@ -7,20 +7,10 @@ import org.cupwright.app.desk.files.SourceFile;
 /**
  * The day a person asks about.
  *
- * @param course the course; empty: the only one there is
  * @param date the day; empty: today on the course
  * @param speedFeet green speed, taken as the day's fastest with nothing added; empty: the policy's
  * @param rain whether rain is expected during play
  * @param ground a file of what lies on the greens
  */
 public record DayQuestion(
-        Optional<String> course,
-        Optional<LocalDate> date,
-        Optional<Double> speedFeet,
-        boolean rain,
-        Optional<SourceFile> ground) {
-    /** The same question about a course of that id. */
-    public DayQuestion about(String courseId) {
-        return new DayQuestion(Optional.of(courseId), date, speedFeet, rain, ground);
-    }
-}
+        Optional<LocalDate> date, Optional<Double> speedFeet, boolean rain, Optional<SourceFile> ground) {}

@@ -1,16 +1,15 @@
 package org.cupwright.app.desk.drawn;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
-import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.SpotOnGreen;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.DrawnOnCourse;
 import org.cupwright.app.storage.DrawnOnCourse.Kept;
 import org.cupwright.course.Hole;
@@ -25,12 +24,10 @@ import org.locationtech.jts.geom.Geometry;
 
 /** Keeps what a person says of a spot or of the ground about it, takes it back, and lists it. */
 public final class KeepDrawn {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public KeepDrawn(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public KeepDrawn(Session session) {
+        this.session = session;
     }
 
     /**
@@ -55,18 +52,16 @@ public final class KeepDrawn {
 
     /** Keeps what is said of a spot on a green, said on the day that is asked about. */
     public Answer add(DayQuestion question, String holeId, Spot spot, Said said) {
-        AtomicReference<Answer> answer = new AtomicReference<>();
-        folder.write(stores -> {
-            CourseDay day = CourseDay.of(stores, question, clock);
+        return session.decide(Right.SURVEY, stores -> {
+            CourseDay day = CourseDay.of(stores, question, session);
             DrawnOnCourse all = stores.drawn().of(day.course().id());
-            ReadDrawn.Item item = item(day, CourseChoice.hole(day.course(), holeId), spot, said);
+            ReadDrawn.Item item = item(day, HoleChoice.hole(day.course(), holeId), spot, said);
             Optional<Kept> before = all.idOf(item).flatMap(all::find);
             DrawnOnCourse now = all.with(item);
             stores.drawn().add(day.course().id(), now);
             Kept kept = now.find(now.idOf(item).orElseThrow()).orElseThrow();
-            answer.set(new Answer(day, kept, before));
+            return new Answer(day, kept, before);
         });
-        return answer.get();
     }
 
     private static ReadDrawn.Item item(CourseDay day, Hole hole, Spot spot, Said said) {
@@ -82,15 +77,13 @@ public final class KeepDrawn {
 
     /** Takes back what is kept under an id. */
     public Answer remove(DayQuestion question, String id) {
-        AtomicReference<Answer> answer = new AtomicReference<>();
-        folder.write(stores -> {
-            CourseDay day = CourseDay.of(stores, question, clock);
+        return session.decide(Right.SURVEY, stores -> {
+            CourseDay day = CourseDay.of(stores, question, session);
             DrawnOnCourse all = stores.drawn().of(day.course().id());
             Kept gone = all.find(id).orElseThrow(() -> unknown(id, all));
             stores.drawn().add(day.course().id(), all.without(id));
-            answer.set(new Answer(day, gone, Optional.empty()));
+            return new Answer(day, gone, Optional.empty());
         });
-        return answer.get();
     }
 
     private static Problem unknown(String id, DrawnOnCourse all) {
@@ -98,7 +91,7 @@ public final class KeepDrawn {
                 ", ", all.all().stream().map(kept -> kept.item().id()).toList());
         return Problem.of(
                 Message.of("problem.drawn.unknownId", new Name(id)),
-                Message.of("where.option", new Name("--id")),
+                "drawn",
                 id,
                 ids.isEmpty() ? Message.of("try.drawn.none") : Message.of("try.drawn.unknownId", new Name(ids)));
     }
@@ -117,13 +110,13 @@ public final class KeepDrawn {
 
     /** All that lies on some holes' greens; none named, or "all": on any. */
     public Listed list(DayQuestion question, List<String> holes) {
-        return folder.read(stores -> {
-            CourseDay day = CourseDay.of(stores, question, clock);
+        return session.read(stores -> {
+            CourseDay day = CourseDay.of(stores, question, session);
             List<Kept> all = stores.drawn().of(day.course().id()).all();
             if (holes.isEmpty() || holes.equals(List.of("all"))) {
                 return new Listed(day, all);
             }
-            holes.forEach(hole -> CourseChoice.hole(day.course(), hole));
+            holes.forEach(hole -> HoleChoice.hole(day.course(), hole));
             return new Listed(
                     day,
                     all.stream()

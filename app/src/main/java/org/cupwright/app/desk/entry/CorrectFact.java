@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.entry;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -9,13 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
-import java.util.function.Supplier;
-import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.log.FactIds;
 import org.cupwright.app.desk.log.LastWord;
-import org.cupwright.app.desk.log.LogProblems;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
@@ -23,48 +21,41 @@ import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Logbook;
 import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 
 /** Says what an entry should have said, or that it should not be there. The entry itself stays as it was recorded. */
 public final class CorrectFact {
-    private final DataFolder folder;
-    private final Clock clock;
-    private final Supplier<UUID> ids;
+    private final Session session;
 
-    public CorrectFact(DataFolder folder, Clock clock, Supplier<UUID> ids) {
-        this.folder = folder;
-        this.clock = clock;
-        this.ids = ids;
+    public CorrectFact(Session session) {
+        this.session = session;
     }
 
     /**
      * What is changed of an entry; the rest stays.
      *
-     * @param course the course; empty: the only one there is
      * @param id the entry's id, or so much of its beginning that it is the only one
      * @param hole the hole it should have named
      * @param where the place it should have named
      * @param radiusMetres how far about the place the ground is meant
      * @param parts further parts by name
-     * @param person who says so
      * @param sure whether an entry that looks wrong is meant
      */
     public record Change(
-            Optional<String> course,
             String id,
             Optional<String> hole,
             Optional<Spot> where,
             OptionalDouble radiusMetres,
             Map<String, String> parts,
-            String person,
             boolean sure) {
         public Change {
             parts = Map.copyOf(parts);
         }
 
-        public static Change none(Optional<String> course, String id, String person) {
-            return new Change(
-                    course, id, Optional.empty(), Optional.empty(), OptionalDouble.empty(), Map.of(), person, true);
+        static Change none(String id) {
+            return new Change(id, Optional.empty(), Optional.empty(), OptionalDouble.empty(), Map.of(), true);
         }
 
         private boolean isNothing() {
@@ -84,64 +75,58 @@ public final class CorrectFact {
     /** Corrects what is named and leaves the rest. */
     public Answer correct(Change change) {
         if (change.isNothing()) {
-            throw LogProblems.nothingToCorrect();
+            throw Problem.of("log.nothingToCorrect", "request", "");
         }
         return kept(change, (ground, fact) -> {
-            Optional<Hole> hole = change.hole().or(fact::hole).map(id -> CourseChoice.hole(ground.course(), id));
+            Optional<Hole> hole = change.hole().or(fact::hole).map(id -> HoleChoice.hole(ground.course(), id));
             Correction correction =
                     Correction.to(fact.id(), changed(change, ground, fact, hole).finished());
-            Fact kept = correcting(change, ground, fact, change.hole(), correction);
+            Fact kept = correcting(ground, fact, change.hole(), correction);
             FactQuestions.ask(ground.course(), checkable(kept, fact, hole), change.sure());
             return kept;
         });
     }
 
     /** Takes an entry out of what counts. */
-    public Answer withdraw(Optional<String> course, String id, String person) {
-        Change change = Change.none(course, id, person);
+    public Answer withdraw(String id) {
         return kept(
-                change,
-                (ground, fact) ->
-                        correcting(change, ground, fact, Optional.empty(), Correction.withdrawing(fact.id())));
+                Change.none(id),
+                (ground, fact) -> correcting(ground, fact, Optional.empty(), Correction.withdrawing(fact.id())));
     }
 
     /** The course, the policy of the day of the fact, and all that was recorded of it. */
     private record Ground(Course course, Policy policy, List<Fact> all, MomentText moments) {}
-
-    private record Made(Ground ground, Fact was, Fact correction) {}
 
     private interface Making {
         Fact of(Ground ground, Fact fact);
     }
 
     private Answer kept(Change change, Making making) {
-        Made made = folder.read(stores -> made(stores, change, making));
-        folder.write(stores -> stores.facts().add(made.correction()));
-        Ground ground = made.ground();
-        List<Fact> all = new ArrayList<>(ground.all());
-        all.add(made.correction());
-        Optional<Fact> now = find(all, made.was().id());
-        return new Answer(
-                ground.course(),
-                ground.policy(),
-                made.was(),
-                now,
-                made.correction().id(),
-                ground.moments().remarks());
+        return session.decide(Right.RECORD, stores -> kept(stores, change, making));
     }
 
-    private static Made made(Stores stores, Change change, Making making) {
-        Course course = CourseChoice.course(stores, change.course());
+    private Answer kept(Stores stores, Change change, Making making) {
+        Course course = session.course(stores);
         UUID id = FactIds.of(stores.facts(), course.id(), change.id());
-        List<Fact> all = withCorrections(stores, course, id);
-        Fact was = find(all, id).orElseThrow(() -> LogProblems.withdrawn(change.id()));
+        List<Fact> all = new ArrayList<>(withCorrections(stores, course, id));
+        Fact was = find(all, id)
+                .orElseThrow(() -> Problem.of("log.withdrawn", "entry", change.id(), new Name(change.id())));
         LocalDate day = LocalDate.ofInstant(was.happenedAt(), course.frame().zone());
         Ground ground = new Ground(
                 course,
                 stores.policies().history(course.id()).at(day),
                 all,
                 new MomentText(day, course.frame().zone()));
-        return new Made(ground, was, making.of(ground, was));
+        Fact correction = making.of(ground, was);
+        stores.facts().add(correction);
+        all.add(correction);
+        return new Answer(
+                course,
+                ground.policy(),
+                was,
+                find(all, id),
+                correction.id(),
+                ground.moments().remarks());
     }
 
     /** An entry with all that was ever said of it, and what happened at the same moment. */
@@ -170,15 +155,15 @@ public final class CorrectFact {
     }
 
     /** A correction counts from when its fact happened. */
-    private Fact correcting(Change change, Ground ground, Fact of, Optional<String> hole, Correction says) {
-        Instant now = LastWord.on(of, ground.all(), clock.instant());
+    private Fact correcting(Ground ground, Fact of, Optional<String> hole, Correction says) {
+        Instant now = LastWord.on(of, ground.all(), session.now());
         return new Fact(
-                ids.get(),
+                session.ids().get(),
                 Fact.CURRENT_VERSION,
                 of.happenedAt(),
                 now,
                 Optional.empty(),
-                change.person(),
+                session.person().name(),
                 of.course(),
                 hole,
                 says);

@@ -11,7 +11,6 @@ import org.cupwright.app.desk.files.SourceFile;
 /**
  * An entry for the logbook as a person gives it.
  *
- * @param course the course; empty: the only one there is
  * @param kind the kind of entry
  * @param holes the holes it is about, one fact each; {@code all} for every hole of the course; empty for the whole course
  * @param where the place on the green
@@ -19,13 +18,11 @@ import org.cupwright.app.desk.files.SourceFile;
  * @param asPlanned cut where the day's plan had it
  * @param day the day it happened; empty: today on the course
  * @param when the time; empty: now, or the morning of a day that is not today
- * @param person who says so
  * @param parts further parts by name
  * @param photo a photo to keep with it, where the kind takes one
  * @param sure whether an entry that looks wrong is meant
  */
 public record Entry(
-        Optional<String> course,
         String kind,
         List<String> holes,
         Optional<Spot> where,
@@ -33,7 +30,6 @@ public record Entry(
         boolean asPlanned,
         Optional<LocalDate> day,
         Optional<String> when,
-        String person,
         Map<String, String> parts,
         Optional<SourceFile> photo,
         boolean sure) {

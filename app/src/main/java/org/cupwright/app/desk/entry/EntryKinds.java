@@ -22,7 +22,7 @@ public final class EntryKinds {
      * A part of an entry.
      *
      * @param name its name
-     * @param place whether it is the place that {@code --at}, {@code --on} and {@code --side} give
+     * @param place whether it is the place of which the entry speaks
      * @param optional whether it may be left out
      * @param choices what it can be, where that is a choice
      */

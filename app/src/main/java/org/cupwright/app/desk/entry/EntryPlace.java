@@ -12,6 +12,8 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
 import org.cupwright.green.Side;
 import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -34,7 +36,8 @@ public final class EntryPlace {
         if (spot instanceof Spot.At at) {
             return at.point();
         }
-        return SpotOnGreen.anywhere(hole.orElseThrow(() -> LogProblems.needsHole(kind)), policy, spot);
+        return SpotOnGreen.anywhere(
+                hole.orElseThrow(() -> Problem.of("log.needsHole", "hole", "", new Name(kind))), policy, spot);
     }
 
     /** {@code E,N}, or {@code 12,L5} for paces on and from the left. */
@@ -58,7 +61,7 @@ public final class EntryPlace {
     /** Puts a place into the part of a draft that says where. */
     public void into(Draft draft, Spot where, OptionalDouble radiusMetres) {
         String kind = EntryForm.typed(draft.form().kind());
-        Part part = draft.form().place().orElseThrow(() -> LogProblems.noPlace(kind, "--at, --on"));
+        Part part = draft.form().place().orElseThrow(() -> Problem.of("log.noPlace", "atOrOn", "", new Name(kind)));
         MapPoint point = of(where, kind);
         draft.set(part.name(), part.type() == Area.class ? around(point, radiusMetres, part) : PartText.point(point));
         if (where instanceof Spot.At) {

@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.entry;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -10,11 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.desk.log.DaySpan;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
@@ -26,29 +25,22 @@ public final class ListFacts {
     /** How many days are listed where nobody says: our choice, a week. */
     private static final int USUAL_DAYS = 7;
 
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public ListFacts(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public ListFacts(Session session) {
+        this.session = session;
     }
 
     /**
      * Which entries are wanted.
      *
-     * @param course the course; empty: the only one there is
      * @param from the first day; empty: a week up to the last
      * @param to the last day; empty: today on the course
      * @param hole of one hole only
      * @param kind of one kind only
      */
     public record Wanted(
-            Optional<String> course,
-            Optional<LocalDate> from,
-            Optional<LocalDate> to,
-            Optional<String> hole,
-            Optional<String> kind) {}
+            Optional<LocalDate> from, Optional<LocalDate> to, Optional<String> hole, Optional<String> kind) {}
 
     /**
      * Entries as they count, corrections taken in.
@@ -59,14 +51,14 @@ public final class ListFacts {
             Course course, Policy policy, LocalDate from, LocalDate to, List<Fact> facts, Map<UUID, Fact> corrected) {}
 
     public Answer of(Wanted wanted) {
-        return folder.read(stores -> listed(stores, wanted));
+        return session.read(stores -> listed(stores, wanted));
     }
 
     private Answer listed(Stores stores, Wanted wanted) {
-        Course course = CourseChoice.course(stores, wanted.course());
-        wanted.hole().ifPresent(hole -> CourseChoice.hole(course, hole));
+        Course course = session.course(stores);
+        wanted.hole().ifPresent(hole -> HoleChoice.hole(course, hole));
         Optional<String> kind = wanted.kind().map(given -> EntryForm.of(given).kind());
-        LocalDate to = wanted.to().orElseGet(() -> CourseToday.of(course, clock));
+        LocalDate to = wanted.to().orElseGet(() -> CourseToday.of(course, session.clock()));
         DaySpan span = DaySpan.of(wanted.from().orElse(to.minusDays(USUAL_DAYS - 1)), to);
         ZoneId zone = course.frame().zone();
         Instant start = span.from().atStartOfDay(zone).toInstant();

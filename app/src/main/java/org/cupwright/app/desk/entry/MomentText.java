@@ -15,6 +15,7 @@ import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Day;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /**
  * A moment as a person types it: {@code 05:40} on the day that is spoken of, {@code 2026-06-20T05:40} by the course's clock, or a
@@ -47,7 +48,7 @@ public final class MomentText {
             }
             return moment(local(text), text);
         } catch (DateTimeException notOne) {
-            throw LogProblems.moment(text);
+            throw Problem.of("log.moment", "when", text, new Name(text));
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
+import org.cupwright.message.Message;
 import org.cupwright.policy.EnumNames;
 
 /**
@@ -39,15 +40,15 @@ public record Part(String name, Class<?> type, boolean optional) {
         return (Class<?>) ((ParameterizedType) optional).getActualTypeArguments()[0];
     }
 
-    /** Whether it is where on the ground the entry speaks of, as {@code --at} or {@code --on} and {@code --side} give it. */
+    /** Whether it is where on the ground the entry speaks of. */
     public boolean isPlace() {
         return type == MapPoint.class || type == Area.class;
     }
 
     /** How it is given, as an example. */
-    String example() {
+    Message example() {
         if (isPlace()) {
-            return (name.equals("cutAt") ? "--as-planned, or " : "") + "--on 12 --side L5, or --at E,N";
+            return Message.of(name.equals("cutAt") ? "log.example.cutAt" : "log.example.place");
         }
         String value = "…";
         if (type.isEnum()) {
@@ -61,6 +62,6 @@ public record Part(String name, Class<?> type, boolean optional) {
         } else if (type == boolean.class) {
             value = "yes";
         }
-        return "--set " + name + "=" + value;
+        return Message.of("log.example.part", new Message.Name(name), new Message.Name(value));
     }
 }

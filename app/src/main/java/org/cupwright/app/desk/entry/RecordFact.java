@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.entry;
 
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -9,15 +8,13 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
-import java.util.function.Supplier;
-import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.log.DayEntries;
-import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.app.desk.log.PhotoReading;
 import org.cupwright.app.desk.plan.PlanChoice;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.Photo;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
@@ -28,6 +25,9 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.message.Message;
+import org.cupwright.message.Message.Day;
+import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 import tools.jackson.databind.node.JsonNodeFactory;
 
@@ -38,14 +38,10 @@ public final class RecordFact {
 
     private static final String CUT_AT = "cutAt";
 
-    private final DataFolder folder;
-    private final Clock clock;
-    private final Supplier<UUID> ids;
+    private final Session session;
 
-    public RecordFact(DataFolder folder, Clock clock, Supplier<UUID> ids) {
-        this.folder = folder;
-        this.clock = clock;
-        this.ids = ids;
+    public RecordFact(Session session) {
+        this.session = session;
     }
 
     /** The course and what was read of it. */
@@ -65,28 +61,25 @@ public final class RecordFact {
     public Answer record(Entry entry) {
         EntryForm form = EntryForm.of(entry.kind());
         if (entry.photo().isPresent() && form.find(Photo.PART).isEmpty()) {
-            throw LogProblems.takesNoPhoto(EntryForm.typed(form.kind()));
+            throw Problem.of("log.takesNoPhoto", "photo", "", new Name(EntryForm.typed(form.kind())));
         }
         Optional<Photo> photo = entry.photo().map(PhotoReading::read);
-        Answer answer = folder.read(stores -> {
+        return session.decide(Right.RECORD, stores -> {
             Ground ground = ground(stores, entry);
             List<Fact> facts = holes(ground, entry).stream()
                     .map(hole -> fact(form, entry, photo, ground, hole))
                     .toList();
             facts.forEach(fact -> FactQuestions.ask(ground.course(), fact, entry.sure()));
             if (!entry.sure()) {
-                ClockBehind.ask(stores.facts(), ground.course(), clock.instant());
+                ClockBehind.ask(stores.facts(), ground.course(), session.now());
             }
             List<Message> remarks = new ArrayList<>(ground.moments().remarks());
             facts.forEach(fact -> StopRemark.about(fact, stores.facts(), ground.policy(), ground.zone())
                     .ifPresent(remarks::add));
+            photo.ifPresent(stores.photos()::add);
+            facts.forEach(stores.facts()::add);
             return new Answer(ground.course(), ground.policy(), facts, remarks);
         });
-        folder.write(stores -> {
-            photo.ifPresent(stores.photos()::add);
-            answer.facts().forEach(stores.facts()::add);
-        });
-        return answer;
     }
 
     /**
@@ -97,8 +90,8 @@ public final class RecordFact {
     public record Answer(Course course, Policy policy, List<Fact> facts, List<Message> remarks) {}
 
     private Ground ground(Stores stores, Entry entry) {
-        Course course = CourseChoice.course(stores, entry.course());
-        LocalDate day = entry.day().orElseGet(() -> CourseToday.of(course, clock));
+        Course course = session.course(stores);
+        LocalDate day = entry.day().orElseGet(() -> CourseToday.of(course, session.clock()));
         Policy policy = stores.policies().history(course.id()).at(day);
         Optional<StoredPlan> plan = entry.asPlanned()
                 ? Optional.of(PlanChoice.plan(stores, course, day))
@@ -115,7 +108,7 @@ public final class RecordFact {
             return all(ground, entry);
         }
         return entry.holes().stream()
-                .map(id -> Optional.of(CourseChoice.hole(ground.course(), id)))
+                .map(id -> Optional.of(HoleChoice.hole(ground.course(), id)))
                 .toList();
     }
 
@@ -128,25 +121,25 @@ public final class RecordFact {
                 .map(Optional::of)
                 .toList();
         if (holes.isEmpty()) {
-            throw LogProblems.allEntered(ground.day());
+            throw Problem.of("log.allEntered", "hole", "all", new Day(ground.day()));
         }
         return holes;
     }
 
     private Fact fact(EntryForm form, Entry entry, Optional<Photo> photo, Ground ground, Optional<Hole> hole) {
-        Instant now = clock.instant();
+        Instant now = session.now();
         Payload payload = payload(draft(form, photo), entry, ground, hole);
         if (payload.needsHole() && hole.isEmpty()) {
-            throw LogProblems.needsHole(EntryForm.typed(form.kind()));
+            throw Problem.of("log.needsHole", "hole", "", new Name(EntryForm.typed(form.kind())));
         }
         ground.entries().ask(payload, hole, entry.sure());
         return new Fact(
-                ids.get(),
+                session.ids().get(),
                 Fact.CURRENT_VERSION,
                 happened(entry, ground, now),
                 now,
                 Optional.empty(),
-                entry.person(),
+                session.person().name(),
                 ground.course().id(),
                 hole.map(Hole::id),
                 payload);
@@ -185,7 +178,7 @@ public final class RecordFact {
         if (form.find(CUT_AT).isPresent()) {
             takePlan(draft, entry, ground, hole);
         } else if (entry.asPlanned()) {
-            throw LogProblems.noPlace(EntryForm.typed(form.kind()), "--as-planned");
+            throw Problem.of("log.noPlace", "asPlanned", "", new Name(EntryForm.typed(form.kind())));
         }
         draft.fillIn(ground.day());
         return draft.finished();
@@ -195,8 +188,11 @@ public final class RecordFact {
     private static void takePlan(Draft draft, Entry entry, Ground ground, Optional<Hole> hole) {
         Optional<MapPoint> planned = hole.flatMap(known -> planned(ground, known));
         if (entry.asPlanned()) {
-            Hole known = hole.orElseThrow(
-                    () -> LogProblems.needsHole(EntryForm.typed(draft.form().kind())));
+            Hole known = hole.orElseThrow(() -> Problem.of(
+                    "log.needsHole",
+                    "hole",
+                    "",
+                    new Name(EntryForm.typed(draft.form().kind()))));
             draft.set(CUT_AT, PartText.point(planned.orElseThrow(() -> PlanChoice.leftOut(known.id(), ground.day()))));
         }
         if (!draft.says("planned")) {

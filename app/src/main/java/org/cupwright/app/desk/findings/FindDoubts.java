@@ -1,25 +1,19 @@
 package org.cupwright.app.desk.findings;
 
-import java.time.Clock;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
-import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.MeasuredGreen;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Session;
+import org.cupwright.policy.Policy;
 
 /** Finds what is doubtful about the ground of greens, as they are known now. */
 public final class FindDoubts {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public FindDoubts(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public FindDoubts(Session session) {
+        this.session = session;
     }
 
     /**
@@ -34,32 +28,15 @@ public final class FindDoubts {
         }
     }
 
-    private record Read(CourseDay day, List<MeasuredGreen> greens) {}
-
     /**
      * Looks at the ground of some greens, side by side.
      *
      * @param holes the holes; none, or "all": every hole
      */
     public Answer of(DayQuestion question, List<String> holes, Progress progress) {
-        Read read = folder.read(stores -> {
-            CourseDay day = CourseDay.of(stores, question, clock);
-            List<MeasuredGreen> greens = CourseChoice.holes(day.course(), holes).stream()
-                    .map(hole -> MeasuredGreen.of(stores, day.course().id(), hole))
-                    .toList();
-            return new Read(day, greens);
-        });
-        Map<String, GreenFindings> found = new ConcurrentHashMap<>();
-        AtomicInteger done = new AtomicInteger();
-        read.greens().stream().parallel().forEach(green -> {
-            String hole = green.hole().id();
-            found.put(hole, GreenFindings.of(green, read.day().policy()));
-            progress.finished(hole, done.incrementAndGet(), read.greens().size());
-        });
+        MeasuredGreen.Several some = session.read(stores -> MeasuredGreen.several(stores, question, holes, session));
+        Policy policy = some.day().policy();
         return new Answer(
-                read.day(),
-                read.greens().stream()
-                        .map(green -> found.get(green.hole().id()))
-                        .toList());
+                some.day(), progress.sideBySide("greens", some.greens(), green -> GreenFindings.of(green, policy)));
     }
 }

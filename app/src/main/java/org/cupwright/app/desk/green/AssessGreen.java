@@ -1,12 +1,11 @@
 package org.cupwright.app.desk.green;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.course.Hole;
@@ -17,12 +16,10 @@ import org.cupwright.holelocation.judging.GreenJudgement;
 
 /** Judges a whole green for a day. */
 public final class AssessGreen {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public AssessGreen(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public AssessGreen(Session session) {
+        this.session = session;
     }
 
     /**
@@ -39,17 +36,17 @@ public final class AssessGreen {
     }
 
     public Answer of(DayQuestion question, String holeId) {
-        OneGreen one = OneGreen.of(folder, question, holeId, clock);
-        Judging judging = one.judged(folder.cache());
+        OneGreen one = OneGreen.of(session, question, holeId);
+        Judging judging = one.judged(session.folder().cache());
         return new Answer(one.day(), one.onDay(judging), judging.best());
     }
 
     /** One green on one day, read from the folder. */
     record OneGreen(CourseDay day, MeasuredGreen measured, GroundOnDay ground, Optional<MapPoint> last) {
-        static OneGreen of(DataFolder folder, DayQuestion question, String holeId, Clock clock) {
-            return folder.read(stores -> {
-                CourseDay day = CourseDay.of(stores, question, clock);
-                Hole hole = CourseChoice.hole(day.course(), holeId);
+        static OneGreen of(Session session, DayQuestion question, String holeId) {
+            return session.read(stores -> {
+                CourseDay day = CourseDay.of(stores, question, session);
+                Hole hole = HoleChoice.hole(day.course(), holeId);
                 GroundItems items = GroundFileReading.read(question.ground(), day.course());
                 DayGround before = DayGround.of(stores, day);
                 MeasuredGreen measured = MeasuredGreen.of(stores, day.course().id(), hole);

@@ -1,17 +1,15 @@
 package org.cupwright.app.desk.green;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Stores;
-import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.formats.items.GroundItems;
 import org.cupwright.green.GroundOnDay;
@@ -31,9 +29,9 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
         DayGround before = DayGround.of(stores, day);
         GroundItems items = GroundFileReading.read(question.ground(), day.course());
         List<Open> greens = new ArrayList<>();
-        for (Hole hole : day.course().holes()) {
-            MeasuredGreen green = MeasuredGreen.of(stores, day.course().id(), hole);
-            greens.add(new Open(green, before.on(hole, items)));
+        for (MeasuredGreen green :
+                MeasuredGreen.of(stores, day.course().id(), day.course().holes())) {
+            greens.add(new Open(green, before.on(green.hole(), items)));
         }
         return new GreensOfDay(day, greens, before);
     }
@@ -41,13 +39,12 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
     /** The greens' judgings by hole. They are judged side by side: each takes up to a second or two. */
     public Map<String, Judging> judge(ResultCache cache, Progress progress) {
         GreenMeasuring measuring = new GreenMeasuring(cache, day);
-        Map<String, Judging> judged = new ConcurrentHashMap<>();
-        AtomicInteger done = new AtomicInteger();
-        open.stream().parallel().forEach(green -> {
-            String hole = green.green().hole().id();
-            judged.put(hole, Judging.of(measuring.of(green.green()), day, green.ground()));
-            progress.finished(hole, done.incrementAndGet(), open.size());
-        });
+        List<Judging> judgings = progress.sideBySide(
+                "greens", open, green -> Judging.of(measuring.of(green.green()), day, green.ground()));
+        Map<String, Judging> judged = new HashMap<>();
+        for (int i = 0; i < open.size(); i++) {
+            judged.put(open.get(i).green().hole().id(), judgings.get(i));
+        }
         return judged;
     }
 

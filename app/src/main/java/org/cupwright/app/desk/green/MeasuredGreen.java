@@ -2,7 +2,13 @@ package org.cupwright.app.desk.green;
 
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.desk.HoleChoice;
+import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.session.Session;
+import org.cupwright.app.storage.DrawnOnCourse;
 import org.cupwright.app.storage.GreenSurvey;
+import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Hole;
 import org.cupwright.green.DrawnItem;
@@ -31,11 +37,30 @@ public record MeasuredGreen(
     }
 
     public static MeasuredGreen of(Stores stores, String courseId, Hole hole) {
-        return new MeasuredGreen(
-                hole,
-                stores.surveys().find(courseId, hole.id()),
-                stores.surveys().levels(courseId).of(hole.id()),
-                stores.drawn().of(courseId).of(hole.id()));
+        return of(stores, courseId, List.of(hole)).get(0);
+    }
+
+    /** Some holes' greens; what is kept of all greens together is read once. */
+    public static List<MeasuredGreen> of(Stores stores, String courseId, List<Hole> holes) {
+        LevelSpots levels = stores.surveys().levels(courseId);
+        DrawnOnCourse drawn = stores.drawn().of(courseId);
+        return holes.stream()
+                .map(hole -> new MeasuredGreen(
+                        hole, stores.surveys().find(courseId, hole.id()), levels.of(hole.id()), drawn.of(hole.id())))
+                .toList();
+    }
+
+    /** Some greens of a course, and the day by whose settings they are looked at. */
+    public record Several(CourseDay day, List<MeasuredGreen> greens) {}
+
+    /**
+     * The greens of some holes.
+     *
+     * @param holes the holes; none, or "all": every hole
+     */
+    public static Several several(Stores stores, DayQuestion question, List<String> holes, Session session) {
+        CourseDay day = CourseDay.of(stores, question, session);
+        return new Several(day, of(stores, day.course().id(), HoleChoice.holes(day.course(), holes)));
     }
 
     /** The same green with these readings, and no others. */

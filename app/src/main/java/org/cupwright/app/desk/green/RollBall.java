@@ -1,16 +1,14 @@
 package org.cupwright.app.desk.green;
 
-import java.time.Clock;
-import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.SpotOnGreen;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Session;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Green;
 import org.cupwright.green.Surface;
-import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.roll.BallRoller;
@@ -20,12 +18,10 @@ import org.cupwright.units.Heading;
 
 /** Rolls one ball on a green. */
 public final class RollBall {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public RollBall(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public RollBall(Session session) {
+        this.session = session;
     }
 
     /**
@@ -37,10 +33,10 @@ public final class RollBall {
      */
     public Roll roll(
             DayQuestion question, String holeId, MapPoint from, Heading heading, double launchMetresPerSecond) {
-        return folder.read(stores -> {
-            CourseDay day = CourseDay.of(stores, question, clock);
-            Hole hole = CourseChoice.hole(day.course(), holeId);
-            SpotOnGreen.onGreen(hole, from, "--from");
+        return session.read(stores -> {
+            CourseDay day = CourseDay.of(stores, question, session);
+            Hole hole = HoleChoice.hole(day.course(), holeId);
+            SpotOnGreen.onGreen(hole, from, "from");
             Green green = MeasuredGreen.of(stores, day.course().id(), hole).green(day.policy());
             Surface surface = green.ground().surface().orElseThrow(() -> noSurvey(hole));
             return new BallRoller(surface, day.fastest(), Edge.of(hole.green()))
@@ -49,10 +45,6 @@ public final class RollBall {
     }
 
     private static Problem noSurvey(Hole hole) {
-        return Problem.of(
-                Message.of("problem.noSurvey", new Name(hole.id())),
-                Message.of("where.option", new Name("--hole")),
-                hole.id(),
-                Message.of("try.noSurvey"));
+        return Problem.of("noSurvey", "hole", hole.id(), new Name(hole.id()));
     }
 }

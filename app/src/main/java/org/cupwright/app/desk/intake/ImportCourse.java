@@ -5,11 +5,8 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.drawn.DrawnFile;
 import org.cupwright.app.desk.drawn.DrawnLeftBehind;
@@ -17,7 +14,8 @@ import org.cupwright.app.desk.files.FileFinding;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.intake.ImportResult.GreenKnown;
 import org.cupwright.app.desk.intake.ImportResult.Points;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.DrawnOnCourse;
 import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.LevelSpots;
@@ -42,12 +40,12 @@ import org.cupwright.policy.Policy;
  * <p>Everything is read and checked before anything is stored; what is stored is stored in one transaction.
  */
 public final class ImportCourse {
-    private final DataFolder folder;
+    private final Session session;
     private final LocalDate today;
 
     /** @param today whose policy says how what was measured is taken */
-    public ImportCourse(DataFolder folder, LocalDate today) {
-        this.folder = folder;
+    public ImportCourse(Session session, LocalDate today) {
+        this.session = session;
         this.today = today;
     }
 
@@ -93,7 +91,7 @@ public final class ImportCourse {
 
     public ImportResult run(ImportRequest request, Progress progress) {
         checkId(request.courseId());
-        Before before = folder.read(stores -> Before.of(stores, request.courseId(), today));
+        Before before = session.read(stores -> Before.of(stores, request.courseId(), today));
         List<FileFinding> findings = new ArrayList<>();
         Course course = course(request, before.course(), findings);
         if (request.outlines().isPresent()) {
@@ -101,10 +99,10 @@ public final class ImportCourse {
                     course, before.drawn(), request.outlines().get()));
         }
         Added read = added(request, course, before.policy(), findings, progress);
-        Set<String> known = folder.read(stores -> known(stores, course, read.surveys()));
+        Set<String> known = session.read(stores -> known(stores, course, read.surveys()));
         Added added = read.without(known);
         if (!request.dryRun()) {
-            folder.write(stores -> store(stores, course, added));
+            session.decide(Right.SURVEY, stores -> store(stores, course, added));
         }
         return new ImportResult(
                 course,
@@ -117,7 +115,7 @@ public final class ImportCourse {
                 !request.dryRun());
     }
 
-    private static void store(Stores stores, Course course, Added added) {
+    private static Course store(Stores stores, Course course, Added added) {
         stores.courses().add(course);
         added.surveys().forEach(survey -> stores.surveys().add(course.id(), survey));
         added.levels()
@@ -132,6 +130,7 @@ public final class ImportCourse {
             }
             stores.drawn().add(course.id(), all);
         }
+        return course;
     }
 
     private static List<GreenKnown> known(Course course, Before before, Added added) {
@@ -186,20 +185,19 @@ public final class ImportCourse {
     /** Fits every green once, side by side, and keeps the surveys from which a ground could be made. */
     private static List<GreenSurvey> usable(
             List<GreenSurvey> surveys, Course course, Policy policy, List<FileFinding> findings, Progress progress) {
-        Map<String, SurveyCheck> checks = new ConcurrentHashMap<>();
-        AtomicInteger done = new AtomicInteger();
-        surveys.stream().parallel().forEach(survey -> {
-            Hole hole = course.find(survey.hole()).orElseThrow();
-            checks.put(hole.id(), SurveyCheck.of(hole, survey, policy));
-            progress.finished(hole.id(), done.incrementAndGet(), surveys.size());
-        });
-        for (GreenSurvey survey : surveys) {
-            String file = survey.origin().file();
-            checks.get(survey.hole()).findings().forEach(finding -> findings.add(new FileFinding(file, finding)));
+        List<SurveyCheck> checks = progress.sideBySide(
+                "greens",
+                surveys,
+                survey -> SurveyCheck.of(course.find(survey.hole()).orElseThrow(), survey, policy));
+        List<GreenSurvey> usable = new ArrayList<>();
+        for (int i = 0; i < surveys.size(); i++) {
+            String file = surveys.get(i).origin().file();
+            checks.get(i).findings().forEach(finding -> findings.add(new FileFinding(file, finding)));
+            if (checks.get(i).usable()) {
+                usable.add(surveys.get(i));
+            }
         }
-        return surveys.stream()
-                .filter(survey -> checks.get(survey.hole()).usable())
-                .toList();
+        return usable;
     }
 
     private static Course course(ImportRequest request, Optional<Course> before, List<FileFinding> findings) {
@@ -236,7 +234,7 @@ public final class ImportCourse {
         } catch (UnreadableFile unknown) {
             throw new Problem(
                     unknown.finding().says(),
-                    List.of(Message.of("where.option", new Name("--crs"))),
+                    List.of(Message.of("where.field", new Message.Field("crs"))),
                     unknown.finding().value(),
                     unknown.finding().tryThis());
         }
@@ -244,19 +242,11 @@ public final class ImportCourse {
 
     private static void checkId(String id) {
         if (!id.matches(Course.ID_PATTERN)) {
-            throw Problem.of(
-                    Message.of("problem.courseId"),
-                    Message.of("where.option", new Name("--course")),
-                    id,
-                    Message.of("try.courseId"));
+            throw Problem.of("courseId", "course", id);
         }
     }
 
     private static Problem noOutlines(String id) {
-        return Problem.of(
-                Message.of("problem.noOutlines", new Name(id)),
-                Message.of("where.option", new Name("--outlines")),
-                "",
-                Message.of("try.noOutlines"));
+        return Problem.of("noOutlines", "outlines", "", new Name(id));
     }
 }

@@ -3,7 +3,8 @@ package org.cupwright.app.desk.intake;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.GreenSurvey.Origin;
 import org.cupwright.app.storage.LevelSpots;
@@ -23,27 +24,27 @@ public final class SetUpDemo {
 
     private static final String MADE_UP = "invented";
 
-    private final DataFolder folder;
+    private final Session session;
 
-    public SetUpDemo(DataFolder folder) {
-        this.folder = folder;
+    public SetUpDemo(Session session) {
+        this.session = session;
     }
 
     /** Sets the course up unless it is there; answers whether it was missing. */
     public boolean ifMissing() {
-        boolean missing = folder.read(stores -> !stores.courses().ids().contains(DemoCourse.ID));
-        if (missing) {
-            DemoCourse demo = new DemoCourse(SEED);
-            folder.write(stores -> store(stores, demo));
+        if (session.read(SetUpDemo::isThere)) {
+            return false;
         }
-        return missing;
+        DemoCourse demo = new DemoCourse(SEED);
+        return session.decide(Right.SURVEY, stores -> !isThere(stores) && store(stores, demo));
     }
 
-    private static void store(Stores stores, DemoCourse demo) {
+    private static boolean isThere(Stores stores) {
+        return stores.courses().ids().contains(DemoCourse.ID);
+    }
+
+    private static boolean store(Stores stores, DemoCourse demo) {
         Course course = demo.course();
-        if (stores.courses().ids().contains(course.id())) {
-            return; // another run was faster
-        }
         stores.courses().add(course);
         Origin origin = new Origin(course.frame().epsg(), "m", MADE_UP);
         Map<String, List<LevelReading>> readings = new HashMap<>();
@@ -59,5 +60,6 @@ public final class SetUpDemo {
         }
         stores.surveys().addLevels(course.id(), new LevelSpots(readings));
         new DemoSeason(demo).facts().forEach(stores.facts()::add);
+        return true;
     }
 }

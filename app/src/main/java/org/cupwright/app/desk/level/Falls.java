@@ -8,7 +8,6 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.formats.items.LevelSpot;
 import org.cupwright.green.LevelReading;
 import org.cupwright.message.Message;
-import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.units.Heading;
 
@@ -79,7 +78,6 @@ public record Falls(Map<String, Double> byDirection) {
     }
 
     private static Problem problem(String what, String value, String tryThis) {
-        return Problem.of(
-                Message.of(what), Message.of("where.option", new Name("--falls")), value, Message.of(tryThis));
+        return Problem.of(Message.of(what), "falls", value, Message.of(tryThis));
     }
 }

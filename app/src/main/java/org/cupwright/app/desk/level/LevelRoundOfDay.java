@@ -1,19 +1,15 @@
 package org.cupwright.app.desk.level;
 
-import java.time.Clock;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
-import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.GreensOfDay;
 import org.cupwright.app.desk.green.GreensOfDay.Open;
 import org.cupwright.app.desk.green.MeasuredGreen;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Session;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Green;
@@ -32,12 +28,10 @@ import org.cupwright.policy.Policy;
 
 /** Which few spots of the greens are worth reading with the level before a day. */
 public final class LevelRoundOfDay {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public LevelRoundOfDay(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public LevelRoundOfDay(Session session) {
+        this.session = session;
     }
 
     /** What a round is for. */
@@ -81,23 +75,13 @@ public final class LevelRoundOfDay {
      */
     public Answer of(DayQuestion question, List<String> holes, Aim aim, int spots, Progress progress) {
         GreensOfDay greens =
-                folder.read(stores -> GreensOfDay.read(stores, CourseDay.of(stores, question, clock), question));
+                session.read(stores -> GreensOfDay.read(stores, CourseDay.of(stores, question, session), question));
         CourseDay day = greens.day();
-        List<Hole> wanted = CourseChoice.holes(day.course(), holes);
+        List<Hole> wanted = HoleChoice.holes(day.course(), holes);
         List<Open> open = greens.open().stream()
                 .filter(green -> wanted.contains(green.green().hole()))
                 .toList();
-        Map<String, GreenRound> rounds = new ConcurrentHashMap<>();
-        AtomicInteger done = new AtomicInteger();
-        open.stream().parallel().forEach(green -> {
-            String hole = green.green().hole().id();
-            rounds.put(hole, round(green, day, aim, spots));
-            progress.finished(hole, done.incrementAndGet(), open.size());
-        });
-        List<GreenRound> inOrder = open.stream()
-                .map(green -> rounds.get(green.green().hole().id()))
-                .toList();
-        return new Answer(day, aim, inOrder);
+        return new Answer(day, aim, progress.sideBySide("greens", open, green -> round(green, day, aim, spots)));
     }
 
     private static GreenRound round(Open open, CourseDay day, Aim aim, int spots) {

@@ -5,7 +5,6 @@ import java.time.temporal.ChronoUnit;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Day;
-import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
 /** The days from one to another, both included. */
@@ -42,7 +41,6 @@ public record DaySpan(LocalDate from, LocalDate to) {
     }
 
     private static Problem problem(Message what, LocalDate from, LocalDate to, String tryThis) {
-        return Problem.of(
-                what, Message.of("where.option", new Name("--from, --to")), from + ", " + to, Message.of(tryThis));
+        return Problem.of(what, "span", from + ", " + to, Message.of(tryThis));
     }
 }

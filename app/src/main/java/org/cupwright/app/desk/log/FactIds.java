@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import org.cupwright.app.storage.FactStore;
+import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** Entries by as much of their id's beginning as makes them out. */
 public final class FactIds {
@@ -15,7 +17,7 @@ public final class FactIds {
         String start = given.toLowerCase(Locale.ROOT);
         List<UUID> found = start.isBlank() ? List.of() : store.ids(courseId, start);
         if (found.isEmpty()) {
-            throw LogProblems.unknownId(given);
+            throw Problem.of("log.unknownId", "entry", given, new Name(given));
         }
         if (found.size() > 1) {
             throw LogProblems.severalIds(

@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.app.storage.json.UnreadableFact;
@@ -33,15 +33,15 @@ public final class FactLines {
     /** A drawn area with a thousand corners has some 60,000 characters (our choice of bound). */
     private static final int LONGEST_LINE = 100_000;
 
-    private final DataFolder folder;
+    private final Session session;
 
-    public FactLines(DataFolder folder) {
-        this.folder = folder;
+    public FactLines(Session session) {
+        this.session = session;
     }
 
     /** All facts of a course as they were recorded, a line each. */
-    public List<String> export(Optional<String> courseId) {
-        return folder.read(stores -> stores.facts().all(CourseChoice.id(stores, courseId)).stream()
+    public List<String> export() {
+        return session.read(stores -> stores.facts().all(session.course().idIn(stores)).stream()
                 .map(FactJson::write)
                 .toList());
     }
@@ -60,18 +60,16 @@ public final class FactLines {
      *
      * @throws Problem if a line is no fact of this course, or contradicts one of the same id
      */
-    public Imported read(Optional<String> courseId, SourceFile file, boolean keep) {
-        Course course = folder.read(stores -> CourseChoice.course(stores, courseId));
+    public Imported read(SourceFile file, boolean keep) {
+        Course course = session.read(session::course);
         List<Fact> facts = FileReading.read(file, in -> facts(in, file, course));
-        int added = folder.read(stores -> unknown(stores.facts(), facts, file));
-        if (keep) {
-            folder.write(stores -> facts.forEach(fact -> {
-                if (stores.facts().add(fact) == FactStore.Kept.DIFFERENT) {
-                    throw bad("different", file, fact.id().toString());
-                }
-            }));
-        }
-        return new Imported(course, added, facts.size() - added, keep);
+        return session.decideIf(keep, Right.RECORD, stores -> {
+            int added = unknown(stores.facts(), facts, file);
+            if (keep) {
+                facts.forEach(stores.facts()::add);
+            }
+            return new Imported(course, added, facts.size() - added, keep);
+        });
     }
 
     /** How many of the facts are not kept yet. */

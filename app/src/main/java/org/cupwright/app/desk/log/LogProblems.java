@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.log;
 
-import java.time.LocalDate;
 import java.util.List;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message;
@@ -15,11 +14,7 @@ public final class LogProblems {
         Message advice = like.isEmpty()
                 ? Message.of("try.log.kind", new Name(String.join(", ", all)))
                 : Message.of("try.log.kindLike", new Name(String.join(", ", like)));
-        return Problem.of(
-                Message.of("problem.log.kind", new Name(given)),
-                Message.of("where.argument", new Name("KIND")),
-                given,
-                advice);
+        return Problem.of(Message.of("problem.log.kind", new Name(given)), "kind", given, advice);
     }
 
     public static Problem part(String kind, String given, List<String> all) {
@@ -54,81 +49,33 @@ public final class LogProblems {
      * @param parts by name
      * @param examples how each is given
      */
-    public static Problem missing(String kind, List<String> parts, List<String> examples) {
+    public static Problem missing(String kind, List<String> parts, List<Message> examples) {
         String names = String.join(", ", parts);
-        String how = String.join(" ", examples);
         return Problem.of(
                 Message.of("problem.log.missing", new Name(kind), new Name(names)),
-                Message.of("where.commandLine"),
+                Message.of("where.field", new Message.Field("request")),
                 names,
-                Message.of("try.log.missing", new Name(how)));
-    }
-
-    public static Problem needsHole(String kind) {
-        return Problem.of(
-                Message.of("problem.log.needsHole", new Name(kind)),
-                Message.of("where.option", new Name("--hole")),
-                "",
-                Message.of("try.log.needsHole"));
-    }
-
-    public static Problem noPlace(String kind, String option) {
-        return Problem.of(
-                Message.of("problem.log.noPlace", new Name(kind)),
-                Message.of("where.option", new Name(option)),
-                "",
-                Message.of("try.log.noPlace", new Name(kind)));
-    }
-
-    public static Problem takesNoPhoto(String kind) {
-        return Problem.of(
-                Message.of("problem.log.takesNoPhoto", new Name(kind)),
-                Message.of("where.option", new Name("--photo")),
-                "",
-                Message.of("try.log.takesNoPhoto"));
-    }
-
-    public static Problem notOdd(String id, String kind) {
-        return Problem.of(
-                Message.of("problem.log.notOdd", new Name(id), new Name(kind)),
-                Message.of("where.argument", new Name("ID")),
-                id,
-                Message.of("try.log.notOdd"));
+                Message.of("try.log.missing", new Message.Sentences(examples)));
     }
 
     public static Problem noPhoto(String id, boolean lost) {
         String which = lost ? "photoLost" : "noPhoto";
         return Problem.of(
-                Message.of("problem.log." + which, new Name(id)),
-                Message.of("where.argument", new Name("ID")),
-                id,
-                Message.of("try.log." + which));
+                Message.of("problem.log." + which, new Name(id)), "entry", id, Message.of("try.log." + which));
     }
 
     /** What the records themselves refuse, in their own words. */
     public static Problem impossible(String kind, String why) {
         return Problem.of(
                 Message.of("problem.log.impossible", new Name(why)),
-                Message.of("where.argument", new Name(kind)),
+                Message.of("where.place", new Name(kind)),
                 "",
                 Message.of("try.log.impossible"));
     }
 
-    public static Problem moment(String given) {
-        return Problem.of(
-                Message.of("problem.log.moment", new Name(given)),
-                Message.of("where.option", new Name("--when")),
-                given,
-                Message.of("try.log.moment"));
-    }
-
     /** A time that the clocks left out when they were put forward. */
     public static Problem leftOut(String given, Message what, String forward) {
-        return Problem.of(
-                what,
-                Message.of("where.option", new Name("--when")),
-                given,
-                Message.of("try.log.leftOut", new Name(forward)));
+        return Problem.of(what, "when", given, Message.of("try.log.leftOut", new Name(forward)));
     }
 
     /** Something that looks wrong and may be right. */
@@ -141,52 +88,20 @@ public final class LogProblems {
         String hole = before.hole().orElse("");
         return Problem.of(
                 Message.of("problem.log.again", new Name(hole), new Name(before.person())),
-                Message.of("where.option", new Name("--hole")),
+                "hole",
                 hole,
                 Message.of("try.log.again", new Name(before.id().toString().substring(0, 8))));
-    }
-
-    public static Problem allEntered(LocalDate day) {
-        return Problem.of(
-                Message.of("problem.log.allEntered", new Message.Day(day)),
-                Message.of("where.option", new Name("--hole")),
-                "all",
-                Message.of("try.log.allEntered"));
-    }
-
-    static Problem unknownId(String given) {
-        return Problem.of(
-                Message.of("problem.log.unknownId", new Name(given)),
-                Message.of("where.argument", new Name("ID")),
-                given,
-                Message.of("try.log.unknownId"));
     }
 
     static Problem severalIds(String given, List<String> found) {
         return Problem.of(
                 Message.of("problem.log.severalIds", new Name(given)),
-                Message.of("where.argument", new Name("ID")),
+                "entry",
                 given,
                 Message.of("try.log.severalIds", new Name(String.join(", ", found))));
     }
 
-    public static Problem withdrawn(String id) {
-        return Problem.of(
-                Message.of("problem.log.withdrawn", new Name(id)),
-                Message.of("where.argument", new Name("ID")),
-                id,
-                Message.of("try.log.withdrawn"));
-    }
-
-    public static Problem nothingToCorrect() {
-        return Problem.of(
-                Message.of("problem.log.nothingToCorrect"),
-                Message.of("where.commandLine"),
-                "",
-                Message.of("try.log.nothingToCorrect"));
-    }
-
     private static Message set(String part) {
-        return Message.of("where.option", new Name("--set " + part + "=…"));
+        return Message.of("where.part", new Name(part));
     }
 }

@@ -13,7 +13,6 @@ import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.storage.Photo;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
-import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
 /** Reads photos that people hand in. */
@@ -69,9 +68,6 @@ public final class PhotoReading {
 
     private static Problem problem(String kind, SourceFile file, Message.Argument argument) {
         return Problem.of(
-                Message.of("problem.photo." + kind, argument),
-                Message.of("where.option", new Name("--photo")),
-                file.name(),
-                Message.of("try.photo." + kind));
+                Message.of("problem.photo." + kind, argument), "photo", file.name(), Message.of("try.photo." + kind));
     }
 }

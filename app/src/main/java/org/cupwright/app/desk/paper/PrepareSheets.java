@@ -1,10 +1,8 @@
 package org.cupwright.app.desk.paper;
 
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
-import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
@@ -15,7 +13,7 @@ import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.desk.plan.PlanChoice;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Stores;
@@ -24,12 +22,10 @@ import org.cupwright.course.MapPoint;
 
 /** Brings together what the paper of a day needs, from the newest plan that is stored for it. */
 public final class PrepareSheets {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public PrepareSheets(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public PrepareSheets(Session session) {
+        this.session = session;
     }
 
     /** What was read from the folder. */
@@ -41,8 +37,8 @@ public final class PrepareSheets {
      * @throws Problem when there is no plan for the day
      */
     public DayPaper of(DayQuestion question, Progress progress) {
-        Read read = folder.read(stores -> read(stores, question));
-        Map<String, Judging> judged = read.greens().judge(folder.cache(), progress);
+        Read read = session.read(stores -> read(stores, question));
+        Map<String, Judging> judged = read.greens().judge(session.folder().cache(), progress);
         return new DayPaper(
                 read.greens().day(),
                 read.plan(),
@@ -68,18 +64,17 @@ public final class PrepareSheets {
     }
 
     private Read read(Stores stores, DayQuestion question) {
-        Course course = CourseChoice.course(stores, question.course());
-        LocalDate date = question.date().orElseGet(() -> CourseToday.of(course, clock));
+        Course course = session.course(stores);
+        LocalDate date = question.date().orElseGet(() -> CourseToday.of(course, session.clock()));
         StoredPlan plan = PlanChoice.plan(stores, course, date);
         DayQuestion asPlanned = new DayQuestion(
-                Optional.of(course.id()),
                 Optional.of(date),
                 Optional.of(plan.basis().speedFeet()),
                 plan.basis().rain(),
                 question.ground());
         return new Read(
                 plan,
-                GreensOfDay.read(stores, CourseDay.of(stores, asPlanned, clock), asPlanned),
+                GreensOfDay.read(stores, CourseDay.of(stores, asPlanned, session), asPlanned),
                 HolesCut.of(stores.facts(), course, date));
     }
 }

@@ -1,17 +1,16 @@
 package org.cupwright.app.desk.plan;
 
-import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.AssessPosition;
 import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.desk.turf.WeeksWeather;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredHole;
@@ -39,12 +38,10 @@ public final class ExplainHole {
     private static final Set<String> KINDS =
             PayloadKinds.names(CupChanged.class, LeftInOldHole.class, HoleMovedInPlay.class);
 
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public ExplainHole(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public ExplainHole(Session session) {
+        this.session = session;
     }
 
     /** A plan, and the hole in it. */
@@ -97,19 +94,19 @@ public final class ExplainHole {
     public record Answer(Told told, Optional<JudgedPosition> really) {}
 
     public Answer of(DayQuestion question, String holeId) {
-        Told told = folder.read(stores -> told(stores, question, holeId));
+        Told told = session.read(stores -> told(stores, question, holeId));
         boolean elsewhere = told.planned().isEmpty() || told.metresOffPlan().isPresent();
         Optional<JudgedPosition> really = told.at()
                 .filter(place -> elsewhere && told.hole().green().contains(place))
-                .map(place -> new AssessPosition(folder, clock)
+                .map(place -> new AssessPosition(session)
                         .of(question, holeId, new Spot.At(place))
                         .position());
         return new Answer(told, really);
     }
 
     private Told told(Stores stores, DayQuestion question, String holeId) {
-        CourseDay day = CourseDay.of(stores, question, clock);
-        Hole hole = CourseChoice.hole(day.course(), holeId);
+        CourseDay day = CourseDay.of(stores, question, session);
+        Hole hole = HoleChoice.hole(day.course(), holeId);
         CountingFacts facts = new CountingFacts(stores.facts(), day.course().id());
         List<Fact> done =
                 of(hole, facts.ofKinds(KINDS, day.log().start(), day.log().end()));

@@ -36,8 +36,8 @@ public final class PlanChoice {
         String days = known.stream().map(LocalDate::toString).collect(Collectors.joining(", "));
         return Problem.of(
                 Message.of("problem.noPlan", new Message.Day(day)),
-                Message.of("where.option", new Name("--date")),
-                day.toString(),
+                "date",
+                day,
                 known.isEmpty()
                         ? Message.of("try.planFirst", new Name(day.toString()))
                         : Message.of("try.daysPlanned", new Name(days), new Name(day.toString())));
@@ -45,10 +45,6 @@ public final class PlanChoice {
 
     /** The plan has no spot for a hole. */
     public static Problem leftOut(String hole, LocalDate day) {
-        return Problem.of(
-                Message.of("problem.holeLeftOut", new Name(hole), new Message.Day(day)),
-                Message.of("where.option", new Name("--hole")),
-                hole,
-                Message.of("try.holeLeftOut"));
+        return Problem.of("holeLeftOut", "hole", hole, new Name(hole), new Message.Day(day));
     }
 }

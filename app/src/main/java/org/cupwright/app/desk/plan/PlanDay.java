@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.plan;
 
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +11,8 @@ import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.GreensOfDay;
 import org.cupwright.app.desk.green.Judging;
 import org.cupwright.app.desk.turf.WeeksWeather;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredHole.Other;
 import org.cupwright.app.storage.StoredPlan;
@@ -22,7 +22,6 @@ import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.message.Message;
-import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.Alternative;
@@ -38,13 +37,11 @@ import org.cupwright.turf.weather.WeatherBasis;
 
 /** Decides the hole locations of one day and keeps them as a draft. */
 public final class PlanDay {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
     private final String engineVersion;
 
-    public PlanDay(DataFolder folder, Clock clock, String engineVersion) {
-        this.folder = folder;
-        this.clock = clock;
+    public PlanDay(Session session, String engineVersion) {
+        this.session = session;
         this.engineVersion = engineVersion;
     }
 
@@ -61,10 +58,10 @@ public final class PlanDay {
     private record Read(GreensOfDay greens, WeatherBasis weather) {}
 
     public Answer plan(DayQuestion question, long seed, Progress progress) {
-        Read read = folder.read(stores -> read(stores, question));
+        Read read = session.read(stores -> read(stores, question));
         GreensOfDay greens = read.greens();
         CourseDay day = greens.day();
-        Map<String, Judging> judged = greens.judge(folder.cache(), progress);
+        Map<String, Judging> judged = greens.judge(session.folder().cache(), progress);
         List<GreenCandidates> candidates = day.course().holes().stream()
                 .parallel()
                 .map(hole -> candidates(hole, judged, greens))
@@ -72,15 +69,19 @@ public final class PlanDay {
         DayRequest request = new DayRequest(day.date(), candidates, sharedGreens(day.course()), false, seed);
         DayPlan plan = new DayPlanner(day.policy()).plan(request);
         StoredPlan stored = stored(day, plan, judged);
-        folder.write(stores -> stores.plans().add(stored));
+        session.decide(Right.PLAN, stores -> {
+            refuseToReplace(stores, day);
+            stores.plans().add(stored);
+            return stored;
+        });
         return new Answer(
                 day, stored, read.weather(), Optional.of(DayPaper.planned(day, stored, greens.onDay(judged))));
     }
 
     /** The day's plan if it is published or done: it stands, and is not made anew. */
     public Optional<Answer> standing(DayQuestion question) {
-        return folder.read(stores -> {
-            CourseDay day = CourseDay.of(stores, question, clock);
+        return session.read(stores -> {
+            CourseDay day = CourseDay.of(stores, question, session);
             return standing(stores, day)
                     .map(plan -> new Answer(day, plan, WeeksWeather.of(stores, day), Optional.empty()));
         });
@@ -91,7 +92,7 @@ public final class PlanDay {
     }
 
     private Read read(Stores stores, DayQuestion question) {
-        CourseDay day = CourseDay.of(stores, question, clock);
+        CourseDay day = CourseDay.of(stores, question, session);
         refuseToReplace(stores, day);
         return new Read(GreensOfDay.read(stores, day, question), WeeksWeather.of(stores, day));
     }
@@ -101,8 +102,8 @@ public final class PlanDay {
         standing(stores, day).ifPresent(plan -> {
             throw Problem.of(
                     Message.of("problem.planPublished", new Message.Day(day.date())),
-                    Message.of("where.option", new Name("--date")),
-                    day.date().toString(),
+                    "date",
+                    day.date(),
                     plan.state() == State.DONE ? Message.of("try.planDone") : Message.of("try.withdraw"));
         });
     }

@@ -1,26 +1,22 @@
 package org.cupwright.app.desk.plan;
 
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
-import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.course.Course;
 import org.cupwright.message.Message;
-import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
 /** Publishes a day's plan, so that it stands until somebody withdraws it; or withdraws it again. */
 public final class PublishPlan {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public PublishPlan(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public PublishPlan(Session session) {
+        this.session = session;
     }
 
     /** What is wanted of the plan. */
@@ -43,25 +39,21 @@ public final class PublishPlan {
     public record Answer(Course course, StoredPlan plan, boolean changed) {}
 
     /** Takes the step; a plan that stands there already is left as it is. */
-    public Answer take(Step step, Optional<String> courseId, Optional<LocalDate> date) {
-        Answer answer = folder.read(stores -> {
-            Course course = CourseChoice.course(stores, courseId);
-            LocalDate day = date.orElseGet(() -> CourseToday.of(course, clock));
-            return taken(step, course, PlanChoice.plan(stores, course, day));
+    public Answer take(Step step, Optional<LocalDate> date) {
+        return session.decide(Right.PLAN, stores -> {
+            Course course = session.course(stores);
+            LocalDate day = date.orElseGet(() -> CourseToday.of(course, session.clock()));
+            Answer answer = taken(step, course, PlanChoice.plan(stores, course, day));
+            if (answer.changed()) {
+                stores.plans().add(answer.plan());
+            }
+            return answer;
         });
-        if (answer.changed()) {
-            folder.write(stores -> stores.plans().add(answer.plan()));
-        }
-        return answer;
     }
 
     private static Answer taken(Step step, Course course, StoredPlan plan) {
         if (plan.state() == State.DONE) {
-            throw Problem.of(
-                    Message.of("problem.planDone", new Message.Day(plan.date())),
-                    Message.of("where.option", new Name("--date")),
-                    plan.date().toString(),
-                    Message.of("try.planDone"));
+            throw Problem.of("planDone", "date", plan.date(), new Message.Day(plan.date()));
         }
         return new Answer(course, plan.in(step.leadsTo), plan.state() != step.leadsTo);
     }

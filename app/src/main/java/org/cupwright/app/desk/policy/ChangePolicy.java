@@ -2,8 +2,8 @@ package org.cupwright.app.desk.policy;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
@@ -13,11 +13,11 @@ import org.cupwright.policy.Setting;
 
 /** Sets settings from a day on, all of them or none. */
 public final class ChangePolicy {
-    private final DataFolder folder;
+    private final Session session;
     private final PolicyCatalogue catalogue;
 
-    public ChangePolicy(DataFolder folder, PolicyCatalogue catalogue) {
-        this.folder = folder;
+    public ChangePolicy(Session session, PolicyCatalogue catalogue) {
+        this.session = session;
         this.catalogue = catalogue;
     }
 
@@ -25,12 +25,13 @@ public final class ChangePolicy {
     public record Wanted(String key, String value) {}
 
     /** Checks all values first; then sets them from the day on. */
-    public void set(Optional<String> course, LocalDate from, List<Wanted> wanted) {
+    public void set(LocalDate from, List<Wanted> wanted) {
         List<PolicyChange> changes =
                 wanted.stream().map(value -> change(from, value)).toList();
-        folder.write(stores -> {
-            String owner = PolicyKeys.owner(stores, course);
+        session.decide(Right.SET, stores -> {
+            String owner = PolicyKeys.owner(stores, session.course());
             changes.forEach(change -> stores.policies().add(owner, change));
+            return owner;
         });
     }
 

@@ -1,18 +1,18 @@
 package org.cupwright.app.desk.policy;
 
 import java.util.List;
-import java.util.Optional;
-import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.session.CourseChoice;
 import org.cupwright.app.storage.PolicyStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.PolicyCatalogue;
+import org.cupwright.policy.PolicyHistory;
 import org.cupwright.policy.Setting;
 
 /** Which setting, and whose. */
-final class PolicyKeys {
+public final class PolicyKeys {
     private PolicyKeys() {}
 
     static Setting<?> setting(PolicyCatalogue catalogue, String key) {
@@ -20,9 +20,14 @@ final class PolicyKeys {
     }
 
     /** The course whose settings are meant; before there is any course, {@link PolicyStore#EVERY_COURSE}. */
-    static String owner(Stores stores, Optional<String> course) {
-        boolean noneYet = course.isEmpty() && stores.courses().ids().isEmpty();
-        return noneYet ? PolicyStore.EVERY_COURSE : CourseChoice.id(stores, course);
+    static String owner(Stores stores, CourseChoice course) {
+        boolean noneYet = course.id().isEmpty() && stores.courses().ids().isEmpty();
+        return noneYet ? PolicyStore.EVERY_COURSE : course.idIn(stores);
+    }
+
+    /** The settings of the course that is meant; before there is any course, those for every course. */
+    public static PolicyHistory history(Stores stores, CourseChoice course) {
+        return stores.policies().history(owner(stores, course));
     }
 
     private static Problem unknown(PolicyCatalogue catalogue, String key) {
@@ -30,10 +35,6 @@ final class PolicyKeys {
         Message advice = like.isEmpty()
                 ? Message.of("try.unknownSetting")
                 : Message.of("try.settingsLike", new Name(String.join(", ", like)));
-        return Problem.of(
-                Message.of("problem.unknownSetting", new Name(key)),
-                Message.of("where.argument", new Name("KEY")),
-                key,
-                advice);
+        return Problem.of(Message.of("problem.unknownSetting", new Name(key)), "setting", key, advice);
     }
 }

@@ -1,17 +1,15 @@
 package org.cupwright.app.desk.resurvey;
 
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
-import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.MeasuredGreen;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.Stores;
@@ -23,12 +21,10 @@ import org.cupwright.green.surveyed.SurveyTooThin;
 
 /** Compares a green's newest survey with an earlier one. */
 public final class CompareSurveys {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public CompareSurveys(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public CompareSurveys(Session session) {
+        this.session = session;
     }
 
     /** Why a green was not compared. */
@@ -68,19 +64,9 @@ public final class CompareSurveys {
      * @param since which earlier survey
      */
     public Answer of(DayQuestion question, List<String> holes, Since since, Progress progress) {
-        Read read = folder.read(stores -> read(stores, question, holes, since));
-        AtomicInteger done = new AtomicInteger();
-        List<Optional<GreenChange>> changes = read.pairs().stream()
-                .parallel()
-                .map(pair -> {
-                    Optional<GreenChange> change = compared(pair, read.day());
-                    progress.finished(
-                            pair.now().hole().id(),
-                            done.incrementAndGet(),
-                            read.pairs().size());
-                    return change;
-                })
-                .toList();
+        Read read = session.read(stores -> read(stores, question, holes, since));
+        List<Optional<GreenChange>> changes =
+                progress.sideBySide("greens", read.pairs(), pair -> compared(pair, read.day()));
         List<NotCompared> not = new ArrayList<>(read.not());
         for (int i = 0; i < changes.size(); i++) {
             if (changes.get(i).isEmpty()) {
@@ -91,10 +77,10 @@ public final class CompareSurveys {
     }
 
     private Read read(Stores stores, DayQuestion question, List<String> holes, Since since) {
-        CourseDay day = CourseDay.of(stores, question, clock);
+        CourseDay day = CourseDay.of(stores, question, session);
         List<Pair> pairs = new ArrayList<>();
         List<NotCompared> not = new ArrayList<>();
-        for (Hole hole : CourseChoice.holes(day.course(), holes)) {
+        for (Hole hole : HoleChoice.holes(day.course(), holes)) {
             List<SurveyVersion> versions =
                     stores.surveys().versions(day.course().id(), hole.id());
             if (versions.size() < 2) {

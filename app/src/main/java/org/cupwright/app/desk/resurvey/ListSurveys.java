@@ -1,22 +1,19 @@
 package org.cupwright.app.desk.resurvey;
 
-import java.time.Clock;
 import java.util.List;
-import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.course.Hole;
 
 /** Lists the surveys that are kept of each green. */
 public final class ListSurveys {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public ListSurveys(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public ListSurveys(Session session) {
+        this.session = session;
     }
 
     /**
@@ -40,10 +37,10 @@ public final class ListSurveys {
 
     /** The surveys of some holes; none named, or "all": of every hole. */
     public Answer of(DayQuestion question, List<String> holes) {
-        return folder.read(stores -> {
-            CourseDay day = CourseDay.of(stores, question, clock);
+        return session.read(stores -> {
+            CourseDay day = CourseDay.of(stores, question, session);
             String course = day.course().id();
-            List<OfGreen> greens = CourseChoice.holes(day.course(), holes).stream()
+            List<OfGreen> greens = HoleChoice.holes(day.course(), holes).stream()
                     .map(hole -> new OfGreen(hole, stores.surveys().versions(course, hole.id())))
                     .toList();
             return new Answer(day, greens);

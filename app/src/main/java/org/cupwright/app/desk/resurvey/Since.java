@@ -19,10 +19,7 @@ public sealed interface Since {
 
     private static Problem nowhere(String what, String given) {
         return Problem.of(
-                Message.of("problem.since." + what, new Name(given)),
-                Message.of("where.option", new Name("--since")),
-                given,
-                Message.of("try.since"));
+                Message.of("problem.since." + what, new Name(given)), "since", given, Message.of("try.since"));
     }
 
     /** The one before the newest. */

@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.turf;
 
-import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,7 +10,7 @@ import org.cupwright.app.desk.CourseLatitude;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.log.OddThings;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Session;
 import org.cupwright.course.Hole;
 import org.cupwright.turf.signal.CutterSignals;
 import org.cupwright.turf.signal.MeasureCharts;
@@ -30,17 +29,15 @@ import org.cupwright.turf.weather.WeatherSource;
 
 /** What rests, what wants water, what wants a look, and what the cutters ask for. */
 public final class ShowTurf {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public ShowTurf(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public ShowTurf(Session session) {
+        this.session = session;
     }
 
     public TurfReport of(DayQuestion question) {
-        return folder.read(stores -> {
-            CourseDay day = CourseDay.of(stores, question, clock);
+        return session.read(stores -> {
+            CourseDay day = CourseDay.of(stores, question, session);
             List<OddThings.Thing> odd = OddThings.unseen(
                     stores.facts(), day.course().id(), day.log().end());
             return report(day, DayTurf.of(stores, day), odd);

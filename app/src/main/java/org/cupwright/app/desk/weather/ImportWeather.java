@@ -1,20 +1,19 @@
 package org.cupwright.app.desk.weather;
 
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseLatitude;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.table.FarDays;
 import org.cupwright.app.desk.table.NotReadLine;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
@@ -30,34 +29,28 @@ import org.cupwright.turf.weather.RecordedWeather;
  * in twice adds nothing. A table that looks wrong as a whole is not kept until a person says that it is right.
  */
 public final class ImportWeather {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public ImportWeather(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public ImportWeather(Session session) {
+        this.session = session;
     }
 
     /**
      * What is wanted.
      *
-     * @param course the course; empty: the only one there is
      * @param file the table
      * @param forecast whether it foretells coming days
      * @param columns by {@link WeatherColumn#typed()}: what the table calls it, where it is none of the usual names
      * @param units by {@link WeatherColumn#typed()}: its unit, where the table does not say
      * @param accepted what looks wrong and is right ({@link TableQuestion#about()}, {@link FarDays#ABOUT})
-     * @param person who is named as the one who says so
      * @param keep whether to keep what reads
      */
     public record Request(
-            Optional<String> course,
             SourceFile file,
             boolean forecast,
             Map<String, String> columns,
             Map<String, String> units,
             Set<String> accepted,
-            String person,
             boolean keep) {}
 
     /**
@@ -102,7 +95,7 @@ public final class ImportWeather {
      */
     public Answer read(Request request) {
         TableQuestions.checkAccepted(request.accepted());
-        WeatherEntries entries = folder.read(stores -> entries(stores, request));
+        WeatherEntries entries = session.read(stores -> entries(stores, request));
         WeatherFormat.Said said = new WeatherFormat.Said(request.columns(), request.units());
         WeatherTable table = FileReading.read(request.file(), in -> WeatherTable.read(in, said, entries));
         if (!request.accepted().contains(FarDays.ABOUT)) {
@@ -114,25 +107,28 @@ public final class ImportWeather {
         if (request.keep() && !asks.isEmpty()) {
             throw asked(asks.get(0), request.file());
         }
-        List<WeatherEntries.News> news = news(table, entries, request.person());
-        if (request.keep() && !news.isEmpty()) {
-            folder.write(stores -> news.forEach(each -> stores.facts().add(each.fact())));
-        }
-        return answer(request, entries, table, news, asks);
+        return session.decideIf(request.keep(), Right.RECORD, stores -> {
+            WeatherEntries known = entries(stores, request);
+            List<WeatherEntries.News> news = news(table, known);
+            if (request.keep()) {
+                news.forEach(each -> stores.facts().add(each.fact()));
+            }
+            return answer(request, known, table, news, asks);
+        });
     }
 
     private WeatherEntries entries(Stores stores, Request request) {
-        Course course = CourseChoice.course(stores, request.course());
+        Course course = session.course(stores);
         List<Fact> all =
                 stores.facts().ofKinds(course.id(), RecordedWeather.KINDS, FactStore.LONG_AGO, FactStore.LONG_HENCE);
-        LocalDate today = CourseToday.of(course, clock);
+        LocalDate today = CourseToday.of(course, session.clock());
         return request.forecast() ? new ComingWeather(course, all, today) : new PastWeather(course, all, today);
     }
 
-    private List<WeatherEntries.News> news(WeatherTable table, WeatherEntries entries, String person) {
+    private List<WeatherEntries.News> news(WeatherTable table, WeatherEntries entries) {
         List<WeatherEntries.News> news = new ArrayList<>();
         for (WeatherEntered weather : table.days()) {
-            entries.news(weather, person, clock.instant()).ifPresent(news::add);
+            entries.news(weather, session.person().name(), session.now()).ifPresent(news::add);
         }
         return news;
     }

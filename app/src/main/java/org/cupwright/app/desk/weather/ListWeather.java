@@ -1,15 +1,13 @@
 package org.cupwright.app.desk.weather;
 
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.desk.log.DaySpan;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
@@ -26,22 +24,19 @@ public final class ListWeather {
     /** How many days are listed where nobody says: our choice, two weeks. */
     private static final int USUAL_DAYS = 14;
 
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public ListWeather(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public ListWeather(Session session) {
+        this.session = session;
     }
 
     /**
      * Which days are wanted.
      *
-     * @param course the course; empty: the only one there is
      * @param from the first day; empty: two weeks up to today, or up to the last where that is earlier
      * @param to the last day; empty: the last that is foretold, or today
      */
-    public record Wanted(Optional<String> course, Optional<LocalDate> from, Optional<LocalDate> to) {}
+    public record Wanted(Optional<LocalDate> from, Optional<LocalDate> to) {}
 
     /**
      * A day.
@@ -60,12 +55,12 @@ public final class ListWeather {
     public record Answer(Course course, List<Day> days, WeatherBasis basis, int gaps) {}
 
     public Answer of(Wanted wanted) {
-        return folder.read(stores -> listed(stores, wanted));
+        return session.read(stores -> listed(stores, wanted));
     }
 
     private Answer listed(Stores stores, Wanted wanted) {
-        Course course = CourseChoice.course(stores, wanted.course());
-        LocalDate today = CourseToday.of(course, clock);
+        Course course = session.course(stores);
+        LocalDate today = CourseToday.of(course, session.clock());
         RecordedWeather recorded = RecordedWeather.of(new CountingFacts(stores.facts(), course.id())
                 .ofKinds(RecordedWeather.KINDS, FactStore.LONG_AGO, FactStore.LONG_HENCE));
         LocalDate to = wanted.to().orElseGet(() -> lastForetold(recorded.forecasts(), today));

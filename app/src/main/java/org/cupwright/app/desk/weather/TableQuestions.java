@@ -59,11 +59,7 @@ final class TableQuestions {
     static void checkAccepted(Set<String> accepted) {
         for (String word : accepted) {
             if (!ABOUT.contains(word)) {
-                throw Problem.of(
-                        Message.of("problem.weather.accept"),
-                        Message.of("where.option", new Name("--accept")),
-                        word,
-                        Message.of("try.weather.accept", new Name(String.join(", ", ABOUT))));
+                throw Problem.of("weather.accept", "accept", word, new Name(String.join(", ", ABOUT)));
             }
         }
     }

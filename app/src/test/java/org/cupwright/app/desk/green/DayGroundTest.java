@@ -15,11 +15,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
+import org.cupwright.app.desk.MadeSession;
+import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.app.storage.Writes;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
@@ -58,12 +61,12 @@ class DayGroundTest {
     @BeforeEach
     void aCourseWithoutSurvey() {
         folder = new SqliteFolder(path, CLOCK);
-        folder.write(stores -> stores.courses().add(COURSE));
+        Writes.to(folder, stores -> stores.courses().add(COURSE));
     }
 
     private StoredPlan plan(LocalDate day) {
-        return new PlanDay(folder, CLOCK, "test")
-                .plan(question(day), 1, (hole, done, of) -> {})
+        return new PlanDay(MadeSession.in(folder, CLOCK), "test")
+                .plan(question(day), 1, Progress.unheard())
                 .plan();
     }
 
@@ -72,7 +75,7 @@ class DayGroundTest {
     }
 
     private static DayQuestion question(LocalDate day) {
-        return new DayQuestion(Optional.empty(), Optional.of(day), Optional.empty(), false, Optional.empty());
+        return new DayQuestion(Optional.of(day), Optional.empty(), false, Optional.empty());
     }
 
     private void log(LocalDate day, int hour, Optional<String> hole, Payload payload) {
@@ -80,7 +83,7 @@ class DayGroundTest {
                 day.atTime(LocalTime.of(hour, 0)).atZone(COURSE.frame().zone()).toInstant();
         UUID id = UUID.nameUUIDFromBytes((when + payload.toString()).getBytes(StandardCharsets.UTF_8));
         Fact fact = new Fact(id, 1, when, when, Optional.empty(), "invented person", COURSE.id(), hole, payload);
-        folder.write(stores -> stores.facts().add(fact));
+        Writes.to(folder, stores -> stores.facts().add(fact));
     }
 
     private static Course holes(String... ids) {
@@ -99,11 +102,12 @@ class DayGroundTest {
     }
 
     private CourseDay day(LocalDate date) {
-        return folder.read(stores -> CourseDay.of(stores, question(date), CLOCK));
+        return folder.read(stores -> CourseDay.of(stores, question(date), MadeSession.in(folder, CLOCK)));
     }
 
     private DayGround ground(LocalDate date) {
-        return folder.read(stores -> DayGround.of(stores, CourseDay.of(stores, question(date), CLOCK)));
+        return folder.read(
+                stores -> DayGround.of(stores, CourseDay.of(stores, question(date), MadeSession.in(folder, CLOCK))));
     }
 
     private List<MapPoint> oldHoles(LocalDate date) {
@@ -140,7 +144,7 @@ class DayGroundTest {
     @Test
     void theHolesOfADoubleGreenRestOnOneGreen() {
         Course doubleGreen = holes("9", "18");
-        folder.write(stores -> stores.courses().add(doubleGreen));
+        Writes.to(folder, stores -> stores.courses().add(doubleGreen));
         Hole last = doubleGreen.find("18").orElseThrow();
         MapPoint ninth = last.green().centroid();
         log(MONDAY, 6, Optional.of("9"), CupChanged.asPlanned(ninth));
@@ -216,16 +220,14 @@ class DayGroundTest {
 
     @Test
     void aPublishedPlanIsNotMadeAnewUntilItIsWithdrawn() {
-        PublishPlan publish = new PublishPlan(folder, CLOCK);
+        PublishPlan publish = new PublishPlan(MadeSession.in(folder, CLOCK));
         plan(MONDAY);
-        assertThat(publish.take(PublishPlan.Step.PUBLISH, Optional.empty(), Optional.of(MONDAY))
-                        .changed())
+        assertThat(publish.take(PublishPlan.Step.PUBLISH, Optional.of(MONDAY)).changed())
                 .isTrue();
-        assertThat(publish.take(PublishPlan.Step.PUBLISH, Optional.empty(), Optional.of(MONDAY))
-                        .changed())
+        assertThat(publish.take(PublishPlan.Step.PUBLISH, Optional.of(MONDAY)).changed())
                 .isFalse();
         assertThatThrownBy(() -> plan(MONDAY)).isInstanceOf(Problem.class);
-        publish.take(PublishPlan.Step.WITHDRAW, Optional.empty(), Optional.of(MONDAY));
+        publish.take(PublishPlan.Step.WITHDRAW, Optional.of(MONDAY));
         assertThat(plan(MONDAY).state()).isEqualTo(StoredPlan.State.DRAFT);
     }
 }

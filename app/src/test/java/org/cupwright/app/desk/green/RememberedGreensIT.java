@@ -12,12 +12,15 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.cupwright.app.desk.MadeSession;
+import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.storage.DrawnOnCourse;
 import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.GreenSurvey.Origin;
 import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.app.storage.Writes;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.course.Course;
 import org.cupwright.course.MapPoint;
@@ -48,21 +51,17 @@ class RememberedGreensIT {
                 .filter(hole -> List.of("6", "10").contains(hole.id()))
                 .toList());
         Origin origin = new Origin(whole.frame().epsg(), "m", "invented");
-        folder.write(stores -> {
+        Writes.to(folder, stores -> {
             stores.courses().add(two);
             stores.surveys().add(two.id(), new GreenSurvey("6", SurveyPoints.scattered(DEMO.survey("6")), origin));
         });
     }
 
     private StoredPlan plan(double speedFeet) {
-        DayQuestion question = new DayQuestion(
-                Optional.empty(),
-                Optional.of(LocalDate.of(2026, 6, 20)),
-                Optional.of(speedFeet),
-                true,
-                Optional.empty());
-        return new PlanDay(folder, CLOCK, "test")
-                .plan(question, 1, (hole, done, of) -> {})
+        DayQuestion question =
+                new DayQuestion(Optional.of(LocalDate.of(2026, 6, 20)), Optional.of(speedFeet), true, Optional.empty());
+        return new PlanDay(MadeSession.in(folder, CLOCK), "test")
+                .plan(question, 1, Progress.unheard())
                 .plan();
     }
 
@@ -96,7 +95,8 @@ class RememberedGreensIT {
         PersonsWord bad = new PersonsWord(
                 PersonsWord.Kind.BAD, Optional.of("wet"), Optional.of("Invented Person"), Optional.empty());
         ReadDrawn.Item wet = new ReadDrawn.Item(Optional.empty(), List.of("6"), bad, DrawnItem.disc(first, 4));
-        folder.write(
+        Writes.to(
+                folder,
                 stores -> stores.drawn().add(DemoCourse.ID, DrawnOnCourse.none().with(wet)));
         MapPoint next = plan(10).find("6").orElseThrow().position().judgement().position();
         assertThat(next.distanceMetres(first)).isGreaterThan(4);
@@ -108,13 +108,15 @@ class RememberedGreensIT {
         plan(10);
         plan(9.5);
         assertThat(kept()).hasSize(2);
-        folder.write(stores -> stores.surveys()
-                .add(
-                        DemoCourse.ID,
-                        new GreenSurvey(
-                                "6",
-                                SurveyPoints.scattered(DEMO.survey("6")).where(point -> point % 2 == 0),
-                                new Origin(DEMO.course().frame().epsg(), "m", "invented"))));
+        Writes.to(
+                folder,
+                stores -> stores.surveys()
+                        .add(
+                                DemoCourse.ID,
+                                new GreenSurvey(
+                                        "6",
+                                        SurveyPoints.scattered(DEMO.survey("6")).where(point -> point % 2 == 0),
+                                        new Origin(DEMO.course().frame().epsg(), "m", "invented"))));
         plan(10);
         assertThat(kept()).hasSize(3);
     }

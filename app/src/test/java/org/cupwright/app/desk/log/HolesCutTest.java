@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.log.HolesCut.HoleCut;
+import org.cupwright.app.storage.Writes;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.course.Course;
 import org.cupwright.course.CourseFrame;
@@ -59,7 +60,7 @@ class HolesCutTest {
 
     private HolesCut of(Fact... facts) {
         SqliteFolder data = new SqliteFolder(folder, Clock.systemUTC());
-        data.write(stores -> List.of(facts).forEach(stores.facts()::add));
+        Writes.to(data, stores -> List.of(facts).forEach(stores.facts()::add));
         return data.read(stores -> HolesCut.of(stores.facts(), COURSE, DAY));
     }
 

@@ -19,6 +19,7 @@ import org.cupwright.app.desk.history.FoldedFacts;
 import org.cupwright.app.desk.history.KeptHistory;
 import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.storage.ResultCache;
+import org.cupwright.app.storage.Writes;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.Fact;
@@ -99,7 +100,7 @@ class KeptHistoryIT {
             List<Fact> arrived = new ArrayList<>();
             for (int from = 0; from < facts.size(); from += 20) {
                 List<Fact> next = facts.subList(from, Math.min(facts.size(), from + 20));
-                data.write(stores -> next.forEach(stores.facts()::add));
+                Writes.to(data, stores -> next.forEach(stores.facts()::add));
                 arrived.addAll(next);
                 for (int question = 0; question < 3; question++) {
                     Instant moment = end.minus(Duration.ofHours(random.nextInt(0, 24 * 60)));
@@ -140,7 +141,7 @@ class KeptHistoryIT {
         List<Fact> facts = MadeFacts.sequence(random, 120);
         Instant end = facts.get(119).happenedAt().plusSeconds(1);
         SqliteFolder data = data(0);
-        data.write(stores -> facts.forEach(stores.facts()::add));
+        Writes.to(data, stores -> facts.forEach(stores.facts()::add));
         TurfState whole = whole(facts, end);
         assertThat(before(data, end)).isEqualTo(whole);
 

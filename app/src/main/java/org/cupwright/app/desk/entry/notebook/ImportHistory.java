@@ -1,7 +1,6 @@
 package org.cupwright.app.desk.entry.notebook;
 
 import java.nio.charset.StandardCharsets;
-import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -12,8 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.SpotOnGreen;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
@@ -21,7 +20,8 @@ import org.cupwright.app.desk.table.FarDays;
 import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.app.desk.table.NotReadLine;
 import org.cupwright.app.desk.table.TableFile;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
@@ -47,12 +47,10 @@ public final class ImportHistory {
     /** Cups are changed before play (our choice; only the day matters). */
     private static final LocalTime MORNING = LocalTime.of(5, 0);
 
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public ImportHistory(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public ImportHistory(Session session) {
+        this.session = session;
     }
 
     /**
@@ -83,31 +81,35 @@ public final class ImportHistory {
     /**
      * Reads a notebook, and keeps what reads when that is wanted.
      *
-     * @param person who is named as the one who says so
      * @param farDaysAreRight whether days far from all others are meant
      */
-    public Answer read(
-            Optional<String> courseId, SourceFile file, String person, boolean farDaysAreRight, boolean keep) {
-        Notebook notebook = folder.read(stores -> notebook(stores, courseId, person));
+    public Answer read(SourceFile file, boolean farDaysAreRight, boolean keep) {
+        Notebook notebook = session.read(this::notebook);
         Optional<String> unended = FileReading.read(file, in -> HistoryFile.read(in, notebook));
         if (!farDaysAreRight) {
             notebook.withoutFarDays();
         }
-        int[] counts = new int[2];
-        if (keep && !notebook.read.isEmpty()) {
-            folder.write(stores -> {
-                for (Fact fact : notebook.facts()) {
-                    counts[stores.facts().add(fact) == FactStore.Kept.NEW ? 0 : 1]++;
-                }
-            });
-        }
-        return notebook.answer(unended, keep, counts[0], counts[1]);
+        int added = keep ? session.decide(Right.RECORD, stores -> added(stores, notebook)) : 0;
+        return notebook.answer(unended, keep, added, keep ? notebook.read.size() - added : 0);
     }
 
-    private Notebook notebook(Stores stores, Optional<String> courseId, String person) {
-        Course course = CourseChoice.course(stores, courseId);
-        LocalDate today = CourseToday.of(course, clock);
-        return new Notebook(course, stores.policies().history(course.id()).at(today), today, person);
+    /** How many entries are new. */
+    private static int added(Stores stores, Notebook notebook) {
+        int added = 0;
+        for (Fact fact : notebook.facts()) {
+            added += stores.facts().add(fact) == FactStore.Kept.NEW ? 1 : 0;
+        }
+        return added;
+    }
+
+    private Notebook notebook(Stores stores) {
+        Course course = session.course(stores);
+        LocalDate today = CourseToday.of(course, session.clock());
+        return new Notebook(
+                course,
+                stores.policies().history(course.id()).at(today),
+                today,
+                session.person().name());
     }
 
     /** A line that reads. */
@@ -161,7 +163,7 @@ public final class ImportHistory {
         }
 
         private Fact fact(HistoryLine line) throws NotRead {
-            Hole hole = CourseChoice.hole(course, line.hole());
+            Hole hole = HoleChoice.hole(course, line.hole());
             if (line.day().isAfter(today)) {
                 throw HistoryLine.not("future", line.day().toString());
             }

@@ -1,17 +1,14 @@
 package org.cupwright.app.desk.entry.table;
 
-import java.time.Clock;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.entry.EntryForm;
 import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.desk.table.CellText;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.course.Course;
@@ -22,12 +19,10 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Entries of one kind as a table, as they count: corrections taken in, withdrawn ones left out. */
 public final class ExportTable {
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public ExportTable(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public ExportTable(Session session) {
+        this.session = session;
     }
 
     /** A line: an entry and its cells. */
@@ -41,11 +36,11 @@ public final class ExportTable {
      */
     public record Answer(Course course, Policy policy, List<String> header, List<Row> rows) {}
 
-    public Answer of(Optional<String> courseId, String kind) {
+    public Answer of(String kind) {
         EntryForm form = EntryForm.of(kind);
-        return folder.read(stores -> {
-            Course course = CourseChoice.course(stores, courseId);
-            Policy policy = stores.policies().history(course.id()).at(CourseToday.of(course, clock));
+        return session.read(stores -> {
+            Course course = session.course(stores);
+            Policy policy = stores.policies().history(course.id()).at(CourseToday.of(course, session.clock()));
             ZoneId zone = course.frame().zone();
             List<Row> rows = new CountingFacts(stores.facts(), course.id())
                     .ofKinds(Set.of(form.kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE).stream()

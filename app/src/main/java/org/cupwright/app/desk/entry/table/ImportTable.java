@@ -1,17 +1,16 @@
 package org.cupwright.app.desk.entry.table;
 
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.entry.EntryForm;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.table.NotReadLine;
 import org.cupwright.app.desk.table.TableFile;
-import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
@@ -28,24 +27,20 @@ public final class ImportTable {
     /** The word that accepts what looks wrong. */
     public static final String QUESTIONS = "questions";
 
-    private final DataFolder folder;
-    private final Clock clock;
+    private final Session session;
 
-    public ImportTable(DataFolder folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+    public ImportTable(Session session) {
+        this.session = session;
     }
 
     /**
      * What is to be read.
      *
-     * @param course the course; empty: the only one there is
      * @param kind the kind of the entries
-     * @param person who says so, where the table does not
      * @param sure whether lines that look wrong are meant
      * @param keep whether what reads is kept
      */
-    public record Wanted(Optional<String> course, String kind, String person, boolean sure, boolean keep) {}
+    public record Wanted(String kind, boolean sure, boolean keep) {}
 
     /**
      * What reads of a table.
@@ -76,18 +71,21 @@ public final class ImportTable {
         if (!columns.fit()) {
             throw FileReading.problem(noColumns(form, table), file.name());
         }
-        Answer answer = folder.read(stores -> answer(stores, wanted, table, form, columns));
-        if (wanted.keep()) {
-            folder.write(stores -> answer.added().forEach(stores.facts()::add));
-        }
-        return answer;
+        return session.decideIf(wanted.keep(), Right.RECORD, stores -> {
+            Answer answer = answer(stores, wanted, table, form, columns);
+            if (wanted.keep()) {
+                answer.added().forEach(stores.facts()::add);
+            }
+            return answer;
+        });
     }
 
     private Answer answer(Stores stores, Wanted wanted, TableFile table, EntryForm form, TableColumns columns) {
-        Course course = CourseChoice.course(stores, wanted.course());
-        LocalDate today = CourseToday.of(course, clock);
+        Course course = session.course(stores);
+        LocalDate today = CourseToday.of(course, session.clock());
         Policy policy = stores.policies().history(course.id()).at(today);
-        TableEntry entries = new TableEntry(form, columns, course, policy, wanted.person(), clock.instant());
+        TableEntry entries =
+                new TableEntry(form, columns, course, policy, session.person().name(), session.now());
         TableIntake intake = new TableIntake(stores, course, entries, wanted);
         Optional<String> unended = table.read(intake);
         return intake.answer(course, policy, columns.unused(), unended, wanted.keep());

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
-import org.cupwright.app.desk.CourseChoice;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.entry.Draft;
 import org.cupwright.app.desk.entry.EntryForm;
 import org.cupwright.app.desk.entry.EntryPlace;
@@ -86,7 +86,7 @@ final class TableEntry {
             throw not("days", day.toString());
         }
         Optional<Hole> hole =
-                columns.find(fields, TableColumns.HOLE).map(id -> CourseChoice.hole(course, CellText.plain(id)));
+                columns.find(fields, TableColumns.HOLE).map(id -> HoleChoice.hole(course, CellText.plain(id)));
         Payload payload = payload(fields, hole, moments, day);
         if (payload.needsHole() && hole.isEmpty()) {
             throw not("needsHole", EntryForm.typed(form.kind()));

@@ -33,6 +33,16 @@ public final class Problem extends RuntimeException {
         return new Problem(what, List.of(where), new Message.Name(value), tryThis);
     }
 
+    /** A problem with a field of what was asked for. */
+    public static Problem of(Message what, String field, Object value, Message tryThis) {
+        return of(what, Message.of("where.field", new Message.Field(field)), value.toString(), tryThis);
+    }
+
+    /** One whose two sentences have one name and speak of the same: {@code problem.noPlan} and {@code try.noPlan}. */
+    public static Problem of(String name, String field, Object value, Message.Argument... about) {
+        return of(Message.of("problem." + name, about), field, value, Message.of("try." + name, about));
+    }
+
     public Message what() {
         return what;
     }
