@@ -56,6 +56,13 @@ public record Message(String key, List<Argument> arguments) {
     /** The name of something, to be translated by its own key. */
     public record Word(String key) implements Argument {}
 
+    /**
+     * A field of what is asked for, by its plain name: each door words it as those who come through it know it.
+     *
+     * @param name such as date, hole or side
+     */
+    public record Field(String name) implements Argument {}
+
     /** A name a person gave or words found in a file, shown as they are. */
     public record Name(String text) implements Argument {}
 }

@@ -19,6 +19,7 @@ import org.cupwright.formats.items.ReadDrawn;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.PersonsWord;
 import org.cupwright.message.Message;
+import org.cupwright.message.Message.Field;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.locationtech.jts.geom.Geometry;
@@ -98,7 +99,7 @@ public final class KeepDrawn {
                 ", ", all.all().stream().map(kept -> kept.item().id()).toList());
         return Problem.of(
                 Message.of("problem.drawn.unknownId", new Name(id)),
-                Message.of("where.option", new Name("--id")),
+                Message.of("where.field", new Field("id")),
                 id,
                 ids.isEmpty() ? Message.of("try.drawn.none") : Message.of("try.drawn.unknownId", new Name(ids)));
     }

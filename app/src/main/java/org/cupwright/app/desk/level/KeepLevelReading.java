@@ -20,6 +20,7 @@ import org.cupwright.green.GroundPolicy;
 import org.cupwright.green.LevelReading;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
+import org.cupwright.message.Message.Field;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
@@ -98,7 +99,7 @@ public final class KeepLevelReading {
     private static Problem noSuchReading(Hole hole, int number, int count) {
         return Problem.of(
                 Message.of("problem.noSuchReading", new Name(hole.id()), new Count(count)),
-                Message.of("where.option", new Name("--number")),
+                Message.of("where.field", new Field("number")),
                 Integer.toString(number),
                 Message.of("try.noSuchReading", new Name(hole.id())));
     }

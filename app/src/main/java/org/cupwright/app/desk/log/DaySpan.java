@@ -5,7 +5,7 @@ import java.time.temporal.ChronoUnit;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Day;
-import org.cupwright.message.Message.Name;
+import org.cupwright.message.Message.Field;
 import org.cupwright.message.Problem;
 
 /** The days from one to another, both included. */
@@ -43,6 +43,9 @@ public record DaySpan(LocalDate from, LocalDate to) {
 
     private static Problem problem(Message what, LocalDate from, LocalDate to, String tryThis) {
         return Problem.of(
-                what, Message.of("where.option", new Name("--from, --to")), from + ", " + to, Message.of(tryThis));
+                what,
+                Message.of("where.fields", new Field("from"), new Field("to")),
+                from + ", " + to,
+                Message.of(tryThis));
     }
 }

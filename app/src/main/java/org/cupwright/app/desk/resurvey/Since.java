@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.message.Message;
+import org.cupwright.message.Message.Field;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
@@ -20,7 +21,7 @@ public sealed interface Since {
     private static Problem nowhere(String what, String given) {
         return Problem.of(
                 Message.of("problem.since." + what, new Name(given)),
-                Message.of("where.option", new Name("--since")),
+                Message.of("where.field", new Field("since")),
                 given,
                 Message.of("try.since"));
     }
