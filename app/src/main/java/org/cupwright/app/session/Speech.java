@@ -1,5 +1,6 @@
 package org.cupwright.app.session;
 
+import org.cupwright.app.texts.Door;
 import org.cupwright.units.UnitSystem;
 
 /**

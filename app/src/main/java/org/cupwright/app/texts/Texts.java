@@ -7,16 +7,19 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.cupwright.message.Message;
 import org.cupwright.units.UnitSystem;
 
 /**
- * Renders keys and typed arguments as sentences in one language and one choice of units.
+ * Renders keys and typed arguments as sentences in one language and one choice of units, for those who come through one
+ * door.
  *
- * <p>Sentences are {@link MessageFormat} patterns: placeholders count from 0, an apostrophe is written twice. A key without a
- * sentence is shown as it is, so that a missing translation never hides a finding; a test sees to it that English lacks none.
+ * <p>Sentences are {@link MessageFormat} patterns: placeholders count from 0, an apostrophe is written twice. A key
+ * without a sentence is shown as it is, so that a missing translation never hides a finding; a test sees to it that
+ * English lacks none.
  */
 public final class Texts {
     private static final String LAST_RESORT = "en";
@@ -28,33 +31,41 @@ public final class Texts {
     private static final double EIGHTH_DEGREES = 45;
 
     private final Locale locale;
-    private final MessageFile first;
-    private final MessageFile second;
+    private final Door door;
+    private final List<Map<String, String>> sentences;
     private final Quantities quantities;
 
-    private Texts(Locale locale, MessageFile first, MessageFile second, UnitSystem units, double paceMetres) {
+    private Texts(Locale locale, Door door, List<Map<String, String>> sentences, UnitSystem units, double paceMetres) {
         this.locale = locale;
-        this.first = first;
-        this.second = second;
+        this.door = door;
+        this.sentences = sentences;
         this.quantities = new Quantities(units, locale, paceMetres, say("unit.pace"), say("unit.paces"));
+    }
+
+    /** The words of a language at the command line, see {@link #find(String, Door, UnitSystem, double)}. */
+    public static Optional<Texts> find(String language, UnitSystem units, double paceMetres) {
+        return find(language, Door.COMMANDS, units, paceMetres);
     }
 
     /**
      * The words of a language.
      *
      * @param language two or three letters
+     * @param door through which it is spoken; its own wordings go before those for every door
      * @param units how lengths are shown
      * @param paceMetres how long a pace is
      * @return empty when there is no message file for the language
      */
-    public static Optional<Texts> find(String language, UnitSystem units, double paceMetres) {
-        Locale locale = Locale.forLanguageTag(language);
-        return MessageFile.find(language).map(file -> new Texts(locale, file, english(), units, paceMetres));
+    public static Optional<Texts> find(String language, Door door, UnitSystem units, double paceMetres) {
+        return find(MessageFiles.SHIPPED, language, door, units, paceMetres);
     }
 
-    private static MessageFile english() {
-        return MessageFile.find(LAST_RESORT)
-                .orElseThrow(() -> new IllegalStateException("the English words are missing"));
+    static Optional<Texts> find(MessageFiles files, String language, Door door, UnitSystem units, double paceMetres) {
+        Map<String, String> english =
+                files.of(LAST_RESORT).orElseThrow(() -> new IllegalStateException("the English words are missing"));
+        return files.of(language)
+                .map(words -> List.of(files.of(language, door), words, files.of(LAST_RESORT, door), english))
+                .map(all -> new Texts(Locale.forLanguageTag(language), door, all, units, paceMetres));
     }
 
     /** The sentence of a message. */
@@ -119,7 +130,10 @@ public final class Texts {
                 .format(moment);
     }
 
-    /** A direction as people on the green say it: one of eight ways as seen from the fairway; degrees without a line of play. */
+    /**
+     * A direction as people on the green say it: one of eight ways as seen from the fairway; degrees without a line of
+     * play.
+     */
     public String way(Message.Direction direction) {
         return direction
                 .play()
@@ -136,7 +150,10 @@ public final class Texts {
     }
 
     private Optional<String> pattern(String key) {
-        return first.pattern(key).or(() -> second.pattern(key));
+        return sentences.stream()
+                .filter(file -> file.containsKey(key))
+                .findFirst()
+                .map(file -> file.get(key));
     }
 
     /** An argument as it stands in a sentence. */
@@ -173,11 +190,11 @@ public final class Texts {
         if (argument instanceof Message.Sentences sentences) {
             return sentences.all().stream().map(this::say).collect(Collectors.joining(" "));
         }
-        if (argument instanceof Message.Field field) {
-            return say("field." + field.name());
-        }
         if (argument instanceof Message.Word word) {
             return say(word.key());
+        }
+        if (argument instanceof Message.Field field) {
+            return door == Door.API ? "/" + field.name() : say("field." + field.name());
         }
         return ((Message.Name) argument).text();
     }

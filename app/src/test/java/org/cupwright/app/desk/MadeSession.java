@@ -4,12 +4,12 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.UUID;
 import org.cupwright.app.session.CourseChoice;
-import org.cupwright.app.session.Door;
 import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.session.Speech;
 import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.texts.Door;
 import org.cupwright.units.Paces;
 import org.cupwright.units.UnitSystem;
 

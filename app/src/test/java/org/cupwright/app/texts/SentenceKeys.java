@@ -51,6 +51,7 @@ final class SentenceKeys {
         addRotation(keys);
         keys.addAll(literals(ENGINE.resolve("cupchange/check"), "\"((?:fact)\\.[A-Za-z]+)\""));
         keys.addAll(LogbookKeys.all());
+        keys.addAll(fields());
         for (String measure : literals(ENGINE.resolve("cupchange/check"), "\"((?:hole|cup|stop)Depth)\"")) {
             keys.add("measure." + measure);
         }
@@ -66,6 +67,15 @@ final class SentenceKeys {
             keys.add("field." + field);
         }
         keys.addAll(literals(APP, "(?:Message\\.of|say)\\(\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\""));
+        return keys;
+    }
+
+    /** Keys of the fields that app and engine speak of. */
+    static Set<String> fields() {
+        Set<String> keys = new TreeSet<>();
+        for (Path place : List.of(ENGINE, APP)) {
+            literals(place, "new (?:Message\\.)?Field\\(\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
+        }
         return keys;
     }
 

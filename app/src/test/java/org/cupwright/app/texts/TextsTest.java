@@ -54,4 +54,25 @@ class TextsTest {
     void daysCarryTheirWeekday() {
         assertThat(texts(UnitSystem.METRIC).day(LocalDate.of(2026, 6, 20))).isEqualTo("Sat 20 Jun 2026");
     }
+
+    @Test
+    void everyDoorSaysTheSameInItsOwnWords() {
+        Message planFirst = Message.of("try.planFirst", new Message.Name("2026-06-20"));
+        assertThat(at(Door.COMMANDS).say(planFirst)).isEqualTo("Make one first: cupwright plan --date 2026-06-20.");
+        assertThat(at(Door.PAGES).say(planFirst)).isEqualTo("Make one for 2026-06-20 first.");
+        assertThat(at(Door.API).say(planFirst)).isEqualTo("Make one for 2026-06-20 first.");
+    }
+
+    @Test
+    void aFieldIsNamedAsThoseAtTheDoorKnowIt() {
+        Message where = Message.of("where.field", new Message.Field("date"));
+        assertThat(at(Door.COMMANDS).say(where)).isEqualTo("option --date");
+        assertThat(at(Door.PAGES).say(where)).isEqualTo("the day");
+        assertThat(at(Door.API).say(where)).isEqualTo("/date");
+        assertThat(texts(UnitSystem.METRIC).say(where)).isEqualTo("option --date");
+    }
+
+    private static Texts at(Door door) {
+        return Texts.find("en", door, UnitSystem.METRIC, Paces.STANDARD_METRES).orElseThrow();
+    }
 }

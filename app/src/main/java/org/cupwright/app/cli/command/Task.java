@@ -8,13 +8,13 @@ import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.policy.DeskPolicy;
 import org.cupwright.app.desk.policy.PolicyKeys;
 import org.cupwright.app.session.CourseChoice;
-import org.cupwright.app.session.Door;
 import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.session.Speech;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.storage.Stores;
+import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Problem;
@@ -86,7 +86,7 @@ public final class Task implements AutoCloseable {
     public Texts texts() {
         if (texts == null) {
             Speech speech = speech();
-            texts = Texts.find(speech.language(), speech.units(), speech.paceMetres())
+            texts = Texts.find(speech.language(), speech.door(), speech.units(), speech.paceMetres())
                     .orElseThrow(() -> new ParameterException(
                             options.spec().commandLine(),
                             "There are no texts in the language '" + speech.language() + "'."));

@@ -91,7 +91,7 @@ public final class KeepDrawn {
                 ", ", all.all().stream().map(kept -> kept.item().id()).toList());
         return Problem.of(
                 Message.of("problem.drawn.unknownId", new Name(id)),
-                "drawn",
+                "id",
                 id,
                 ids.isEmpty() ? Message.of("try.drawn.none") : Message.of("try.drawn.unknownId", new Name(ids)));
     }

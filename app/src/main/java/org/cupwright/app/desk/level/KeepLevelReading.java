@@ -93,7 +93,7 @@ public final class KeepLevelReading {
     }
 
     private static Problem noSuchReading(Hole hole, int number, int count) {
-        return Problem.of("noSuchReading", "reading", Integer.toString(number), new Name(hole.id()), new Count(count));
+        return Problem.of("noSuchReading", "number", Integer.toString(number), new Name(hole.id()), new Count(count));
     }
 
     /** The readings of some holes; none named, or "all": of every hole that has any. */
