@@ -2,8 +2,8 @@ package org.cupwright.app.cli.log;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.Arguments;
-import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;

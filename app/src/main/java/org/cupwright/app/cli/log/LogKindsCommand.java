@@ -3,7 +3,7 @@ package org.cupwright.app.cli.log;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;

@@ -2,8 +2,8 @@ package org.cupwright.app.cli.log;
 
 import java.nio.file.Path;
 import java.util.UUID;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.CupwrightCommand;
-import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.NewFile;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
