@@ -2,10 +2,10 @@ package org.cupwright.app.cli.drawn;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.answers.PositionText;
+import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.PositionJson;
 import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.cli.command.PositionJson;
-import org.cupwright.app.cli.command.PositionText;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.drawn.KeepDrawn.Answer;

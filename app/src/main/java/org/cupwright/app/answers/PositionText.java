@@ -1,4 +1,4 @@
-package org.cupwright.app.cli.command;
+package org.cupwright.app.answers;
 
 import java.util.Optional;
 import org.cupwright.app.storage.JudgedPosition;

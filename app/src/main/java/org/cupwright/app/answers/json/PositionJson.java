@@ -1,4 +1,4 @@
-package org.cupwright.app.cli.command;
+package org.cupwright.app.answers.json;
 
 import java.time.LocalDate;
 import java.util.Optional;

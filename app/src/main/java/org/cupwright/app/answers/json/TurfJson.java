@@ -1,11 +1,8 @@
-package org.cupwright.app.cli.turf;
+package org.cupwright.app.answers.json;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.cupwright.app.cli.command.Json;
-import org.cupwright.app.cli.command.PositionJson;
-import org.cupwright.app.cli.command.WeatherText;
 import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.app.desk.turf.TurfReport;
@@ -24,24 +21,24 @@ import org.cupwright.turf.water.WaterStatus;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The turf of a day as scripts read it. */
-final class TurfJson {
+public final class TurfJson {
     private final Texts texts;
     private final GreenPlaces places;
     private final PositionJson positions;
 
-    TurfJson(Texts texts, GreenPlaces places, double paceMetres) {
+    public TurfJson(Texts texts, GreenPlaces places, double paceMetres) {
         this.texts = texts;
         this.places = places;
         this.positions = new PositionJson(texts, paceMetres);
     }
 
-    ObjectNode of(TurfReport report) {
+    public ObjectNode of(TurfReport report) {
         ObjectNode node = Json.object();
         node.put("course", report.day().course().id());
         node.put("date", report.day().date().toString());
         node.set("growth", Json.number(report.growth()));
         node.put("weather", EnumNames.lowerCamel(report.weather()));
-        node.set("weatherBasis", WeatherText.json(report.basis()));
+        node.set("weatherBasis", WeatherJson.json(report.basis()));
         node.put("frost", report.frost());
         node.set("odd", Json.array(report.odd().stream().map(TurfJson::odd).toList()));
         node.set(

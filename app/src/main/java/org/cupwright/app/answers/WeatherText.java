@@ -1,14 +1,12 @@
-package org.cupwright.app.cli.command;
+package org.cupwright.app.answers;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.turf.weather.WeatherBasis;
-import org.cupwright.turf.weather.WeatherSource;
-import tools.jackson.databind.node.ObjectNode;
 
-/** What weather rests on, in words and as scripts read it. */
+/** What weather rests on, in words. */
 public final class WeatherText {
     private final Texts texts;
 
@@ -30,15 +28,5 @@ public final class WeatherText {
             }
         });
         return String.join(", ", parts);
-    }
-
-    public static ObjectNode json(WeatherBasis basis) {
-        ObjectNode node = Json.object();
-        node.put("from", basis.first().toString());
-        node.put("to", basis.last().toString());
-        for (WeatherSource source : WeatherSource.values()) {
-            node.put(EnumNames.lowerCamel(source), basis.days(source));
-        }
-        return node;
     }
 }

@@ -1,4 +1,4 @@
-package org.cupwright.app.cli.command;
+package org.cupwright.app.answers;
 
 import java.time.Instant;
 import java.time.LocalDate;

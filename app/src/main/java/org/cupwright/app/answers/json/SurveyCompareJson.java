@@ -1,9 +1,7 @@
-package org.cupwright.app.cli.survey;
+package org.cupwright.app.answers.json;
 
 import java.util.Optional;
 import java.util.function.Function;
-import org.cupwright.app.cli.command.Json;
-import org.cupwright.app.cli.command.PositionJson;
 import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.resurvey.CompareSurveys;
 import org.cupwright.app.desk.resurvey.CompareSurveys.NotCompared;
@@ -23,18 +21,18 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What changed between two surveys, as scripts read it. */
-final class SurveyCompareJson {
+public final class SurveyCompareJson {
     private final CompareSurveys.Answer answer;
     private final PositionJson positions;
     private final GreenPlaces places;
 
-    SurveyCompareJson(Texts texts, CompareSurveys.Answer answer) {
+    public SurveyCompareJson(Texts texts, CompareSurveys.Answer answer) {
         this.answer = answer;
         this.positions = new PositionJson(texts, answer.day().policy().get(PlacePolicy.PACE_METRES));
         this.places = new GreenPlaces(answer.day().course(), answer.day().policy());
     }
 
-    ObjectNode json() {
+    public ObjectNode json() {
         ObjectNode node = Json.object();
         node.put("course", answer.day().course().id());
         node.put("date", answer.day().date().toString());
@@ -59,8 +57,8 @@ final class SurveyCompareJson {
         Resurvey report = green.report();
         ObjectNode node = Json.object();
         node.put("hole", green.hole().id());
-        node.set("before", SurveyListPrint.json(green.before()));
-        node.set("now", SurveyListPrint.json(green.now()));
+        node.set("before", SurveyJson.json(green.before()));
+        node.set("now", SurveyJson.json(green.now()));
         node.set("comparedSquareMetres", Json.number(report.comparedSquareMetres()));
         node.set("notComparedSquareMetres", Json.number(report.notComparedSquareMetres()));
         node.put("levelsMayDiffer", green.levelsMayDiffer());

@@ -1,11 +1,9 @@
-package org.cupwright.app.cli.level;
+package org.cupwright.app.answers.json;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.cli.command.Json;
-import org.cupwright.app.cli.command.PositionJson;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.level.LevelReadingKept;
@@ -20,14 +18,14 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Level readings as scripts read them. */
-final class LevelJson {
+public final class LevelJson {
     private final Texts texts;
 
-    LevelJson(Texts texts) {
+    public LevelJson(Texts texts) {
         this.texts = texts;
     }
 
-    ObjectNode kept(LevelReadingKept kept) {
+    public ObjectNode kept(LevelReadingKept kept) {
         ObjectNode node = reading(kept.day(), kept.hole(), kept.reading());
         node.set("replaced", known(kept.replaced().map(LevelReading::plane)));
         node.set("before", known(kept.before()));
@@ -35,7 +33,7 @@ final class LevelJson {
         return node;
     }
 
-    ObjectNode list(LevelReadingList list) {
+    public ObjectNode list(LevelReadingList list) {
         List<ObjectNode> readings = new ArrayList<>();
         for (LevelReadingList.OfGreen green : list.greens()) {
             for (int i = 0; i < green.readings().size(); i++) {
@@ -52,7 +50,7 @@ final class LevelJson {
         return node;
     }
 
-    ObjectNode reading(CourseDay day, Hole hole, LevelReading reading) {
+    public ObjectNode reading(CourseDay day, Hole hole, LevelReading reading) {
         PositionJson positions = new PositionJson(texts, day.policy().get(PlacePolicy.PACE_METRES));
         GreenPlaces places = new GreenPlaces(day.course(), day.policy());
         ObjectNode node = Json.object();

@@ -1,4 +1,4 @@
-package org.cupwright.app.cli.command;
+package org.cupwright.app.answers;
 
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.texts.Texts;
