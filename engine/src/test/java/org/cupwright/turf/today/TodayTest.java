@@ -31,7 +31,7 @@ import org.cupwright.policy.Policy;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
 import org.cupwright.turf.today.WateringItem.Reason;
-import org.cupwright.turf.water.Site;
+import org.cupwright.turf.water.WeatherStation;
 import org.cupwright.turf.weather.Rain;
 import org.cupwright.turf.weather.WeatherDay;
 import org.cupwright.turf.weather.WeatherOutlook;
@@ -41,7 +41,7 @@ import org.junit.jupiter.api.Test;
 /** The day's lists on invented facts and weather: 1 May was cut at (3,4), since 10 May the hole is at (9,9). */
 class TodayTest {
     private static final LocalDate DAY = LocalDate.of(2024, 5, 10);
-    private static final Site SITE = new Site(48, 300, 10);
+    private static final WeatherStation SITE = new WeatherStation(48, 300, 10);
     private static final List<String> HOLES = List.of("6", "7", "8");
 
     private final List<Fact> facts = new ArrayList<>(

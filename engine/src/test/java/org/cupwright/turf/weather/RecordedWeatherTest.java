@@ -13,7 +13,7 @@ import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.DayReading.WeatherForecast;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.policy.Policy;
-import org.cupwright.turf.water.Site;
+import org.cupwright.turf.water.WeatherStation;
 import org.cupwright.turf.water.WaterBalance;
 import org.cupwright.turf.water.WaterStatus;
 import org.junit.jupiter.api.Test;
@@ -62,7 +62,7 @@ class RecordedWeatherTest {
         }
         facts.add(heard("2024-05-09T05:00:00Z", DAY, 20)); // 30 mm on the day before the one that is asked for
         WaterBalance balance =
-                new WaterBalance(RecordedWeather.of(facts).outlook(), new Site(50, 100, 10), Policy.defaults());
+                new WaterBalance(RecordedWeather.of(facts).outlook(), new WeatherStation(50, 100, 10), Policy.defaults());
         WaterStatus morning = balance.onMorning(DAY.plusDays(1), day -> OptionalDouble.of(0));
         assertThat(morning.deficitAtMostMillimetres()).isGreaterThan(20);
         assertThat(morning.unknownDays()).isEqualTo(1);
