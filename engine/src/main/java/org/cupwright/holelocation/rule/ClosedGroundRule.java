@@ -37,8 +37,8 @@ final class ClosedGroundRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        return Unit.METRES.result(RuleId.CLOSED_GROUND, at(site.position()));
+    public RuleResult judge(JudgedPosition judged) {
+        return Unit.METRES.result(RuleId.CLOSED_GROUND, at(judged.position()));
     }
 
     private Finding at(MapPoint position) {

@@ -35,23 +35,23 @@ final class DrawnGroundRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
+    public RuleResult judge(JudgedPosition judged) {
         if (words.isEmpty()) {
             return saying("none", Outcome.PASS);
         }
-        Optional<DrawnItem> drawn = words.at(site.position());
+        Optional<DrawnItem> drawn = words.at(judged.position());
         if (drawn.isPresent()) {
-            return said(drawn.get(), site);
+            return said(drawn.get(), judged);
         }
-        return words.anyGoodGround() && !site.own().known()
+        return words.anyGoodGround() && !judged.own().known()
                 ? saying("offGood", Outcome.CAUTION)
                 : saying("unsaid", Outcome.PASS);
     }
 
-    private RuleResult said(DrawnItem drawn, Site site) {
+    private RuleResult said(DrawnItem drawn, JudgedPosition judged) {
         PersonsWord word = drawn.word();
         if (word.kind() == Kind.BAD) {
-            double metres = drawn.distanceMetres(site.position());
+            double metres = drawn.distanceMetres(judged.position());
             return result(
                     message("bad", word),
                     onBad,

@@ -25,8 +25,8 @@ final class EdgeRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        double metres = area.edgeMetres(site.position());
+    public RuleResult judge(JudgedPosition judged) {
+        double metres = area.edgeMetres(judged.position());
         Grade grade = Grade.of(Distances.outcome(metres, limitMetres, cautionMetres));
         return Unit.METRES.result(RuleId.EDGE, Finding.atLeast(grade, metres, limitMetres));
     }

@@ -25,8 +25,8 @@ final class EvenGradeRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        return Unit.POINTS.result(RuleId.EVEN_GRADE, Finding.worst(site, this::at));
+    public RuleResult judge(JudgedPosition judged) {
+        return Unit.POINTS.result(RuleId.EVEN_GRADE, Finding.worst(judged, this::at));
     }
 
     private Finding at(SpotGround spot) {

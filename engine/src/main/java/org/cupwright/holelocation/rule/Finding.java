@@ -53,18 +53,18 @@ record Finding(Grade grade, String word, double value, double limit, double marg
      * <p>The position itself must be known, or nothing is said. Spots that nobody measured are passed over: a level's reading speaks
      * for the ground about it. A gap in a survey is no such spot: beside one, what passes is a caution.
      */
-    static Finding worst(Site site, Function<SpotGround, Finding> rule) {
-        if (!site.own().known()) {
+    static Finding worst(JudgedPosition judged, Function<SpotGround, Finding> rule) {
+        if (!judged.own().known()) {
             return notChecked();
         }
-        Finding worst = rule.apply(site.own());
-        for (SpotGround spot : site.about()) {
+        Finding worst = rule.apply(judged.own());
+        for (SpotGround spot : judged.about()) {
             if (spot.known()) {
                 Finding next = rule.apply(spot);
                 worst = BEST_FIRST.compare(worst, next) < 0 ? next : worst;
             }
         }
-        if (worst.grade.outcome() == Outcome.PASS && site.besideGap()) {
+        if (worst.grade.outcome() == Outcome.PASS && judged.besideGap()) {
             return new Finding(Grade.of(Outcome.CAUTION), "gap", worst.value, worst.limit, worst.margin, worst.error);
         }
         return worst;

@@ -30,8 +30,8 @@ final class HoldableRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        return Unit.METRES.result(RuleId.HOLDABLE, Finding.worst(site, this::at));
+    public RuleResult judge(JudgedPosition judged) {
+        return Unit.METRES.result(RuleId.HOLDABLE, Finding.worst(judged, this::at));
     }
 
     private Finding at(SpotGround spot) {

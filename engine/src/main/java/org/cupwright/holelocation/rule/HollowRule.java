@@ -40,13 +40,13 @@ final class HollowRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        if (!surveyed || !site.own().known()) {
+    public RuleResult judge(JudgedPosition judged) {
+        if (!surveyed || !judged.own().known()) {
             return Unit.MILLIMETRES.result(RuleId.HOLLOW, Finding.notChecked());
         }
         return Unit.MILLIMETRES.result(
                 RuleId.HOLLOW,
-                depths.map(known -> Finding.worst(site, spot -> at(spot, known)))
+                depths.map(known -> Finding.worst(judged, spot -> at(spot, known)))
                         .orElseGet(() -> Finding.bare(Grade.of(Outcome.PASS), "dry")));
     }
 

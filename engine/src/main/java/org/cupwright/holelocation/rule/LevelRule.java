@@ -21,8 +21,8 @@ final class LevelRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        return Unit.PERCENT.result(RuleId.LEVEL, Finding.worst(site, this::at));
+    public RuleResult judge(JudgedPosition judged) {
+        return Unit.PERCENT.result(RuleId.LEVEL, Finding.worst(judged, this::at));
     }
 
     private Finding at(SpotGround spot) {

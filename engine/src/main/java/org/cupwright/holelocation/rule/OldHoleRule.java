@@ -30,8 +30,8 @@ final class OldHoleRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        return Unit.METRES.result(RuleId.OLD_HOLE, at(site.position()));
+    public RuleResult judge(JudgedPosition judged) {
+        return Unit.METRES.result(RuleId.OLD_HOLE, at(judged.position()));
     }
 
     private Finding at(MapPoint position) {

@@ -25,8 +25,8 @@ final class PlugRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        double metres = Distances.nearest(site.position(), plugs);
+    public RuleResult judge(JudgedPosition judged) {
+        double metres = Distances.nearest(judged.position(), plugs);
         Grade grade = Grade.of(Distances.outcome(metres, onMetres, nearMetres));
         double limit = grade.outcome() == Outcome.FAIL ? onMetres : nearMetres;
         return Unit.METRES.result(

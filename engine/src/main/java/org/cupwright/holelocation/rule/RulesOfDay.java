@@ -83,7 +83,7 @@ public final class RulesOfDay {
     }
 
     /** One result of each rule, in the order of {@link org.cupwright.holelocation.RuleId}. */
-    public List<RuleResult> judge(Site site) {
-        return rules.stream().map(rule -> rule.judge(site)).toList();
+    public List<RuleResult> judge(JudgedPosition judged) {
+        return rules.stream().map(rule -> rule.judge(judged)).toList();
     }
 }
