@@ -1,7 +1,7 @@
 package org.cupwright.settingout;
 
 import java.util.List;
-import org.cupwright.policy.Mark;
+import org.cupwright.policy.SourceKind;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
 
@@ -12,7 +12,7 @@ public final class SettingOutPolicy {
             SettingType.number(0.001, 0.5),
             "m",
             0.02,
-            Mark.OURS,
+            SourceKind.OURS,
             "a tape pulled by hand over a green, held to a mark and read to the centimetre");
 
     public static final Setting<Double> LEAST_TAPE_ANGLE_DEGREES = new Setting<>(
@@ -20,7 +20,7 @@ public final class SettingOutPolicy {
             SettingType.number(10, 80),
             "°",
             30.0,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "tapes that meet at a sharper angle, or at one as flat on the other side (150°), fix a point badly");
 
     public static final Setting<Double> LONGEST_TAPE_METRES = new Setting<>(
@@ -28,7 +28,7 @@ public final class SettingOutPolicy {
             SettingType.number(10, 200),
             "m",
             50.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "a long tape of the usual length");
 
     private SettingOutPolicy() {}
