@@ -95,16 +95,16 @@ final class SentenceKeys {
         Path file = ENGINE.resolve("holelocation/rule").resolve(name);
         String source = String.join("\n", sources(file));
         Set<String> words = new TreeSet<>(literals(file, "(?:saying\\(|message\\(|bare\\([^;]*?, )\"([A-Za-z]+)\""));
-        for (String outcome : literals(file, "Grade\\.of\\(Outcome\\.([A-Z]+)\\)")) {
+        for (String outcome : literals(file, "LeaningOutcome\\.of\\(Outcome\\.([A-Z]+)\\)")) {
             words.add(outcome.toLowerCase(Locale.ROOT));
         }
         if (source.contains("Distances.outcome(")) {
             words.addAll(List.of("pass", "caution", "fail"));
         }
-        if (source.contains("Grade.between(") || source.contains("limits.grade(")) {
+        if (source.contains("LeaningOutcome.between(") || source.contains("limits.grade(")) {
             words.addAll(List.of("pass", "caution", "check", "fail"));
         }
-        if (source.contains("Finding.worst(")) {
+        if (source.contains("RuleAnswer.worst(")) {
             words.addAll(List.of("gap", "notChecked"));
         }
         if (source.contains("notChecked()")) {

@@ -27,7 +27,7 @@ final class EdgeRule implements Rule {
     @Override
     public RuleResult judge(JudgedPosition judged) {
         double metres = area.edgeMetres(judged.position());
-        Grade grade = Grade.of(Distances.outcome(metres, limitMetres, cautionMetres));
-        return Unit.METRES.result(RuleId.EDGE, Finding.atLeast(grade, metres, limitMetres));
+        LeaningOutcome said = LeaningOutcome.of(Distances.outcome(metres, limitMetres, cautionMetres));
+        return Unit.METRES.result(RuleId.EDGE, RuleAnswer.atLeast(said, metres, limitMetres));
     }
 }

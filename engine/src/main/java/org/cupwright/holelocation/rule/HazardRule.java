@@ -37,12 +37,12 @@ final class HazardRule implements Rule {
     public RuleResult judge(JudgedPosition judged) {
         return Unit.METRES.result(
                 RuleId.HAZARD,
-                edge.map(known -> at(judged, known)).orElseGet(() -> Finding.bare(Grade.of(Outcome.PASS), "none")));
+                edge.map(known -> at(judged, known)).orElseGet(() -> RuleAnswer.bare(LeaningOutcome.of(Outcome.PASS), "none")));
     }
 
-    private Finding at(JudgedPosition judged, LatticeDistances known) {
+    private RuleAnswer at(JudgedPosition judged, LatticeDistances known) {
         double metres = known.from(judged.position());
-        Grade grade = Grade.of(Distances.outcome(metres, limitMetres, cautionMetres));
-        return Finding.atLeast(grade, metres, limitMetres);
+        LeaningOutcome said = LeaningOutcome.of(Distances.outcome(metres, limitMetres, cautionMetres));
+        return RuleAnswer.atLeast(said, metres, limitMetres);
     }
 }
