@@ -17,12 +17,12 @@ import org.cupwright.rotation.counting.Parts;
 import org.cupwright.rotation.counting.Split;
 
 /** What the day's plan could not do, and which holes a balance leaves out. */
-final class Findings {
+final class Shortfalls {
     private final DayOutcome outcome;
     private final Aims aims;
     private final List<Message> all = new ArrayList<>();
 
-    Findings(DayOutcome outcome, Aims aims) {
+    Shortfalls(DayOutcome outcome, Aims aims) {
         this.outcome = outcome;
         this.aims = aims;
     }
