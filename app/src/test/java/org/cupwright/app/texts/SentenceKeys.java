@@ -101,7 +101,7 @@ final class SentenceKeys {
         if (source.contains("Distances.outcome(")) {
             words.addAll(List.of("pass", "caution", "fail"));
         }
-        if (source.contains("LeaningOutcome.between(") || source.contains("limits.grade(")) {
+        if (source.contains("LeaningOutcome.between(")) {
             words.addAll(List.of("pass", "caution", "check", "fail"));
         }
         if (source.contains("RuleAnswer.worst(")) {

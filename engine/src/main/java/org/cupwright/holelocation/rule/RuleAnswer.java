@@ -8,7 +8,7 @@ import org.cupwright.holelocation.spot.SpotGround;
 /**
  * What a rule measured at one spot: numbers in the rule's unit, NaN where there is none.
  *
- * @param said the outcome
+ * @param said the outcome, and which way it leans
  * @param word last part of the sentence's key
  * @param value what was measured
  * @param limit what it was held against

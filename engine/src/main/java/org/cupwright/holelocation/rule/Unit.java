@@ -23,7 +23,7 @@ enum Unit {
         this.argument = argument;
     }
 
-    /** A answer of a rule as its result. */
+    /** An answer of a rule as its result. */
     RuleResult result(RuleId rule, RuleAnswer answer) {
         List<Message.Argument> arguments = new ArrayList<>();
         for (double number : new double[] {answer.value(), answer.limit()}) {
