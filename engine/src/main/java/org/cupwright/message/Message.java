@@ -54,7 +54,7 @@ public record Message(String key, List<Argument> arguments) {
     public record Day(LocalDate date) implements Argument {}
 
     /** The name of something, to be translated by its own key. */
-    public record Word(String key) implements Argument {}
+    public record Translated(String key) implements Argument {}
 
     /** A name a person gave or words found in a file, shown as they are. */
     public record Name(String text) implements Argument {}

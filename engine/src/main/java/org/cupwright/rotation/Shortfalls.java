@@ -11,7 +11,7 @@ import org.cupwright.message.Message.Argument;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Length;
 import org.cupwright.message.Message.Name;
-import org.cupwright.message.Message.Word;
+import org.cupwright.message.Message.Translated;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.counting.Parts;
 import org.cupwright.rotation.counting.Split;
@@ -51,7 +51,7 @@ final class Shortfalls {
         int part = PartOf.third(third);
         int placed = Split.THIRD.parts(outcome.tally()).total();
         long one = Split.THIRD.one(part);
-        Word word = new Word("third." + EnumNames.lowerCamel(third));
+        Translated word = new Translated("third." + EnumNames.lowerCamel(third));
         long offering = outcome.greens().stream()
                 .filter(green -> green.offers(Split.THIRD).contains(one))
                 .count();

@@ -23,7 +23,7 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Length;
 import org.cupwright.message.Message.Name;
-import org.cupwright.message.Message.Word;
+import org.cupwright.message.Message.Translated;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.GreenCandidates;
@@ -72,7 +72,7 @@ class DayPlannerTest {
         assertThat(plan.totals().thirds().third()).isEqualTo(4);
         assertThat(plan.findings())
                 .contains(Message.of(
-                        "rotation.finding.tooFewGreensOffer", new Word("third.back"), new Count(4), new Count(6)));
+                        "rotation.finding.tooFewGreensOffer", new Translated("third.back"), new Count(4), new Count(6)));
     }
 
     @Test
@@ -86,7 +86,7 @@ class DayPlannerTest {
         assertThat(plan.findings())
                 .contains(Message.of(
                         "rotation.finding.tooManyGreensOfferOnly",
-                        new Word("third.front"),
+                        new Translated("third.front"),
                         new Count(7),
                         new Count(6)));
     }
@@ -193,7 +193,7 @@ class DayPlannerTest {
         assertThat(plan.find("1").orElseThrow().reasons())
                 .contains(Message.of(
                         "rotation.reason.failsMeasured",
-                        new Word("rule." + RuleId.EDGE.id()),
+                        new Translated("rule." + RuleId.EDGE.id()),
                         new Length(5),
                         new Length(3.66)));
     }

@@ -169,7 +169,7 @@ public final class Texts {
         if (argument instanceof Message.Day day) {
             return day(day.date());
         }
-        if (argument instanceof Message.Word word) {
+        if (argument instanceof Message.Translated word) {
             return say(word.key());
         }
         return ((Message.Name) argument).text();
