@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.Outcome;
@@ -51,8 +51,8 @@ final class Reasons {
     private static List<Message> goodWord(Judgement judgement) {
         boolean good = judgement
                 .word()
-                .map(PersonsWord::kind)
-                .filter(PersonsWord.Kind::speaksForAHole)
+                .map(PersonsOpinion::kind)
+                .filter(PersonsOpinion.Kind::speaksForAHole)
                 .isPresent();
         return good ? List.of(judgement.rule(RuleId.DRAWN_GROUND).says()) : List.of();
     }

@@ -14,7 +14,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.cupwright.course.MapPoint;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.DifficultyClass;
 import org.cupwright.holelocation.RuleId;
@@ -162,7 +162,7 @@ class DayPlannerTest {
     @Test
     void whereNobodyMeasuredASpotSaidToBeGoodIsPreferred() {
         Candidate unsaid = MadeGreens.in(Third.FRONT);
-        Candidate usual = MadeGreens.said(MadeGreens.good(16, 6, DifficultyClass.MEDIUM), PersonsWord.Kind.USUAL);
+        Candidate usual = MadeGreens.said(MadeGreens.good(16, 6, DifficultyClass.MEDIUM), PersonsOpinion.Kind.USUAL);
         DayPlan plan = plan(List.of(MadeGreens.green("1", unsaid, usual)));
         assertThat(plan.find("1").orElseThrow().candidate()).isEqualTo(usual);
         assertThat(plan.find("1").orElseThrow().reasons()).startsWith(Message.of("rule.drawnGround.notChecked"));

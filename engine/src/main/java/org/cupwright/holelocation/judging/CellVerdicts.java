@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.holelocation.Concession;
 import org.cupwright.holelocation.ConcessionStep;
 import org.cupwright.holelocation.HoleLocationPolicy;
@@ -76,8 +76,8 @@ final class CellVerdicts {
         return !judged.own().known()
                 && judged.about().stream()
                         .allMatch(spot -> rules.word(spot.at())
-                                .map(PersonsWord::kind)
-                                .filter(PersonsWord.Kind::speaksForAHole)
+                                .map(PersonsOpinion::kind)
+                                .filter(PersonsOpinion.Kind::speaksForAHole)
                                 .isPresent());
     }
 

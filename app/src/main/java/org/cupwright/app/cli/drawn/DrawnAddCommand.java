@@ -10,7 +10,7 @@ import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.drawn.KeepDrawn;
 import org.cupwright.app.desk.drawn.KeepDrawn.Said;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion.Kind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
