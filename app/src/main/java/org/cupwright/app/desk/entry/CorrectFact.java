@@ -13,7 +13,7 @@ import java.util.function.Supplier;
 import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.log.FactIds;
-import org.cupwright.app.desk.log.LastWord;
+import org.cupwright.app.desk.log.MomentOfCorrection;
 import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.storage.Stores;
@@ -171,7 +171,7 @@ public final class CorrectFact {
 
     /** A correction counts from when its fact happened. */
     private Fact correcting(Change change, Ground ground, Fact of, Optional<String> hole, Correction says) {
-        Instant now = LastWord.on(of, ground.all(), clock.instant());
+        Instant now = MomentOfCorrection.on(of, ground.all(), clock.instant());
         return new Fact(
                 ids.get(),
                 Fact.CURRENT_VERSION,
