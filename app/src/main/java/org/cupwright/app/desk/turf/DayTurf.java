@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.cupwright.app.desk.day.CourseDay;
-import org.cupwright.app.desk.history.KeptHistory;
+import org.cupwright.app.desk.history.Checkpoints;
 import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Stores;
@@ -33,7 +33,7 @@ public final class DayTurf {
         Instant firstForeseen =
                 foreseen.stream().map(Fact::happenedAt).min(Instant::compareTo).orElse(end);
         TurfState before =
-                new KeptHistory<>(new FoldedTurf(day.log().zone()), stores, day.course()).before(firstForeseen);
+                new Checkpoints<>(new FoldedTurf(day.log().zone()), stores, day.course()).before(firstForeseen);
         List<Fact> since = new ArrayList<>(facts.between(firstForeseen, end));
         since.addAll(foreseen);
         since.sort(Fact.ORDER);
