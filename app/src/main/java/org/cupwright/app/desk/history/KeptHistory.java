@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.FactStore.Arrival;
 import org.cupwright.app.storage.ResultCache;
@@ -29,7 +29,7 @@ public final class Checkpoints<S> {
     private final ResultCache cache;
     private final String courseId;
     private final ZoneId zone;
-    private final CountingFacts facts;
+    private final FactsInEffect facts;
 
     public Checkpoints(FoldedFacts<S> folded, Stores stores, Course course) {
         this(folded, stores.facts(), stores.cache(), course.id(), course.frame().zone());
@@ -41,7 +41,7 @@ public final class Checkpoints<S> {
         this.cache = cache;
         this.courseId = courseId;
         this.zone = zone;
-        this.facts = new CountingFacts(store, courseId);
+        this.facts = new FactsInEffect(store, courseId);
     }
 
     /** What everything that happened before a moment comes to. */

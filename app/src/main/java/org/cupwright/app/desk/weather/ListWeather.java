@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseChoice;
 import org.cupwright.app.desk.CourseToday;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.desk.log.DaySpan;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.storage.FactStore;
@@ -66,7 +66,7 @@ public final class ListWeather {
     private Answer listed(Stores stores, Wanted wanted) {
         Course course = CourseChoice.course(stores, wanted.course());
         LocalDate today = CourseToday.of(course, clock);
-        RecordedWeather recorded = RecordedWeather.of(new CountingFacts(stores.facts(), course.id())
+        RecordedWeather recorded = RecordedWeather.of(new FactsInEffect(stores.facts(), course.id())
                 .ofKinds(RecordedWeather.KINDS, FactStore.LONG_AGO, FactStore.LONG_HENCE));
         LocalDate to = wanted.to().orElseGet(() -> lastForetold(recorded.forecasts(), today));
         LocalDate last = to.isBefore(today) ? to : today;

@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.cupwright.app.desk.history.FoldedFacts;
 import org.cupwright.app.desk.history.Checkpoints;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.cupchange.Correction;
@@ -176,7 +176,7 @@ class CheckpointsIT {
         }
 
         @Override
-        public List<Fact> between(CountingFacts facts, Instant from, Instant before) {
+        public List<Fact> between(FactsInEffect facts, Instant from, Instant before) {
             return TURF.between(facts, from, before);
         }
 
