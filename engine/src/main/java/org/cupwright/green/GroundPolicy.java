@@ -1,9 +1,9 @@
 package org.cupwright.green;
 
 import java.util.List;
-import org.cupwright.policy.SourceKind;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** The settings by which surveys and level readings become ground. */
 public final class GroundPolicy {

@@ -1,9 +1,9 @@
 package org.cupwright.green;
 
 import java.util.List;
-import org.cupwright.policy.SourceKind;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 import org.cupwright.units.Paces;
 
 /** How a course says where a place on a green is: from where it measures, and how long its pace is. */

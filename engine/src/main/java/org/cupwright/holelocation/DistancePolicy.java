@@ -1,9 +1,9 @@
 package org.cupwright.holelocation;
 
 import java.util.List;
-import org.cupwright.policy.SourceKind;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** How far a hole keeps from edges, hazards, old holes and plugs. */
 public final class DistancePolicy {

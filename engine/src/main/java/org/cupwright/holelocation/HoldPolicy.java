@@ -1,9 +1,9 @@
 package org.cupwright.holelocation;
 
 import java.util.List;
-import org.cupwright.policy.SourceKind;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** How a ball is to come to rest by the hole, and how fast a green is taken to be. */
 public final class HoldPolicy {

@@ -2,9 +2,9 @@ package org.cupwright.holelocation;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.cupwright.policy.SourceKind;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** The settings by which positions are judged: those of the rules, and what is done with the answers. */
 public final class HoleLocationPolicy {

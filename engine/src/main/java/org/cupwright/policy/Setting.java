@@ -13,7 +13,8 @@ package org.cupwright.policy;
  * @param source the publication, or a few words on why, never empty
  * @param <T> the Java type of the value
  */
-public record Setting<T>(String key, SettingType<T> type, String unit, T defaultValue, SourceKind sourceKind, String source) {
+public record Setting<T>(
+        String key, SettingType<T> type, String unit, T defaultValue, SourceKind sourceKind, String source) {
     public Setting {
         if (!key.matches("[a-z][A-Za-z]*(\\.[a-z][A-Za-z0-9]*)+")) {
             throw new IllegalArgumentException("not a setting's key: " + key);

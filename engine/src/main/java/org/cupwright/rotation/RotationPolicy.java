@@ -2,9 +2,9 @@ package org.cupwright.rotation;
 
 import java.util.List;
 import org.cupwright.green.Third;
-import org.cupwright.policy.SourceKind;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** What the course may decide about the day's plan. Weights are points for each metre or hole of the term they are named after. */
 public final class RotationPolicy {
@@ -121,7 +121,8 @@ public final class RotationPolicy {
     private RotationPolicy() {}
 
     private static Setting<Double> weight(String term, String unit, double points, String source) {
-        return new Setting<>("rotation.weight." + term, SettingType.number(0, 1000), unit, points, SourceKind.OURS, source);
+        return new Setting<>(
+                "rotation.weight." + term, SettingType.number(0, 1000), unit, points, SourceKind.OURS, source);
     }
 
     /** All of them, for the catalogue. */

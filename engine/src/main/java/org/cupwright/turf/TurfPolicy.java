@@ -5,8 +5,8 @@ import static org.cupwright.policy.SettingType.oneOf;
 import static org.cupwright.policy.SettingType.wholeNumber;
 
 import java.util.List;
-import org.cupwright.policy.SourceKind;
 import org.cupwright.policy.Setting;
+import org.cupwright.policy.SourceKind;
 
 /** What of the turf depends on the course. */
 public final class TurfPolicy {
@@ -55,11 +55,21 @@ public final class TurfPolicy {
 
     /** How many days a new plug is looked after with water. */
     public static final Setting<Integer> WATERING_DAYS = new Setting<>(
-            "turf.wateringDays", wholeNumber(0, 14), "days", 3, SourceKind.COMMON_PRACTICE, "common practice, no source");
+            "turf.wateringDays",
+            wholeNumber(0, 14),
+            "days",
+            3,
+            SourceKind.COMMON_PRACTICE,
+            "common practice, no source");
 
     /** Rain of less than this wets no plug. */
     public static final Setting<Double> WETTING_RAIN_MILLIMETRES = new Setting<>(
-            "turf.wettingRainMillimetres", number(0.1, 20), "mm", 1.0, SourceKind.OURS, "less hardly passes the leaves");
+            "turf.wettingRainMillimetres",
+            number(0.1, 20),
+            "mm",
+            1.0,
+            SourceKind.OURS,
+            "less hardly passes the leaves");
 
     public static final Setting<Double> CROP_COEFFICIENT = new Setting<>(
             "turf.cropCoefficient",
@@ -71,7 +81,12 @@ public final class TurfPolicy {
 
     /** A day on which the turf loses this much water is hot enough for an afternoon round with the can. */
     public static final Setting<Double> AFTERNOON_LOSS_MILLIMETRES = new Setting<>(
-            "turf.afternoonLossMillimetres", number(1, 15), "mm", 4.0, SourceKind.OURS, "about a summer day of 5 mm ETo");
+            "turf.afternoonLossMillimetres",
+            number(1, 15),
+            "mm",
+            4.0,
+            SourceKind.OURS,
+            "about a summer day of 5 mm ETo");
 
     /** The same for wind, mean of the day. */
     public static final Setting<Double> AFTERNOON_WIND_METRES_PER_SECOND = new Setting<>(
@@ -79,22 +94,42 @@ public final class TurfPolicy {
 
     /** The ground holds no more than this: the deficit grows no further. */
     public static final Setting<Double> DEFICIT_CAP_MILLIMETRES = new Setting<>(
-            "turf.deficitCapMillimetres", number(5, 150), "mm", 25.0, SourceKind.OURS, "a sandy root zone of some 250 mm");
+            "turf.deficitCapMillimetres",
+            number(5, 150),
+            "mm",
+            25.0,
+            SourceKind.OURS,
+            "a sandy root zone of some 250 mm");
 
     public static final Setting<Double> ALTITUDE_METRES = new Setting<>(
             "turf.altitudeMetres", number(-400, 5000), "m", 100.0, SourceKind.OURS, "set it: 100 m change little");
 
     /** Height at which the weather station measures wind. */
     public static final Setting<Double> WIND_HEIGHT_METRES = new Setting<>(
-            "turf.windHeightMetres", number(1, 100), "m", 10.0, SourceKind.COMMON_PRACTICE, "common practice, no source");
+            "turf.windHeightMetres",
+            number(1, 100),
+            "m",
+            10.0,
+            SourceKind.COMMON_PRACTICE,
+            "common practice, no source");
 
     /** After so many greens a cutter's blade is due. */
     public static final Setting<Integer> GREENS_PER_SHARPENING = new Setting<>(
-            "turf.greensPerSharpening", wholeNumber(1, 2000), "greens", 126, SourceKind.OURS, "a week of eighteen greens");
+            "turf.greensPerSharpening",
+            wholeNumber(1, 2000),
+            "greens",
+            126,
+            SourceKind.OURS,
+            "a week of eighteen greens");
 
     /** So many greens running high, or low, from one cutter ask for a look at its stop. */
     public static final Setting<Integer> SAME_WAY_GREENS = new Setting<>(
-            "turf.sameWayGreens", wholeNumber(2, 18), "greens", 3, SourceKind.OURS, "one in eight by chance, were it a coin");
+            "turf.sameWayGreens",
+            wholeNumber(2, 18),
+            "greens",
+            3,
+            SourceKind.OURS,
+            "one in eight by chance, were it a coin");
 
     /** A cutter's stop that is set so far from how it was on an earlier day is asked about. */
     public static final Setting<Double> STOP_DIFFERS_MILLIMETRES = new Setting<>(

@@ -72,7 +72,10 @@ class DayPlannerTest {
         assertThat(plan.totals().thirds().third()).isEqualTo(4);
         assertThat(plan.findings())
                 .contains(Message.of(
-                        "rotation.finding.tooFewGreensOffer", new Translated("third.back"), new Count(4), new Count(6)));
+                        "rotation.finding.tooFewGreensOffer",
+                        new Translated("third.back"),
+                        new Count(4),
+                        new Count(6)));
     }
 
     @Test

@@ -32,8 +32,8 @@ final class MadeDay {
         return new DaySheet(DemoCourse.NAME, DemoCourse.TODAY, 10, CutSoFar.NOTHING, holes, policy);
     }
 
-    private static final PersonsOpinion USUAL =
-            new PersonsOpinion(PersonsOpinion.Kind.USUAL, Optional.empty(), Optional.of("Invented Person"), Optional.empty());
+    private static final PersonsOpinion USUAL = new PersonsOpinion(
+            PersonsOpinion.Kind.USUAL, Optional.empty(), Optional.of("Invented Person"), Optional.empty());
 
     private static SheetHole hole(Hole hole, Policy policy) {
         MapPoint spot = spot(hole);

@@ -58,8 +58,8 @@ class DocumentsTest {
     void drawnGroundIsReadAsItWasWritten() {
         PersonsOpinion word = new PersonsOpinion(
                 PersonsOpinion.Kind.BAD, Optional.of("wet"), Optional.empty(), Optional.of(LocalDate.of(2026, 5, 31)));
-        PersonsOpinion usual =
-                new PersonsOpinion(PersonsOpinion.Kind.USUAL, Optional.empty(), Optional.of("Invented"), Optional.empty());
+        PersonsOpinion usual = new PersonsOpinion(
+                PersonsOpinion.Kind.USUAL, Optional.empty(), Optional.of("Invented"), Optional.empty());
         MapPoint at = new MapPoint(500012.25, 4400009.5);
         DrawnOnCourse drawn = new DrawnOnCourse(List.of(
                 new DrawnOnCourse.Kept(List.of("2", "11"), new DrawnItem("2-bad-1", word, DrawnItem.disc(at, 2))),

@@ -15,8 +15,8 @@ import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
 import org.cupwright.holelocation.Verdict;
-import org.cupwright.holelocation.rule.RulesOfDay;
 import org.cupwright.holelocation.rule.JudgedPosition;
+import org.cupwright.holelocation.rule.RulesOfDay;
 import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.policy.Policy;
 

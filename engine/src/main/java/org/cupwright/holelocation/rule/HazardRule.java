@@ -37,7 +37,8 @@ final class HazardRule implements Rule {
     public RuleResult judge(JudgedPosition judged) {
         return Unit.METRES.result(
                 RuleId.HAZARD,
-                edge.map(known -> at(judged, known)).orElseGet(() -> RuleAnswer.bare(LeaningOutcome.of(Outcome.PASS), "none")));
+                edge.map(known -> at(judged, known))
+                        .orElseGet(() -> RuleAnswer.bare(LeaningOutcome.of(Outcome.PASS), "none")));
     }
 
     private RuleAnswer at(JudgedPosition judged, LatticeDistances known) {

@@ -29,7 +29,8 @@ final class LevelRule implements Rule {
         double percent = spot.slopePercent();
         double error = 100 * spot.slopeError();
         double either = LeaningOutcome.ERRORS * error;
-        LeaningOutcome said = LeaningOutcome.between(Math.max(0, percent - either), percent, percent + either, limits::outcome);
+        LeaningOutcome said =
+                LeaningOutcome.between(Math.max(0, percent - either), percent, percent + either, limits::outcome);
         RuleAnswer answer = RuleAnswer.atMost(said, percent, limits.limitPercent(), error);
         double wetPercent = limits.wetPercent();
         boolean reachesWet = percent - either < wetPercent;

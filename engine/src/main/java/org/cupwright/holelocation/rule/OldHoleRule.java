@@ -47,6 +47,7 @@ final class OldHoleRule implements Rule {
         if (Double.isInfinite(nearest)) {
             return RuleAnswer.bare(LeaningOutcome.of(Outcome.PASS), "none");
         }
-        return RuleAnswer.atLeast(LeaningOutcome.of(Outcome.PASS), nearest, fromLast == nearest ? lastMetres : restMetres);
+        return RuleAnswer.atLeast(
+                LeaningOutcome.of(Outcome.PASS), nearest, fromLast == nearest ? lastMetres : restMetres);
     }
 }

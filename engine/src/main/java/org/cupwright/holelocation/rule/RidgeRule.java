@@ -62,7 +62,8 @@ final class RidgeRule implements Rule {
         }
         double measured = limit.measured.metresFrom(judged.own());
         double certain = limit.certain.metresFrom(judged.own());
-        LeaningOutcome said = LeaningOutcome.between(possible, measured, certain, metres -> metres < limit.metres ? near : Outcome.PASS);
+        LeaningOutcome said = LeaningOutcome.between(
+                possible, measured, certain, metres -> metres < limit.metres ? near : Outcome.PASS);
         double error = (certain - possible) / (2 * LeaningOutcome.ERRORS);
         return RuleAnswer.of(said, measured, limit.metres, measured - limit.metres, error);
     }

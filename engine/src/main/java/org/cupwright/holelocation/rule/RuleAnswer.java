@@ -65,7 +65,8 @@ record RuleAnswer(LeaningOutcome said, String word, double value, double limit, 
             }
         }
         if (worst.said.outcome() == Outcome.PASS && judged.besideGap()) {
-            return new RuleAnswer(LeaningOutcome.of(Outcome.CAUTION), "gap", worst.value, worst.limit, worst.margin, worst.error);
+            return new RuleAnswer(
+                    LeaningOutcome.of(Outcome.CAUTION), "gap", worst.value, worst.limit, worst.margin, worst.error);
         }
         return worst;
     }

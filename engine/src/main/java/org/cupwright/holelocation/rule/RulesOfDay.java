@@ -53,7 +53,8 @@ public final class RulesOfDay {
     }
 
     /** The rules that do not depend on what lies on the green that day. */
-    private static List<Rule> standing(GreenMeasurement measured, DayConditions day, Policy policy, DrawnOpinions words) {
+    private static List<Rule> standing(
+            GreenMeasurement measured, DayConditions day, Policy policy, DrawnOpinions words) {
         Green green = measured.green();
         PuttingArea area = measured.area();
         SpotGrid grid = measured.grid();

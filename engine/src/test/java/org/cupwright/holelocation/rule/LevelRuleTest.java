@@ -101,6 +101,8 @@ class LevelRuleTest {
     @Test
     void unknownGroundIsNotChecked() {
         JudgedPosition judged = Spots.alone(Spots.unknown(Coverage.NOT_MEASURED));
-        assertRule(everyDay.judge(judged)).says(Outcome.NOT_CHECKED, "notChecked").isClear();
+        assertRule(everyDay.judge(judged))
+                .says(Outcome.NOT_CHECKED, "notChecked")
+                .isClear();
     }
 }

@@ -10,10 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.course.MapPoint;
-import org.cupwright.course.WalkOff;
 import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.CareWork;
-import org.cupwright.cupchange.DayReading;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.GroundNote.GroundMarked;
 import org.cupwright.cupchange.GroundNote.GroundReason;
@@ -217,22 +215,5 @@ class TodayTest {
         assertThat(list.hygieneOrder(HOLES)).containsExactly("7", "8", "6");
         assertThat(list.list(HOLES)).extracting(RecheckItem::hole).containsExactly("8", "6");
         assertThat(list.list(HOLES)).extracting(RecheckItem::washAfter).containsExactly(false, true);
-    }
-
-    @Test
-    void wearIsRankedByNearnessToWhereTheHoleStoodLongest() {
-        add("02", "", new DayReading.RoundsPlayed(LocalDate.of(2024, 5, 2), 120));
-        WearIndex wear = new WearIndex(turfOn(DAY.plusDays(1)), "7", List.of());
-        assertThat(wear.ranks(List.of(new MapPoint(3, 4), new MapPoint(9, 9), new MapPoint(40, 40))))
-                .containsExactly(3, 2, 1); // nine days at (3,4), one at (9,9)
-        assertThat(wear.ranks(List.of(new MapPoint(3, 5), new MapPoint(3, 5)))).containsExactly(1, 1);
-    }
-
-    @Test
-    void wearFollowsTheWalkOff() {
-        WalkOff track = new WalkOff(List.of(new MapPoint(20, 0), new MapPoint(20, 30)));
-        WearIndex wear = new WearIndex(turfOn(DAY.plusDays(1)), "7", List.of(track));
-        assertThat(wear.ranks(List.of(new MapPoint(20, 15), new MapPoint(26, 15))))
-                .containsExactly(2, 1);
     }
 }

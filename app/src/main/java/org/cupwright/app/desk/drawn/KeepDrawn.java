@@ -42,7 +42,10 @@ public final class KeepDrawn {
      * @param radiusMetres how far about the spot; empty for a usual spot
      */
     public record Said(
-            PersonsOpinion.Kind kind, Optional<String> reason, Optional<String> person, Optional<Double> radiusMetres) {}
+            PersonsOpinion.Kind kind,
+            Optional<String> reason,
+            Optional<String> person,
+            Optional<Double> radiusMetres) {}
 
     /**
      * What is kept now, or was until now.

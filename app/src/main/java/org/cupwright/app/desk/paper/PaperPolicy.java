@@ -1,9 +1,9 @@
 package org.cupwright.app.desk.paper;
 
 import java.util.List;
-import org.cupwright.policy.SourceKind;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** What the course decides about its paper. */
 public final class PaperPolicy {
@@ -11,8 +11,8 @@ public final class PaperPolicy {
     private static final int LINE = 160;
     private static final int LIST = 400;
 
-    public static final Setting<PaperSize> PAPER =
-            new Setting<>("paper.size", SettingType.oneOf(PaperSize.class), "", PaperSize.A4, SourceKind.OURS, "our choice");
+    public static final Setting<PaperSize> PAPER = new Setting<>(
+            "paper.size", SettingType.oneOf(PaperSize.class), "", PaperSize.A4, SourceKind.OURS, "our choice");
 
     public static final Setting<String> FLAG_FRONT = flag("flagFront", "red");
     public static final Setting<String> FLAG_MIDDLE = flag("flagMiddle", "white");

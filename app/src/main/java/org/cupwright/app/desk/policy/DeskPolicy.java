@@ -1,9 +1,9 @@
 package org.cupwright.app.desk.policy;
 
 import java.util.List;
-import org.cupwright.policy.SourceKind;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 import org.cupwright.units.UnitSystem;
 
 /** The settings that the desk itself reads. */

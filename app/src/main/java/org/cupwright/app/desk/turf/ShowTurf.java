@@ -22,9 +22,9 @@ import org.cupwright.turf.today.RestingHole;
 import org.cupwright.turf.today.TurfDay;
 import org.cupwright.turf.today.VisiblePlug;
 import org.cupwright.turf.today.WateringList;
-import org.cupwright.turf.water.WeatherStation;
 import org.cupwright.turf.water.WaterBalance;
 import org.cupwright.turf.water.WaterStatus;
+import org.cupwright.turf.water.WeatherStation;
 import org.cupwright.turf.weather.KnownWeather;
 import org.cupwright.turf.weather.WeatherSource;
 
