@@ -12,7 +12,7 @@ import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.OnConvention;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Geometry;
 
@@ -71,10 +71,10 @@ public final class DrawnCsv {
                     .trying(new Message.Count(columns))
                     .failure();
         }
-        PersonsWord word = parts.word();
+        PersonsOpinion word = parts.word();
         Hole hole = parts.hole(course, line.text("hole"));
         MapPoint at = places.of(hole, line);
-        Geometry place = word.kind() == PersonsWord.Kind.USUAL
+        Geometry place = word.kind() == PersonsOpinion.Kind.USUAL
                 ? DrawnItem.spot(at)
                 : DrawnItem.disc(at, parts.radiusMetres(paceMetres, line::numberOf));
         return new ReadDrawn.Item(parts.id(), DrawnParts.withThoseSharing(course, hole), word, place);

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.Side;
 import org.cupwright.holelocation.Difficulty;
@@ -95,7 +95,7 @@ public final class PositionJson {
         return judgement.word().<JsonNode>map(PositionJson::word).orElseGet(Json::nothing);
     }
 
-    public static ObjectNode word(PersonsWord word) {
+    public static ObjectNode word(PersonsOpinion word) {
         ObjectNode node = Json.object();
         node.put("kind", EnumNames.lowerCamel(word.kind()));
         node.set("reason", Json.text(word.reason()));

@@ -14,7 +14,7 @@ import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.storage.DrawnOnCourse.Kept;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.policy.EnumNames;
 import tools.jackson.databind.node.ObjectNode;
@@ -93,7 +93,7 @@ final class DrawnPrint {
     }
 
     /** Why, who and when, as far as they are known. */
-    private String who(PersonsWord word) {
+    private String who(PersonsOpinion word) {
         List<String> parts = new ArrayList<>();
         word.person().ifPresent(parts::add);
         word.date().ifPresent(date -> parts.add(texts.day(date)));

@@ -17,7 +17,7 @@ import org.cupwright.app.desk.intake.ImportResult.GreenKnown;
 import org.cupwright.app.desk.intake.ImportResult.Points;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.finding.FindingKind;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.policy.EnumNames;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.cupwright.app.desk.entry.FactQuestions;
-import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.desk.log.DayEntries;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.app.desk.table.NotReadLine;
 import org.cupwright.app.desk.table.TableFile;
@@ -43,7 +43,7 @@ final class TableIntake implements TableFile.Taker {
         this.course = course;
         this.entries = entries;
         this.sure = wanted.sure();
-        new CountingFacts(stores.facts(), course.id())
+        new FactsInEffect(stores.facts(), course.id())
                 .ofKinds(Set.of(entries.kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE)
                 .forEach(fact -> counting.put(fact.id(), fact));
     }

@@ -6,8 +6,8 @@ import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.Fact;
 
 /** When a correction is said to have been recorded, so that it counts. */
-public final class LastWord {
-    private LastWord() {}
+public final class MomentOfCorrection {
+    private MomentOfCorrection() {}
 
     /** Now; after every other correction of the fact, also when the clock was put back since. */
     public static Instant on(Fact fact, List<Fact> all, Instant now) {

@@ -1,7 +1,7 @@
 package org.cupwright.policy;
 
 /** Where a default comes from; shown beside the setting wherever it shows. */
-public enum Mark {
+public enum SourceKind {
     /** Read in a publication that {@link Setting#source()} names. */
     PUBLISHED,
     /** What the trade does, without a source. */

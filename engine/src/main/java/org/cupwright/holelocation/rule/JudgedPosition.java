@@ -11,8 +11,8 @@ import org.cupwright.holelocation.spot.SpotGround;
  * @param own the ground at the position itself
  * @param about the ground at the position and within the course's distance of it, as far as it lies on the green; never empty
  */
-public record Site(SpotGround own, List<SpotGround> about) {
-    public Site {
+public record JudgedPosition(SpotGround own, List<SpotGround> about) {
+    public JudgedPosition {
         about = List.copyOf(about);
     }
 

@@ -11,18 +11,18 @@ import org.cupwright.message.Message.Argument;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Length;
 import org.cupwright.message.Message.Name;
-import org.cupwright.message.Message.Word;
+import org.cupwright.message.Message.Translated;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.counting.Parts;
 import org.cupwright.rotation.counting.Split;
 
 /** What the day's plan could not do, and which holes a balance leaves out. */
-final class Findings {
+final class Shortfalls {
     private final DayOutcome outcome;
     private final Aims aims;
     private final List<Message> all = new ArrayList<>();
 
-    Findings(DayOutcome outcome, Aims aims) {
+    Shortfalls(DayOutcome outcome, Aims aims) {
         this.outcome = outcome;
         this.aims = aims;
     }
@@ -51,7 +51,7 @@ final class Findings {
         int part = PartOf.third(third);
         int placed = Split.THIRD.parts(outcome.tally()).total();
         long one = Split.THIRD.one(part);
-        Word word = new Word("third." + EnumNames.lowerCamel(third));
+        Translated word = new Translated("third." + EnumNames.lowerCamel(third));
         long offering = outcome.greens().stream()
                 .filter(green -> green.offers(Split.THIRD).contains(one))
                 .count();

@@ -10,8 +10,8 @@ import org.cupwright.turf.TurfPolicy;
  * @param altitudeMetres above the sea
  * @param windHeightMetres height of the wind gauge above the ground
  */
-public record Site(double latitudeDegrees, double altitudeMetres, double windHeightMetres) {
-    public Site {
+public record WeatherStation(double latitudeDegrees, double altitudeMetres, double windHeightMetres) {
+    public WeatherStation {
         if (!(Math.abs(latitudeDegrees) <= 90)) {
             throw new IllegalArgumentException("latitude " + latitudeDegrees + " is outside -90 to 90");
         }
@@ -20,8 +20,8 @@ public record Site(double latitudeDegrees, double altitudeMetres, double windHei
         }
     }
 
-    public static Site at(double latitudeDegrees, Policy policy) {
-        return new Site(
+    public static WeatherStation at(double latitudeDegrees, Policy policy) {
+        return new WeatherStation(
                 latitudeDegrees, policy.get(TurfPolicy.ALTITUDE_METRES), policy.get(TurfPolicy.WIND_HEIGHT_METRES));
     }
 }

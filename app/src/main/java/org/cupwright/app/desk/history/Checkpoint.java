@@ -22,7 +22,7 @@ import org.cupwright.app.storage.Sha256;
  * @param arrival how far the logbook had come
  * @param state the state
  */
-record KeptState<S>(String what, Arrival arrival, S state) {
+record Checkpoint<S>(String what, Arrival arrival, S state) {
     /** What a state of a kind is, of a course before a moment. */
     static String what(FoldedFacts<?> kind, String courseId, ZoneId zone, Instant before) {
         return kind.name() + " " + courseId + " " + zone + " " + before;
@@ -49,13 +49,13 @@ record KeptState<S>(String what, Arrival arrival, S state) {
     }
 
     /** Empty when the bytes are damaged: the state is then made anew. */
-    static <S> Optional<KeptState<S>> read(FoldedFacts<S> kind, byte[] bytes) {
+    static <S> Optional<Checkpoint<S>> read(FoldedFacts<S> kind, byte[] bytes) {
         try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes))) {
             String what = in.readUTF();
             Arrival arrival = new Arrival(in.readLong(), UUID.fromString(in.readUTF()));
             byte[] body = new byte[Math.min(in.readInt(), bytes.length)];
             in.readFully(body);
-            return kind.read(body).map(state -> new KeptState<>(what, arrival, state));
+            return kind.read(body).map(state -> new Checkpoint<>(what, arrival, state));
         } catch (IOException | IllegalArgumentException | NegativeArraySizeException damaged) {
             return Optional.empty();
         }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.FactStore.Arrival;
 import org.cupwright.app.storage.ResultCache;
@@ -20,7 +20,7 @@ import org.cupwright.cupchange.Fact;
  * What the logbook came to up to any moment, without folding all of it each time: states at some midnights are kept, and the fold goes
  * on from the newest one that still holds. One holds until a fact arrives that happened before its midnight, or corrects such a fact.
  */
-public final class KeptHistory<S> {
+public final class Checkpoints<S> {
     /** So many starts of months are kept, and before them starts of years: who writes things down late does so by weeks (our choice). */
     private static final int MONTHS = 14;
 
@@ -29,19 +29,19 @@ public final class KeptHistory<S> {
     private final ResultCache cache;
     private final String courseId;
     private final ZoneId zone;
-    private final CountingFacts facts;
+    private final FactsInEffect facts;
 
-    public KeptHistory(FoldedFacts<S> folded, Stores stores, Course course) {
+    public Checkpoints(FoldedFacts<S> folded, Stores stores, Course course) {
         this(folded, stores.facts(), stores.cache(), course.id(), course.frame().zone());
     }
 
-    public KeptHistory(FoldedFacts<S> folded, FactStore store, ResultCache cache, String courseId, ZoneId zone) {
+    public Checkpoints(FoldedFacts<S> folded, FactStore store, ResultCache cache, String courseId, ZoneId zone) {
         this.folded = folded;
         this.store = store;
         this.cache = cache;
         this.courseId = courseId;
         this.zone = zone;
-        this.facts = new CountingFacts(store, courseId);
+        this.facts = new FactsInEffect(store, courseId);
     }
 
     /** What everything that happened before a moment comes to. */
@@ -98,17 +98,17 @@ public final class KeptHistory<S> {
     }
 
     private Optional<S> find(Instant midnight) {
-        String what = KeptState.what(folded, courseId, zone, midnight);
-        return cache.find(KeptState.name(what))
-                .flatMap(bytes -> KeptState.read(folded, bytes))
+        String what = Checkpoint.what(folded, courseId, zone, midnight);
+        return cache.find(Checkpoint.name(what))
+                .flatMap(bytes -> Checkpoint.read(folded, bytes))
                 .filter(kept -> kept.what().equals(what))
                 .filter(kept -> store.isUnchangedBefore(courseId, midnight, kept.arrival()))
-                .map(KeptState::state);
+                .map(Checkpoint::state);
     }
 
     private void keep(Instant midnight, Arrival now, S state) {
-        String what = KeptState.what(folded, courseId, zone, midnight);
-        cache.keep(KeptState.name(what), new KeptState<>(what, now, state).write(folded));
+        String what = Checkpoint.what(folded, courseId, zone, midnight);
+        cache.keep(Checkpoint.name(what), new Checkpoint<>(what, now, state).write(folded));
     }
 
     /** The midnights worth keeping between two moments: starts of years, of the last months, and of the day before. */

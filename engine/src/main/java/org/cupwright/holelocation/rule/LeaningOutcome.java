@@ -10,16 +10,16 @@ import org.cupwright.holelocation.Outcome;
  * @param outcome what the rule says
  * @param leans the likelier answer; only a caution has one
  */
-record Grade(Outcome outcome, Optional<Outcome> leans) {
+record LeaningOutcome(Outcome outcome, Optional<Outcome> leans) {
     /** How many standard errors a value may be off either way: about 95 of 100 (our choice). */
     static final double ERRORS = 2;
 
-    static Grade of(Outcome outcome) {
-        return new Grade(outcome, Optional.empty());
+    static LeaningOutcome of(Outcome outcome) {
+        return new LeaningOutcome(outcome, Optional.empty());
     }
 
-    static Grade leaning(Outcome likelier) {
-        return new Grade(Outcome.CAUTION, Optional.of(likelier));
+    static LeaningOutcome leaning(Outcome likelier) {
+        return new LeaningOutcome(Outcome.CAUTION, Optional.of(likelier));
     }
 
     /**
@@ -28,7 +28,7 @@ record Grade(Outcome outcome, Optional<Outcome> leans) {
      * <p>Where the outcome is the same all over, that; else a caution. It leans to the value's own outcome; where that is a caution
      * itself, to the clear answer within reach, and to the careful one if both are.
      */
-    static Grade between(double low, double value, double high, DoubleFunction<Outcome> outcomes) {
+    static LeaningOutcome between(double low, double value, double high, DoubleFunction<Outcome> outcomes) {
         Outcome below = outcomes.apply(low);
         Outcome own = outcomes.apply(value);
         Outcome above = outcomes.apply(high);

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param person who says so, when known
  * @param date when it was said, when known
  */
-public record PersonsWord(Kind kind, Optional<String> reason, Optional<String> person, Optional<LocalDate> date) {
+public record PersonsOpinion(Kind kind, Optional<String> reason, Optional<String> person, Optional<LocalDate> date) {
     /** What can be said of ground. */
     public enum Kind {
         /** Good ground for a hole. */
@@ -28,7 +28,7 @@ public record PersonsWord(Kind kind, Optional<String> reason, Optional<String> p
         }
     }
 
-    public PersonsWord {
+    public PersonsOpinion {
         reason = reason.map(String::strip).filter(text -> !text.isEmpty());
         person = person.map(String::strip).filter(text -> !text.isEmpty());
     }

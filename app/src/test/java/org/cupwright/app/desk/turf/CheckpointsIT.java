@@ -15,9 +15,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.cupwright.app.desk.history.Checkpoints;
 import org.cupwright.app.desk.history.FoldedFacts;
-import org.cupwright.app.desk.history.KeptHistory;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Writes;
 import org.cupwright.app.store.SqliteFolder;
@@ -34,7 +34,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Turf and weather from kept states against the whole logbook, on a real file; the zone has nights of 23 and 25 hours. */
-class KeptHistoryIT {
+class CheckpointsIT {
     private static final ZoneId ZONE = ZoneId.of("America/New_York");
     private static final FoldedTurf TURF = new FoldedTurf(ZONE);
 
@@ -63,7 +63,7 @@ class KeptHistoryIT {
 
     private <S> S before(FoldedFacts<S> folded, SqliteFolder data, Instant moment) {
         return data.read(
-                stores -> new KeptHistory<>(folded, stores.facts(), cache, MadeFacts.COURSE, ZONE).before(moment));
+                stores -> new Checkpoints<>(folded, stores.facts(), cache, MadeFacts.COURSE, ZONE).before(moment));
     }
 
     private TurfState before(SqliteFolder data, Instant moment) {
@@ -177,7 +177,7 @@ class KeptHistoryIT {
         }
 
         @Override
-        public List<Fact> between(CountingFacts facts, Instant from, Instant before) {
+        public List<Fact> between(FactsInEffect facts, Instant from, Instant before) {
             return TURF.between(facts, from, before);
         }
 

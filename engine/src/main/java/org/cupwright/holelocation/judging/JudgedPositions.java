@@ -7,7 +7,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 import org.cupwright.green.GreenLattice;
 import org.cupwright.holelocation.SlopePolicy;
-import org.cupwright.holelocation.rule.Site;
+import org.cupwright.holelocation.rule.JudgedPosition;
 import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.holelocation.spot.SpotGround;
 import org.cupwright.holelocation.spot.SpotMeter;
@@ -19,7 +19,7 @@ import org.cupwright.policy.Policy;
  *
  * <p>A position of the green's own lattice takes what was measured there; any other is measured in the same way.
  */
-final class Sites {
+final class JudgedPositions {
     private final Outline outline;
     private final SpotGrid grid;
     private final List<Offset> offsets = new ArrayList<>();
@@ -34,7 +34,7 @@ final class Sites {
         }
     }
 
-    Sites(Outline outline, SpotGrid grid, Policy policy) {
+    JudgedPositions(Outline outline, SpotGrid grid, Policy policy) {
         this.outline = outline;
         this.grid = grid;
         double reach = policy.get(SlopePolicy.ABOUT_METRES) / GreenLattice.CELL_METRES;
@@ -48,22 +48,22 @@ final class Sites {
         }
     }
 
-    Site cell(int cell) {
+    JudgedPosition cell(int cell) {
         int column = cell % grid.lattice().columns();
         int row = cell / grid.lattice().columns();
         List<SpotGround> about = new ArrayList<>(offsets.size());
         for (Offset offset : offsets) {
             grid.find(column + offset.columns, row + offset.rows).ifPresent(about::add);
         }
-        return new Site(grid.get(cell), about);
+        return new JudgedPosition(grid.get(cell), about);
     }
 
-    Site at(MapPoint position) {
+    JudgedPosition at(MapPoint position) {
         Optional<SpotGround> onLattice = grid.findExactly(position);
         return onLattice.isPresent() ? cell(grid.lattice().nearest(position)) : measured(position);
     }
 
-    private Site measured(MapPoint position) {
+    private JudgedPosition measured(MapPoint position) {
         SpotMeter meter = grid.meter();
         List<SpotGround> about = new ArrayList<>(offsets.size());
         for (Offset offset : offsets) {
@@ -72,6 +72,6 @@ final class Sites {
                 about.add(meter.at(spot));
             }
         }
-        return new Site(meter.at(position), about);
+        return new JudgedPosition(meter.at(position), about);
     }
 }

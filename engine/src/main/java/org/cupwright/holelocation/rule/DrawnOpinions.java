@@ -5,18 +5,18 @@ import java.util.List;
 import java.util.Optional;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.holelocation.DrawnPolicy;
 import org.cupwright.holelocation.SlopePolicy;
 import org.cupwright.policy.Policy;
 
 /** Which of the ground that people drew on a green a position belongs to. */
-final class DrawnWords {
+final class DrawnOpinions {
     private final List<DrawnItem> drawn;
     private final double badMetres;
     private final double usualMetres;
 
-    DrawnWords(List<DrawnItem> drawn, Policy policy) {
+    DrawnOpinions(List<DrawnItem> drawn, Policy policy) {
         this.drawn = drawn;
         this.badMetres = policy.get(SlopePolicy.ABOUT_METRES);
         this.usualMetres = policy.get(DrawnPolicy.USUAL_SPOT_METRES);
