@@ -58,6 +58,9 @@ public interface FactStore {
     /** When the earliest fact of a course happened. */
     Optional<Instant> first(String courseId);
 
+    /** Those of a course that were received after the one with that number in the order of arrival, in that order. */
+    List<Fact> receivedAfter(String courseId, long number);
+
     /** How far the logbook of all courses has come; empty while it is empty. */
     Optional<Arrival> lastArrival();
 

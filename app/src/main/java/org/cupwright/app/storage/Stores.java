@@ -1,5 +1,7 @@
 package org.cupwright.app.storage;
 
+import java.time.LocalDate;
+
 /** The stores of one data folder within one transaction. */
 public interface Stores {
     CourseStore courses();
@@ -18,4 +20,7 @@ public interface Stores {
     DrawnStore drawn();
 
     PhotoStore photos();
+
+    /** How far what is kept of a course has come, and the plan of a day among it. */
+    Versions versions(String courseId, LocalDate day);
 }

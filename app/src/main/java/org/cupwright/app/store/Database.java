@@ -9,6 +9,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -21,6 +22,9 @@ final class Database {
     static final int APPLICATION = 1129664599;
 
     private static final int BUSY_MILLISECONDS = 30_000;
+
+    /** How often any data file was opened, so that a test can tell. */
+    static final AtomicInteger OPENED = new AtomicInteger();
 
     private final Path file;
 
@@ -64,7 +68,7 @@ final class Database {
         }
     }
 
-    private int format(Connection connection) throws SQLException {
+    int format(Connection connection) throws SQLException {
         int version = pragma(connection, "user_version");
         if (pragma(connection, "application_id") != APPLICATION) {
             throw StoreProblems.notOurs(file);
@@ -103,9 +107,26 @@ final class Database {
      */
     private Connection readable() throws SQLException {
         SQLiteConfig config = config();
-        boolean fixed = !Files.isWritable(file.getParent());
+        boolean fixed = !folderIsWritable();
         config.setReadOnly(fixed);
         return opened(config, fixed && !journalHoldsSomething() ? "?immutable=1" : "");
+    }
+
+    boolean folderIsWritable() {
+        return Files.isWritable(file.getParent());
+    }
+
+    /**
+     * Closing copies the journal into the file. Where that fails, as on a full disk, the journal stays, and what was committed
+     * is in it and on the disk: it is read from there, so the work is done all the same.
+     */
+    static void closeKept(Connection connection) {
+        try {
+            connection.close();
+        } catch (SQLException journalStays) {
+            System.getLogger(Database.class.getName())
+                    .log(System.Logger.Level.DEBUG, "the journal stays beside the data file", journalStays);
+        }
     }
 
     private boolean journalHoldsSomething() {
@@ -118,6 +139,7 @@ final class Database {
     }
 
     private Connection opened(SQLiteConfig config, String how) throws SQLException {
+        OPENED.incrementAndGet();
         return config.createConnection("jdbc:sqlite:" + (how.isEmpty() ? file : file.toUri() + how));
     }
 

@@ -142,6 +142,15 @@ final class SqlFacts implements FactStore {
     }
 
     @Override
+    public List<Fact> receivedAfter(String courseId, long number) {
+        return sql.list(
+                row -> FactJson.read(row.getString(1)),
+                "SELECT document FROM fact WHERE received > ? AND course || '' = ? ORDER BY received",
+                number,
+                courseId);
+    }
+
+    @Override
     public Optional<Arrival> lastArrival() {
         return sql.find(
                 row -> new Arrival(row.getLong(1), UUID.fromString(row.getString(2))),

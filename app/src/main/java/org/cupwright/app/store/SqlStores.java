@@ -1,6 +1,7 @@
 package org.cupwright.app.store;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import org.cupwright.app.storage.CourseStore;
 import org.cupwright.app.storage.DrawnStore;
 import org.cupwright.app.storage.FactStore;
@@ -10,6 +11,7 @@ import org.cupwright.app.storage.PolicyStore;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.SurveyStore;
+import org.cupwright.app.storage.Versions;
 
 /** The stores of one transaction. */
 final class SqlStores implements Stores {
@@ -56,6 +58,11 @@ final class SqlStores implements Stores {
     @Override
     public PhotoStore photos() {
         return new SqlPhotos(sql, clock);
+    }
+
+    @Override
+    public Versions versions(String courseId, LocalDate day) {
+        return new SqlVersions(sql).of(courseId, day);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -24,6 +25,7 @@ import org.cupwright.app.store.FolderGate.Pass;
 public final class SqliteFolder implements DataFolder {
     private final Path folder;
     private final Database database;
+    private final ReadingConnection reading;
     private final FolderGate gate;
     private final Clock clock;
 
@@ -34,6 +36,7 @@ public final class SqliteFolder implements DataFolder {
     public SqliteFolder(Path folder, Clock clock) {
         this.folder = folder.toAbsolutePath().normalize();
         this.database = Database.in(this.folder);
+        this.reading = new ReadingConnection(database);
         this.gate = FolderGate.of(this.folder);
         this.clock = clock;
     }
@@ -43,8 +46,14 @@ public final class SqliteFolder implements DataFolder {
         return new FileCache(folder, EngineBuild.current(), clock);
     }
 
+    private Stores stores(Connection connection) {
+        return new SqlStores(new Sql(connection), cache(), clock);
+    }
+
     @Override
-    public void close() {}
+    public void close() {
+        reading.close();
+    }
 
     @Override
     public FolderUpkeep upkeep() {
@@ -53,16 +62,16 @@ public final class SqliteFolder implements DataFolder {
 
     @Override
     public <T> T read(Function<Stores, T> work) {
-        if (!database.exists()) {
-            return work.apply(new EmptyStores());
-        }
         return StoreProblems.telling(database.file(), () -> {
-            if (database.format() < Database.FORMAT) {
+            if (!database.exists()) {
+                try (Connection nothing = EmptyDatabase.open()) {
+                    return work.apply(stores(nothing));
+                }
+            }
+            if (reading.isOlder()) {
                 bringUpToDate();
             }
-            try (Connection connection = database.openToRead()) {
-                return work.apply(new SqlStores(new Sql(connection), cache(), clock));
-            }
+            return reading.read(connection -> work.apply(stores(connection)));
         });
     }
 
@@ -92,10 +101,9 @@ public final class SqliteFolder implements DataFolder {
     @SuppressWarnings("try") // the pass is held, not used
     private <T> Optional<Answered<T>> writtenUpToDate(Function<Stores, T> work) {
         try (Pass among = gate.toWrite()) {
-            return StoreProblems.telling(database.file(), () -> {
-                boolean upToDate = database.exists() && database.format() == Database.FORMAT;
-                return upToDate ? Optional.of(new Answered<>(inTransaction(work))) : Optional.empty();
-            });
+            return database.exists()
+                    ? StoreProblems.telling(database.file(), () -> inTransaction(work))
+                    : Optional.empty();
         }
     }
 
@@ -109,14 +117,18 @@ public final class SqliteFolder implements DataFolder {
         }
     }
 
-    private <T> T inTransaction(Function<Stores, T> work) throws SQLException {
+    private <T> Optional<Answered<T>> inTransaction(Function<Stores, T> work) throws SQLException {
         Connection connection = database.openToWrite();
         try {
+            if (database.format(connection) < Database.FORMAT) {
+                connection.close();
+                return Optional.empty();
+            }
             connection.setAutoCommit(false);
-            T answer = work.apply(new SqlStores(new Sql(connection), cache(), clock));
+            T answer = work.apply(stores(connection));
             connection.commit();
             closeKept(connection);
-            return answer;
+            return Optional.of(new Answered<>(answer));
         } catch (RuntimeException | SQLException failed) {
             rollBack(connection, failed);
             throw failed;
@@ -131,17 +143,15 @@ public final class SqliteFolder implements DataFolder {
         }
     }
 
-    /**
-     * Closing copies the journal into the file. Where that fails, as on a full disk, the journal stays, and what was committed
-     * is in it and on the disk: it is read from there, so the work is done all the same.
-     */
+    /** What is committed goes from the journal into the file, so that no reader that stays keeps it out. */
     private static void closeKept(Connection connection) {
-        try {
-            connection.close();
+        try (Statement statement = connection.createStatement()) {
+            statement.execute("PRAGMA wal_checkpoint(PASSIVE)");
         } catch (SQLException journalStays) {
             System.getLogger(SqliteFolder.class.getName())
-                    .log(System.Logger.Level.DEBUG, "the journal stays beside the data file", journalStays);
+                    .log(System.Logger.Level.DEBUG, "the journal is copied later", journalStays);
         }
+        Database.closeKept(connection);
     }
 
     /** Makes the folder and those above it; answers those that were not there, the deepest first. */

@@ -34,7 +34,7 @@ import org.cupwright.app.desk.policy.Settings;
 import org.cupwright.app.desk.weather.ImportWeather;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.Side;
 
 /**
@@ -184,6 +184,6 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
     }
 
     private static KeepDrawn.Said usual() {
-        return new KeepDrawn.Said(PersonsWord.Kind.USUAL, Optional.empty(), Optional.of("Ida"), Optional.empty());
+        return new KeepDrawn.Said(PersonsOpinion.Kind.USUAL, Optional.empty(), Optional.of("Ida"), Optional.empty());
     }
 }

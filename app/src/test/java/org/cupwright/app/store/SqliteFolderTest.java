@@ -183,6 +183,7 @@ class SqliteFolderTest {
         assertThat(files.resolve("deep")).doesNotExist();
         Writes.to(folder, stores -> stores.courses().add(small("c")));
         folder.read(stores -> stores.courses().ids());
+        folder.close();
         try (var left = Files.list(data)) {
             assertThat(left.map(path -> path.getFileName().toString()))
                     .containsExactlyInAnyOrder("cupwright.db", "cupwright.lock");

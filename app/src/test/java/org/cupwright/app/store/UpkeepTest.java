@@ -186,6 +186,7 @@ class UpkeepTest {
         refused("problem.upkeep.noSuchBackup", () -> upkeep.restore(files));
         refused("problem.upkeep.sourceIsData", () -> upkeep.restore(data.resolve("cupwright.db")));
         assertThat(facts(folder)).hasSize(FACTS);
+        folder.close();
         try (var left = Files.list(data)) {
             assertThat(left.map(path -> path.getFileName().toString()))
                     .containsExactlyInAnyOrder("cupwright.db", "cupwright.lock");

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.cupwright.app.desk.ChangedMeanwhile;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.drawn.DrawnFile;
 import org.cupwright.app.desk.drawn.DrawnLeftBehind;
@@ -20,6 +21,8 @@ import org.cupwright.app.storage.DrawnOnCourse;
 import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.Stores;
+import org.cupwright.app.storage.Versions;
+import org.cupwright.app.storage.Versions.Part;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.finding.UnreadableFile;
@@ -51,14 +54,20 @@ public final class ImportCourse {
 
     /** What is known of a course before the import. */
     private record Before(
-            Optional<Course> course, Policy policy, Set<String> surveyed, LevelSpots levels, DrawnOnCourse drawn) {
+            Optional<Course> course,
+            Policy policy,
+            Set<String> surveyed,
+            LevelSpots levels,
+            DrawnOnCourse drawn,
+            Versions versions) {
         static Before of(Stores stores, String courseId, LocalDate today) {
             return new Before(
                     stores.courses().find(courseId),
                     stores.policies().history(courseId).at(today),
                     stores.surveys().surveyed(courseId),
                     stores.surveys().levels(courseId),
-                    stores.drawn().of(courseId));
+                    stores.drawn().of(courseId),
+                    stores.versions(courseId, today));
         }
     }
 
@@ -102,7 +111,12 @@ public final class ImportCourse {
         Set<String> known = session.read(stores -> known(stores, course, read.surveys()));
         Added added = read.without(known);
         if (!request.dryRun()) {
-            session.decide(Right.SURVEY, stores -> store(stores, course, added));
+            session.decide(Right.SURVEY, stores -> {
+                Versions now = stores.versions(course.id(), today);
+                new ChangedMeanwhile(stores, course.id(), before.versions(), now)
+                        .refuse(Part.COURSE, Part.SURVEYS, Part.LEVELS, Part.DRAWN, Part.POLICY);
+                return store(stores, course, added);
+            });
         }
         return new ImportResult(
                 course,

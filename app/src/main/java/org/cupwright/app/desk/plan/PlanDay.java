@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.cupwright.app.desk.ChangedMeanwhile;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
@@ -19,6 +20,8 @@ import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.StoredPlan.Basis;
 import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.storage.Stores;
+import org.cupwright.app.storage.Versions;
+import org.cupwright.app.storage.Versions.Part;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.message.Message;
@@ -55,7 +58,7 @@ public final class PlanDay {
      */
     public record Answer(CourseDay day, StoredPlan plan, WeatherBasis weather, Optional<DayPaper> paper) {}
 
-    private record Read(GreensOfDay greens, WeatherBasis weather) {}
+    private record Read(GreensOfDay greens, WeatherBasis weather, Versions versions) {}
 
     public Answer plan(DayQuestion question, long seed, Progress progress) {
         Read read = session.read(stores -> read(stores, question));
@@ -68,14 +71,22 @@ public final class PlanDay {
                 .toList();
         DayRequest request = new DayRequest(day.date(), candidates, sharedGreens(day.course()), false, seed);
         DayPlan plan = new DayPlanner(day.policy()).plan(request);
-        StoredPlan stored = stored(day, plan, judged);
-        session.decide(Right.PLAN, stores -> {
+        StoredPlan stored = session.decide(Right.PLAN, stores -> {
             refuseToReplace(stores, day);
-            stores.plans().add(stored);
-            return stored;
+            StoredPlan kept = stored(day, plan, judged, meanwhile(stores, day, read.versions()));
+            stores.plans().add(kept);
+            return kept;
         });
         return new Answer(
                 day, stored, read.weather(), Optional.of(DayPaper.planned(day, stored, greens.onDay(judged))));
+    }
+
+    /** Entries that came while the plan was worked out; anything else that changed keeps it from being kept. */
+    private static List<Message> meanwhile(Stores stores, CourseDay day, Versions before) {
+        String course = day.course().id();
+        ChangedMeanwhile changed = new ChangedMeanwhile(stores, course, before, stores.versions(course, day.date()));
+        changed.refuse(Part.COURSE, Part.SURVEYS, Part.LEVELS, Part.DRAWN, Part.POLICY, Part.PLAN);
+        return changed.entries();
     }
 
     /** The day's plan if it is published or done: it stands, and is not made anew. */
@@ -94,7 +105,8 @@ public final class PlanDay {
     private Read read(Stores stores, DayQuestion question) {
         CourseDay day = CourseDay.of(stores, question, session);
         refuseToReplace(stores, day);
-        return new Read(GreensOfDay.read(stores, day, question), WeeksWeather.of(stores, day));
+        Versions versions = stores.versions(day.course().id(), day.date());
+        return new Read(GreensOfDay.read(stores, day, question), WeeksWeather.of(stores, day), versions);
     }
 
     /** What was published stands until somebody withdraws it: the shop's sheet may hang already. */
@@ -126,8 +138,10 @@ public final class PlanDay {
         return new GreenCandidates(hole.id(), judged.get(hole.id()).candidates(), greens.last(hole.id()), wishes);
     }
 
-    private StoredPlan stored(CourseDay day, DayPlan plan, Map<String, Judging> judged) {
+    private StoredPlan stored(CourseDay day, DayPlan plan, Map<String, Judging> judged, List<Message> meanwhile) {
         Basis basis = new Basis(plan.seed(), day.fastest().feet(), day.rain(), day.policyVersion(), engineVersion);
+        List<Message> findings = new ArrayList<>(meanwhile);
+        findings.addAll(plan.findings());
         List<StoredHole> holes = plan.holes().stream()
                 .map(hole -> stored(hole, judged.get(hole.hole())))
                 .toList();
@@ -140,7 +154,7 @@ public final class PlanDay {
                 plan.totals(),
                 named(plan.terms()),
                 named(plan.bounds()),
-                plan.findings());
+                findings);
     }
 
     private static StoredHole stored(PlannedHole hole, Judging judging) {
