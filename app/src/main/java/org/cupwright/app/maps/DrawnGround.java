@@ -21,8 +21,8 @@ public record DrawnGround(Predicate<MapPoint> notToCut, Predicate<MapPoint> rest
     }
 
     /**
-     * Ground as it was judged. What only the rest of old holes speaks against is dotted and not hatched as well: it comes back by
-     * itself.
+     * Ground as it was judged. What only the rest of old holes speaks against is dotted and not hatched as well: it
+     * comes back by itself.
      */
     static DrawnGround of(GreenJudgement judgement) {
         return new DrawnGround(

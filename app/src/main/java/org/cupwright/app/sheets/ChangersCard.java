@@ -7,9 +7,9 @@ import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.texts.Texts;
 
 /**
- * The changer's card: a sheet printed on both sides and folded twice, so that it goes into a pocket. Quarter by quarter: what to
- * load and look at before leaving the shed; three holes each in round order, with where, how far off is still good, yesterday's
- * hole, a drawing and room to write; at last the hand work in short, and the cautions.
+ * The changer's card: a sheet printed on both sides and folded twice, so that it goes into a pocket. Quarter by
+ * quarter: what to load and look at before leaving the shed; three holes each in round order, with where, how far off
+ * is still good, yesterday's hole, a drawing and room to write; at last the hand work in short, and the cautions.
  */
 public final class ChangersCard {
     private static final int QUARTERS = 4;

@@ -9,7 +9,10 @@ import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Policy;
 import org.cupwright.settingout.PacedPlace;
 
-/** Which flag stands where, by the course's settings; a letter goes with every colour, for those who cannot tell colours apart. */
+/**
+ * Which flag stands where, by the course's settings; a letter goes with every colour, for those who cannot tell colours
+ * apart.
+ */
 final class Flags {
     private final Texts texts;
     private final Policy policy;

@@ -6,8 +6,8 @@ import org.cupwright.policy.EnumNames;
 import org.cupwright.settingout.PacedPlace;
 
 /**
- * The day's hole locations for golf shop and players: one line a hole, words first, then paces; the flag's letter stands beside
- * its colour's name.
+ * The day's hole locations for golf shop and players: one line a hole, words first, then paces; the flag's letter
+ * stands beside its colour's name.
  */
 public final class HoleLocationSheet {
     /** So many holes stand on one page, as large as its height allows; of more rows the last go to a second page. */

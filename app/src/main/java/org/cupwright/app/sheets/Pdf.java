@@ -20,7 +20,8 @@ import org.cupwright.app.maps.OpenSans;
 /**
  * Turns XHTML into a PDF with embedded fonts.
  *
- * <p>The same markup gives the same bytes: the dates inside are the sheet's day, and the document's id follows from the markup.
+ * <p>The same markup gives the same bytes: the dates inside are the sheet's day, and the document's id follows from the
+ * markup.
  */
 final class Pdf {
     static {
