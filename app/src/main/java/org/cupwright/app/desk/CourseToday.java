@@ -21,7 +21,9 @@ public final class CourseToday {
         });
     }
 
-    /** The calendar day in the course's zone; the invented course has a fixed one, so that its morning never changes. */
+    /**
+     * The calendar day in the course's zone; the invented course has a fixed one, so that its morning never changes.
+     */
     public static LocalDate of(Course course, Clock clock) {
         return course.id().equals(DemoCourse.ID)
                 ? DemoCourse.TODAY
