@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.cupwright.course.MapPoint;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 
 /**
  * A drawing in the making: where the ground lies on it, how fine it is, what is drawn so far, and where there is still
@@ -47,18 +48,20 @@ record Canvas(MapFrame frame, MapStyle style, double foot, Svg svg, List<Envelop
                 && taken.stream().noneMatch(box::intersects);
     }
 
-    /** The box of a label written about a point. */
-    Envelope about(OpenSans letters, String label, double x, double y) {
-        return beside(letters, label, x, y, 0, new int[] {0, 0});
-    }
-
-    /** The box of a label written beside a point, so far from it, so many ways right and down. */
-    Envelope beside(OpenSans letters, String label, double x, double y, double gap, int[] way) {
+    /**
+     * The box of a label beside a point, so far from it, so many ways right and down; none of either: about the point.
+     */
+    Envelope box(OpenSans letters, String label, MapPoint at, double gap, int... way) {
         double width = letters.width(label, em()) + 2 * EDGE * em();
         double height = (FIGURE + 2 * EDGE) * em();
-        double middle = x + way[0] * (gap + width / 2);
-        double level = y + way[1] * (gap + height / 2);
-        return new Envelope(middle - width / 2, middle + width / 2, level - height / 2, level + height / 2);
+        double x = frame.x(at) + way[0] * (gap + width / 2);
+        double y = frame.y(at) + way[1] * (gap + height / 2);
+        return new Envelope(x - width / 2, x + width / 2, y - height / 2, y + height / 2);
+    }
+
+    /** Writes a label into the first of some boxes that is free, if one is. */
+    void labelWhereFree(OpenSans letters, String label, List<Envelope> boxes) {
+        take(boxes).ifPresent(box -> label(letters, label, box));
     }
 
     /** Writes a label into its box, with clear ground under it so that lines do not run through it. */
@@ -70,5 +73,14 @@ record Canvas(MapFrame frame, MapStyle style, double foot, Svg svg, List<Envelop
     /** A disc in a group of its own. */
     void disc(String name, String paint, MapPoint at, double radius) {
         svg.group(name, paint).circle(frame.x(at), frame.y(at), radius).end();
+    }
+
+    /** The lines of a shape in a group of their own. */
+    void outline(String name, String paint, Geometry shape) {
+        svg.group(name, paint).path(strokes().of(shape)).end();
+    }
+
+    Strokes strokes() {
+        return new Strokes(frame);
     }
 }

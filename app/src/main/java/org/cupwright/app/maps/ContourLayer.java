@@ -41,7 +41,7 @@ final class ContourLayer {
     }
 
     private static void lines(List<Contour> contours, Canvas canvas) {
-        Strokes strokes = new Strokes(canvas.frame());
+        Strokes strokes = canvas.strokes();
         List<Contour> thick = contours.stream().filter(ContourLayer::isThick).toList();
         canvas.svg().group("contour", MapStyle.stroke(MapStyle.INK, 0.9));
         contours.stream()
@@ -72,13 +72,9 @@ final class ContourLayer {
         LineString line = longest(contour.lines());
         List<Envelope> boxes = Stream.of(0.5, 0.35, 0.65, 0.2, 0.8)
                 .map(part -> MapPoint.of(line.getCoordinateN((int) Math.round(part * (line.getNumPoints() - 1)))))
-                .map(at -> canvas.about(
-                        OpenSans.SEMIBOLD,
-                        label,
-                        canvas.frame().x(at),
-                        canvas.frame().y(at)))
+                .map(at -> canvas.box(OpenSans.SEMIBOLD, label, at, 0, 0, 0))
                 .toList();
-        canvas.take(boxes).ifPresent(box -> canvas.label(OpenSans.SEMIBOLD, label, box));
+        canvas.labelWhereFree(OpenSans.SEMIBOLD, label, boxes);
     }
 
     /** The longest line, of several as long the first. */

@@ -53,16 +53,13 @@ final class DrawnLayer {
             return; // the outline was drawn anew since, and this lies off it
         }
         double em = canvas.em();
-        Strokes strokes = new Strokes(canvas.frame());
         String paint =
                 good ? MapStyle.stroke(MapStyle.INK, 1.4) : MapStyle.broken(MapStyle.INK, 1.4, 0.45 * em, 0.3 * em);
-        canvas.svg()
-                .group(good ? "drawn-good" : "drawn-bad", paint)
-                .path(strokes.of(ground))
-                .end();
+        canvas.outline(good ? "drawn-good" : "drawn-bad", paint, ground);
         PreparedGeometry clearOfItsEdge = PreparedGeometryFactory.prepare(
                 ground.buffer(-2 * SIGN_EM * em / canvas.frame().length(1)));
-        List<Coordinate> places = strokes.pattern(GAP_EM * em, point -> clearOfItsEdge.contains(DrawnItem.spot(point)));
+        List<Coordinate> places =
+                canvas.strokes().pattern(GAP_EM * em, point -> clearOfItsEdge.contains(DrawnItem.spot(point)));
         if (places.isEmpty()) {
             MapPoint middle = MapPoint.of(ground.getInteriorPoint().getCoordinate());
             places = List.of(

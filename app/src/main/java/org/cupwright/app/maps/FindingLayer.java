@@ -37,13 +37,7 @@ final class FindingLayer {
     private Numbered numbered(String number, MapPoint at) {
         double near = 1.5 * DOT_EM * canvas.em();
         List<Envelope> boxes = WAYS.stream()
-                .map(way -> canvas.beside(
-                        OpenSans.SEMIBOLD,
-                        number,
-                        canvas.frame().x(at),
-                        canvas.frame().y(at),
-                        near,
-                        way))
+                .map(way -> canvas.box(OpenSans.SEMIBOLD, number, at, near, way))
                 .toList();
         return new Numbered(number, at, canvas.take(boxes).orElse(boxes.get(0)));
     }
@@ -51,7 +45,7 @@ final class FindingLayer {
     void draw() {
         if (!findings.isEmpty()) {
             double em = canvas.em();
-            Strokes strokes = new Strokes(canvas.frame());
+            Strokes strokes = canvas.strokes();
             canvas.svg().group("finding-area", MapStyle.broken(MapStyle.INK, 1.4, 0.45 * em, 0.35 * em));
             findings.stream()
                     .flatMap(finding -> finding.area().stream())

@@ -61,9 +61,10 @@ public final class GreenMap {
         hazards(drawing, canvas);
         ground(drawing, canvas);
         drawn.areas();
-        svg.group("edge", MapStyle.stroke(MapStyle.INK, 3.4))
-                .path(new Strokes(frame).of(drawing.hole().green().polygon()))
-                .end();
+        canvas.outline(
+                "edge",
+                MapStyle.stroke(MapStyle.INK, 3.4),
+                drawing.hole().green().polygon());
         MapLegend.draw(drawing.hole().lineOfPlay().isPresent(), canvas);
         FindingLayer findings = new FindingLayer(drawing.findings(), canvas);
         ContourLayer.draw(drawing, canvas);
@@ -75,10 +76,7 @@ public final class GreenMap {
 
     private static void hazards(GreenDrawing drawing, Canvas canvas) {
         for (Hazard hazard : drawing.hole().hazards()) {
-            canvas.svg()
-                    .group("hazard", edge(hazard.kind(), canvas.em()))
-                    .path(new Strokes(canvas.frame()).of(hazard.area()))
-                    .end();
+            canvas.outline("hazard", edge(hazard.kind(), canvas.em()), hazard.area());
         }
     }
 
@@ -92,7 +90,7 @@ public final class GreenMap {
     }
 
     private static void ground(GreenDrawing drawing, Canvas canvas) {
-        Strokes strokes = new Strokes(canvas.frame());
+        Strokes strokes = canvas.strokes();
         Predicate<MapPoint> inside = drawing.hole().green()::contains;
         DrawnGround ground = drawing.ground();
         double em = canvas.em();

@@ -65,23 +65,19 @@ final class SpotLayer {
     }
 
     private void age(OldHoleOnMap hole, double gap) {
-        double x = canvas.frame().x(hole.at());
-        double y = canvas.frame().y(hole.at());
         String days = Long.toString(hole.days());
         List<Envelope> boxes = WAYS.stream()
-                .map(way -> canvas.beside(OpenSans.REGULAR, days, x, y, gap, way))
+                .map(way -> canvas.box(OpenSans.REGULAR, days, hole.at(), gap, way))
                 .toList();
-        canvas.take(boxes).ifPresent(box -> canvas.label(OpenSans.REGULAR, days, box));
+        canvas.labelWhereFree(OpenSans.REGULAR, days, boxes);
     }
 
     private void slopes() {
         canvas.svg().group("slope", MapStyle.fill(MapStyle.INK));
         for (SlopeOnMap slope : drawing.slopes()) {
-            double x = canvas.frame().x(slope.at());
-            double y = canvas.frame().y(slope.at());
             String percent = texts.number(slope.percent(), 1);
-            canvas.take(List.of(canvas.about(OpenSans.REGULAR, percent, x, y)))
-                    .ifPresent(free -> canvas.label(OpenSans.REGULAR, percent, free));
+            Envelope about = canvas.box(OpenSans.REGULAR, percent, slope.at(), 0, 0, 0);
+            canvas.labelWhereFree(OpenSans.REGULAR, percent, List.of(about));
         }
         canvas.svg().end();
     }
