@@ -2,6 +2,7 @@ package org.cupwright.app.sheets;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.level.LevelRoundOfDay;
 import org.cupwright.app.desk.level.LevelRoundOfDay.GreenRound;
@@ -22,11 +23,11 @@ public final class LevelRoundSheet {
 
     /** The list as a PDF. */
     public byte[] pdf(LevelRoundOfDay.Answer round) {
-        String course = round.day().course().name();
+        CourseDay day = round.day();
         return Pdf.of(
                 xhtml(round),
-                texts.say("sheet.level.title") + " " + course,
-                round.day().date());
+                texts.say("sheet.level.title") + " " + day.course().name(),
+                day.date());
     }
 
     String xhtml(LevelRoundOfDay.Answer round) {
@@ -92,13 +93,13 @@ public final class LevelRoundSheet {
                 texts.number(100 * green.round().expectedShare(), 0));
     }
 
-    private void notes(LevelRoundOfDay.Answer round, Page page) {
-        List<String> none = round.greens().stream()
+    private static void notes(LevelRoundOfDay.Answer round, Page page) {
+        String none = round.greens().stream()
                 .filter(green -> green.round().spots().isEmpty())
                 .map(green -> green.hole().id())
-                .toList();
+                .collect(Collectors.joining(", "));
         if (!none.isEmpty()) {
-            page.say("p", "note", "sheet.level.nothing", String.join(", ", none));
+            page.say("p", "note", "sheet.level.nothing", none);
         }
         page.say("p", "note", "sheet.level.keep").say("p", "note", "sheet.localRules");
     }

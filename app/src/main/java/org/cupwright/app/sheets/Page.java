@@ -56,16 +56,13 @@ final class Page {
         return element("span", "course", course).close("div");
     }
 
-    Page open(String tag) {
-        return raw("<" + tag + ">");
-    }
-
-    Page open(String tag, String cssClass) {
-        return raw("<" + tag + " class=\"" + cssClass + "\">");
-    }
-
-    Page open(String tag, String cssClass, String style) {
-        return raw("<" + tag + " class=\"" + cssClass + "\" style=\"" + style + "\">");
+    /** Opens an element with up to two attributes: its class in the style sheet, and a style of its own. */
+    Page open(String tag, String... classAndStyle) {
+        raw("<" + tag);
+        for (int i = 0; i < classAndStyle.length; i++) {
+            raw((i == 0 ? " class=\"" : " style=\"") + classAndStyle[i] + "\"");
+        }
+        return raw(">");
     }
 
     Page close(String tag) {

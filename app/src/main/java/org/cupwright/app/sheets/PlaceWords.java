@@ -37,7 +37,7 @@ final class PlaceWords {
                         texts.say("place.coordinates", texts.coordinate(at.east()), texts.coordinate(at.north())));
     }
 
-    private String area(PlaceOnGreen place) {
+    String area(PlaceOnGreen place) {
         return texts.say("area." + EnumNames.lowerCamel(place.third()) + "." + EnumNames.lowerCamel(place.lateral()));
     }
 
