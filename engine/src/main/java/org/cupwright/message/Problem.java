@@ -3,8 +3,8 @@ package org.cupwright.message;
 import java.util.List;
 
 /**
- * Something that keeps a task from being done and that the person can mend: what it is, where, the value that caused it, and what
- * to try. Not a defect, so it carries no stack trace.
+ * Something that keeps a task from being done and that the person can mend: what it is, where, the value that caused
+ * it, and what to try. Not a defect, so it carries no stack trace.
  */
 public final class Problem extends RuntimeException {
     private static final long serialVersionUID = 1;

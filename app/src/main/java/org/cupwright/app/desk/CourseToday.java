@@ -16,7 +16,9 @@ public final class CourseToday {
         return choice.isMissingIn(stores) ? LocalDate.now(clock) : of(choice.in(stores), clock);
     }
 
-    /** The calendar day in the course's zone; the invented course has a fixed one, so that its morning never changes. */
+    /**
+     * The calendar day in the course's zone; the invented course has a fixed one, so that its morning never changes.
+     */
     public static LocalDate of(Course course, Clock clock) {
         return course.id().equals(DemoCourse.ID)
                 ? DemoCourse.TODAY

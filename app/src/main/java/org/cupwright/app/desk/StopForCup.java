@@ -18,7 +18,10 @@ import org.cupwright.turf.signal.CutterStop;
 public record StopForCup(double cupMillimetres, double depthMillimetres) {
     public static final double MILLIMETRES_PER_INCH = 25.4;
 
-    /** Lower and higher cups were hardly measured in the unit they are given in (our choice: the commonest is 4 in, 102 mm). */
+    /**
+     * Lower and higher cups were hardly measured in the unit they are given in (our choice: the commonest is 4 in, 102
+     * mm).
+     */
     private static final double LOWEST_MILLIMETRES = 60;
 
     private static final double HIGHEST_MILLIMETRES = 200;

@@ -1,5 +1,6 @@
 package org.cupwright.app.maps;
 
+import java.util.Arrays;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import org.cupwright.course.MapPoint;
@@ -16,13 +17,9 @@ import org.cupwright.holelocation.judging.GreenJudgement;
  * @param notSurveyed a gap in a survey, of which nothing is said: question marks
  */
 public record DrawnGround(Predicate<MapPoint> notToCut, Predicate<MapPoint> resting, Predicate<MapPoint> notSurveyed) {
-    static DrawnGround clear() {
-        return new DrawnGround(any -> false, any -> false, any -> false);
-    }
-
     /**
-     * Ground as it was judged. What only the rest of old holes speaks against is dotted and not hatched as well: it comes back by
-     * itself.
+     * Ground as it was judged. What only the rest of old holes speaks against is dotted and not hatched as well: it
+     * comes back by itself.
      */
     static DrawnGround of(GreenJudgement judgement) {
         return new DrawnGround(
@@ -39,15 +36,9 @@ public record DrawnGround(Predicate<MapPoint> notToCut, Predicate<MapPoint> rest
     }
 
     private static boolean failsForMoreThanRest(GreenJudgement judgement, int cell) {
-        if (!is(judgement, cell, Verdict.FAIL)) {
-            return false;
-        }
-        for (RuleId rule : RuleId.values()) {
-            if (rule != RuleId.OLD_HOLE && fails(judgement, cell, rule)) {
-                return true;
-            }
-        }
-        return false;
+        return is(judgement, cell, Verdict.FAIL)
+                && Arrays.stream(RuleId.values())
+                        .anyMatch(rule -> rule != RuleId.OLD_HOLE && fails(judgement, cell, rule));
     }
 
     private static boolean fails(GreenJudgement judgement, int cell, RuleId rule) {

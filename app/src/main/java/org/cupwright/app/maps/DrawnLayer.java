@@ -1,11 +1,10 @@
 package org.cupwright.app.maps;
 
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Predicate;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.PersonsOpinion.Kind;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
@@ -13,8 +12,8 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
- * Ground that people drew: outlined, good ground strewn with ticks and bad ground with crosses; usual spots as diamonds. The marks
- * are our own, and as clear in grey as in colour.
+ * Ground that people drew: outlined, good ground strewn with ticks and bad ground with crosses; usual spots as
+ * diamonds. The marks are our own, and as clear in grey as in colour.
  */
 final class DrawnLayer {
     private static final double GAP_EM = 4;
@@ -22,106 +21,82 @@ final class DrawnLayer {
     private static final double DIAMOND_EM = 0.55;
 
     private final GreenDrawing drawing;
-    private final MapFrame frame;
-    private final MapStyle style;
+    private final Canvas canvas;
+    private final List<MapPoint> usual;
 
-    DrawnLayer(GreenDrawing drawing, MapFrame frame, MapStyle style) {
+    /** Takes the room of the usual spots before any label does. */
+    DrawnLayer(GreenDrawing drawing, Canvas canvas) {
         this.drawing = drawing;
-        this.frame = frame;
-        this.style = style;
-    }
-
-    /** Room that no label may take: that of the usual spots. */
-    void keep(LabelRoom room) {
-        usual().forEach(at -> room.keep(frame.x(at), frame.y(at), DIAMOND_EM * style.em()));
+        this.canvas = canvas;
+        this.usual = drawing.drawn().stream()
+                .filter(item -> item.word().kind() == Kind.USUAL)
+                .map(DrawnItem::middle)
+                .toList();
+        usual.forEach(at -> canvas.keep(at, DIAMOND_EM * canvas.em()));
     }
 
     /** The areas, which lie under lines and letters. */
-    void areas(Strokes strokes, Svg svg) {
+    void areas() {
         for (DrawnItem item : drawing.drawn()) {
             if (item.word().kind() != Kind.USUAL) {
-                area(item, strokes, svg);
+                area(item);
             }
         }
     }
 
-    private void area(DrawnItem item, Strokes strokes, Svg svg) {
+    /** Its outline, and signs all over the ground; on little ground one in its middle. */
+    private void area(DrawnItem item) {
         boolean good = item.word().kind() == Kind.GOOD;
-        Geometry onGreen =
+        Geometry ground =
                 OverlayNGRobust.overlay(item.place(), drawing.hole().green().polygon(), OverlayNG.INTERSECTION);
-        if (onGreen.isEmpty()) {
+        if (ground.isEmpty()) {
             return; // the outline was drawn anew since, and this lies off it
         }
-        svg.group(good ? "drawn-good" : "drawn-bad", style.stroke(MapStyle.INK, 1.4) + (good ? "" : dashes()))
-                .path(strokes.of(onGreen))
-                .end();
-        signs(onGreen, good, strokes, svg);
-    }
-
-    private String dashes() {
-        double em = style.em();
-        return " stroke-dasharray=\"" + Svg.number(0.45 * em) + " " + Svg.number(0.3 * em) + "\"";
-    }
-
-    /** All over the ground; on little ground one in its middle. */
-    private void signs(Geometry ground, boolean good, Strokes strokes, Svg svg) {
-        Geometry clearOfItsEdge = ground.buffer(-2 * SIGN_EM * style.em() / frame.length(1));
-        PreparedGeometry prepared = PreparedGeometryFactory.prepare(clearOfItsEdge);
-        Predicate<MapPoint> inside = point -> prepared.contains(DrawnItem.spot(point));
-        AtomicInteger drawn = new AtomicInteger();
-        strokes.pattern(GAP_EM * style.em(), inside, (x, y) -> {
-            sign(x, y, good, svg);
-            drawn.incrementAndGet();
-        });
-        if (drawn.get() == 0) {
+        double em = canvas.em();
+        String paint =
+                good ? MapStyle.stroke(MapStyle.INK, 1.4) : MapStyle.broken(MapStyle.INK, 1.4, 0.45 * em, 0.3 * em);
+        canvas.outline(good ? "drawn-good" : "drawn-bad", paint, ground);
+        PreparedGeometry clearOfItsEdge = PreparedGeometryFactory.prepare(
+                ground.buffer(-2 * SIGN_EM * em / canvas.frame().length(1)));
+        List<Coordinate> places =
+                canvas.strokes().pattern(GAP_EM * em, point -> clearOfItsEdge.contains(DrawnItem.spot(point)));
+        if (places.isEmpty()) {
             MapPoint middle = MapPoint.of(ground.getInteriorPoint().getCoordinate());
-            sign(frame.x(middle), frame.y(middle), good, svg);
+            places = List.of(
+                    new Coordinate(canvas.frame().x(middle), canvas.frame().y(middle)));
         }
+        places.forEach(at -> sign(at.x, at.y, good));
     }
 
-    private void sign(double x, double y, boolean good, Svg svg) {
-        double arm = SIGN_EM * style.em();
+    private void sign(double x, double y, boolean good) {
+        double arm = SIGN_EM * canvas.em();
+        Svg svg = canvas.svg();
         svg.group("drawn-clear", MapStyle.fill(MapStyle.PAPER))
                 .circle(x, y, 1.7 * arm)
                 .end();
-        svg.group(good ? "tick" : "cross", style.stroke(MapStyle.INK, 1.6))
-                .path(good ? tick(x, y, arm) : cross(x, y, arm))
-                .end();
-    }
-
-    private static String tick(double x, double y, double arm) {
-        return move(x - arm, y) + step(0.7 * arm, 0.9 * arm) + step(1.3 * arm, -1.9 * arm);
-    }
-
-    private static String cross(double x, double y, double arm) {
-        return move(x - arm, y - arm) + step(2 * arm, 2 * arm) + move(x + arm, y - arm) + step(-2 * arm, 2 * arm);
-    }
-
-    private static String move(double x, double y) {
-        return "M" + Svg.number(x) + " " + Svg.number(y);
-    }
-
-    private static String step(double right, double down) {
-        return "l" + Svg.number(right) + " " + Svg.number(down);
+        svg.group(good ? "tick" : "cross", MapStyle.stroke(MapStyle.INK, 1.6));
+        if (good) {
+            svg.path("M", x - arm, y, "l", 0.7 * arm, 0.9 * arm, "l", 1.3 * arm, -1.9 * arm);
+        } else {
+            svg.path("M", x - arm, y - arm, "l", 2 * arm, 2 * arm, "M", x + arm, y - arm, "l", -2 * arm, 2 * arm);
+        }
+        svg.end();
     }
 
     /** The usual spots, which lie over lines. */
-    void spots(Svg svg) {
-        double reach = DIAMOND_EM * style.em();
-        for (MapPoint at : usual()) {
-            String diamond = move(frame.x(at) - reach, frame.y(at)) + step(reach, -reach) + step(reach, reach)
-                    + step(-reach, reach) + "Z";
-            svg.group("usual-ground", MapStyle.fill(MapStyle.PAPER))
+    void spots() {
+        double reach = DIAMOND_EM * canvas.em();
+        for (MapPoint at : usual) {
+            double left = canvas.frame().x(at) - reach;
+            String diamond = Svg.data(
+                    "M", left, canvas.frame().y(at), "l", reach, -reach, "l", reach, reach, "l", -reach, reach, "Z");
+            canvas.svg()
+                    .group("usual-ground", MapStyle.fill(MapStyle.PAPER))
+                    .path(diamond)
+                    .end()
+                    .group("usual", MapStyle.stroke(MapStyle.INK, 1.8))
                     .path(diamond)
                     .end();
-            svg.group("usual", style.stroke(MapStyle.INK, 1.8)).path(diamond).end();
         }
-    }
-
-    private List<MapPoint> usual() {
-        return drawing.drawn().stream()
-                .filter(item -> item.word().kind() == Kind.USUAL)
-                .map(DrawnItem::middle)
-                .toList();
     }
 }

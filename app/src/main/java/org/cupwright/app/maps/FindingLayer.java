@@ -4,90 +4,65 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.cupwright.course.MapPoint;
+import org.cupwright.green.findings.GroundFinding;
 import org.locationtech.jts.geom.Envelope;
 
 /** Findings: the parts of the green they are about set off by a broken line, and a framed number at each place. */
 final class FindingLayer {
-    private final List<FindingOnMap> findings;
-    private final MapFrame frame;
-    private final MapStyle style;
+    /** Where a number may stand beside its place: ways right and down. */
+    private static final List<int[]> WAYS = Stream.concat(
+                    SpotLayer.WAYS.stream(),
+                    Stream.of(new int[] {1, -1}, new int[] {-1, -1}, new int[] {1, 1}, new int[] {-1, 1}))
+            .toList();
 
-    FindingLayer(GreenDrawing drawing, MapFrame frame, MapStyle style) {
-        this.findings = drawing.findings();
-        this.frame = frame;
-        this.style = style;
-    }
+    private static final double DOT_EM = 0.2;
 
-    /** Room that no label may take: that of the places themselves. */
-    void keep(LabelRoom room) {
-        findings.stream()
-                .flatMap(finding -> finding.at().stream())
-                .forEach(at -> room.keep(frame.x(at), frame.y(at), dot()));
-    }
+    private final List<GroundFinding> findings;
+    private final Canvas canvas;
+    private final List<Numbered> numbers = new ArrayList<>();
 
-    private double dot() {
-        return 0.2 * style.em();
-    }
-
-    /** A finding and the box its number is written in. */
-    record Marked(FindingOnMap finding, MapPoint at, Envelope box) {}
+    /** The number of a finding, its place, and the box the number is written in. */
+    private record Numbered(String number, MapPoint at, Envelope box) {}
 
     /** Takes room before other labels do: a number that is missing would hide a finding. */
-    List<Marked> take(LabelRoom room) {
-        List<Marked> marked = new ArrayList<>();
-        for (FindingOnMap finding : findings) {
-            finding.at().ifPresent(at -> {
-                List<Envelope> boxes = beside(label(finding), frame.x(at), frame.y(at));
-                marked.add(new Marked(finding, at, room.take(boxes).orElse(boxes.get(0))));
-            });
+    FindingLayer(List<GroundFinding> findings, Canvas canvas) {
+        this.findings = findings;
+        this.canvas = canvas;
+        for (int i = 0; i < findings.size(); i++) {
+            String number = Integer.toString(i + 1);
+            findings.get(i).finding().place().ifPresent(at -> numbers.add(numbered(number, at)));
         }
-        return marked;
     }
 
-    private Label label(FindingOnMap finding) {
-        return new Label(Integer.toString(finding.number()), style.letters().semibold());
+    private Numbered numbered(String number, MapPoint at) {
+        double near = 1.5 * DOT_EM * canvas.em();
+        List<Envelope> boxes = WAYS.stream()
+                .map(way -> canvas.box(OpenSans.SEMIBOLD, number, at, near, way))
+                .toList();
+        return new Numbered(number, at, canvas.take(boxes).orElse(boxes.get(0)));
     }
 
-    void draw(List<Marked> marked, Svg svg) {
+    void draw() {
         if (!findings.isEmpty()) {
-            areas(svg);
-            marked.forEach(mark -> number(mark, svg));
+            double em = canvas.em();
+            Strokes strokes = canvas.strokes();
+            canvas.svg().group("finding-area", MapStyle.broken(MapStyle.INK, 1.4, 0.45 * em, 0.35 * em));
+            findings.stream()
+                    .flatMap(finding -> finding.area().stream())
+                    .forEach(area -> canvas.svg().path(strokes.of(area)));
+            canvas.svg().end();
+            numbers.forEach(this::number);
         }
     }
 
-    private void areas(Svg svg) {
-        String dashes =
-                " stroke-dasharray=\"" + Svg.number(0.45 * style.em()) + " " + Svg.number(0.35 * style.em()) + "\"";
-        svg.group("finding-area", style.stroke(MapStyle.INK, 1.4) + dashes);
-        Strokes strokes = new Strokes(frame);
-        findings.stream().flatMap(finding -> finding.area().stream()).forEach(area -> svg.path(strokes.of(area)));
-        svg.end();
-    }
-
-    private void number(Marked mark, Svg svg) {
-        Envelope box = mark.box();
-        svg.group("finding-place", MapStyle.fill(MapStyle.INK))
-                .circle(frame.x(mark.at()), frame.y(mark.at()), dot())
+    private void number(Numbered mark) {
+        canvas.disc("finding-place", MapStyle.fill(MapStyle.INK), mark.at(), DOT_EM * canvas.em());
+        canvas.svg().group("finding", MapStyle.fill(MapStyle.INK));
+        canvas.label(OpenSans.SEMIBOLD, mark.number(), mark.box());
+        canvas.svg().end();
+        canvas.svg()
+                .group("finding-frame", MapStyle.stroke(MapStyle.INK, 1.6))
+                .box(mark.box())
                 .end();
-        svg.group("finding", MapStyle.fill(MapStyle.INK));
-        label(mark.finding()).draw(box, svg);
-        svg.end();
-        svg.group("finding-frame", style.stroke(MapStyle.INK, 1.6))
-                .box(box.getMinX(), box.getMinY(), box.getWidth(), box.getHeight())
-                .end();
-    }
-
-    private List<Envelope> beside(Label label, double x, double y) {
-        double near = 1.5 * dot();
-        Stream<int[]> ways = Stream.of(
-                new int[] {1, 0},
-                new int[] {-1, 0},
-                new int[] {0, -1},
-                new int[] {0, 1},
-                new int[] {1, -1},
-                new int[] {-1, -1},
-                new int[] {1, 1},
-                new int[] {-1, 1});
-        return ways.map(way -> label.beside(x, y, near, way[0], way[1])).toList();
     }
 }

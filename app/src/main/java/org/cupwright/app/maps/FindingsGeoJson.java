@@ -2,21 +2,20 @@ package org.cupwright.app.maps;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.finding.Finding;
 import org.cupwright.green.findings.GroundFinding;
 import org.cupwright.message.Amount;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
  * What is doubtful about greens as GeoJSON: one feature a finding.
  *
- * <p>Its geometry is what it is about, told by the property {@code covers}: {@code part} of a green, a single {@code point}, or the
- * whole {@code green}. {@code number} counts a green's findings, the worst being 1.
+ * <p>Its geometry is what it is about, told by the property {@code covers}: {@code part} of a green, a single {@code
+ * point}, or the whole {@code green}. {@code number} counts a green's findings, the worst being 1.
  * docs/schemas/findings-geojson.schema.json holds the shape.
  */
 public final class FindingsGeoJson {
@@ -38,7 +37,7 @@ public final class FindingsGeoJson {
     public void add(Hole hole, List<GroundFinding> findings) {
         int number = 1;
         for (GroundFinding found : findings) {
-            document.add(shape(hole, found), properties(hole, found, number++));
+            add(hole, found, number++);
         }
     }
 
@@ -46,24 +45,20 @@ public final class FindingsGeoJson {
         return document.text();
     }
 
-    private static Geometry shape(Hole hole, GroundFinding found) {
-        if (found.area().isPresent()) {
-            return found.area().get();
-        }
-        return found.finding()
-                .place()
-                .<Geometry>map(place -> new GeometryFactory().createPoint(place.toCoordinate()))
-                .orElse(hole.green().polygon());
-    }
-
-    private ObjectNode properties(Hole hole, GroundFinding found, int number) {
+    private void add(Hole hole, GroundFinding found, int number) {
         Finding finding = found.finding();
-        ObjectNode properties = JsonNodeFactory.instance.objectNode();
+        Optional<Geometry> place = finding.place().map(GeoJsonDocument::point);
+        String whole = place.isPresent() ? "point" : "green";
+        Geometry shape = found.area()
+                .<Geometry>map(area -> area)
+                .or(() -> place)
+                .orElse(hole.green().polygon());
+        ObjectNode properties = document.add(shape);
         properties.put("kind", finding.kind().jsonName());
         properties.put("hole", hole.id());
         about.forEach(properties::put);
         properties.put("number", number);
-        properties.put("covers", covers(found));
+        properties.put("covers", found.area().isPresent() ? "part" : whole);
         properties.put("value", texts.show(finding.value()));
         Amount.of(finding.value()).ifPresent(amount -> {
             properties.put("amount", GeoJsonDocument.rounded(amount.number()));
@@ -71,13 +66,5 @@ public final class FindingsGeoJson {
         });
         properties.put("says", texts.say(finding.says()));
         properties.put("tryThis", texts.say(finding.tryThis()));
-        return properties;
-    }
-
-    private static String covers(GroundFinding found) {
-        if (found.area().isPresent()) {
-            return "part";
-        }
-        return found.finding().place().isPresent() ? "point" : "green";
     }
 }

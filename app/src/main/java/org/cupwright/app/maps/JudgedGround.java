@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.cupwright.course.MapPoint;
+import org.cupwright.course.Outline;
 import org.cupwright.green.GreenLattice;
 import org.cupwright.green.field.LatticeSquares;
 import org.cupwright.holelocation.RuleId;
@@ -35,17 +36,6 @@ final class JudgedGround {
 
     /** The areas, good ground first, then in the order of the rules. */
     Map<Said, Geometry> areas() {
-        Map<Said, Geometry> areas = new TreeMap<>(ORDER);
-        spots().forEach((said, spots) -> areas.put(
-                said,
-                LatticeSquares.joined(
-                        spots,
-                        GreenLattice.CELL_METRES,
-                        judgement.green().hole().green())));
-        return areas;
-    }
-
-    private Map<Said, List<MapPoint>> spots() {
         Map<Said, List<MapPoint>> spots = new TreeMap<>(ORDER);
         for (int cell = 0; cell < judgement.lattice().size(); cell++) {
             Optional<Verdict> verdict = judgement.findVerdict(cell);
@@ -55,6 +45,9 @@ final class JudgedGround {
                         .add(judgement.lattice().spot(cell));
             }
         }
-        return spots;
+        Map<Said, Geometry> areas = new TreeMap<>(ORDER);
+        Outline green = judgement.green().hole().green();
+        spots.forEach((said, at) -> areas.put(said, LatticeSquares.joined(at, GreenLattice.CELL_METRES, green)));
+        return areas;
     }
 }

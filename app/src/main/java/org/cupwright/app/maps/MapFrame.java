@@ -8,7 +8,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * From the course's frame to the drawing and back: the line of play runs up the page, or north where no line of play is known.
+ * From the course's frame to the drawing and back: the line of play runs up the page, or north where no line of play is
+ * known.
  *
  * <p>One scale for both directions, as large as the green and a margin about it allow.
  */

@@ -1,9 +1,9 @@
 package org.cupwright.app.maps;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.policy.EnumNames;
@@ -31,88 +31,72 @@ final class MapKey {
     }
 
     void draw(int width, int height, Svg svg) {
-        double x = 0.6 * style.em();
-        double y = height - height(width) + LINE * style.em();
+        double em = style.em();
+        double x = 0.6 * em;
+        double y = height - height(width) + LINE * em;
         svg.group("title", MapStyle.fill(MapStyle.INK));
-        svg.text(style.letters().semibold(), x, y, drawing.title()).end();
+        svg.text(OpenSans.SEMIBOLD, em, false, x, y, drawing.title()).end();
         svg.group("key", MapStyle.fill(MapStyle.INK));
         for (String line : lines(width)) {
-            y += LINE * style.em();
-            svg.text(style.letters(), x, y, line);
+            y += LINE * em;
+            svg.text(OpenSans.REGULAR, em, false, x, y, line);
         }
         svg.end();
     }
 
-    /** As many signs a line as fit. */
     private List<String> lines(int width) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String sign : signs()) {
-            String longer = line.isEmpty() ? sign : line + " · " + sign;
-            if (style.letters().width(longer) > width - style.em() && !line.isEmpty()) {
-                lines.add(line.toString());
-                line = new StringBuilder(sign);
-            } else {
-                line = new StringBuilder(longer);
-            }
+        List<String> lines = new ArrayList<>(wrapped("", signs(), " · ", "", width));
+        for (int i = 0; i < Math.min(MOST_FINDINGS, drawing.findings().size()); i++) {
+            String sentence = texts.say(drawing.findings().get(i).finding().says());
+            lines.addAll(wrapped(i + 1 + "  ", List.of(sentence.split(" ", -1)), " ", "    ", width));
         }
-        lines.add(line.toString());
-        drawing.findings().stream().limit(MOST_FINDINGS).forEach(finding -> lines.addAll(said(finding, width)));
         if (drawing.findings().size() > MOST_FINDINGS) {
             lines.add(texts.say("map.key.moreFindings", drawing.findings().size() - MOST_FINDINGS));
         }
         return lines;
     }
 
-    /** A finding's sentence after its number, in as many lines as it takes. */
-    private List<String> said(FindingOnMap finding, int width) {
+    /** As many parts a line as fit; the first line and those after it begin with something. */
+    private List<String> wrapped(String start, List<String> parts, String between, String further, int width) {
         List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder(finding.number() + " ");
-        for (String word : texts.say(finding.says()).split(" ", -1)) {
-            if (style.letters().width(line + " " + word) > width - style.em()) {
-                lines.add(line.toString());
-                line = new StringBuilder("   ");
+        String line = start + parts.get(0);
+        for (String part : parts.subList(1, parts.size())) {
+            String longer = line + between + part;
+            boolean fits = OpenSans.REGULAR.width(longer, style.em()) <= width - style.em();
+            if (!fits) {
+                lines.add(line);
             }
-            line.append(' ').append(word);
+            line = fits ? longer : further + part;
         }
-        lines.add(line.toString());
+        lines.add(line);
         return lines;
     }
 
-    private void drawn(List<String> signs) {
-        Set<Kind> kinds = EnumSet.noneOf(Kind.class);
-        drawing.drawn().forEach(item -> kinds.add(item.word().kind()));
-        kinds.forEach(kind -> signs.add(texts.say("map.key.drawn." + EnumNames.lowerCamel(kind))));
-    }
-
+    /** What is on the drawing and what is not, in the order in which it is said. */
     private List<String> signs() {
-        List<String> signs = new ArrayList<>();
-        signs.add(texts.say("map.key.hatched"));
-        signs.add(texts.say("map.key.clear"));
-        if (!drawing.oldHoles().isEmpty()) {
-            signs.add(texts.say("map.key.dotted"));
-            signs.add(texts.say("map.key.oldHole"));
+        Map<String, Boolean> shown = new LinkedHashMap<>();
+        shown.put("hatched", true);
+        shown.put("clear", true);
+        shown.put("dotted", !drawing.oldHoles().isEmpty());
+        shown.put("oldHole", !drawing.oldHoles().isEmpty());
+        for (Kind kind : Kind.values()) {
+            boolean said = drawing.drawn().stream().anyMatch(item -> item.word().kind() == kind);
+            shown.put("drawn." + EnumNames.lowerCamel(kind), said);
         }
-        drawn(signs);
-        signs.add(texts.say(drawing.surface().isPresent() ? "map.key.contours" : "map.key.noContours"));
-        if (drawing.surface().isPresent()) {
-            signs.add(texts.say("map.key.notSurveyed"));
-        }
-        if (!drawing.slopes().isEmpty()) {
-            signs.add(texts.say("map.key.slopes"));
-        }
-        if (!drawing.spots().isEmpty()) {
-            signs.add(texts.say("map.key.spot"));
-        }
-        if (!drawing.hole().marks().isEmpty()) {
-            signs.add(texts.say("map.key.mark"));
-        }
-        if (!drawing.hole().hazards().isEmpty()) {
-            signs.add(texts.say("map.key.hazards"));
-        }
-        if (drawing.findings().stream().anyMatch(finding -> finding.at().isPresent())) {
-            signs.add(texts.say("map.key.finding"));
-        }
-        return signs;
+        shown.put("contours", drawing.surface().isPresent());
+        shown.put("noContours", drawing.surface().isEmpty());
+        shown.put("notSurveyed", drawing.surface().isPresent());
+        shown.put("slopes", !drawing.slopes().isEmpty());
+        shown.put("spot", !drawing.spots().isEmpty());
+        shown.put("mark", !drawing.hole().marks().isEmpty());
+        shown.put("hazards", !drawing.hole().hazards().isEmpty());
+        shown.put(
+                "finding",
+                drawing.findings().stream()
+                        .anyMatch(found -> found.finding().place().isPresent()));
+        return shown.entrySet().stream()
+                .filter(Map.Entry::getValue)
+                .map(sign -> texts.say("map.key." + sign.getKey()))
+                .toList();
     }
 }

@@ -4,10 +4,9 @@ package org.cupwright.app.maps;
  * How fine a drawing is: what can be read on a screen cannot be read on a card in the pocket.
  *
  * @param em size of the letters, in drawing units
- * @param line width of a thin line
  * @param full whether slopes, ages and heights are written
  */
-record MapStyle(double em, double line, boolean full) {
+record MapStyle(double em, boolean full) {
     static final String INK = "#25221d";
     static final String SOFT = "#7a7263";
     static final String PAPER = "#ffffff";
@@ -15,25 +14,25 @@ record MapStyle(double em, double line, boolean full) {
     static final String ACCENT = "#a4431d";
 
     /** A picture of a thousand units' width: our choice, letters as large as on a page of text. */
-    static MapStyle picture() {
-        return new MapStyle(17, 1.1, true);
-    }
+    static final MapStyle PICTURE = new MapStyle(17, true);
 
     /** A drawing of tenths of a millimetre: letters of 6 points, the smallest that are read outdoors (our choice). */
-    static MapStyle card() {
-        return new MapStyle(21, 1.1, false);
+    static final MapStyle CARD = new MapStyle(21, false);
+
+    /** Width of a thin line, drawing units: our choice. */
+    private static final double LINE = 1.1;
+
+    static String stroke(String colour, double lines) {
+        return "fill=\"none\" stroke=\"" + colour + "\" stroke-width=\"" + Svg.data(lines * LINE)
+                + "\" stroke-linejoin=\"round\" stroke-linecap=\"round\"";
     }
 
-    String stroke(String colour, double lines) {
-        return "fill=\"none\" stroke=\"" + colour + "\" stroke-width=\"" + Svg.number(lines * line)
-                + "\" stroke-linejoin=\"round\" stroke-linecap=\"round\"";
+    /** The same, broken: how long strokes and gaps are. */
+    static String broken(String colour, double lines, Object... lengths) {
+        return stroke(colour, lines) + " stroke-dasharray=\"" + Svg.data(lengths) + "\"";
     }
 
     static String fill(String colour) {
         return "fill=\"" + colour + "\"";
-    }
-
-    Lettering letters() {
-        return Lettering.small(em);
     }
 }

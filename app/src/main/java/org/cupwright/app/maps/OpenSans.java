@@ -15,7 +15,8 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /**
- * The one family of letters on paper and in pictures, carried inside the program, so that both look the same on every machine.
+ * The one family of letters on paper and in pictures, carried inside the program, so that both look the same on every
+ * machine.
  *
  * <p>Widths and outlines come from the font file itself, never from the machine's fonts.
  */
@@ -52,62 +53,61 @@ public enum OpenSans {
 
     /** How wide a text is in letters of a size, in the size's unit. */
     double width(String text, double size) {
-        synchronized (READ) {
-            return measured(text, size);
-        }
-    }
-
-    private double measured(String text, double size) {
-        try {
+        return read(font -> {
             double units = 0;
-            for (int glyph : glyphs(text)) {
-                units += font().getAdvanceWidth(glyph);
+            for (int glyph : glyphs(font, text)) {
+                units += font.getAdvanceWidth(glyph);
             }
-            return units * size / font().getUnitsPerEm();
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
+            return units * size / font.getUnitsPerEm();
+        });
     }
 
     /** The outline of a text that begins at a point of a drawing whose y runs down. */
     Path2D outline(String text, double x, double y, double size) {
-        synchronized (READ) {
-            return drawn(text, x, y, size);
-        }
-    }
-
-    private Path2D drawn(String text, double x, double y, double size) {
-        try {
-            double scale = size / font().getUnitsPerEm();
+        return read(font -> {
+            double scale = size / font.getUnitsPerEm();
             Path2D whole = new Path2D.Double();
             double along = x;
-            for (int glyph : glyphs(text)) {
-                GlyphData shape = font().getGlyph().getGlyph(glyph);
+            for (int glyph : glyphs(font, text)) {
+                GlyphData shape = font.getGlyph().getGlyph(glyph);
                 if (shape != null) {
-                    whole.append(
-                            shape.getPath().getPathIterator(new AffineTransform(scale, 0, 0, -scale, along, y)), false);
+                    AffineTransform placed = new AffineTransform(scale, 0, 0, -scale, along, y);
+                    whole.append(shape.getPath().getPathIterator(placed), false);
                 }
-                along += font().getAdvanceWidth(glyph) * scale;
+                along += font.getAdvanceWidth(glyph) * scale;
             }
             return whole;
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
+        });
     }
 
-    private int[] glyphs(String text) throws IOException {
-        CmapLookup letters = font().getUnicodeCmapLookup();
+    private static int[] glyphs(TrueTypeFont font, String text) throws IOException {
+        CmapLookup letters = font.getUnicodeCmapLookup();
         return text.codePoints().map(letters::getGlyphId).toArray();
     }
 
-    private TrueTypeFont font() throws IOException {
-        TrueTypeFont font = READ.get(this);
-        if (font == null) {
-            try (InputStream file = stream()) {
-                font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+    /** What is read out of the font file. */
+    private interface Reading<T> {
+        T of(TrueTypeFont font) throws IOException;
+    }
+
+    private <T> T read(Reading<T> reading) {
+        synchronized (READ) {
+            try {
+                TrueTypeFont font = READ.get(this);
+                if (font == null) {
+                    font = parsed();
+                    READ.put(this, font);
+                }
+                return reading.of(font);
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException(unreadable);
             }
-            READ.put(this, font);
         }
-        return font;
+    }
+
+    private TrueTypeFont parsed() throws IOException {
+        try (InputStream file = stream()) {
+            return new TTFParser().parse(new RandomAccessReadBuffer(file));
+        }
     }
 }

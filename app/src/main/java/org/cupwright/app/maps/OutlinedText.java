@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -64,11 +65,9 @@ public final class OutlinedText {
         double[] at = new double[6];
         for (PathIterator pieces = outline.getPathIterator(null); !pieces.isDone(); pieces.next()) {
             int kind = pieces.currentSegment(at);
-            data.append("MLQCZ".charAt(kind));
             int numbers = new int[] {2, 2, 4, 6, 0}[kind];
-            for (int i = 0; i < numbers; i++) {
-                data.append(i == 0 ? "" : " ").append(Svg.number(at[i]));
-            }
+            data.append("MLQCZ".charAt(kind));
+            data.append(Svg.data(Arrays.stream(at, 0, numbers).boxed().toArray()));
         }
         return data.toString();
     }

@@ -1,11 +1,14 @@
 package org.cupwright.app.maps;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Predicate;
 import org.cupwright.course.MapPoint;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryComponentFilter;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.LinearRing;
 
 /** Path data of shapes, hatching and patterns in the frame of a drawing. */
 final class Strokes {
@@ -18,38 +21,25 @@ final class Strokes {
         this.frame = frame;
     }
 
+    /** All lines of a shape, and the rings of its areas closed. */
     String of(Geometry shape) {
         StringBuilder path = new StringBuilder();
-        for (int i = 0; i < shape.getNumGeometries(); i++) {
-            Geometry part = shape.getGeometryN(i);
-            if (part instanceof Polygon polygon) {
-                ring(polygon.getExteriorRing(), path);
-                for (int k = 0; k < polygon.getNumInteriorRing(); k++) {
-                    ring(polygon.getInteriorRingN(k), path);
-                }
-            } else if (part instanceof LineString line) {
+        shape.apply((GeometryComponentFilter) part -> {
+            if (part instanceof LineString line) {
                 line(line, path);
+                path.append(part instanceof LinearRing ? "Z" : "");
             }
-        }
+        });
         return path.toString();
     }
 
-    private void ring(LineString ring, StringBuilder path) {
-        line(ring, path);
-        path.append('Z');
-    }
-
     private void line(LineString line, StringBuilder path) {
-        char command = 'M';
+        String command = "M";
         for (Coordinate corner : line.getCoordinates()) {
-            point(command, MapPoint.of(corner), path);
-            command = 'L';
+            MapPoint point = MapPoint.of(corner);
+            path.append(Svg.data(command, frame.x(point), frame.y(point)));
+            command = "L";
         }
-    }
-
-    private void point(char command, MapPoint point, StringBuilder path) {
-        path.append(command).append(Svg.number(frame.x(point)));
-        path.append(' ').append(Svg.number(frame.y(point)));
     }
 
     /** Slanted lines, so far apart on the drawing, over the ground that passes. */
@@ -71,36 +61,27 @@ final class Strokes {
         for (; down <= Math.min(frame.height(), start); down += step) {
             boolean draw = ground.test(frame.ground(start - down, down));
             if (draw != drawing) {
-                end(draw ? 'M' : 'L', start, draw ? down : last, path);
+                double end = draw ? down : last;
+                path.append(Svg.data(draw ? "M" : "L", start - end, end));
             }
             drawing = draw;
             last = down;
         }
-        if (drawing) {
-            end('L', start, last, path);
-        }
+        path.append(drawing ? Svg.data("L", start - last, last) : "");
     }
 
-    private static void end(char command, double start, double down, StringBuilder path) {
-        path.append(command).append(Svg.number(start - down)).append(' ').append(Svg.number(down));
-    }
-
-    /** Calls for each point of a staggered pattern, so far apart on the drawing, where the ground passes. */
-    void pattern(double gap, Predicate<MapPoint> ground, PointDrawer drawer) {
+    /** The points of a staggered pattern, so far apart on the drawing, where the ground passes. */
+    List<Coordinate> pattern(double gap, Predicate<MapPoint> ground) {
+        List<Coordinate> points = new ArrayList<>();
         int row = 0;
         for (double y = gap / 2; y < frame.height(); y += gap / 2) {
             for (double x = row % 2 == 0 ? 0 : gap / 2; x < frame.width(); x += gap) {
                 if (ground.test(frame.ground(x, y))) {
-                    drawer.draw(x, y);
+                    points.add(new Coordinate(x, y));
                 }
             }
             row++;
         }
-    }
-
-    /** Draws something at a point. */
-    @FunctionalInterface
-    interface PointDrawer {
-        void draw(double x, double y);
+        return points;
     }
 }

@@ -2,12 +2,14 @@ package org.cupwright.app.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.OutlinedText;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.PersonsOpinion;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
+import org.cupwright.settingout.PacedPlace;
 
 /** One hole on the changer's card: a third of a quarter of the sheet. */
 final class CardHole {
@@ -18,54 +20,51 @@ final class CardHole {
     private static final double UNITS_A_MILLIMETRE = 10;
     private static final double DRAWING_LESS = 2.6;
 
-    private final DaySheet day;
+    private final Flags flags;
     private final Texts texts;
     private final PlaceWords words;
+    private final Page page;
 
-    CardHole(DaySheet day, Texts texts) {
-        this.day = day;
+    CardHole(DaySheet day, Texts texts, Page page) {
+        this.flags = new Flags(texts, day.policy());
         this.texts = texts;
         this.words = new PlaceWords(texts, day.paceMetres());
+        this.page = page;
     }
 
-    void write(SheetHole hole, double heightMillimetres, Xhtml out) {
-        out.open("div", "one", "min-height: " + Page.millimetres(heightMillimetres) + ";");
-        drawing(hole, heightMillimetres - DRAWING_LESS, out);
-        out.open("div", "says");
-        String where = hole.cut().map(cut -> words.area(cut.directions())).orElseGet(() -> texts.say("sheet.noHole"));
-        out.open("div", "top").element("span", "hole", hole.hole()).element("span", "where", where);
-        out.close("div");
-        hole.cut().ifPresent(cut -> cut(cut, out));
-        out.element("div", "plug", plug(hole));
-        hole.cut().ifPresent(cut -> warnings(cut).forEach(warning -> out.element("div", "warning", warning)));
-        write(out);
-        out.close("div").close("div");
+    void write(SheetHole hole, double heightMillimetres) {
+        page.open("div", "one", "min-height: " + Page.millimetres(heightMillimetres) + ";");
+        drawing(hole, heightMillimetres - DRAWING_LESS);
+        page.open("div", "says").open("div", "top").element("span", "hole", hole.hole());
+        page.element("span", "where", words.where(hole)).close("div");
+        hole.cut().ifPresent(this::cut);
+        page.element("div", "plug", plug(hole));
+        hole.cut().ifPresent(cut -> warnings(cut).forEach(warning -> page.element("div", "warning", warning)));
+        toFillIn();
+        page.close("div").close("div");
     }
 
-    private void drawing(SheetHole hole, double height, Xhtml out) {
+    private void drawing(SheetHole hole, double height) {
         String size = "width: " + Page.millimetres(DRAWING_WIDTH) + "; height: " + Page.millimetres(height) + ";";
         String svg = new GreenMap(texts)
                 .card(hole.drawing(), (int) (UNITS_A_MILLIMETRE * DRAWING_WIDTH), (int) (UNITS_A_MILLIMETRE * height));
-        out.open("div", "drawing", size);
-        out.raw(OutlinedText.of(svg).replaceFirst("<svg ", "<svg style=\"" + size + "\" "));
-        out.close("div");
+        page.open("div", "drawing", size);
+        page.raw(OutlinedText.of(svg).replaceFirst("<svg ", "<svg style=\"" + size + "\" "));
+        page.close("div");
     }
 
-    private void cut(SheetHole.Cut cut, Xhtml out) {
+    private void cut(SheetHole.Cut cut) {
+        Optional<PacedPlace> paced = cut.directions().place();
+        paced.ifPresent(place -> page.element("div", "paces", words.paces(place.metres())));
+        page.open("div", "within");
+        paced.ifPresent(place -> page.element("span", "flag", flags.named(place.third())));
         List<String> beside = new ArrayList<>();
-        cut.directions().leeway().ifPresent(leeway -> beside.add(words.within(leeway)));
-        cut.directions().place().ifPresent(place -> {
-            out.element("div", "paces", words.paces(place.metres()));
-            words.fromBack(place).ifPresent(beside::add);
-        });
-        out.open("div", "within");
-        cut.directions()
-                .place()
-                .ifPresent(place -> out.element("span", "flag", new Flags(texts, day.policy()).named(place.third())));
+        cut.directions().leeway().map(words::within).ifPresent(beside::add);
+        paced.flatMap(words::fromBack).ifPresent(beside::add);
         for (int i = 0; i < beside.size(); i++) {
-            out.text(i == 0 ? "" : " · ").element("span", "whole", beside.get(i));
+            page.text(i == 0 ? "" : " · ").element("span", "whole", beside.get(i));
         }
-        out.close("div");
+        page.close("div");
     }
 
     private String plug(SheetHole hole) {
@@ -108,13 +107,13 @@ final class CardHole {
         }
     }
 
-    private void write(Xhtml out) {
-        out.open("div", "write").box(texts.say("sheet.card.asPlanned")).text(" ");
-        out.box(texts.say("sheet.card.moved")).line("middling").close("div");
-        out.open("div", "write").text(texts.say("sheet.card.soil")).text(" ");
+    private void toFillIn() {
+        page.open("div", "write").box(texts.say("sheet.card.asPlanned")).text(" ");
+        page.box(texts.say("sheet.card.moved")).line("middling").close("div");
+        page.open("div", "write").text(texts.say("sheet.card.soil") + " ");
         for (String soil : List.of("none", "in", "out")) {
-            out.box(texts.say("sheet.card.soil." + soil)).text(" ");
+            page.box(texts.say("sheet.card.soil." + soil)).text(" ");
         }
-        out.text(texts.say("sheet.card.time")).line("short").close("div");
+        page.text(texts.say("sheet.card.time")).line("short").close("div");
     }
 }

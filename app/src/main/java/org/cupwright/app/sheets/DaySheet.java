@@ -1,6 +1,7 @@
 package org.cupwright.app.sheets;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.day.CourseDay;
@@ -9,6 +10,7 @@ import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.storage.JudgedPosition;
+import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GreenFrame;
@@ -43,6 +45,27 @@ public record DaySheet(
 
     double paceMetres() {
         return policy.get(PlacePolicy.PACE_METRES);
+    }
+
+    /** Paper of the day, begun. */
+    Page page(String kind, String margin, Texts texts) {
+        return new Page(kind, margin, course, date, policy, texts);
+    }
+
+    /** The speed that was judged for. */
+    static String speed(double feet, Texts texts) {
+        return texts.say("sheet.greenSpeed", texts.number(feet, feet == Math.rint(feet) ? 0 : 1));
+    }
+
+    /** Whether the holes are where they were planned or where they were cut. */
+    String state(Texts texts) {
+        String time = soFar.last().map(LocalTime::toString).orElse("");
+        if (soFar.all()) {
+            return texts.say("sheet.asCutAt", time);
+        }
+        return soFar.holes().isEmpty()
+                ? texts.say("sheet.planned")
+                : texts.say("sheet.partlyCut", time, String.join(", ", soFar.holes()));
     }
 
     /** A day's sheet from its plan. */

@@ -1,6 +1,7 @@
 package org.cupwright.app.sheets;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.app.texts.Texts;
@@ -9,7 +10,10 @@ import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Policy;
 import org.cupwright.settingout.PacedPlace;
 
-/** Which flag stands where, by the course's settings; a letter goes with every colour, for those who cannot tell colours apart. */
+/**
+ * Which flag stands where, by the course's settings; a letter goes with every colour, for those who cannot tell colours
+ * apart.
+ */
 final class Flags {
     private final Texts texts;
     private final Policy policy;
@@ -40,25 +44,16 @@ final class Flags {
     /** How many of which flag a round takes, {@code 6 × F red}; holes without a line of play are counted apart. */
     List<String> load(DaySheet day) {
         List<String> load = new ArrayList<>();
-        long cut = day.holes().stream().filter(hole -> hole.cut().isPresent()).count();
-        long told = 0;
+        List<Third> told = day.holes().stream()
+                .flatMap(hole -> hole.paced().map(PacedPlace::third).stream())
+                .toList();
         for (Third third : Third.values()) {
-            long count =
-                    day.holes().stream().filter(hole -> stands(hole, third)).count();
-            load.add(texts.say("sheet.card.flags", count, named(third)));
-            told += count;
+            load.add(texts.say("sheet.card.flags", Collections.frequency(told, third), named(third)));
         }
-        if (told < cut) {
-            load.add(texts.say("sheet.card.flagsOpen", cut - told));
+        long cut = day.holes().stream().filter(hole -> hole.cut().isPresent()).count();
+        if (told.size() < cut) {
+            load.add(texts.say("sheet.card.flagsOpen", cut - told.size()));
         }
         return load;
-    }
-
-    private static boolean stands(SheetHole hole, Third third) {
-        return hole.cut()
-                .flatMap(cut -> cut.directions().place())
-                .map(PacedPlace::third)
-                .filter(third::equals)
-                .isPresent();
     }
 }

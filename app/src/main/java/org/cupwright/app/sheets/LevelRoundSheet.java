@@ -2,6 +2,8 @@ package org.cupwright.app.sheets;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.level.LevelRoundOfDay;
 import org.cupwright.app.desk.level.LevelRoundOfDay.GreenRound;
 import org.cupwright.app.texts.Texts;
@@ -21,48 +23,46 @@ public final class LevelRoundSheet {
 
     /** The list as a PDF. */
     public byte[] pdf(LevelRoundOfDay.Answer round) {
-        String course = round.day().course().name();
+        CourseDay day = round.day();
         return Pdf.of(
                 xhtml(round),
-                texts.say("sheet.level.title") + " " + course,
-                round.day().date());
+                texts.say("sheet.level.title") + " " + day.course().name(),
+                day.date());
     }
 
     String xhtml(LevelRoundOfDay.Answer round) {
-        Page page = new Page(
-                round.day().course().name(), round.day().date(), round.day().policy(), texts);
-        Xhtml out = page.start("level", "13mm 16mm 11mm 16mm");
-        page.heading(out);
-        out.element("h1", "title", texts.say("sheet.level.title"));
+        CourseDay day = round.day();
+        Page page = new Page("level", "13mm 16mm 11mm 16mm", day.course().name(), day.date(), day.policy(), texts);
+        page.heading().say("h1", "title", "sheet.level.title");
         String aim = texts.say("level.aim." + EnumNames.lowerCamel(round.aim()));
-        out.element("p", "state", aim + " · " + page.speed(round.day().fastest().feet()));
-        out.element("p", "how", texts.say("level.round.how"));
-        double pace = round.day().policy().get(PlacePolicy.PACE_METRES);
+        page.element("p", "state", aim + " · " + DaySheet.speed(day.fastest().feet(), texts));
+        page.say("p", "how", "level.round.how");
+        double pace = day.policy().get(PlacePolicy.PACE_METRES);
         round.greens().stream()
                 .filter(green -> !green.round().spots().isEmpty())
-                .forEach(green -> green(green, pace, out));
-        notes(round, out);
-        return page.end(out);
+                .forEach(green -> green(green, pace, page));
+        notes(round, page);
+        return page.done();
     }
 
-    private void green(GreenRound green, double pace, Xhtml out) {
+    private void green(GreenRound green, double pace, Page page) {
         PlaceWords words = new PlaceWords(texts, pace);
-        out.open("div", "green").open("h2", "green");
-        out.text(texts.say("survey.where.hole", green.hole().id()));
-        out.element("span", "expected", expected(green)).close("h2");
-        out.open("table", "spots").open("tbody");
+        page.open("div", "green").open("h2", "green");
+        page.text(texts.say("survey.where.hole", green.hole().id()));
+        page.element("span", "expected", expected(green)).close("h2");
+        page.open("table", "spots").open("tbody");
         Optional<MapPoint> before = Optional.empty();
         int number = 1;
         for (RoundSpot spot : green.round().spots()) {
-            out.open("tr").element("td", "number", Integer.toString(number++));
-            out.open("td", "where").element("span", "place", words.area(spot.place(), spot.at()));
-            spot.place().ifPresent(place -> out.text(" " + words.paces(place)));
-            out.element("div", "walk", walk(spot, before, pace)).close("td");
-            blanks(spot, out);
-            out.close("tr");
+            page.open("tr").element("td", "number", Integer.toString(number++));
+            page.open("td", "where").element("span", "place", words.area(spot.place(), spot.at()));
+            spot.place().ifPresent(place -> page.text(" " + words.paces(place)));
+            page.element("div", "walk", walk(spot, before, pace)).close("td");
+            blanks(spot, page);
+            page.close("tr");
             before = Optional.of(spot.at());
         }
-        out.close("tbody").close("table").close("div");
+        page.close("tbody").close("table").close("div");
     }
 
     private String walk(RoundSpot spot, Optional<MapPoint> before, double pace) {
@@ -72,18 +72,18 @@ public final class LevelRoundSheet {
     }
 
     /** Along play and across it; where there is no line of play, the steepest way down and its direction. */
-    private void blanks(RoundSpot spot, Xhtml out) {
-        out.open("td", "blanks");
+    private void blanks(RoundSpot spot, Page page) {
+        page.open("td", "blanks");
         if (spot.place().isPresent()) {
             for (List<String> ways : List.of(List.of("front", "back"), List.of("left", "right"))) {
-                ways.forEach(way -> out.box(texts.say("sheet.level." + way)));
-                out.line("short").text(" %\u00a0\u00a0 ");
+                ways.forEach(way -> page.box(texts.say("sheet.level." + way)));
+                page.line("short").text(" %\u00a0\u00a0 ");
             }
         } else {
-            out.text(texts.say("sheet.level.falls") + " ").line("short").text(" % ");
-            out.text(texts.say("sheet.level.towards") + " ").line("short").text(" °");
+            page.text(texts.say("sheet.level.falls") + " ").line("short").text(" % ");
+            page.text(texts.say("sheet.level.towards") + " ").line("short").text(" °");
         }
-        out.close("td");
+        page.close("td");
     }
 
     private String expected(GreenRound green) {
@@ -93,15 +93,14 @@ public final class LevelRoundSheet {
                 texts.number(100 * green.round().expectedShare(), 0));
     }
 
-    private void notes(LevelRoundOfDay.Answer round, Xhtml out) {
-        List<String> none = round.greens().stream()
+    private static void notes(LevelRoundOfDay.Answer round, Page page) {
+        String none = round.greens().stream()
                 .filter(green -> green.round().spots().isEmpty())
                 .map(green -> green.hole().id())
-                .toList();
+                .collect(Collectors.joining(", "));
         if (!none.isEmpty()) {
-            out.element("p", "note", texts.say("sheet.level.nothing", String.join(", ", none)));
+            page.say("p", "note", "sheet.level.nothing", none);
         }
-        out.element("p", "note", texts.say("sheet.level.keep"));
-        out.element("p", "note", texts.say("sheet.localRules"));
+        page.say("p", "note", "sheet.level.keep").say("p", "note", "sheet.localRules");
     }
 }

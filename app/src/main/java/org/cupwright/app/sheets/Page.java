@@ -5,78 +5,37 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.Locale;
 import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.Policy;
 
-/** What all paper has in common: size, style, heading. */
+/**
+ * Paper that is being written, as well-formed XHTML: size, style and heading are those of all paper; text is escaped.
+ */
 final class Page {
+    private final StringBuilder out = new StringBuilder();
     private final String course;
     private final LocalDate date;
-    private final Policy policy;
+    private final PaperSize paper;
     private final Texts texts;
 
-    Page(String course, LocalDate date, Policy policy, Texts texts) {
+    /**
+     * Begins a document.
+     *
+     * @param kind the style sheet's class of the whole
+     * @param margin of every page
+     */
+    Page(String kind, String margin, String course, LocalDate date, Policy policy, Texts texts) {
         this.course = course;
         this.date = date;
-        this.policy = policy;
+        this.paper = policy.get(PaperPolicy.PAPER);
         this.texts = texts;
-    }
-
-    Page(DaySheet day, Texts texts) {
-        this(day.course(), day.date(), day.policy(), texts);
-    }
-
-    PaperSize paper() {
-        return policy.get(PaperPolicy.PAPER);
-    }
-
-    /** The beginning of a document; the margin is that of every page. */
-    Xhtml start(String kind, String margin) {
-        Xhtml out = new Xhtml();
-        out.raw("<html xmlns=\"http://www.w3.org/1999/xhtml\"><head><title>")
-                .text(course)
-                .raw("</title><style>@page { size: " + millimetres(paper().widthMillimetres()) + " "
-                        + millimetres(paper().heightMillimetres()) + "; margin: " + margin + "; }")
-                .raw(style())
-                .raw("</style></head>");
-        return out.open("body", kind);
-    }
-
-    /** The speed that was judged for. */
-    String speed(double feet) {
-        return texts.say("sheet.greenSpeed", texts.number(feet, feet == Math.rint(feet) ? 0 : 1));
-    }
-
-    /** Whether the holes are where they were planned or where they were cut. */
-    String state(DaySheet day) {
-        String time = day.soFar().last().map(LocalTime::toString).orElse("");
-        if (day.soFar().all()) {
-            return texts.say("sheet.asCutAt", time);
-        }
-        return day.soFar().holes().isEmpty()
-                ? texts.say("sheet.planned")
-                : texts.say(
-                        "sheet.partlyCut", time, String.join(", ", day.soFar().holes()));
-    }
-
-    /** Course and day. */
-    void heading(Xhtml out) {
-        out.open("div", "heading");
-        out.element("span", "day", texts.day(date));
-        out.element("span", "course", course);
-        out.close("div");
-    }
-
-    String end(Xhtml out) {
-        return out.close("body").close("html").toString();
-    }
-
-    static String millimetres(double length) {
-        return String.format(Locale.ROOT, "%.2fmm", length);
+        raw("<html xmlns=\"http://www.w3.org/1999/xhtml\"><head><title>").text(course);
+        raw("</title><style>@page { size: " + millimetres(paper.widthMillimetres()));
+        raw(" " + millimetres(paper.heightMillimetres()) + "; margin: " + margin + "; }" + style());
+        raw("</style></head>").open("body", kind);
     }
 
     private static String style() {
@@ -85,5 +44,66 @@ final class Page {
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
+    }
+
+    PaperSize paper() {
+        return paper;
+    }
+
+    /** Course and day. */
+    Page heading() {
+        open("div", "heading").element("span", "day", texts.day(date));
+        return element("span", "course", course).close("div");
+    }
+
+    /** Opens an element with up to two attributes: its class in the style sheet, and a style of its own. */
+    Page open(String tag, String... classAndStyle) {
+        raw("<" + tag);
+        for (int i = 0; i < classAndStyle.length; i++) {
+            raw((i == 0 ? " class=\"" : " style=\"") + classAndStyle[i] + "\"");
+        }
+        return raw(">");
+    }
+
+    Page close(String tag) {
+        return raw("</" + tag + ">");
+    }
+
+    Page text(String text) {
+        return raw(text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;"));
+    }
+
+    Page element(String tag, String cssClass, String text) {
+        return open(tag, cssClass).text(text).close(tag);
+    }
+
+    /** An element with the words of a key. */
+    Page say(String tag, String cssClass, String key, Object... plain) {
+        return element(tag, cssClass, texts.say(key, plain));
+    }
+
+    /** A box to be ticked, and what it stands for. */
+    Page box(String text) {
+        return element("span", "box", "").element("span", "boxed", text);
+    }
+
+    /** A line to write on. */
+    Page line(String length) {
+        return element("span", "line " + length, "");
+    }
+
+    /** Markup that is well formed already. */
+    Page raw(String markup) {
+        out.append(markup);
+        return this;
+    }
+
+    /** The document, ended. */
+    String done() {
+        return close("body").close("html").out.toString();
+    }
+
+    static String millimetres(double length) {
+        return String.format(Locale.ROOT, "%.2fmm", length);
     }
 }

@@ -20,20 +20,21 @@ import org.cupwright.app.maps.OpenSans;
 /**
  * Turns XHTML into a PDF with embedded fonts.
  *
- * <p>The same markup gives the same bytes: the dates inside are the sheet's day, and the document's id follows from the markup.
+ * <p>The same markup gives the same bytes: the dates inside are the sheet's day, and the document's id follows from the
+ * markup.
  */
 final class Pdf {
     static {
-        XRLog.setLoggingEnabled(
-                false); // its remarks are about markup, which is ours; standard error belongs to the command
+        // its remarks are about markup, which is ours; standard error belongs to the command
+        XRLog.setLoggingEnabled(false);
     }
 
     private Pdf() {}
 
     static byte[] of(String xhtml, String title, LocalDate day) {
         PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.usePdfAConformance(
-                PdfAConformance.PDFA_2_U); // or it looks for the machine's fonts, to have some to fall back on
+        // or it looks for the machine's fonts, to have some to fall back on
+        builder.usePdfAConformance(PdfAConformance.PDFA_2_U);
         builder.useSVGDrawer(new BatikSVGDrawer());
         for (OpenSans font : OpenSans.values()) {
             builder.useFont(font::stream, OpenSans.FAMILY, font.weight(), FontStyle.NORMAL, true);
@@ -45,8 +46,8 @@ final class Pdf {
             renderer.createPDFWithoutClosing();
             PDDocument document = renderer.getPdfDocument();
             document.setDocumentInformation(information(title, day));
-            document.getDocumentCatalog()
-                    .setMetadata(null); // holds the time of now, and a claim to a standard that nobody checks
+            // holds the time of now, and a claim to a standard that nobody checks
+            document.getDocumentCatalog().setMetadata(null);
             document.setDocumentId((long) xhtml.hashCode());
             document.save(bytes);
         } catch (IOException failure) {

@@ -7,7 +7,6 @@ import org.cupwright.green.End;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.Side;
 import org.cupwright.policy.EnumNames;
-import org.cupwright.settingout.Directions;
 import org.cupwright.settingout.FromMark;
 import org.cupwright.settingout.Leeway;
 import org.cupwright.settingout.PacedPlace;
@@ -23,17 +22,19 @@ final class PlaceWords {
         this.paceMetres = paceMetres;
     }
 
+    /** Where a hole is or is to be: {@code back left}; or that the plan leaves the green out. */
+    String where(SheetHole hole) {
+        return hole.cut()
+                .map(SheetHole.Cut::directions)
+                .map(way -> area(way.place().map(PacedPlace::metres), way.at()))
+                .orElseGet(() -> texts.say("sheet.noHole"));
+    }
+
     /** {@code back left}; on a green without a line of play the coordinates, as they are all there is. */
-    String area(Directions directions) {
-        return directions.place().map(place -> area(place.metres())).orElseGet(() -> coordinates(directions.at()));
-    }
-
     String area(Optional<PlaceOnGreen> place, MapPoint at) {
-        return place.map(this::area).orElseGet(() -> coordinates(at));
-    }
-
-    private String coordinates(MapPoint at) {
-        return texts.say("place.coordinates", texts.coordinate(at.east()), texts.coordinate(at.north()));
+        return place.map(this::area)
+                .orElseGet(() ->
+                        texts.say("place.coordinates", texts.coordinate(at.east()), texts.coordinate(at.north())));
     }
 
     String area(PlaceOnGreen place) {
@@ -42,16 +43,8 @@ final class PlaceWords {
 
     /** {@code 22 on · 5 from left}. */
     String paces(PlaceOnGreen place) {
-        return on(place) + " · " + side(place);
-    }
-
-    String on(PlaceOnGreen place) {
-        return texts.say("sheet.on", halves(place.onMetres()));
-    }
-
-    String side(PlaceOnGreen place) {
-        String key = place.side() == Side.LEFT ? "sheet.fromLeft" : "sheet.fromRight";
-        return texts.say(key, halves(place.sideMetres()));
+        String side = place.side() == Side.LEFT ? "sheet.fromLeft" : "sheet.fromRight";
+        return texts.say("sheet.on", halves(place.onMetres())) + " · " + texts.say(side, halves(place.sideMetres()));
     }
 
     /** {@code 4½ from the back}, where the back is nearer. */

@@ -5,6 +5,7 @@ import java.util.List;
 import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.EnumNames;
+import org.cupwright.policy.Policy;
 
 /** The card's quarters about the whole round: before it begins, the hand work in short, room for notes. */
 final class ShedQuarter {
@@ -18,24 +19,23 @@ final class ShedQuarter {
 
     private final DaySheet day;
     private final Texts texts;
+    private final Page page;
 
-    ShedQuarter(DaySheet day, Texts texts) {
+    ShedQuarter(DaySheet day, Texts texts, Page page) {
         this.day = day;
         this.texts = texts;
+        this.page = page;
     }
 
-    void before(Page page, Xhtml out) {
-        page.heading(out);
-        out.element("h1", "title", texts.say("sheet.card.title"));
-        out.element("p", "state", page.state(day) + " · " + page.speed(day.speedFeet()));
-        out.element("h2", "load", texts.say("sheet.card.load"));
-        out.element("p", "load", String.join(" · ", new Flags(texts, day.policy()).load(day)));
-        out.element("h2", "ticks", texts.say("sheet.card.before"));
-        out.open("div", "ticks");
-        ticks().forEach(tick -> out.open("div", "tick").box(tick).close("div"));
-        out.close("div");
-        out.element("h2", "here", texts.say("sheet.card.here"));
-        answers(out);
+    void before() {
+        page.heading().say("h1", "title", "sheet.card.title");
+        page.element("p", "state", day.state(texts) + " · " + DaySheet.speed(day.speedFeet(), texts));
+        page.say("h2", "load", "sheet.card.load");
+        page.element("p", "load", String.join(" · ", new Flags(texts, day.policy()).load(day)));
+        page.say("h2", "ticks", "sheet.card.before").open("div", "ticks");
+        ticks().forEach(tick -> page.open("div", "tick").box(tick).close("div"));
+        page.close("div").say("h2", "here", "sheet.card.here");
+        answers();
     }
 
     private List<String> ticks() {
@@ -49,62 +49,47 @@ final class ShedQuarter {
     }
 
     /** What the course decided, where it is needed. */
-    private void answers(Xhtml out) {
-        answer(texts.say("sheet.convention." + EnumNames.lowerCamel(day.convention())), out);
-        answer(texts.say("sheet.card.plugs"), out);
-        answer(
-                texts.say(yesNo(
-                        day.policy().get(PaperPolicy.MOWN_FIRST), "sheet.card.mownFirst", "sheet.card.mownLater")),
-                out);
-        answer(
-                texts.say(yesNo(day.policy().get(PaperPolicy.TWO_PIECE), "sheet.card.twoPiece", "sheet.card.onePiece")),
-                out);
-        answer(
-                texts.say(yesNo(day.policy().get(PaperPolicy.WHITE_RIM), "sheet.card.whiteRim", "sheet.card.plainRim")),
-                out);
-        answer(texts.say("sheet.card.ballMarks", day.policy().get(PaperPolicy.BALL_MARKS)), out);
-        String nursery = day.policy().get(PaperPolicy.NURSERY);
+    private void answers() {
+        Policy policy = day.policy();
+        answer("sheet.convention." + EnumNames.lowerCamel(day.convention()));
+        answer("sheet.card.plugs");
+        answer(policy.get(PaperPolicy.MOWN_FIRST) ? "sheet.card.mownFirst" : "sheet.card.mownLater");
+        answer(policy.get(PaperPolicy.TWO_PIECE) ? "sheet.card.twoPiece" : "sheet.card.onePiece");
+        answer(policy.get(PaperPolicy.WHITE_RIM) ? "sheet.card.whiteRim" : "sheet.card.plainRim");
+        answer("sheet.card.ballMarks", policy.get(PaperPolicy.BALL_MARKS));
+        String nursery = policy.get(PaperPolicy.NURSERY);
         if (!nursery.isBlank()) {
-            answer(texts.say("sheet.card.nursery", nursery), out);
+            answer("sheet.card.nursery", nursery);
         }
-        String ring = day.policy().get(PaperPolicy.RING);
+        String ring = policy.get(PaperPolicy.RING);
         if (ring.isBlank()) {
-            out.open("p", "answer")
-                    .text(texts.say("sheet.card.ringBlank"))
-                    .line("long")
-                    .close("p");
+            page.open("p", "answer").text(texts.say("sheet.card.ringBlank"));
+            page.line("long").close("p");
         } else {
-            answer(texts.say("sheet.card.ring", ring), out);
+            answer("sheet.card.ring", ring);
         }
     }
 
-    private static String yesNo(boolean yes, String ifYes, String ifNo) {
-        return yes ? ifYes : ifNo;
+    private void answer(String key, Object... plain) {
+        page.say("p", "answer", key, plain);
     }
 
-    private void answer(String text, Xhtml out) {
-        out.element("p", "answer", text);
+    void handWork() {
+        page.heading();
+        list("work", HAND_WORK, "sheet.work.", "ol");
+        list("cautions", CAUTIONS, "sheet.caution.", "ul");
     }
 
-    void handWork(Page page, Xhtml out) {
-        page.heading(out);
-        out.element("h2", "work", texts.say("sheet.work.title"));
-        list("sheet.work.", HAND_WORK, "ol", out);
-        out.element("h2", "cautions", texts.say("sheet.caution.title"));
-        list("sheet.caution.", CAUTIONS, "ul", out);
+    private void list(String cssClass, List<String> keys, String prefix, String tag) {
+        page.say("h2", cssClass, prefix + "title").open(tag, "list");
+        keys.forEach(key -> page.say("li", "item", prefix + key));
+        page.close(tag);
     }
 
-    private void list(String prefix, List<String> keys, String tag, Xhtml out) {
-        out.open(tag, "list");
-        keys.forEach(key -> out.element("li", "item", texts.say(prefix + key)));
-        out.close(tag);
-    }
-
-    void notes(Page page, Xhtml out) {
-        page.heading(out);
-        out.element("h2", "notes", texts.say("sheet.card.notes"));
+    void notes() {
+        page.heading().say("h2", "notes", "sheet.card.notes");
         for (int i = 0; i < NOTE_LINES; i++) {
-            out.open("div", "ruled").close("div");
+            page.element("div", "ruled", "");
         }
     }
 }

@@ -8,6 +8,7 @@ import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.settingout.Directions;
+import org.cupwright.settingout.PacedPlace;
 
 /**
  * One hole as it stands on paper.
@@ -18,6 +19,11 @@ import org.cupwright.settingout.Directions;
  * @param drawing the green with what lies on it
  */
 public record SheetHole(String hole, Optional<Cut> cut, Optional<PlaceOnGreen> lastHole, GreenDrawing drawing) {
+    /** The place in paces, where there is a hole and a line of play. */
+    Optional<PacedPlace> paced() {
+        return cut.flatMap(location -> location.directions().place());
+    }
+
     /**
      * A hole location with what has to be known to cut there.
      *

@@ -16,11 +16,11 @@ import org.cupwright.course.Course;
 import org.cupwright.democourse.DemoCourse;
 
 /**
- * Runs a morning's commands on the invented course, in a folder for the moment, while the Java machine notes which classes they load:
- * an archive of those lets every later start be quicker. The launcher does so once after each build.
+ * Runs a morning's commands on the invented course, in a folder for the moment, while the Java machine notes which
+ * classes they load: an archive of those lets every later start be quicker. The launcher does so once after each build.
  *
- * <p>It also puts the database's own library, which is otherwise unpacked and compared at every start, into the folder that the
- * launcher names.
+ * <p>It also puts the database's own library, which is otherwise unpacked and compared at every start, into the folder
+ * that the launcher names.
  */
 public final class Rehearsal {
     private static final List<List<String>> MORNING = List.of(

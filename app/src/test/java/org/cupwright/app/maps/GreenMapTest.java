@@ -18,13 +18,19 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.DemoCourse;
+import org.cupwright.finding.Finding;
+import org.cupwright.finding.FindingKind;
+import org.cupwright.finding.Where;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.PersonsOpinion.Kind;
+import org.cupwright.green.field.GreenField;
+import org.cupwright.green.findings.GroundFinding;
 import org.cupwright.message.Message;
 import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.MultiPolygon;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -45,12 +51,13 @@ class GreenMapTest {
             old.add(new OldHoleOnMap(new MapPoint(middle.east() + 0.7 * i - 4, middle.north() + i % 3), i + 1));
             slopes.add(new SlopeOnMap(new MapPoint(middle.east() - 4 + i, middle.north() + 2 - i % 4), 1.5 + i));
         }
-        return GreenDrawing.of(hole)
+        GreenDrawing used = MadeDrawing.used(
+                MadeDrawing.surveyed(hole, demo.trueSurface("2")),
+                at -> at.east() < middle.east(),
+                at -> at.north() < middle.north(),
+                old.toArray(OldHoleOnMap[]::new));
+        return MadeDrawing.withSlopes(used, slopes)
                 .withTitle("Green 2, invented & <made>")
-                .withSurface(demo.trueSurface("2"))
-                .withGround(at -> at.east() < middle.east(), at -> at.north() < middle.north())
-                .withOldHoles(old)
-                .withSlopes(slopes)
                 .withSpots(List.of(middle));
     }
 
@@ -68,7 +75,7 @@ class GreenMapTest {
     @Test
     void drawsTheSpotWhereItIs() throws Exception {
         MapFrame frame = new MapFrame(hole, SIZE, SIZE);
-        Document svg = parsed(card(GreenDrawing.of(hole).withSpots(List.of(middle))));
+        Document svg = parsed(card(MadeDrawing.of(hole).withSpots(List.of(middle))));
 
         assertThat(number(svg, "//*[@class='spot']/*/@cx")).isCloseTo(frame.x(middle), within(0.001));
         assertThat(number(svg, "//*[@class='spot']/*/@cy")).isCloseTo(frame.y(middle), within(0.001));
@@ -76,8 +83,8 @@ class GreenMapTest {
 
     @Test
     void drawsContourLinesOfASurveyedGreenOnly() throws Exception {
-        Document without = parsed(card(GreenDrawing.of(hole)));
-        Document with = parsed(card(GreenDrawing.of(hole).withSurface(demo.trueSurface("2"))));
+        Document without = parsed(card(MadeDrawing.of(hole)));
+        Document with = parsed(card(MadeDrawing.surveyed(hole, demo.trueSurface("2"))));
 
         assertThat(number(without, "count(//*[starts-with(@class,'contour')]/*)"))
                 .isZero();
@@ -87,9 +94,9 @@ class GreenMapTest {
 
     @Test
     void hatchesAndDotsOnlyTheGroundThatIsSo() throws Exception {
-        Document clear = parsed(card(GreenDrawing.of(hole)));
-        Document half = parsed(card(
-                GreenDrawing.of(hole).withGround(at -> at.east() < middle.east(), at -> at.north() < middle.north())));
+        Document clear = parsed(card(MadeDrawing.of(hole)));
+        Document half = parsed(card(MadeDrawing.used(
+                MadeDrawing.of(hole), at -> at.east() < middle.east(), at -> at.north() < middle.north())));
 
         assertThat(text(clear, "//*[@class='not-to-cut']/*/@d")).isEmpty();
         assertThat(text(half, "//*[@class='not-to-cut']/*/@d")).startsWith("M");
@@ -149,16 +156,14 @@ class GreenMapTest {
 
     @Test
     void findingsAreNumberedWhereTheyAreAndSaidBelow() throws Exception {
-        FindingOnMap here = new FindingOnMap(
-                1,
-                Optional.of(middle),
-                Optional.of(hole.green().polygon().buffer(-4)),
-                Message.of("survey.noSurvey", new Message.Count(0)));
-        FindingOnMap everywhere = new FindingOnMap(
-                2,
-                Optional.empty(),
-                Optional.empty(),
-                Message.of("survey.slopesUncertain", new Message.SlopePoints(1.25)));
+        Message where = Where.hole("2");
+        MultiPolygon part = new GreenField(hole.green(), at -> at.east() - middle.east())
+                .allAbove(1)
+                .shape();
+        GroundFinding here = new GroundFinding(
+                Finding.of(FindingKind.NO_SURVEY, where, new Message.Count(0)).at(middle), Optional.of(part));
+        GroundFinding everywhere = new GroundFinding(
+                Finding.of(FindingKind.SLOPES_UNCERTAIN, where, new Message.SlopePoints(1.25)), Optional.empty());
         Document svg = parsed(new GreenMap(texts).picture(full().withFindings(List.of(here, everywhere))));
         MapFrame frame = new MapFrame(hole, 1000, 1000);
 
@@ -210,7 +215,7 @@ class GreenMapTest {
                         DrawnItem.disc(new MapPoint(middle.east() + 4, middle.north()), 0.3)),
                 new DrawnItem("2-usual-1", word(Kind.USUAL), DrawnItem.spot(middle)),
                 new DrawnItem("2-bad-2", word(Kind.BAD), DrawnItem.disc(new MapPoint(middle.east() + 400, 0), 2)));
-        Document svg = parsed(new GreenMap(texts).picture(GreenDrawing.of(hole).withDrawn(drawn)));
+        Document svg = parsed(new GreenMap(texts).picture(MadeDrawing.withDrawn(MadeDrawing.of(hole), drawn)));
         assertThat(number(svg, "count(//*[@class='drawn-good'])")).isEqualTo(1);
         assertThat(number(svg, "count(//*[@class='drawn-bad'])"))
                 .as("one lies off the green")

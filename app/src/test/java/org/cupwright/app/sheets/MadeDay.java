@@ -7,6 +7,7 @@ import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.maps.GreenDrawing;
+import org.cupwright.app.maps.MadeDrawing;
 import org.cupwright.app.maps.OldHoleOnMap;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -41,15 +42,17 @@ final class MadeDay {
         boolean measured = DEMO.levelReadings(hole.id()).isEmpty()
                 && !DEMO.survey(hole.id()).isEmpty();
         GreenDrawing drawing =
-                measured ? GreenDrawing.of(hole).withSurface(DEMO.trueSurface(hole.id())) : GreenDrawing.of(hole);
+                measured ? MadeDrawing.surveyed(hole, DEMO.trueSurface(hole.id())) : MadeDrawing.of(hole);
         return new SheetHole(
                 hole.id(),
                 Optional.of(cut(hole, spot, measured, policy)),
                 Optional.of(frame(hole).place(last)),
-                drawing.withSpots(List.of(spot))
-                        .withOldHoles(List.of(new OldHoleOnMap(last, 1)))
-                        .withGround(
-                                at -> hole.green().distanceToEdgeMetres(at) < 3.6, at -> at.distanceMetres(last) < 2));
+                MadeDrawing.used(
+                                drawing,
+                                at -> hole.green().distanceToEdgeMetres(at) < 3.6,
+                                at -> at.distanceMetres(last) < 2,
+                                new OldHoleOnMap(last, 1))
+                        .withSpots(List.of(spot)));
     }
 
     /** Off the middle, for every hole another way. */

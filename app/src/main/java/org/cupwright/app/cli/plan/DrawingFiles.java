@@ -10,7 +10,6 @@ import org.cupwright.app.answers.DayText;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.files.WholeFiles;
 import org.cupwright.app.desk.green.GreenOnDay;
-import org.cupwright.app.maps.FindingOnMap;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.maps.GreenGeoJson;
 import org.cupwright.app.maps.GreenMap;
@@ -60,7 +59,7 @@ final class DrawingFiles {
         Map<Path, byte[]> files = new LinkedHashMap<>();
         if (drawn()) {
             String drawing = new GreenMap(texts)
-                    .picture(drawing(day, green, asked, texts).withFindings(FindingOnMap.of(findings)));
+                    .picture(drawing(day, green, asked, texts).withFindings(findings));
             if (svg != null) {
                 files.put(svg, drawing.getBytes(StandardCharsets.UTF_8));
             }

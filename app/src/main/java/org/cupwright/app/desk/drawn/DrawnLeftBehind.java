@@ -13,7 +13,9 @@ import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.Where;
 import org.cupwright.message.Message;
 
-/** Drawn ground that lies on no green of its holes any more when a course gets a new map: it is kept, and that is told. */
+/**
+ * Drawn ground that lies on no green of its holes any more when a course gets a new map: it is kept, and that is told.
+ */
 public final class DrawnLeftBehind {
     private DrawnLeftBehind() {}
 

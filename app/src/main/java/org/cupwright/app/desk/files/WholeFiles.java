@@ -20,8 +20,8 @@ import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
 /**
- * Writes files that a person asked for: all of them whole, or none. Each is written beside its place under another name and then
- * put there in one move; if one cannot be put, those before it are put back as they were.
+ * Writes files that a person asked for: all of them whole, or none. Each is written beside its place under another name
+ * and then put there in one move; if one cannot be put, those before it are put back as they were.
  */
 public final class WholeFiles {
     private final Map<Path, byte[]> contents;
@@ -46,7 +46,10 @@ public final class WholeFiles {
         new WholeFiles(resolved(contents)).write(Optional.empty());
     }
 
-    /** Writes files into a folder, which is made when it is not there, and not left behind when the files cannot be written. */
+    /**
+     * Writes files into a folder, which is made when it is not there, and not left behind when the files cannot be
+     * written.
+     */
     public static void write(Path folder, Map<String, byte[]> contents) {
         Path place = folder.toAbsolutePath().normalize();
         if (Files.exists(place) && !Files.isDirectory(place)) {

@@ -20,7 +20,9 @@ import org.cupwright.turf.state.TurfState;
 import org.cupwright.turf.today.ComingGround;
 import org.cupwright.turf.today.TurfDay;
 
-/** What lies on the greens on a day, before its holes are cut: as the logbook has it, and the plans where it is silent. */
+/**
+ * What lies on the greens on a day, before its holes are cut: as the logbook has it, and the plans where it is silent.
+ */
 public final class DayGround {
     private final LocalDate date;
     private final Course course;

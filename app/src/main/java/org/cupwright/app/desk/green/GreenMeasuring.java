@@ -11,8 +11,8 @@ import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
 
 /**
- * Measures greens for a green speed, and remembers those that take long: the surveyed ones. What people say of the ground is no part
- * of a measurement: it is put to a remembered one as it is now.
+ * Measures greens for a green speed, and remembers those that take long: the surveyed ones. What people say of the
+ * ground is no part of a measurement: it is put to a remembered one as it is now.
  */
 final class GreenMeasuring {
     private final ResultCache cache;

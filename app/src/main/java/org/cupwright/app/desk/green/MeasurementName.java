@@ -21,8 +21,9 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.io.WKBWriter;
 
 /**
- * Names a green's measurement by everything it depends on: outline and hazards, survey, level readings, green speed and what the
- * course has set. The name is the SHA-256 of all that, so another name means another measurement and nothing has to be cleared.
+ * Names a green's measurement by everything it depends on: outline and hazards, survey, level readings, green speed and
+ * what the course has set. The name is the SHA-256 of all that, so another name means another measurement and nothing
+ * has to be cleared.
  */
 public final class MeasurementName {
     private final DataOutputStream out;

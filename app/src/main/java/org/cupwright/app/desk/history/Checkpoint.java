@@ -18,7 +18,8 @@ import org.cupwright.app.storage.Sha256;
 /**
  * A state that was kept.
  *
- * @param what what it is a state of: its kind, the course, the course's zone, and the moment before which everything is in it
+ * @param what what it is a state of: its kind, the course, the course's zone, and the moment before which everything is
+ *     in it
  * @param arrival how far the logbook had come
  * @param state the state
  */

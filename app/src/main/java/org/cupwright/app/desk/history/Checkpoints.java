@@ -17,11 +17,15 @@ import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
 
 /**
- * What the logbook came to up to any moment, without folding all of it each time: states at some midnights are kept, and the fold goes
- * on from the newest one that still holds. One holds until a fact arrives that happened before its midnight, or corrects such a fact.
+ * What the logbook came to up to any moment, without folding all of it each time: states at some midnights are kept,
+ * and the fold goes on from the newest one that still holds. One holds until a fact arrives that happened before its
+ * midnight, or corrects such a fact.
  */
 public final class Checkpoints<S> {
-    /** So many starts of months are kept, and before them starts of years: who writes things down late does so by weeks (our choice). */
+    /**
+     * So many starts of months are kept, and before them starts of years: who writes things down late does so by weeks
+     * (our choice).
+     */
     private static final int MONTHS = 14;
 
     private final FoldedFacts<S> folded;

@@ -7,11 +7,14 @@ import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.cupchange.Fact;
 
 /**
- * What a logbook comes to when its facts are taken in one after the other: folding a later stretch onto the state of an earlier one
- * must give the state of both.
+ * What a logbook comes to when its facts are taken in one after the other: folding a later stretch onto the state of an
+ * earlier one must give the state of both.
  */
 public interface FoldedFacts<S> {
-    /** Under which name states of this kind are kept; another one when what is kept of it, or what goes into it, changes. */
+    /**
+     * Under which name states of this kind are kept; another one when what is kept of it, or what goes into it,
+     * changes.
+     */
     String name();
 
     /** The state of an empty logbook. */

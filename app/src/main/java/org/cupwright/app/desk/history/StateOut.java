@@ -16,8 +16,9 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.io.WKBWriter;
 
 /**
- * Writes a state's values one after the other, within gzip, whose check sum finds damage. They are read back in the same order by
- * {@link StateIn}, and only by the build that wrote them: no names, no shapes, nothing that would have to be learnt first.
+ * Writes a state's values one after the other, within gzip, whose check sum finds damage. They are read back in the
+ * same order by {@link StateIn}, and only by the build that wrote them: no names, no shapes, nothing that would have to
+ * be learnt first.
  */
 public final class StateOut {
     private static final int BUFFER = 1 << 16;

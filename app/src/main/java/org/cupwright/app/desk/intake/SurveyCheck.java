@@ -37,7 +37,10 @@ record SurveyCheck(boolean usable, List<Finding> findings) {
         }
     }
 
-    /** Points left out are told as one: how many, and the worst of them. The heights of the file were looked at when it was read. */
+    /**
+     * Points left out are told as one: how many, and the worst of them. The heights of the file were looked at when it
+     * was read.
+     */
     private static List<Finding> together(List<Finding> findings) {
         List<Finding> leftOut = findings.stream()
                 .filter(finding -> finding.kind() == FindingKind.POINT_LEFT_OUT)

@@ -14,9 +14,9 @@ import org.cupwright.units.Heading;
 /**
  * What a person read off the level at one spot: how much the ground falls, in percent, and which way.
  *
- * <p>One fall is the steepest, and its direction the way a ball would run. Two falls are read across each other, the level turned
- * by about a right angle. A direction is {@code front}, {@code back}, {@code left} or {@code right} as seen from the fairway, or
- * degrees clockwise from the map's north; a fall below zero rises that way.
+ * <p>One fall is the steepest, and its direction the way a ball would run. Two falls are read across each other, the
+ * level turned by about a right angle. A direction is {@code front}, {@code back}, {@code left} or {@code right} as
+ * seen from the fairway, or degrees clockwise from the map's north; a fall below zero rises that way.
  *
  * @param byDirection percent by direction, one or two
  */

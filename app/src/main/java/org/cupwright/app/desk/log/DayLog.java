@@ -43,8 +43,8 @@ public record DayLog(LocalDate day, ZoneId zone, List<Fact> facts) {
     }
 
     /**
-     * The day's speed as it was read, with what rolling and a second mowing after the reading add; empty when nobody read it. Of
-     * several readings the last counts.
+     * The day's speed as it was read, with what rolling and a second mowing after the reading add; empty when nobody
+     * read it. Of several readings the last counts.
      */
     public Optional<FastestSpeed> speedRead() {
         for (int i = facts.size() - 1; i >= 0; i--) {

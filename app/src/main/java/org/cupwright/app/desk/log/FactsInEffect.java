@@ -8,8 +8,9 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Logbook;
 
 /**
- * The facts of a course as they count, corrections taken in, in the order in which they happened: a stretch of time, or some kinds of
- * them. The same as if the whole logbook were read and the rest left out, in a time that does not grow with it.
+ * The facts of a course as they count, corrections taken in, in the order in which they happened: a stretch of time, or
+ * some kinds of them. The same as if the whole logbook were read and the rest left out, in a time that does not grow
+ * with it.
  */
 public final class FactsInEffect {
     private final FactStore store;

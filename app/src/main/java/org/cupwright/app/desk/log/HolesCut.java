@@ -54,7 +54,9 @@ public record HolesCut(Map<String, HoleCut> holes) {
         return new HolesCut(holes);
     }
 
-    /** Where the fact puts the hole; empty within when it leaves it, empty as a whole when it is about something else. */
+    /**
+     * Where the fact puts the hole; empty within when it leaves it, empty as a whole when it is about something else.
+     */
     private static Optional<Optional<MapPoint>> place(Fact fact) {
         if (fact.payload() instanceof CupChanged changed) {
             return Optional.of(Optional.of(changed.cutAt()));

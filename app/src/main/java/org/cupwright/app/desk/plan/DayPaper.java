@@ -15,7 +15,8 @@ import org.cupwright.app.storage.StoredPlan;
  * @param day the day, at the speed and in the weather the plan was made for
  * @param plan the plan
  * @param greens the greens in round order, also those that the plan leaves out
- * @param positions by hole: where it was cut, or is to be as long as nobody said that it was; a hole of unknown place is missing
+ * @param positions by hole: where it was cut, or is to be as long as nobody said that it was; a hole of unknown place
+ *     is missing
  * @param soFar how much of the plan has been cut
  */
 public record DayPaper(

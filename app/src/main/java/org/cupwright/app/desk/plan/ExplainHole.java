@@ -28,8 +28,8 @@ import org.cupwright.policy.Policy;
 import org.cupwright.turf.weather.WeatherBasis;
 
 /**
- * Why a hole was where it was on a day: from the plan that was stored, not computed anew, and from the logbook. Where the hole was not
- * where a plan had it, the rules are asked about the spot where it was.
+ * Why a hole was where it was on a day: from the plan that was stored, not computed anew, and from the logbook. Where
+ * the hole was not where a plan had it, the rules are asked about the spot where it was.
  */
 public final class ExplainHole {
     /** Nobody cuts to a finer measure: our choice. */
@@ -79,7 +79,10 @@ public final class ExplainHole {
             return done.stream().noneMatch(fact -> place(fact.payload()).isPresent());
         }
 
-        /** How far from the plan's spot the hole was; empty when either is not known, or nobody could tell the two apart. */
+        /**
+         * How far from the plan's spot the hole was; empty when either is not known, or nobody could tell the two
+         * apart.
+         */
         public Optional<Double> metresOffPlan() {
             return planned.flatMap(plan -> at.map(place -> place.distanceMetres(plan.at())))
                     .filter(metres -> metres >= SAME_PLACE_METRES);
@@ -89,7 +92,8 @@ public final class ExplainHole {
     /**
      * All that can be said.
      *
-     * @param really the spot where the hole was, judged for the day; empty where it was as planned, off the green, or nobody knows
+     * @param really the spot where the hole was, judged for the day; empty where it was as planned, off the green, or
+     *     nobody knows
      */
     public record Answer(Told told, Optional<JudgedPosition> really) {}
 
@@ -132,7 +136,9 @@ public final class ExplainHole {
                 .toList();
     }
 
-    /** The day's last word; left where it was, or nothing said though there was no plan: where it was put last before. */
+    /**
+     * The day's last word; left where it was, or nothing said though there was no plan: where it was put last before.
+     */
     private static Optional<MapPoint> at(Optional<Planned> planned, List<Fact> done, Optional<Fact> before) {
         Optional<MapPoint> put =
                 done.stream().flatMap(fact -> place(fact.payload()).stream()).reduce((earlier, later) -> later);

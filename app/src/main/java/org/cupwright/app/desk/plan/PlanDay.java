@@ -54,7 +54,8 @@ public final class PlanDay {
      * @param day the day it is for
      * @param plan the plan
      * @param weather what the weather rests on by which old holes rest
-     * @param paper what its paper is made from, greens judged; empty for a plan that stood already, as nothing was judged then
+     * @param paper what its paper is made from, greens judged; empty for a plan that stood already, as nothing was
+     *     judged then
      */
     public record Answer(CourseDay day, StoredPlan plan, WeatherBasis weather, Optional<DayPaper> paper) {}
 

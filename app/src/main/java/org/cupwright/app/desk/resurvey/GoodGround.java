@@ -15,13 +15,15 @@ import org.cupwright.holelocation.judging.GreenJudge;
 import org.cupwright.holelocation.judging.GreenJudgement;
 
 /**
- * Where a hole may be cut by two surveys of a green, at one green speed, nothing lying on it and the same level readings taken in.
+ * Where a hole may be cut by two surveys of a green, at one green speed, nothing lying on it and the same level
+ * readings taken in.
  *
  * @param beforeSquareMetres ground that was good
  * @param nowSquareMetres ground that is good
  * @param gained good now, and not before
  * @param lost good before, and refused now
- * @param openNow good before, and now to be used with care or not known: the newer survey knows it less well, or it has become worse
+ * @param openNow good before, and now to be used with care or not known: the newer survey knows it less well, or it has
+ *     become worse
  */
 public record GoodGround(double beforeSquareMetres, double nowSquareMetres, Part gained, Part lost, Part openNow) {
     /**

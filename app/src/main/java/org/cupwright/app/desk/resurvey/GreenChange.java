@@ -22,7 +22,10 @@ public record GreenChange(
         Resurvey report,
         GoodGround good,
         List<Integer> olderReadings) {
-    /** Where so much of the ground has moved one way, the surveys' levels are likelier to differ than the ground: our choice. */
+    /**
+     * Where so much of the ground has moved one way, the surveys' levels are likelier to differ than the ground: our
+     * choice.
+     */
     private static final double NEARLY_ALL = 0.8;
 
     /** Less than this is not worth the question, m: our choice, what mowing and topdressing come to in a season. */

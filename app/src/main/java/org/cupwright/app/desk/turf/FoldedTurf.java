@@ -10,7 +10,10 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
 
-/** The turf as the logbook has left it; that stretches may be folded one onto the other is the fold's own property ({@link TurfFold}). */
+/**
+ * The turf as the logbook has left it; that stretches may be folded one onto the other is the fold's own property
+ * ({@link TurfFold}).
+ */
 final class FoldedTurf implements FoldedFacts<TurfState> {
     private final ZoneId zone;
 

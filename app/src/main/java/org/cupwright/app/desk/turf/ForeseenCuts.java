@@ -22,8 +22,8 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.PayloadKinds;
 
 /**
- * Holes that were planned and of which nobody has said anything yet: they are taken to have been cut as planned. As soon as the
- * logbook has a word on a hole, plans up to that day no longer count for it.
+ * Holes that were planned and of which nobody has said anything yet: they are taken to have been cut as planned. As
+ * soon as the logbook has a word on a hole, plans up to that day no longer count for it.
  */
 final class ForeseenCuts {
     /** Cups are changed before play (our choice; only the day matters). */

@@ -7,7 +7,10 @@ import org.cupwright.turf.TurfPolicy;
 import org.cupwright.turf.weather.WeatherBasis;
 import org.cupwright.turf.weather.WeatherOutlook;
 
-/** What the weather of a day and of the weeks before it rests on: of as many days as the rest of an old hole can look back on. */
+/**
+ * What the weather of a day and of the weeks before it rests on: of as many days as the rest of an old hole can look
+ * back on.
+ */
 public final class WeeksWeather {
     private WeeksWeather() {}
 
