@@ -1,13 +1,12 @@
 package org.cupwright.app.cli.level;
 
 import java.util.Optional;
-import org.cupwright.app.answers.PositionText;
+import org.cupwright.app.answers.PlaceText;
 import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.answers.json.LevelJson;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.day.CourseDay;
-import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.level.KeepLevelReading.TakenBack;
 import org.cupwright.app.desk.level.LevelReadingKept;
 import org.cupwright.app.desk.level.LevelReadingList;
@@ -15,7 +14,6 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.LineOfPlay;
 import org.cupwright.green.LevelReading;
-import org.cupwright.green.PlacePolicy;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.message.Message.Direction;
 
@@ -26,17 +24,15 @@ final class LevelPrint {
 
     private final Task task;
     private final Texts texts;
-    private final LevelJson json;
 
     LevelPrint(Task task) {
         this.task = task;
         this.texts = task.texts();
-        this.json = new LevelJson(texts);
     }
 
     void kept(LevelReadingKept kept) {
         if (task.options().json()) {
-            task.print(Json.document(json.kept(kept)));
+            task.print(Json.document(new LevelJson(kept.day(), texts).kept(kept)));
             return;
         }
         Hole hole = kept.hole();
@@ -54,13 +50,13 @@ final class LevelPrint {
         String where = where(taken.day(), taken.hole(), taken.reading());
         task.print(
                 task.options().json()
-                        ? Json.document(json.reading(taken.day(), taken.hole(), taken.reading()))
+                        ? Json.document(new LevelJson(taken.day(), texts).takenBack(taken))
                         : texts.say("level.takenBack", taken.hole().id(), where));
     }
 
     void list(LevelReadingList list) {
         if (task.options().json()) {
-            task.print(Json.document(json.list(list)));
+            task.print(Json.document(new LevelJson(list.day(), texts).list(list)));
             return;
         }
         if (list.greens().isEmpty()) {
@@ -93,9 +89,7 @@ final class LevelPrint {
     }
 
     private String where(CourseDay day, Hole hole, LevelReading reading) {
-        double pace = day.policy().get(PlacePolicy.PACE_METRES);
-        GreenPlaces places = new GreenPlaces(day.course(), day.policy());
-        return new PositionText(texts, pace).of(places.find(hole.id(), reading.place()), reading.place());
+        return new PlaceText(texts, day.course(), day.policy()).at(hole.id(), reading.place());
     }
 
     private String falls(Hole hole, LevelReading reading) {

@@ -2,15 +2,13 @@ package org.cupwright.app.cli.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.answers.DayText;
 import org.cupwright.app.answers.FindingGroups;
 import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.answers.json.PositionJson;
-import org.cupwright.app.answers.json.WeatherJson;
-import org.cupwright.app.cli.command.JudgementText;
+import org.cupwright.app.answers.json.PlanJson;
+import org.cupwright.app.cli.command.JudgementPrint;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.plan.PlanDay;
@@ -21,7 +19,6 @@ import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Message;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.counting.Parts;
-import tools.jackson.databind.node.ObjectNode;
 
 /** A day's plan as a table and as JSON. */
 final class PlanPrint {
@@ -46,13 +43,14 @@ final class PlanPrint {
     void print(PlanDay.Answer answer) {
         double pace = answer.day().policy().get(PlacePolicy.PACE_METRES);
         if (task.options().json()) {
-            task.print(Json.document(json(answer, new PositionJson(texts, pace))));
+            task.print(Json.document(
+                    new PlanJson(answer.day().course(), answer.day().policy(), texts).plan(answer)));
         } else {
-            page(answer, new JudgementText(texts, pace)).forEach(task::print);
+            page(answer, new JudgementPrint(texts, pace)).forEach(task::print);
         }
     }
 
-    private List<String> page(PlanDay.Answer answer, JudgementText judgements) {
+    private List<String> page(PlanDay.Answer answer, JudgementPrint judgements) {
         StoredPlan plan = answer.plan();
         List<String> lines = new ArrayList<>();
         lines.add(texts.say("plan.title", answer.day().course().name(), texts.day(plan.date()))
@@ -106,68 +104,8 @@ final class PlanPrint {
             lines.add(texts.say("plan.findings"));
         }
         for (String finding : new FindingGroups(texts).said(plan.findings())) {
-            List<String> text = Layout.wrapped("    ", finding);
-            lines.add("  – " + text.get(0).strip());
-            lines.addAll(text.subList(1, text.size()));
+            lines.addAll(Layout.hanging("  – ", finding));
         }
         return lines;
-    }
-
-    private ObjectNode json(PlanDay.Answer answer, PositionJson json) {
-        StoredPlan plan = answer.plan();
-        ObjectNode node = Json.object();
-        node.put("course", plan.courseId());
-        node.put("seed", plan.basis().seed());
-        ObjectNode day = Json.object();
-        day.put("date", plan.date().toString());
-        day.put("state", EnumNames.lowerCamel(plan.state()));
-        day.set("speedFeet", Json.number(plan.basis().speedFeet()));
-        day.put("rain", plan.basis().rain());
-        day.set("weatherBasis", WeatherJson.json(answer.weather()));
-        day.set(
-                "holes",
-                Json.array(plan.holes().stream().map(hole -> json(hole, json)).toList()));
-        day.set("totals", totals(plan));
-        day.set("findings", Json.texts(plan.findings().stream().map(texts::say).toList()));
-        node.set("days", Json.array(List.of(day)));
-        node.set("terms", numbers(plan.terms()));
-        node.set("bounds", numbers(plan.bounds()));
-        return node;
-    }
-
-    private ObjectNode json(StoredHole hole, PositionJson json) {
-        ObjectNode node = Json.object();
-        node.put("hole", hole.hole());
-        node.set("position", json.position(hole.position()));
-        node.put("verdict", json.verdict(hole.position().judgement()));
-        node.put("restsOn", json.restsOn(hole.position().judgement()));
-        node.set("word", json.word(hole.position().judgement()));
-        node.set("difficulty", json.difficulty(hole.position().judgement().difficulty()));
-        node.set("setAside", json.setAside(hole.position().judgement()));
-        node.set("reasons", Json.texts(hole.reasons().stream().map(texts::say).toList()));
-        return node;
-    }
-
-    private static ObjectNode totals(StoredPlan plan) {
-        ObjectNode node = Json.object();
-        node.put("holes", plan.totals().holes());
-        node.set("thirds", parts(plan.totals().thirds(), List.of("front", "middle", "back")));
-        node.set("laterals", parts(plan.totals().laterals(), List.of("left", "centre", "right")));
-        node.set("difficulties", parts(plan.totals().difficulties(), List.of("easier", "medium", "harder")));
-        return node;
-    }
-
-    private static ObjectNode parts(Parts parts, List<String> names) {
-        ObjectNode node = Json.object();
-        for (int i = 0; i < names.size(); i++) {
-            node.put(names.get(i), parts.count(i));
-        }
-        return node;
-    }
-
-    private static ObjectNode numbers(Map<String, Double> values) {
-        ObjectNode node = Json.object();
-        values.forEach((name, value) -> node.set(name, Json.number(value)));
-        return node;
     }
 }

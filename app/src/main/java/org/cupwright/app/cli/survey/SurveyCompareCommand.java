@@ -3,7 +3,7 @@ package org.cupwright.app.cli.survey;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.answers.json.SurveyCompareJson;
+import org.cupwright.app.answers.json.SurveyJson;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.HolesOption;
@@ -59,7 +59,7 @@ final class SurveyCompareCommand implements Runnable {
         CompareSurveys.Answer answer = new CompareSurveys(task.folder(), surroundings.clock())
                 .of(FindingsCommand.question(options), holes.named(), earlier, new ProgressLine(task));
         if (options.json()) {
-            task.print(Json.document(new SurveyCompareJson(task.texts(), answer).json()));
+            task.print(Json.document(new SurveyJson(task.texts()).changes(answer)));
         } else {
             new SurveyComparePrint(task.texts(), answer).page().forEach(task::print);
         }

@@ -5,10 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.cupwright.app.answers.DayText;
-import org.cupwright.app.answers.PositionText;
-import org.cupwright.app.answers.json.SurveyJson;
+import org.cupwright.app.answers.PlaceText;
+import org.cupwright.app.answers.SurveyText;
 import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.resurvey.CompareSurveys;
 import org.cupwright.app.desk.resurvey.CompareSurveys.NotCompared;
 import org.cupwright.app.desk.resurvey.GoodGround;
@@ -17,7 +16,6 @@ import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
-import org.cupwright.green.PlacePolicy;
 import org.cupwright.green.resurvey.HeightChange;
 import org.cupwright.green.resurvey.Resurvey;
 import org.cupwright.green.resurvey.SlopeChange;
@@ -28,14 +26,12 @@ import org.cupwright.policy.EnumNames;
 final class SurveyComparePrint {
     private final Texts texts;
     private final CompareSurveys.Answer answer;
-    private final PositionText positions;
-    private final GreenPlaces places;
+    private final PlaceText places;
 
     SurveyComparePrint(Texts texts, CompareSurveys.Answer answer) {
         this.texts = texts;
         this.answer = answer;
-        this.positions = new PositionText(texts, answer.day().policy().get(PlacePolicy.PACE_METRES));
-        this.places = new GreenPlaces(answer.day().course(), answer.day().policy());
+        this.places = new PlaceText(texts, answer.day().course(), answer.day().policy());
     }
 
     List<String> page() {
@@ -87,13 +83,7 @@ final class SurveyComparePrint {
         List<String> lines = new ArrayList<>();
         lines.add("");
         lines.add(texts.say("survey.compare.green", green.hole().id(), version(green.before()), version(green.now())));
-        said.forEach(line -> lines.addAll(hanging(line)));
-        return lines;
-    }
-
-    private static List<String> hanging(String text) {
-        List<String> lines = new ArrayList<>(Layout.wrapped("    ", text));
-        lines.set(0, "  " + lines.get(0).strip());
+        said.forEach(line -> lines.addAll(Layout.hanging(4, "  ", line)));
         return lines;
     }
 
@@ -104,7 +94,7 @@ final class SurveyComparePrint {
                 texts.day(version.recordedAt()
                         .atZone(answer.day().course().frame().zone())
                         .toLocalDate()),
-                SurveyJson.file(version));
+                SurveyText.file(version));
     }
 
     private String ground(Resurvey report) {
@@ -182,6 +172,6 @@ final class SurveyComparePrint {
     }
 
     private String where(Hole hole, MapPoint at) {
-        return positions.of(places.find(hole.id(), at), at);
+        return places.at(hole.id(), at);
     }
 }
