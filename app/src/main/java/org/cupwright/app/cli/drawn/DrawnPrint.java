@@ -2,6 +2,7 @@ package org.cupwright.app.cli.drawn;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.cupwright.app.answers.DrawnText;
 import org.cupwright.app.answers.PlaceText;
 import org.cupwright.app.answers.json.DrawnJson;
 import org.cupwright.app.answers.json.Json;
@@ -12,9 +13,6 @@ import org.cupwright.app.desk.drawn.KeepDrawn.Answer;
 import org.cupwright.app.desk.drawn.KeepDrawn.Listed;
 import org.cupwright.app.storage.DrawnOnCourse.Kept;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
-import org.cupwright.policy.EnumNames;
 
 /** Ground that people drew, as pages and as JSON. */
 final class DrawnPrint {
@@ -24,10 +22,12 @@ final class DrawnPrint {
 
     private final Task task;
     private final Texts texts;
+    private final DrawnText words;
 
     DrawnPrint(Task task) {
         this.task = task;
         this.texts = task.texts();
+        this.words = new DrawnText(texts);
     }
 
     void kept(Answer answer) {
@@ -36,10 +36,12 @@ final class DrawnPrint {
             return;
         }
         Kept kept = answer.kept();
-        task.print(texts.say("drawn.kept", kept.item().id(), what(kept.item()), where(answer.day(), kept)));
+        task.print(texts.say("drawn.kept", kept.item().id(), words.what(kept.item()), where(answer.day(), kept)));
         answer.before()
                 .ifPresent(before -> task.print("  "
-                        + texts.say("drawn.replaced", who(before.item().word()).strip())));
+                        + texts.say(
+                                "drawn.replaced",
+                                words.who(before.item().word()).strip())));
     }
 
     void takenBack(Answer answer) {
@@ -47,7 +49,11 @@ final class DrawnPrint {
         task.print(
                 task.options().json()
                         ? Json.document(new DrawnJson(answer.day(), texts).of(answer))
-                        : texts.say("drawn.takenBack", gone.item().id(), what(gone.item()), where(answer.day(), gone)));
+                        : texts.say(
+                                "drawn.takenBack",
+                                gone.item().id(),
+                                words.what(gone.item()),
+                                where(answer.day(), gone)));
     }
 
     void list(Listed listed) {
@@ -64,31 +70,14 @@ final class DrawnPrint {
     private List<String> row(CourseDay day, Kept kept) {
         List<String> lines = new ArrayList<>();
         lines.add((Layout.left(kept.item().id(), ID_WIDTH)
-                        + Layout.left(what(kept.item()), KIND_WIDTH)
+                        + Layout.left(words.what(kept.item()), KIND_WIDTH)
                         + Layout.left(where(day, kept), PLACE_WIDTH))
                 .stripTrailing());
-        String who = who(kept.item().word());
+        String who = words.who(kept.item().word());
         if (!who.isBlank()) {
             lines.addAll(Layout.wrapped(" ".repeat(ID_WIDTH), who.strip()));
         }
         return lines;
-    }
-
-    /** {@code bad ground, 19.6 m²}. */
-    private String what(DrawnItem item) {
-        String kind = texts.say("drawn." + EnumNames.lowerCamel(item.word().kind()));
-        return item.areaSquareMetres()
-                .map(area -> kind + ", " + texts.area(area))
-                .orElse(kind);
-    }
-
-    /** Why, who and when, as far as they are known. */
-    private String who(PersonsWord word) {
-        List<String> parts = new ArrayList<>();
-        word.person().ifPresent(parts::add);
-        word.date().ifPresent(date -> parts.add(texts.day(date)));
-        word.reason().ifPresent(parts::add);
-        return String.join(" · ", parts);
     }
 
     private String where(CourseDay day, Kept kept) {

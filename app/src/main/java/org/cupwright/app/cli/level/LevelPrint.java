@@ -1,6 +1,7 @@
 package org.cupwright.app.cli.level;
 
 import java.util.Optional;
+import org.cupwright.app.answers.LevelText;
 import org.cupwright.app.answers.PlaceText;
 import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.answers.json.LevelJson;
@@ -12,10 +13,8 @@ import org.cupwright.app.desk.level.LevelReadingKept;
 import org.cupwright.app.desk.level.LevelReadingList;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
-import org.cupwright.course.LineOfPlay;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.PlaneFit;
-import org.cupwright.message.Message.Direction;
 
 /** Level readings as pages. */
 final class LevelPrint {
@@ -24,10 +23,12 @@ final class LevelPrint {
 
     private final Task task;
     private final Texts texts;
+    private final LevelText words;
 
     LevelPrint(Task task) {
         this.task = task;
         this.texts = task.texts();
+        this.words = new LevelText(texts);
     }
 
     void kept(LevelReadingKept kept) {
@@ -37,13 +38,13 @@ final class LevelPrint {
         }
         Hole hole = kept.hole();
         String where = where(kept.day(), hole, kept.reading());
-        task.print(texts.say("level.kept", hole.id(), where, falls(hole, kept.reading())));
-        kept.replaced().ifPresent(old -> task.print("  " + texts.say("level.replaced", falls(hole, old))));
+        task.print(texts.say("level.kept", hole.id(), where, words.falls(hole, kept.reading())));
+        kept.replaced().ifPresent(old -> task.print("  " + texts.say("level.replaced", words.falls(hole, old))));
         task.print("  "
                 + kept.before()
-                        .map(plane -> texts.say("level.before", withError(plane)))
+                        .map(plane -> texts.say("level.before", words.withError(plane)))
                         .orElseGet(() -> texts.say("level.unknownBefore")));
-        kept.now().ifPresent(plane -> task.print("  " + texts.say("level.now", withError(plane))));
+        kept.now().ifPresent(plane -> task.print("  " + texts.say("level.now", words.withError(plane))));
     }
 
     void takenBack(TakenBack taken) {
@@ -75,8 +76,8 @@ final class LevelPrint {
         Optional<PlaneFit> without = green.without().get(index);
         return "  " + Layout.right(Integer.toString(index + 1), 2) + "  "
                 + Layout.left(where(day, green.hole(), reading), PLACE_WIDTH)
-                + Layout.left(falls(green.hole(), reading), FALLS_WIDTH)
-                + without.map(plane -> texts.say("level.without", withError(plane)))
+                + Layout.left(words.falls(green.hole(), reading), FALLS_WIDTH)
+                + without.map(plane -> texts.say("level.without", words.withError(plane)))
                         .orElse("")
                 + reader(reading);
     }
@@ -90,21 +91,5 @@ final class LevelPrint {
 
     private String where(CourseDay day, Hole hole, LevelReading reading) {
         return new PlaceText(texts, day.course(), day.policy()).at(hole.id(), reading.place());
-    }
-
-    private String falls(Hole hole, LevelReading reading) {
-        PlaneFit plane = reading.plane();
-        String slope = texts.slope(plane.slopePercent());
-        return plane.downhill()
-                .map(down -> new Direction(down, hole.lineOfPlay().map(LineOfPlay::atGreen)))
-                .map(down -> texts.say("level.falls", slope, texts.way(down)))
-                .orElse(slope);
-    }
-
-    private String withError(PlaneFit plane) {
-        return texts.say(
-                "level.withError",
-                texts.slope(plane.slopePercent()),
-                texts.number(2 * 100 * plane.slopeStandardError(), 1));
     }
 }

@@ -36,11 +36,7 @@ final class LevelRoundPrint {
 
     List<String> page() {
         List<String> lines = new ArrayList<>();
-        String title = texts.say(
-                "level.round.title",
-                answer.day().course().name(),
-                texts.day(answer.day().date()));
-        lines.add(title + " · " + new DayText(texts).speed(answer.day()));
+        lines.add(new DayText(texts).title("level.round.title", answer.day()));
         lines.add(texts.say("level.aim." + aim()));
         lines.addAll(Layout.wrapped("", texts.say("level.round.how")));
         answer.greens().forEach(green -> lines.addAll(green(green)));

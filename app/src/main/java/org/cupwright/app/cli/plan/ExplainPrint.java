@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.app.answers.DayText;
 import org.cupwright.app.answers.FactText;
+import org.cupwright.app.answers.GreenText;
 import org.cupwright.app.answers.WeatherText;
 import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.answers.json.PlanJson;
@@ -76,8 +77,7 @@ final class ExplainPrint {
         lines.add(texts.say("explain.why"));
         hole.reasons().forEach(reason -> lines.addAll(Layout.hanging("  – ", texts.say(reason))));
         for (ConcessionStep step : hole.concessions()) {
-            String rule = texts.say("rule." + step.concession().rule().id());
-            lines.add("  – " + texts.say("concession", rule, texts.area(step.areaGained())));
+            lines.add("  – " + new GreenText(texts).setAside(step));
         }
         hole.alternative().ifPresent(other -> {
             lines.add("");

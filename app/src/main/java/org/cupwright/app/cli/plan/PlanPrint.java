@@ -2,10 +2,7 @@ package org.cupwright.app.cli.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import org.cupwright.app.answers.DayText;
-import org.cupwright.app.answers.FindingGroups;
+import org.cupwright.app.answers.PlanText;
 import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.answers.json.PlanJson;
 import org.cupwright.app.cli.command.JudgementPrint;
@@ -16,28 +13,17 @@ import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.PlacePolicy;
-import org.cupwright.message.Message;
-import org.cupwright.policy.EnumNames;
-import org.cupwright.rotation.counting.Parts;
 
 /** A day's plan as a table and as JSON. */
 final class PlanPrint {
-    /** Reasons that the row itself says already. */
-    private static final Set<String> IN_THE_ROW = Set.of(
-            "rotation.reason.third",
-            "rotation.reason.thirdFree",
-            "rotation.reason.room",
-            "rotation.reason.difficulty",
-            "rotation.reason.difficultyUnknown",
-            "rotation.reason.yesterdayUnknown",
-            "rotation.reason.noLineOfPlay");
-
     private final Task task;
     private final Texts texts;
+    private final PlanText words;
 
     PlanPrint(Task task) {
         this.task = task;
         this.texts = task.texts();
+        this.words = new PlanText(texts);
     }
 
     void print(PlanDay.Answer answer) {
@@ -53,10 +39,8 @@ final class PlanPrint {
     private List<String> page(PlanDay.Answer answer, JudgementPrint judgements) {
         StoredPlan plan = answer.plan();
         List<String> lines = new ArrayList<>();
-        lines.add(texts.say("plan.title", answer.day().course().name(), texts.day(plan.date()))
-                + " · " + new DayText(texts).speed(answer.day()) + " · "
-                + texts.say("state." + EnumNames.lowerCamel(plan.state())));
-        spread(plan).ifPresent(lines::add);
+        lines.add(words.title(answer.day(), plan));
+        words.spread(plan).ifPresent(lines::add);
         lines.add("");
         for (StoredHole hole : plan.holes()) {
             lines.add(Layout.left(hole.hole(), 5) + judgements.row(hole.position()));
@@ -66,31 +50,12 @@ final class PlanPrint {
         return lines;
     }
 
-    private Optional<String> spread(StoredPlan plan) {
-        List<String> parts = new ArrayList<>();
-        parts.add(parts(plan.totals().thirds(), "third.front", "third.middle", "third.back"));
-        parts.add(parts(plan.totals().laterals(), "lateral.left", "lateral.centre", "lateral.right"));
-        parts.add(parts(plan.totals().difficulties(), "difficulty.easier", "difficulty.medium", "difficulty.harder"));
-        parts.removeIf(String::isEmpty);
-        return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("   ", parts));
-    }
-
-    private String parts(Parts parts, String first, String second, String third) {
-        if (parts.total() == 0) {
-            return "";
-        }
-        return texts.say(first) + " " + parts.first() + " · " + texts.say(second) + " " + parts.second() + " · "
-                + texts.say(third) + " " + parts.third();
-    }
-
     /** One line: as many of the most telling reasons as fit, those of the row left out. */
     private List<String> why(StoredHole hole) {
         String indent = "     ";
         StringBuilder line = new StringBuilder();
-        for (Message reason : hole.reasons()) {
-            String said = texts.say(reason);
-            int length = indent.length() + line.length() + said.length();
-            if (!IN_THE_ROW.contains(reason.key()) && (line.isEmpty() || length < Layout.WIDTH)) {
+        for (String said : words.telling(hole)) {
+            if (line.isEmpty() || indent.length() + line.length() + said.length() < Layout.WIDTH) {
                 line.append(line.isEmpty() ? "" : " ").append(said);
             }
         }
@@ -103,7 +68,7 @@ final class PlanPrint {
             lines.add("");
             lines.add(texts.say("plan.findings"));
         }
-        for (String finding : new FindingGroups(texts).said(plan.findings())) {
+        for (String finding : words.findings(plan.findings())) {
             lines.addAll(Layout.hanging("  – ", finding));
         }
         return lines;
