@@ -11,6 +11,11 @@ public final class DayText {
         this.texts = texts;
     }
 
+    /** A heading that names the course and the day, with what counts for it. */
+    public String title(String key, CourseDay day) {
+        return texts.say(key, day.course().name(), texts.day(day.date())) + " · " + speed(day);
+    }
+
     public String speed(CourseDay day) {
         return speed(day.fastest().feet(), day.rain());
     }

@@ -16,8 +16,6 @@ import org.cupwright.course.Course;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CupWork.CupChanged;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.green.GreenFrame;
-import org.cupwright.green.PlacePolicy;
 import org.cupwright.policy.Policy;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -30,14 +28,12 @@ public final class FactText {
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 
     private final Texts texts;
-    private final Course course;
-    private final Policy policy;
+    private final PlaceText places;
     private final ZoneId zone;
 
     public FactText(Texts texts, Course course, Policy policy) {
         this.texts = texts;
-        this.course = course;
-        this.policy = policy;
+        this.places = new PlaceText(texts, course, policy);
         this.zone = course.frame().zone();
     }
 
@@ -67,6 +63,11 @@ public final class FactText {
         }
         payload.properties().forEach(part -> part(fact, part).ifPresent(said::add));
         return String.join(" · ", said);
+    }
+
+    /** The same, and who says so. */
+    public String told(Fact fact) {
+        return says(fact) + " (" + fact.person() + ")";
     }
 
     /** A part in words; nothing for what goes without saying. */
@@ -135,12 +136,6 @@ public final class FactText {
     private String place(Fact fact, JsonNode point) {
         MapPoint at =
                 new MapPoint(point.get("east").asDouble(), point.get("north").asDouble());
-        PositionText places = new PositionText(texts, policy.get(PlacePolicy.PACE_METRES));
-        return fact.hole()
-                .flatMap(course::find)
-                .filter(hole -> hole.green().contains(at))
-                .flatMap(hole -> GreenFrame.of(hole, policy.get(PlacePolicy.ON_CONVENTION)))
-                .map(frame -> places.of(frame.place(at)))
-                .orElseGet(() -> places.coordinates(at));
+        return fact.hole().map(hole -> places.at(hole, at)).orElseGet(() -> places.coordinates(at));
     }
 }

@@ -28,19 +28,31 @@ public final class PositionText {
     }
 
     public String of(PlaceOnGreen place) {
-        String area =
-                texts.say("area." + EnumNames.lowerCamel(place.third()) + "." + EnumNames.lowerCamel(place.lateral()));
-        String on = halves(place.onMetres());
-        String side = halves(place.sideMetres());
-        return texts.say(place.side() == Side.LEFT ? "place.left" : "place.right", area, on, side);
+        String key = place.side() == Side.LEFT ? "place.left" : "place.right";
+        return texts.say(key, area(place), halves(place.onMetres()), halves(place.sideMetres()));
+    }
+
+    /** {@code back left}; on a green without a line of play the coordinates, as they are all there is. */
+    public String area(Optional<PlaceOnGreen> place, MapPoint point) {
+        return place.map(this::area).orElseGet(() -> coordinates(point));
+    }
+
+    public String area(PlaceOnGreen place) {
+        return texts.say("area." + EnumNames.lowerCamel(place.third()) + "." + EnumNames.lowerCamel(place.lateral()));
     }
 
     /** Coordinates in the course's frame, for greens without a line of play. */
-    String coordinates(MapPoint point) {
+    public String coordinates(MapPoint point) {
         return texts.say("place.coordinates", texts.coordinate(point.east()), texts.coordinate(point.north()));
     }
 
-    private String halves(double metres) {
+    /** A length in paces, to half a pace. */
+    public String halves(double metres) {
         return texts.halves(Paces.roundedToHalf(metres, paceMetres));
+    }
+
+    /** Half paces, rounded down: a promise is not rounded up. */
+    public static double wholeHalves(double metres, double paceMetres) {
+        return Math.floor(2 * Paces.fromMetres(metres, paceMetres) + 1e-9) / 2;
     }
 }

@@ -1,25 +1,25 @@
 package org.cupwright.app.sheets;
 
 import java.util.Optional;
+import org.cupwright.app.answers.PositionText;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.End;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.Side;
-import org.cupwright.policy.EnumNames;
+import org.cupwright.settingout.Directions;
 import org.cupwright.settingout.FromMark;
 import org.cupwright.settingout.Leeway;
 import org.cupwright.settingout.PacedPlace;
-import org.cupwright.units.Paces;
 
 /** Where a hole is, as it is read on paper: the words, then paces on and from the side. */
 final class PlaceWords {
     private final Texts texts;
-    private final double paceMetres;
+    private final PositionText positions;
 
     PlaceWords(Texts texts, double paceMetres) {
         this.texts = texts;
-        this.paceMetres = paceMetres;
+        this.positions = new PositionText(texts, paceMetres);
     }
 
     /** Where a hole is or is to be: {@code back left}; or that the plan leaves the green out. */
@@ -31,20 +31,30 @@ final class PlaceWords {
     }
 
     /** {@code back left}; on a green without a line of play the coordinates, as they are all there is. */
+    String area(Directions directions) {
+        return area(directions.place().map(PacedPlace::metres), directions.at());
+    }
+
     String area(Optional<PlaceOnGreen> place, MapPoint at) {
-        return place.map(this::area)
-                .orElseGet(() ->
-                        texts.say("place.coordinates", texts.coordinate(at.east()), texts.coordinate(at.north())));
+        return positions.area(place, at);
     }
 
     String area(PlaceOnGreen place) {
-        return texts.say("area." + EnumNames.lowerCamel(place.third()) + "." + EnumNames.lowerCamel(place.lateral()));
+        return positions.area(place);
     }
 
     /** {@code 22 on · 5 from left}. */
     String paces(PlaceOnGreen place) {
-        String side = place.side() == Side.LEFT ? "sheet.fromLeft" : "sheet.fromRight";
-        return texts.say("sheet.on", halves(place.onMetres())) + " · " + texts.say(side, halves(place.sideMetres()));
+        return on(place) + " · " + side(place);
+    }
+
+    String on(PlaceOnGreen place) {
+        return texts.say("sheet.on", positions.halves(place.onMetres()));
+    }
+
+    String side(PlaceOnGreen place) {
+        String key = place.side() == Side.LEFT ? "sheet.fromLeft" : "sheet.fromRight";
+        return texts.say(key, positions.halves(place.sideMetres()));
     }
 
     /** {@code 4½ from the back}, where the back is nearer. */
@@ -72,9 +82,5 @@ final class PlaceWords {
                 .map(towards ->
                         texts.say("sheet.fromMarkTowards", paces, way.mark().name(), towards.name()))
                 .orElseGet(() -> texts.say("sheet.fromMark", paces, way.mark().name()));
-    }
-
-    private String halves(double metres) {
-        return texts.halves(Paces.roundedToHalf(metres, paceMetres));
     }
 }

@@ -46,10 +46,6 @@ public final class Json {
         return value.isPresent() ? number(value.getAsDouble()) : NODES.nullNode();
     }
 
-    public static JsonNode nothing() {
-        return NODES.nullNode();
-    }
-
     public static JsonNode text(Optional<String> value) {
         return value.isPresent() ? NODES.stringNode(value.get()) : NODES.nullNode();
     }

@@ -1,79 +1,90 @@
 package org.cupwright.app.answers.json;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.cupwright.app.desk.day.CourseDay;
-import org.cupwright.app.desk.green.GreenPlaces;
+import org.cupwright.app.desk.level.KeepLevelReading.TakenBack;
 import org.cupwright.app.desk.level.LevelReadingKept;
 import org.cupwright.app.desk.level.LevelReadingList;
+import org.cupwright.app.desk.level.LevelRoundOfDay;
+import org.cupwright.app.desk.level.LevelRoundOfDay.GreenRound;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.green.LevelReading;
-import org.cupwright.green.PlacePolicy;
-import org.cupwright.green.PlaneFit;
-import org.cupwright.units.Heading;
+import org.cupwright.holelocation.levelround.LevelRound;
+import org.cupwright.holelocation.levelround.RoundSpot;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ObjectNode;
 
-/** Level readings as scripts read them. */
+/** Level readings, and rounds to take them, as scripts read them. */
 public final class LevelJson {
-    private final Texts texts;
+    private final CourseDay day;
+    private final PlaceShapes places;
+    private final Shapes shapes;
 
-    public LevelJson(Texts texts) {
-        this.texts = texts;
+    public LevelJson(CourseDay day, Texts texts) {
+        this.day = day;
+        this.places = new PlaceShapes(day.course(), day.policy());
+        this.shapes = new Shapes(texts).as(GreenRound.class, LevelJson::green).as(RoundSpot.class, this::spot);
     }
 
-    public ObjectNode kept(LevelReadingKept kept) {
-        ObjectNode node = reading(kept.day(), kept.hole(), kept.reading());
-        node.set("replaced", known(kept.replaced().map(LevelReading::plane)));
-        node.set("before", known(kept.before()));
-        node.set("now", known(kept.now()));
-        return node;
+    public JsonNode kept(LevelReadingKept kept) {
+        return shapes.tree(reading(kept.hole(), kept.reading())
+                .with("replaced", kept.replaced().map(LevelReading::plane))
+                .with("before", kept.before())
+                .with("now", kept.now()));
     }
 
-    public ObjectNode list(LevelReadingList list) {
-        List<ObjectNode> readings = new ArrayList<>();
+    public JsonNode takenBack(TakenBack taken) {
+        return shapes.tree(reading(taken.hole(), taken.reading()));
+    }
+
+    public JsonNode list(LevelReadingList list) {
+        List<Shape> readings = new ArrayList<>();
         for (LevelReadingList.OfGreen green : list.greens()) {
             for (int i = 0; i < green.readings().size(); i++) {
-                ObjectNode reading =
-                        reading(list.day(), green.hole(), green.readings().get(i));
-                reading.put("number", i + 1);
-                reading.set("without", known(green.without().get(i)));
-                readings.add(reading);
+                readings.add(reading(green.hole(), green.readings().get(i))
+                        .with("number", i + 1)
+                        .with("without", green.without().get(i)));
             }
         }
-        ObjectNode node = Json.object();
-        node.put("course", list.day().course().id());
-        node.set("readings", Json.array(readings));
-        return node;
+        return shapes.tree(new Shape().with("course", day.course().id()).with("readings", readings));
     }
 
-    public ObjectNode reading(CourseDay day, Hole hole, LevelReading reading) {
-        PositionJson positions = new PositionJson(texts, day.policy().get(PlacePolicy.PACE_METRES));
-        GreenPlaces places = new GreenPlaces(day.course(), day.policy());
-        ObjectNode node = Json.object();
-        node.put("course", day.course().id());
-        node.put("hole", hole.id());
-        node.set("position", positions.position(places.find(hole.id(), reading.place()), reading.place()));
-        node.set("reading", known(Optional.of(reading.plane())));
-        node.set("person", Json.text(reading.person()));
-        node.set("readOn", Json.text(reading.readOn().map(LocalDate::toString)));
-        return node;
+    private Shape reading(Hole hole, LevelReading reading) {
+        return new Shape()
+                .with("course", day.course().id())
+                .with("hole", hole.id())
+                .with("position", places.at(hole.id(), reading.place()))
+                .with("reading", reading.plane())
+                .with("person", reading.person())
+                .with("readOn", reading.readOn());
     }
 
-    private static JsonNode known(Optional<PlaneFit> plane) {
-        return plane.map(LevelJson::slope).orElseGet(Json::nothing);
+    public JsonNode round(LevelRoundOfDay.Answer answer) {
+        return shapes.tree(new Shape()
+                .with("course", day.course().id())
+                .with("date", day.date())
+                .with("speedFeet", day.fastest().feet())
+                .with("aim", answer.aim())
+                .with("greens", answer.greens()));
     }
 
-    private static JsonNode slope(PlaneFit plane) {
-        ObjectNode node = Json.object();
-        node.set("slopePercent", Json.number(plane.slopePercent()));
-        node.set(
-                "downhillDegrees",
-                Json.number(plane.downhill().map(Heading::degrees).orElse(Double.NaN)));
-        node.set("standardErrorPercent", Json.number(100 * plane.slopeStandardError()));
-        return node;
+    private static Shape green(GreenRound green) {
+        LevelRound round = green.round();
+        return new Shape()
+                .with("hole", green.hole().id())
+                .with("restsOn", green.restsOn())
+                .with("readings", green.readings())
+                .with("undecidedSquareMetres", round.undecidedSquareMetres())
+                .with("expectedSquareMetres", round.expectedSquareMetres())
+                .with("expectedShare", round.expectedShare())
+                .with("spots", round.spots());
+    }
+
+    private Shape spot(RoundSpot spot) {
+        return new Shape()
+                .with("position", places.at(spot.place(), spot.at()))
+                .with("forThird", spot.candidateOf())
+                .with("expectedSquareMetres", spot.expectedSquareMetres());
     }
 }

@@ -1,21 +1,60 @@
 package org.cupwright.app.answers.json;
 
-import org.cupwright.policy.EnumNames;
-import org.cupwright.turf.weather.WeatherBasis;
+import java.util.Optional;
+import org.cupwright.app.desk.weather.ImportWeather;
+import org.cupwright.app.desk.weather.ListWeather;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.turf.weather.KnownWeather;
+import org.cupwright.turf.weather.Rain;
+import org.cupwright.turf.weather.WeatherDay;
 import org.cupwright.turf.weather.WeatherSource;
-import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.databind.JsonNode;
 
-/** What weather rests on, as scripts read it. */
+/** Weather as scripts read it: what is known of each day, and what reads of a table. */
 public final class WeatherJson {
-    private WeatherJson() {}
+    private final Shapes shapes;
 
-    public static ObjectNode json(WeatherBasis basis) {
-        ObjectNode node = Json.object();
-        node.put("from", basis.first().toString());
-        node.put("to", basis.last().toString());
-        for (WeatherSource source : WeatherSource.values()) {
-            node.put(EnumNames.lowerCamel(source), basis.days(source));
-        }
-        return node;
+    public WeatherJson(Texts texts) {
+        this.shapes = new Shapes(texts).as(ListWeather.Day.class, WeatherJson::day);
+    }
+
+    public JsonNode list(ListWeather.Answer answer) {
+        return shapes.tree(new Shape()
+                .with("course", answer.course().id())
+                .with("basis", answer.basis())
+                .with("gaps", answer.gaps())
+                .with("days", answer.days()));
+    }
+
+    private static Shape day(ListWeather.Day day) {
+        Optional<WeatherDay> known = day.known().map(KnownWeather::weather);
+        Optional<Rain> rain = known.flatMap(WeatherDay::rain);
+        return new Shape()
+                .with("day", day.day())
+                .with("source", day.known().map(KnownWeather::source).orElse(WeatherSource.ASSUMED))
+                .with("highestCelsius", known.map(WeatherDay::highestCelsius))
+                .with("lowestCelsius", known.map(WeatherDay::lowestCelsius))
+                .with("rainMillimetres", rain.map(Rain::millimetres))
+                .with("rainTrace", rain.map(Rain::trace).orElse(false))
+                .with("windMetresPerSecond", known.map(WeatherDay::windMetresPerSecond));
+    }
+
+    public JsonNode table(ImportWeather.Answer answer) {
+        return shapes.tree(new Shape()
+                .with("course", answer.course().id())
+                .with("forecast", answer.forecast())
+                .with("units", answer.units())
+                .with("read", answer.read())
+                .with("first", answer.first())
+                .with("last", answer.last())
+                .with("missing", answer.missing())
+                .with("noRain", answer.noRain())
+                .with("added", answer.added())
+                .with("changed", answer.changed())
+                .with("known", answer.known())
+                .with("notRead", answer.notRead())
+                .with("asks", answer.asks())
+                .with("unended", answer.unended())
+                .with("kept", answer.kept()));
     }
 }

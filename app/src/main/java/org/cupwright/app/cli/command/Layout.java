@@ -25,6 +25,17 @@ public final class Layout {
         return lines;
     }
 
+    /** A paragraph that hangs below its head: the head, then the text, whose other lines are indented. */
+    public static List<String> hanging(int indent, String head, String text) {
+        List<String> lines = wrapped(" ".repeat(indent), text);
+        lines.set(0, head + lines.get(0).strip());
+        return lines;
+    }
+
+    public static List<String> hanging(String head, String text) {
+        return hanging(head.length(), head, text);
+    }
+
     /** The text with spaces after it up to a width; a longer one keeps its length and one space. */
     public static String left(String text, int width) {
         return text + " ".repeat(Math.max(1, width - text.codePointCount(0, text.length())));

@@ -1,11 +1,10 @@
 package org.cupwright.app.cli.command;
 
 import java.util.List;
-import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.Shapes;
 import org.cupwright.app.desk.table.NotReadLine;
 import org.cupwright.app.texts.Texts;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.databind.JsonNode;
 
 /** The lines of a table that do not read, each with its reason. */
 public final class NotReadPrint {
@@ -28,16 +27,7 @@ public final class NotReadPrint {
         }
     }
 
-    public static ArrayNode json(Texts texts, List<NotReadLine> lines) {
-        return Json.array(lines.stream().map(line -> json(texts, line)).toList());
-    }
-
-    private static ObjectNode json(Texts texts, NotReadLine line) {
-        ObjectNode node = Json.object();
-        node.put("line", line.number());
-        node.put("text", line.text());
-        node.put("why", texts.say(line.why()));
-        node.put("tryThis", texts.say(line.tryThis()));
-        return node;
+    public static JsonNode json(Texts texts, List<NotReadLine> lines) {
+        return new Shapes(texts).tree(lines);
     }
 }

@@ -5,8 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.answers.DayText;
 import org.cupwright.app.answers.PositionText;
-import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.answers.json.PositionJson;
+import org.cupwright.app.answers.json.LevelJson;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.desk.level.LevelRoundOfDay;
 import org.cupwright.app.desk.level.LevelRoundOfDay.GreenRound;
@@ -18,7 +17,7 @@ import org.cupwright.holelocation.levelround.LevelRound;
 import org.cupwright.holelocation.levelround.RoundSpot;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.units.Paces;
-import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.databind.JsonNode;
 
 /** Level rounds as a page to carry and as JSON. */
 final class LevelRoundPrint {
@@ -37,11 +36,7 @@ final class LevelRoundPrint {
 
     List<String> page() {
         List<String> lines = new ArrayList<>();
-        String title = texts.say(
-                "level.round.title",
-                answer.day().course().name(),
-                texts.day(answer.day().date()));
-        lines.add(title + " · " + new DayText(texts).speed(answer.day()));
+        lines.add(new DayText(texts).title("level.round.title", answer.day()));
         lines.add(texts.say("level.aim." + aim()));
         lines.addAll(Layout.wrapped("", texts.say("level.round.how")));
         answer.greens().forEach(green -> lines.addAll(green(green)));
@@ -99,34 +94,7 @@ final class LevelRoundPrint {
                 texts.number(100 * round.expectedShare(), 0));
     }
 
-    ObjectNode json() {
-        ObjectNode node = Json.object();
-        node.put("course", answer.day().course().id());
-        node.put("date", answer.day().date().toString());
-        node.set("speedFeet", Json.number(answer.day().fastest().feet()));
-        node.put("aim", aim());
-        node.set("greens", Json.array(answer.greens().stream().map(this::json).toList()));
-        return node;
-    }
-
-    private ObjectNode json(GreenRound green) {
-        LevelRound round = green.round();
-        ObjectNode node = Json.object();
-        node.put("hole", green.hole().id());
-        node.put("restsOn", EnumNames.lowerCamel(green.restsOn()));
-        node.put("readings", green.readings());
-        node.set("undecidedSquareMetres", Json.number(round.undecidedSquareMetres()));
-        node.set("expectedSquareMetres", Json.number(round.expectedSquareMetres()));
-        node.set("expectedShare", Json.number(round.expectedShare()));
-        node.set("spots", Json.array(round.spots().stream().map(this::json).toList()));
-        return node;
-    }
-
-    private ObjectNode json(RoundSpot spot) {
-        ObjectNode node = Json.object();
-        node.set("position", new PositionJson(texts, pace).position(spot.place(), spot.at()));
-        node.set("forThird", Json.text(spot.candidateOf().map(EnumNames::lowerCamel)));
-        node.set("expectedSquareMetres", Json.number(spot.expectedSquareMetres()));
-        return node;
+    JsonNode json() {
+        return new LevelJson(answer.day(), texts).round(answer);
     }
 }

@@ -1,22 +1,17 @@
 package org.cupwright.app.cli.log;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.UUID;
 import org.cupwright.app.answers.FactText;
 import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.LogJson;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.CorrectFact;
 import org.cupwright.app.desk.entry.ListFacts;
 import org.cupwright.app.desk.entry.RecordFact;
-import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** The logbook as a table and as JSON. */
 final class LogPrint {
@@ -30,13 +25,7 @@ final class LogPrint {
 
     void kept(RecordFact.Answer answer) {
         if (task.options().json()) {
-            ObjectNode node = Json.object();
-            node.put("course", answer.course().id());
-            node.set(
-                    "kept",
-                    Json.array(answer.facts().stream().map(LogPrint::json).toList()));
-            node.set("remarks", remarks(answer.remarks()));
-            task.print(Json.document(node));
+            task.print(Json.document(new LogJson(texts).kept(answer)));
             return;
         }
         FactText words = new FactText(texts, answer.course(), answer.policy());
@@ -46,13 +35,7 @@ final class LogPrint {
 
     void corrected(CorrectFact.Answer answer) {
         if (task.options().json()) {
-            ObjectNode node = Json.object();
-            node.put("course", answer.course().id());
-            node.put("correction", answer.id().toString());
-            node.set("was", json(answer.was()));
-            node.set("now", answer.now().map(LogPrint::json).orElse(null));
-            node.set("remarks", remarks(answer.remarks()));
-            task.print(Json.document(node));
+            task.print(Json.document(new LogJson(texts).corrected(answer)));
             return;
         }
         FactText words = new FactText(texts, answer.course(), answer.policy());
@@ -67,26 +50,9 @@ final class LogPrint {
         Layout.wrapped("", texts.say(remark)).forEach(task::print);
     }
 
-    private ArrayNode remarks(List<Message> remarks) {
-        return Json.texts(remarks.stream().map(texts::say).toList());
-    }
-
     void list(ListFacts.Answer answer) {
         if (task.options().json()) {
-            ObjectNode node = Json.object();
-            node.put("course", answer.course().id());
-            node.put("from", answer.from().toString());
-            node.put("to", answer.to().toString());
-            node.set(
-                    "facts",
-                    Json.array(answer.facts().stream().map(LogPrint::json).toList()));
-            node.set(
-                    "corrected",
-                    Json.texts(answer.corrected().keySet().stream()
-                            .map(UUID::toString)
-                            .sorted()
-                            .toList()));
-            task.print(Json.document(node));
+            task.print(Json.document(new LogJson(texts).list(answer)));
             return;
         }
         task.print(texts.say("log.title", answer.course().name(), texts.day(answer.from()), texts.day(answer.to())));
@@ -107,14 +73,6 @@ final class LogPrint {
     /** When, hole, id, then what it says and who says so, in lines that hang below each other. */
     private List<String> lines(String first, FactText words, Fact fact, String mark) {
         String head = first + words.moment(fact) + "  " + Layout.left(words.hole(fact), 4) + words.id(fact) + "  ";
-        String said = words.says(fact) + " (" + fact.person() + ")" + mark;
-        List<String> text = Layout.wrapped(" ".repeat(head.length()), said);
-        List<String> lines = new ArrayList<>(text);
-        lines.set(0, head + text.get(0).strip());
-        return lines;
-    }
-
-    private static ObjectNode json(Fact fact) {
-        return (ObjectNode) JsonMapper.shared().readTree(FactJson.write(fact));
+        return Layout.hanging(head, words.told(fact) + mark);
     }
 }

@@ -3,15 +3,13 @@ package org.cupwright.app.cli.log;
 import java.util.List;
 import org.cupwright.app.answers.FactText;
 import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.LogJson;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.NotReadPrint;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.table.ImportTable;
-import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.cupchange.Fact;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ObjectNode;
 
 /** What reads of a table of entries, as a page and as JSON. */
 final class TablePrint {
@@ -28,7 +26,7 @@ final class TablePrint {
 
     void read(ImportTable.Answer answer) {
         if (task.options().json()) {
-            task.print(Json.document(json(answer)));
+            task.print(Json.document(new LogJson(texts).table(answer)));
             return;
         }
         int added = answer.added().size();
@@ -54,10 +52,7 @@ final class TablePrint {
         List<Fact> facts = answer.added();
         for (Fact fact : facts.subList(0, Math.min(SHOWN, facts.size()))) {
             String head = "  " + words.moment(fact) + "  " + Layout.left(words.hole(fact), 4);
-            List<String> said =
-                    Layout.wrapped(" ".repeat(head.length()), words.says(fact) + " (" + fact.person() + ")");
-            task.print(head + said.get(0).strip());
-            said.stream().skip(1).forEach(task::print);
+            Layout.hanging(head, words.told(fact)).forEach(task::print);
         }
         if (facts.size() > SHOWN) {
             task.print("  " + texts.say("table.more", facts.size() - SHOWN));
@@ -66,23 +61,5 @@ final class TablePrint {
 
     private void wrapped(String text) {
         Layout.wrapped("", text).forEach(task::print);
-    }
-
-    private ObjectNode json(ImportTable.Answer answer) {
-        ObjectNode node = Json.object();
-        node.put("course", answer.course().id());
-        node.put("added", answer.added().size());
-        node.put("known", answer.known());
-        node.put("kept", answer.kept());
-        node.set(
-                "facts",
-                Json.array(answer.added().stream()
-                        .map(fact -> (ObjectNode) JsonMapper.shared().readTree(FactJson.write(fact)))
-                        .toList()));
-        node.set("notRead", NotReadPrint.json(texts, answer.notRead()));
-        node.set("unused", Json.texts(answer.unused()));
-        node.set("remarks", Json.texts(answer.remarks().stream().map(texts::say).toList()));
-        node.set("unended", Json.text(answer.unended()));
-        return node;
     }
 }

@@ -4,24 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.cupwright.app.answers.PositionText;
-import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.answers.json.PositionJson;
-import org.cupwright.app.cli.command.FindingText;
+import org.cupwright.app.answers.FindingText;
+import org.cupwright.app.answers.PlaceText;
+import org.cupwright.app.answers.json.FindingJson;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.desk.findings.FindDoubts;
 import org.cupwright.app.desk.findings.GreenFindings;
-import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.finding.Finding;
-import org.cupwright.green.PlacePolicy;
 import org.cupwright.green.RestsOn;
 import org.cupwright.green.agreement.SurveyAgainstReadings;
 import org.cupwright.green.findings.GroundFinding;
 import org.cupwright.policy.EnumNames;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.node.ObjectNode;
 
 /** What is doubtful about greens as a page and as JSON. */
 final class FindingsPrint {
@@ -30,16 +26,12 @@ final class FindingsPrint {
 
     private final Texts texts;
     private final FindDoubts.Answer answer;
-    private final FindingText points;
-    private final GreenPlaces places;
-    private final double pace;
+    private final PlaceText places;
 
     FindingsPrint(Texts texts, FindDoubts.Answer answer) {
         this.texts = texts;
         this.answer = answer;
-        this.points = new FindingText(texts);
-        this.places = new GreenPlaces(answer.day().course(), answer.day().policy());
-        this.pace = answer.day().policy().get(PlacePolicy.PACE_METRES);
+        this.places = new PlaceText(texts, answer.day().course(), answer.day().policy());
     }
 
     List<String> page() {
@@ -96,58 +88,21 @@ final class FindingsPrint {
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < alike.size() && i < MOST_OF_A_KIND; i++) {
             Finding finding = alike.get(i).finding();
-            String mark = Layout.right(Integer.toString(before + i + 1), 3);
-            lines.addAll(points.says(mark, finding, where(hole, finding)));
+            Optional<String> where = finding.place().map(place -> places.at(hole.id(), place));
+            String mark = Layout.right(Integer.toString(before + i + 1), 3) + " ";
+            lines.addAll(Layout.hanging(4, mark, FindingText.says(texts, finding, where)));
         }
         if (alike.size() > MOST_OF_A_KIND) {
             lines.addAll(Layout.wrapped("    ", texts.say("findings.more", alike.size() - MOST_OF_A_KIND)));
         }
         alike.stream()
-                .map(GroundFinding::finding)
-                .map(points::tryThis)
+                .map(found -> Layout.wrapped("    ", texts.say(found.finding().tryThis())))
                 .distinct()
                 .forEach(lines::addAll);
         return lines;
     }
 
-    private Optional<String> where(Hole hole, Finding finding) {
-        return finding.place().map(place -> new PositionText(texts, pace).of(places.find(hole.id(), place), place));
-    }
-
-    ObjectNode json() {
-        ObjectNode node = Json.object();
-        node.put("course", answer.day().course().id());
-        node.put("date", answer.day().date().toString());
-        node.put("crs", "EPSG:" + answer.day().course().frame().epsg());
-        node.set("greens", Json.array(answer.greens().stream().map(this::json).toList()));
-        return node;
-    }
-
-    private ObjectNode json(GreenFindings green) {
-        List<ObjectNode> findings = new ArrayList<>();
-        for (GroundFinding found : green.findings()) {
-            ObjectNode finding = points.json(
-                    found.finding(),
-                    where(green.hole(), found.finding())
-                            .orElse(texts.say(found.finding().where())));
-            finding.put("number", findings.size() + 1);
-            finding.set("position", position(green.hole(), found.finding()));
-            finding.set(
-                    "areaSquareMetres",
-                    Json.number(found.area().map(area -> area.getArea()).orElse(Double.NaN)));
-            findings.add(finding);
-        }
-        ObjectNode node = Json.object();
-        node.put("hole", green.hole().id());
-        node.put("restsOn", EnumNames.lowerCamel(green.restsOn()));
-        node.put("readings", green.readings());
-        node.set("findings", Json.array(findings));
-        return node;
-    }
-
-    private JsonNode position(Hole hole, Finding finding) {
-        return finding.place()
-                .<JsonNode>map(place -> new PositionJson(texts, pace).position(places.find(hole.id(), place), place))
-                .orElseGet(Json::nothing);
+    JsonNode json() {
+        return new FindingJson(texts).ground(answer);
     }
 }

@@ -1,34 +1,29 @@
 package org.cupwright.app.cli.survey;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.cli.command.FindingText;
+import org.cupwright.app.answers.FindingText;
+import org.cupwright.app.answers.json.FindingJson;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.desk.files.FileFinding;
 import org.cupwright.app.desk.intake.ImportResult;
 import org.cupwright.app.desk.intake.ImportResult.GreenKnown;
-import org.cupwright.app.desk.intake.ImportResult.Points;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.policy.EnumNames;
-import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.databind.JsonNode;
 
 /** The result of an import as a page and as JSON. */
 final class ImportPrint {
     private final Texts texts;
-    private final FindingText points;
 
     ImportPrint(Texts texts) {
         this.texts = texts;
-        this.points = new FindingText(texts);
     }
 
     String page(ImportResult result) {
@@ -42,7 +37,7 @@ final class ImportPrint {
         }
         if (!result.drawn().isEmpty()) {
             lines.add(texts.say(
-                    "import.drawn", count(result, Kind.GOOD), count(result, Kind.BAD), count(result, Kind.USUAL)));
+                    "import.drawn", result.count(Kind.GOOD), result.count(Kind.BAD), result.count(Kind.USUAL)));
         }
         if (!result.knownAlready().isEmpty()) {
             lines.addAll(
@@ -64,12 +59,6 @@ final class ImportPrint {
         return String.join(System.lineSeparator(), lines);
     }
 
-    private static long count(ImportResult result, Kind kind) {
-        return result.drawn().stream()
-                .filter(item -> item.word().kind() == kind)
-                .count();
-    }
-
     private List<String> findings(ImportResult result) {
         List<String> lines = new ArrayList<>();
         if (!result.findings().isEmpty()) {
@@ -86,11 +75,12 @@ final class ImportPrint {
     /** The first of a kind in full, and where the others are. */
     private List<String> finding(List<FileFinding> alike) {
         FileFinding first = alike.get(0);
-        List<String> lines = new ArrayList<>(points.says("  –", first.finding(), Optional.of(where(first))));
-        lines.addAll(points.tryThis(first.finding()));
+        Optional<String> where = Optional.of(FindingText.where(texts, first));
+        List<String> lines = Layout.hanging(4, "  – ", FindingText.says(texts, first.finding(), where));
+        lines.addAll(Layout.wrapped("    ", texts.say(first.finding().tryThis())));
         String others = alike.stream()
                 .map(found -> found.finding().where())
-                .filter(where -> !where.equals(first.finding().where()))
+                .filter(place -> !place.equals(first.finding().where()))
                 .map(texts::say)
                 .distinct()
                 .collect(Collectors.joining(", "));
@@ -100,50 +90,7 @@ final class ImportPrint {
         return lines;
     }
 
-    private String where(FileFinding found) {
-        return Path.of(found.file()).getFileName() + ", "
-                + texts.say(found.finding().where());
-    }
-
-    ObjectNode json(ImportResult result) {
-        ObjectNode node = Json.object();
-        node.put("course", result.course().id());
-        node.put("crs", "EPSG:" + result.course().frame().epsg());
-        node.set("unit", Json.text(result.unit()));
-        node.set("points", json(result.points()));
-        node.set(
-                "holes",
-                Json.array(result.holes().stream().map(ImportPrint::json).toList()));
-        node.set("knownAlready", Json.texts(result.knownAlready()));
-        ObjectNode drawn = node.putObject("drawn");
-        for (Kind kind : Kind.values()) {
-            drawn.put(EnumNames.lowerCamel(kind), count(result, kind));
-        }
-        node.set(
-                "findings",
-                Json.array(result.findings().stream().map(this::json).toList()));
-        node.put("stored", result.stored());
-        return node;
-    }
-
-    private static ObjectNode json(Points points) {
-        ObjectNode node = Json.object();
-        node.put("read", points.read());
-        node.put("kept", points.kept());
-        ObjectNode byClass = node.putObject("byClass");
-        new TreeMap<>(points.byClass()).forEach((code, count) -> byClass.put(code.toString(), count));
-        return node;
-    }
-
-    private static ObjectNode json(GreenKnown green) {
-        ObjectNode node = Json.object();
-        node.put("hole", green.hole());
-        node.set("areaSquareMetres", Json.number(green.areaSquareMetres()));
-        node.put("restsOn", EnumNames.lowerCamel(green.restsOn()));
-        return node;
-    }
-
-    private ObjectNode json(FileFinding found) {
-        return points.json(found.finding(), where(found));
+    JsonNode json(ImportResult result) {
+        return new FindingJson(texts).imported(result);
     }
 }

@@ -3,7 +3,7 @@ package org.cupwright.app.cli.survey;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.answers.json.SurveyCompareJson;
+import org.cupwright.app.answers.json.SurveyJson;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.HolesOption;
@@ -40,7 +40,7 @@ final class SurveyCompareCommand extends CourseCommand {
         CompareSurveys.Answer answer = new CompareSurveys(task.session())
                 .of(FindingsCommand.question(task.options()), holes.named(), earlier, task.progress());
         if (task.options().json()) {
-            task.print(Json.document(new SurveyCompareJson(task.texts(), answer).json()));
+            task.print(Json.document(new SurveyJson(task.texts()).changes(answer)));
         } else {
             new SurveyComparePrint(task.texts(), answer).page().forEach(task::print);
         }

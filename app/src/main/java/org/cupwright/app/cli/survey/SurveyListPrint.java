@@ -2,13 +2,13 @@ package org.cupwright.app.cli.survey;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.SurveyText;
 import org.cupwright.app.answers.json.SurveyJson;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.desk.resurvey.ListSurveys;
 import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.app.texts.Texts;
-import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.databind.JsonNode;
 
 /** The surveys of greens as a page and as JSON. */
 final class SurveyListPrint {
@@ -43,22 +43,10 @@ final class SurveyListPrint {
                 version.number(),
                 texts.moment(version.recordedAt(), answer.day().course().frame().zone()),
                 version.points(),
-                SurveyJson.file(version));
+                SurveyText.file(version));
     }
 
-    ObjectNode json() {
-        List<ObjectNode> greens = new ArrayList<>();
-        for (ListSurveys.OfGreen green : answer.greens()) {
-            ObjectNode node = Json.object();
-            node.put("hole", green.hole().id());
-            node.set(
-                    "surveys",
-                    Json.array(green.versions().stream().map(SurveyJson::json).toList()));
-            greens.add(node);
-        }
-        ObjectNode node = Json.object();
-        node.put("course", answer.day().course().id());
-        node.set("greens", Json.array(greens));
-        return node;
+    JsonNode json() {
+        return new SurveyJson(texts).list(answer);
     }
 }

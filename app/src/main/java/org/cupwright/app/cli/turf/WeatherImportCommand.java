@@ -2,13 +2,13 @@ package org.cupwright.app.cli.turf;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.WeatherJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.NotReadPrint;
@@ -20,7 +20,6 @@ import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Takes in a table of weather. */
 @Command(
@@ -72,7 +71,7 @@ final class WeatherImportCommand extends CourseCommand {
         ImportWeather.Answer answer = new ImportWeather(task.session().by(person()))
                 .read(new ImportWeather.Request(source, forecast, columns, units, accepted, keep));
         if (task.options().json()) {
-            task.print(Json.document(json(task.texts(), answer)));
+            task.print(Json.document(new WeatherJson(task.texts()).table(answer)));
         } else {
             page(task, answer);
         }
@@ -130,39 +129,5 @@ final class WeatherImportCommand extends CourseCommand {
         return answer.units().entrySet().stream()
                 .map(unit -> unit.getKey() + " " + unit.getValue())
                 .collect(Collectors.joining(", "));
-    }
-
-    private static ObjectNode json(Texts texts, ImportWeather.Answer answer) {
-        ObjectNode node = Json.object();
-        node.put("course", answer.course().id());
-        node.put("forecast", answer.forecast());
-        ObjectNode units = Json.object();
-        answer.units().forEach(units::put);
-        node.set("units", units);
-        node.put("read", answer.read());
-        node.set("first", Json.text(answer.first().map(LocalDate::toString)));
-        node.set("last", Json.text(answer.last().map(LocalDate::toString)));
-        node.put("missing", answer.missing());
-        node.put("noRain", answer.noRain());
-        node.put("added", answer.added());
-        node.put("changed", answer.changed());
-        node.put("known", answer.known());
-        node.set("notRead", NotReadPrint.json(texts, answer.notRead()));
-        node.set(
-                "asks",
-                Json.array(answer.asks().stream()
-                        .map(question -> json(texts, question))
-                        .toList()));
-        node.set("unended", Json.text(answer.unended()));
-        node.put("kept", answer.kept());
-        return node;
-    }
-
-    private static ObjectNode json(Texts texts, TableQuestion question) {
-        ObjectNode node = Json.object();
-        node.put("about", question.about());
-        node.put("asks", texts.say(question.asks()));
-        node.put("tryThis", texts.say(question.tryThis()));
-        return node;
     }
 }

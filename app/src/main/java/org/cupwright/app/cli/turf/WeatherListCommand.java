@@ -13,12 +13,10 @@ import org.cupwright.app.desk.weather.ListWeather;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.turf.weather.KnownWeather;
-import org.cupwright.turf.weather.Rain;
 import org.cupwright.turf.weather.WeatherDay;
 import org.cupwright.turf.weather.WeatherSource;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Shows the weather day by day. */
 @Command(
@@ -40,7 +38,7 @@ final class WeatherListCommand extends CourseCommand {
         ListWeather.Answer answer = new ListWeather(task.session())
                 .of(new ListWeather.Wanted(Optional.ofNullable(from), Optional.ofNullable(to)));
         if (task.options().json()) {
-            task.print(Json.document(json(answer)));
+            task.print(Json.document(new WeatherJson(task.texts()).list(answer)));
         } else {
             page(task, answer);
         }
@@ -95,36 +93,5 @@ final class WeatherListCommand extends CourseCommand {
 
     private static String source(ListWeather.Day day) {
         return EnumNames.lowerCamel(day.known().map(KnownWeather::source).orElse(WeatherSource.ASSUMED));
-    }
-
-    private static ObjectNode json(ListWeather.Answer answer) {
-        ObjectNode node = Json.object();
-        node.put("course", answer.course().id());
-        node.set("basis", WeatherJson.json(answer.basis()));
-        node.put("gaps", answer.gaps());
-        node.set(
-                "days",
-                Json.array(answer.days().stream().map(WeatherListCommand::json).toList()));
-        return node;
-    }
-
-    private static ObjectNode json(ListWeather.Day day) {
-        Optional<WeatherDay> known = day.known().map(KnownWeather::weather);
-        Optional<Rain> rain = known.flatMap(WeatherDay::rain);
-        ObjectNode node = Json.object();
-        node.put("day", day.day().toString());
-        node.put("source", source(day));
-        node.set(
-                "highestCelsius",
-                Json.number(known.map(WeatherDay::highestCelsius).orElse(Double.NaN)));
-        node.set(
-                "lowestCelsius",
-                Json.number(known.map(WeatherDay::lowestCelsius).orElse(Double.NaN)));
-        node.set("rainMillimetres", Json.number(rain.map(Rain::millimetres).orElse(Double.NaN)));
-        node.put("rainTrace", rain.map(Rain::trace).orElse(false));
-        node.set(
-                "windMetresPerSecond",
-                Json.number(known.map(WeatherDay::windMetresPerSecond).orElse(OptionalDouble.empty())));
-        return node;
     }
 }

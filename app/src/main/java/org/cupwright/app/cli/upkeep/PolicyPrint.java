@@ -3,13 +3,13 @@ package org.cupwright.app.cli.upkeep;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.UpkeepJson;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.desk.policy.PolicyEntry;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Setting;
-import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.databind.JsonNode;
 
 /** Settings as a page and as JSON. */
 final class PolicyPrint {
@@ -45,26 +45,8 @@ final class PolicyPrint {
         return lines;
     }
 
-    ObjectNode json(List<PolicyEntry> entries) {
-        ObjectNode document = Json.object();
-        document.put("date", day.toString());
-        document.set("settings", Json.array(entries.stream().map(this::json).toList()));
-        return document;
-    }
-
-    private ObjectNode json(PolicyEntry entry) {
-        Setting<?> setting = entry.setting();
-        ObjectNode node = Json.object();
-        node.put("key", setting.key());
-        node.put("value", entry.value());
-        node.put("unit", setting.unit());
-        node.put("range", setting.type().accepts());
-        node.put("default", entry.defaultText());
-        node.put("isDefault", entry.isDefault());
-        node.put("mark", EnumNames.lowerCamel(setting.sourceKind()));
-        node.put("source", setting.source());
-        node.put("says", texts.say(setting.sentenceKey()));
-        return node;
+    JsonNode json(List<PolicyEntry> entries) {
+        return new UpkeepJson(texts).settings(day, entries);
     }
 
     private String mark(Setting<?> setting) {

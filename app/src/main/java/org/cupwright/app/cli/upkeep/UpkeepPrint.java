@@ -1,9 +1,9 @@
 package org.cupwright.app.cli.upkeep;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.UpkeepJson;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.storage.upkeep.BackupDone;
@@ -12,7 +12,6 @@ import org.cupwright.app.storage.upkeep.FolderReport;
 import org.cupwright.app.storage.upkeep.FolderReport.Damage;
 import org.cupwright.app.storage.upkeep.RestoreDone;
 import org.cupwright.app.texts.Texts;
-import tools.jackson.databind.node.ObjectNode;
 
 /** What came of backup, restore and check, as lines and as JSON. */
 final class UpkeepPrint {
@@ -28,11 +27,7 @@ final class UpkeepPrint {
 
     void backup(BackupDone done) {
         if (task.options().json()) {
-            ObjectNode node = Json.object();
-            node.put("file", done.file().toString());
-            node.put("bytes", done.bytes());
-            node.set("holds", json(done.holds()));
-            task.print(Json.document(node));
+            task.print(Json.document(new UpkeepJson(texts).backup(done)));
             return;
         }
         task.print(texts.say("backup.done", done.file().toString(), size(done.bytes())));
@@ -41,11 +36,7 @@ final class UpkeepPrint {
 
     void restore(RestoreDone done) {
         if (task.options().json()) {
-            ObjectNode node = Json.object();
-            node.put("file", done.source().toString());
-            node.set("before", Json.text(done.before().map(Path::toString)));
-            node.set("holds", json(done.holds()));
-            task.print(Json.document(node));
+            task.print(Json.document(new UpkeepJson(texts).restore(done)));
             return;
         }
         task.print(texts.say("restore.done", done.source().toString()));
@@ -55,7 +46,7 @@ final class UpkeepPrint {
 
     void check(FolderReport report) {
         if (task.options().json()) {
-            task.print(Json.document(json(report)));
+            task.print(Json.document(new UpkeepJson(texts).check(report)));
             return;
         }
         if (!report.exists()) {
@@ -83,38 +74,6 @@ final class UpkeepPrint {
     private void line(String name, String text) {
         String label = Layout.left(texts.say("label." + name), 7);
         task.print("    " + label + text);
-    }
-
-    private ObjectNode json(FolderReport report) {
-        ObjectNode node = Json.object();
-        node.put("file", report.file().toString());
-        node.put("exists", report.exists());
-        node.put("sound", report.sound());
-        node.put("format", report.format());
-        node.put("journal", report.journal());
-        node.put("synchronous", report.synchronous());
-        node.set("holds", json(report.holds()));
-        node.set("damages", Json.array(report.damages().stream().map(this::json).toList()));
-        return node;
-    }
-
-    private ObjectNode json(Damage damage) {
-        ObjectNode node = Json.object();
-        node.put("error", texts.say(damage.what()));
-        node.put("where", texts.say(damage.where()));
-        node.put("tryThis", texts.say(damage.tryThis()));
-        return node;
-    }
-
-    private static ObjectNode json(FolderCounts counts) {
-        ObjectNode node = Json.object();
-        node.put("courses", counts.courses());
-        node.put("surveyedGreens", counts.surveys());
-        node.put("plans", counts.plans());
-        node.put("facts", counts.facts());
-        node.put("photos", counts.photos());
-        node.put("photosMissing", counts.photosMissing());
-        return node;
     }
 
     private String holds(FolderCounts counts) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.cupwright.app.desk.files.FileFinding;
 import org.cupwright.course.Course;
 import org.cupwright.formats.items.ReadDrawn;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.RestsOn;
 
 /**
@@ -34,6 +35,11 @@ public record ImportResult(
         drawn = List.copyOf(drawn);
         knownAlready = List.copyOf(knownAlready);
         findings = List.copyOf(findings);
+    }
+
+    /** How many of the drawn are of a kind. */
+    public long count(PersonsOpinion.Kind kind) {
+        return drawn.stream().filter(item -> item.word().kind() == kind).count();
     }
 
     /**

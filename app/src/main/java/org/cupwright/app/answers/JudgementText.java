@@ -1,0 +1,93 @@
+package org.cupwright.app.answers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.cupwright.app.storage.JudgedPosition;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.green.RestsOn;
+import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.RuleResult;
+import org.cupwright.holelocation.Verdict;
+import org.cupwright.policy.EnumNames;
+
+/** A judged position in words. */
+public final class JudgementText {
+    private final Texts texts;
+    private final PositionText positions;
+    private final double paceMetres;
+
+    public JudgementText(Texts texts, double paceMetres) {
+        this.texts = texts;
+        this.positions = new PositionText(texts, paceMetres);
+        this.paceMetres = paceMetres;
+    }
+
+    public String where(JudgedPosition position) {
+        return positions.of(position);
+    }
+
+    /** The verdict, how far off is still good, how it plays and what that rests on. */
+    public String summary(JudgedPosition position) {
+        Judgement judgement = position.judgement();
+        List<String> summary = new ArrayList<>();
+        summary.add(texts.say(verdictKey(judgement)));
+        within(position).ifPresent(summary::add);
+        plays(judgement).ifPresent(plays -> summary.add(texts.say("plays", plays)));
+        summary.add(texts.say("restsOn." + EnumNames.lowerCamel(judgement.restsOn())));
+        return String.join(" · ", summary);
+    }
+
+    public String outcome(RuleResult rule, Judgement judgement) {
+        boolean aside = judgement.setAside().contains(rule.rule());
+        return aside ? texts.say("setAside") : texts.say("outcome." + EnumNames.lowerCamel(rule.outcome()));
+    }
+
+    /** What a rule says, and by how much it may err. */
+    public String says(RuleResult rule) {
+        String said = texts.say(rule.says());
+        OptionalDouble error = rule.standardError();
+        return error.isEmpty() ? said : said + " " + texts.say("error", error(error.getAsDouble(), rule.unit()));
+    }
+
+    private String error(double error, String unit) {
+        return switch (unit) {
+            case "m" -> texts.length(error);
+            case "mm" -> texts.length(error / 1000);
+            case "%" -> texts.number(error, 2) + " %";
+            default -> texts.number(error, 2);
+        };
+    }
+
+    public Optional<String> leans(RuleResult rule) {
+        return rule.leans().map(leans -> texts.say("leans." + EnumNames.lowerCamel(leans)));
+    }
+
+    /** The verdict, and beside it what nobody could check. */
+    public String verdict(Judgement judgement) {
+        String word = texts.say(verdictKey(judgement));
+        return judgement.restsOn() == RestsOn.OUTLINE ? word + ", " + texts.say("slopeNotChecked") : word;
+    }
+
+    /** Where nobody measured and a person speaks for the spot, its being good is that person's word. */
+    private static String verdictKey(Judgement judgement) {
+        boolean said =
+                judgement.restsOn() == RestsOn.OUTLINE && judgement.verdict() == Verdict.PASS && judgement.vouchedFor();
+        return said ? "verdict.saidToBeGood" : "verdict." + EnumNames.lowerCamel(judgement.verdict());
+    }
+
+    /** How far off is still good. */
+    public Optional<String> within(JudgedPosition position) {
+        OptionalDouble metres = position.goodWithinMetres();
+        if (metres.isEmpty()) {
+            return Optional.empty();
+        }
+        double paces = PositionText.wholeHalves(metres.getAsDouble(), paceMetres);
+        return Optional.of(paces == 0 ? texts.say("goodJustThere") : texts.say("goodWithin", texts.paces(paces)));
+    }
+
+    public Optional<String> plays(Judgement judgement) {
+        return judgement.difficulty().rank().map(rank -> texts.say("difficulty." + EnumNames.lowerCamel(rank)));
+    }
+}

@@ -1,0 +1,96 @@
+package org.cupwright.app.answers;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.storage.StoredHole;
+import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.message.Message;
+import org.cupwright.policy.EnumNames;
+import org.cupwright.rotation.counting.Parts;
+
+/** A day's plan in words. */
+public final class PlanText {
+    /** Reasons that the row itself says already. */
+    private static final Set<String> IN_THE_ROW = Set.of(
+            "rotation.reason.third",
+            "rotation.reason.thirdFree",
+            "rotation.reason.room",
+            "rotation.reason.difficulty",
+            "rotation.reason.difficultyUnknown",
+            "rotation.reason.yesterdayUnknown",
+            "rotation.reason.noLineOfPlay");
+
+    private final Texts texts;
+
+    public PlanText(Texts texts) {
+        this.texts = texts;
+    }
+
+    public String title(CourseDay day, StoredPlan plan) {
+        return texts.say("plan.title", day.course().name(), texts.day(plan.date()))
+                + " · " + new DayText(texts).speed(day) + " · "
+                + texts.say("state." + EnumNames.lowerCamel(plan.state()));
+    }
+
+    /** How the holes are spread over the greens and over what is harder; empty where nothing of it is known. */
+    public Optional<String> spread(StoredPlan plan) {
+        List<String> parts = new ArrayList<>();
+        parts.add(parts(plan.totals().thirds(), "third.front", "third.middle", "third.back"));
+        parts.add(parts(plan.totals().laterals(), "lateral.left", "lateral.centre", "lateral.right"));
+        parts.add(parts(plan.totals().difficulties(), "difficulty.easier", "difficulty.medium", "difficulty.harder"));
+        parts.removeIf(String::isEmpty);
+        return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("   ", parts));
+    }
+
+    private String parts(Parts parts, String first, String second, String third) {
+        if (parts.total() == 0) {
+            return "";
+        }
+        return texts.say(first) + " " + parts.first() + " · " + texts.say(second) + " " + parts.second() + " · "
+                + texts.say(third) + " " + parts.third();
+    }
+
+    /** Why a hole is where it is, the most telling first; without what its row says already. */
+    public List<String> telling(StoredHole hole) {
+        return hole.reasons().stream()
+                .filter(reason -> !IN_THE_ROW.contains(reason.key()))
+                .map(texts::say)
+                .toList();
+    }
+
+    /** One sentence for all findings that differ only in the hole, which is their first argument. */
+    public List<String> findings(List<Message> findings) {
+        Map<Message, List<String>> holes = new LinkedHashMap<>();
+        for (Message finding : findings) {
+            boolean ofHole =
+                    !finding.arguments().isEmpty() && finding.arguments().get(0) instanceof Message.Name;
+            Message same = ofHole ? without(finding) : finding;
+            List<String> names = holes.computeIfAbsent(same, key -> new ArrayList<>());
+            if (ofHole) {
+                names.add(texts.show(finding.arguments().get(0)));
+            }
+        }
+        List<String> said = new ArrayList<>();
+        holes.forEach((finding, names) -> said.add(texts.say(names.isEmpty() ? finding : with(finding, names))));
+        return said;
+    }
+
+    private static Message without(Message finding) {
+        return new Message(
+                finding.key(),
+                finding.arguments().subList(1, finding.arguments().size()));
+    }
+
+    private static Message with(Message finding, List<String> names) {
+        List<Message.Argument> arguments = new ArrayList<>();
+        arguments.add(new Message.Name(String.join(", ", names)));
+        arguments.addAll(finding.arguments());
+        return new Message(finding.key(), arguments);
+    }
+}

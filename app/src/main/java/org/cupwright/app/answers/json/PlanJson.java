@@ -1,0 +1,145 @@
+package org.cupwright.app.answers.json;
+
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.desk.plan.ExplainHole;
+import org.cupwright.app.desk.plan.ExplainHole.Planned;
+import org.cupwright.app.desk.plan.ExplainHole.Told;
+import org.cupwright.app.desk.plan.PlanDay;
+import org.cupwright.app.storage.JudgedPosition;
+import org.cupwright.app.storage.StoredHole;
+import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.course.Course;
+import org.cupwright.cupchange.CupWork.LeftInOldHole;
+import org.cupwright.cupchange.Fact;
+import org.cupwright.holelocation.Judgement;
+import org.cupwright.policy.Policy;
+import org.cupwright.rotation.Totals;
+import org.cupwright.rotation.counting.Parts;
+import tools.jackson.databind.JsonNode;
+
+/** A day's plan, and why a hole is where it is, as scripts read it. */
+public final class PlanJson {
+    private final PlaceShapes places;
+    private final Shapes shapes;
+
+    public PlanJson(Course course, Policy policy, Texts texts) {
+        this.places = new PlaceShapes(course, policy);
+        this.shapes = new Shapes(texts)
+                .as(StoredHole.class, this::hole)
+                .as(
+                        StoredHole.Other.class,
+                        other -> places.listed(other.position()).with("whyNot", other.whyNot()));
+    }
+
+    public JsonNode plan(PlanDay.Answer answer) {
+        StoredPlan plan = answer.plan();
+        Shape day = new Shape()
+                .with("date", plan.date())
+                .with("state", plan.state())
+                .with("speedFeet", plan.basis().speedFeet())
+                .with("rain", plan.basis().rain())
+                .with("weatherBasis", answer.weather())
+                .with("holes", plan.holes())
+                .with("totals", totals(plan.totals()))
+                .with("findings", plan.findings());
+        return shapes.tree(new Shape()
+                .with("course", plan.courseId())
+                .with("seed", plan.basis().seed())
+                .with("days", List.of(day))
+                .with("terms", plan.terms())
+                .with("bounds", plan.bounds()));
+    }
+
+    private Shape hole(StoredHole hole) {
+        Judgement judgement = hole.position().judgement();
+        return new Shape()
+                .with("hole", hole.hole())
+                .with(places.judged(hole.position()))
+                .with("difficulty", judgement.difficulty())
+                .with("setAside", judgement.setAside())
+                .with("reasons", hole.reasons());
+    }
+
+    private static Shape totals(Totals totals) {
+        return new Shape()
+                .with("holes", totals.holes())
+                .with("thirds", parts(totals.thirds(), "front", "middle", "back"))
+                .with("laterals", parts(totals.laterals(), "left", "centre", "right"))
+                .with("difficulties", parts(totals.difficulties(), "easier", "medium", "harder"));
+    }
+
+    private static Shape parts(Parts parts, String first, String second, String third) {
+        return new Shape()
+                .with(first, parts.first())
+                .with(second, parts.second())
+                .with(third, parts.third());
+    }
+
+    public JsonNode why(ExplainHole.Answer answer) {
+        Told told = answer.told();
+        Optional<StoredPlan> plan = told.planned().map(Planned::plan);
+        Optional<StoredHole> hole = told.planned().map(Planned::hole);
+        Optional<StoredPlan.Basis> basis = plan.map(StoredPlan::basis);
+        return shapes.tree(new Shape()
+                .with("course", told.day().course().id())
+                .with("hole", told.hole().id())
+                .with("date", told.day().date())
+                .with("state", plan.map(StoredPlan::state))
+                .with(hole.map(StoredHole::position).map(this::judged).orElseGet(PlanJson::notJudged))
+                .with("reasons", hole.map(StoredHole::reasons).orElse(List.of()))
+                .with("alternative", hole.flatMap(StoredHole::alternative))
+                .with(
+                        "cut",
+                        told.done().stream().reduce((earlier, later) -> later).map(last -> cut(told, last)))
+                .with("entries", entries(told))
+                .with("really", answer.really().map(this::judged))
+                .with(
+                        "speedFeet",
+                        basis.map(StoredPlan.Basis::speedFeet)
+                                .orElse(told.day().fastest().feet()))
+                .with(
+                        "rain",
+                        basis.map(StoredPlan.Basis::rain).orElse(told.day().rain()))
+                .with("seed", basis.map(StoredPlan.Basis::seed))
+                .with("policyVersion", basis.map(StoredPlan.Basis::policyVersion))
+                .with("engineVersion", basis.map(StoredPlan.Basis::engineVersion))
+                .with("weatherBasis", told.weather()));
+    }
+
+    /** A position with every rule. */
+    private Shape judged(JudgedPosition position) {
+        Judgement judgement = position.judgement();
+        return places.judged(position)
+                .with("rules", judgement.rules())
+                .with("difficulty", judgement.difficulty())
+                .with("setAside", judgement.setAside());
+    }
+
+    private static Shape notJudged() {
+        Shape shape = new Shape();
+        List.of("position", "verdict", "restsOn", "word", "rules", "difficulty", "setAside")
+                .forEach(part -> shape.with(part, Optional.empty()));
+        return shape;
+    }
+
+    private static List<Fact> entries(Told told) {
+        return told.done().isEmpty() && told.planned().isEmpty()
+                ? told.before().stream().toList()
+                : told.done();
+    }
+
+    /** The day's last word on the hole. */
+    private static Shape cut(Told told, Fact last) {
+        ZonedDateTime when =
+                last.happenedAt().atZone(told.day().course().frame().zone());
+        boolean left = last.payload() instanceof LeftInOldHole;
+        return new Shape()
+                .with("time", when.toLocalTime().truncatedTo(ChronoUnit.MINUTES).toString())
+                .with("person", last.person())
+                .with("at", told.at().filter(place -> !left));
+    }
+}
