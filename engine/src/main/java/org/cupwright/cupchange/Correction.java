@@ -2,6 +2,7 @@ package org.cupwright.cupchange;
 
 import java.util.Optional;
 import java.util.UUID;
+import org.cupwright.message.Message.Name;
 
 /**
  * What an earlier fact should have said, or that it should not have been there. It counts from when that fact happened.
@@ -16,8 +17,7 @@ import java.util.UUID;
 public record Correction(UUID of, Optional<Payload> replacement) implements Payload {
     public Correction {
         if (replacement.isPresent() && replacement.get() instanceof Correction) {
-            throw new IllegalArgumentException(
-                    "a correction cannot be replaced by a correction: withdraw it and correct the fact " + of);
+            throw new ImpossibleFact("correctionOfCorrection", new Name(of.toString()));
         }
     }
 

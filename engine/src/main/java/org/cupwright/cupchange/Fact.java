@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.UUID;
+import org.cupwright.message.Message.Name;
 
 /**
  * One entry of the logbook: something that was done or seen. A fact never changes; a later {@link Correction} says what it should
@@ -37,12 +38,12 @@ public record Fact(
 
     public Fact {
         if (version < 1) {
-            throw new IllegalArgumentException("fact " + id + " has version " + version + "; versions begin at 1");
+            throw new ImpossibleFact("version", Checks.number(version));
         }
         Checks.word("person", person);
         Checks.word("course", course);
         if (hole.isEmpty() && payload.needsHole()) {
-            throw new IllegalArgumentException("fact " + id + " (" + payload.kind() + ") must name its hole");
+            throw new ImpossibleFact("noHole", new Name(payload.kind()));
         }
     }
 

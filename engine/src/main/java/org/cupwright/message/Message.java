@@ -50,11 +50,17 @@ public record Message(String key, List<Argument> arguments) {
     /** A plain number. */
     public record Count(long number) implements Argument {}
 
+    /** A number in the unit that the sentence or another argument names, with no more decimals than it needs. */
+    public record PlainNumber(double value) implements Argument {}
+
     /** A calendar day. */
     public record Day(LocalDate date) implements Argument {}
 
     /** The name of something, to be translated by its own key. */
     public record Translated(String key) implements Argument {}
+
+    /** Something said within another sentence, such as its cause. */
+    public record Said(Message message) implements Argument {}
 
     /** A name a person gave or words found in a file, shown as they are. */
     public record Name(String text) implements Argument {}

@@ -105,10 +105,10 @@ public final class LogProblems {
                 Message.of("try.log." + which));
     }
 
-    /** What the records themselves refuse, in their own words. */
-    public static Problem impossible(String kind, String why) {
+    /** What the records themselves refuse. */
+    public static Problem impossible(String kind, Message.Argument why) {
         return Problem.of(
-                Message.of("problem.log.impossible", new Name(why)),
+                Message.of("problem.log.impossible", why),
                 Message.of("where.argument", new Name(kind)),
                 "",
                 Message.of("try.log.impossible"));
