@@ -56,7 +56,7 @@ public final class TwoTapes {
      * The point where two tapes meet. They meet in two, one either side of the line through the marks: the one on the green
      * counts, or of two that are both on or both off it the one on the side where the green's centroid lies.
      *
-     * @throws IllegalArgumentException if the tapes do not meet, or meet in one line
+     * @throws TapesDoNotMeet if they do not, or meet in one line
      */
     public static TapeFix fix(Tape first, Tape second, Outline green) {
         MapPoint centroid = green.centroid();
@@ -64,7 +64,7 @@ public final class TwoTapes {
                 .min(Comparator.comparing((MapPoint point) -> !green.contains(point))
                         .thenComparing(point -> point.distanceMetres(centroid)))
                 .map(point -> TapeFix.at(point, first, second))
-                .orElseThrow(() -> new IllegalArgumentException(doNotMeet(first, second)));
+                .orElseThrow(() -> new TapesDoNotMeet(first, second));
     }
 
     /** Both points where two tapes meet; none where they do not, or where they meet in one line. */
@@ -91,12 +91,5 @@ public final class TwoTapes {
         return List.of(
                 new MapPoint(footEast - beside * north, footNorth + beside * east),
                 new MapPoint(footEast + beside * north, footNorth - beside * east));
-    }
-
-    private static String doNotMeet(Tape first, Tape second) {
-        double apart = first.mark().at().distanceMetres(second.mark().at());
-        return "tapes of " + first.metres() + " m from " + first.mark().name() + " and " + second.metres() + " m from "
-                + second.mark().name() + " do not meet at an angle, the marks being " + apart
-                + " m apart. Maybe a distance was misread or a mark mistaken for another.";
     }
 }
