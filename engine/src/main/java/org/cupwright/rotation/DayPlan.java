@@ -46,6 +46,10 @@ public record DayPlan(
         return new DayPlan(date, seed, holes, totals, thirdsOff, terms, bounds, all);
     }
 
+    DayScore score() {
+        return new DayScore(thirdsOff, terms);
+    }
+
     /** The planned hole of a green; empty when it is left out or unknown. */
     public Optional<PlannedHole> find(String hole) {
         return holes.stream().filter(planned -> planned.hole().equals(hole)).findFirst();

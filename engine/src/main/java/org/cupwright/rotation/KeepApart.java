@@ -56,7 +56,7 @@ final class KeepApart {
     private Optional<Step> apart(Step from, SharedGreen pair) {
         return Stream.of(moved(from, pair, pair.first(), pair.second()), moved(from, pair, pair.second(), pair.first()))
                 .flatMap(Optional::stream)
-                .reduce((one, other) -> aims.isBetter(other.plan(), one.plan()) ? other : one);
+                .reduce((one, other) -> other.plan().score().isBetter(one.plan().score(), aims::weight) ? other : one);
     }
 
     /** One hole kept off the ground about the other, wherever that one goes; empty when it has no ground left. */

@@ -29,6 +29,15 @@ final class Price {
         return of(points);
     }
 
+    /** The price of the terms of the whole day. */
+    static long ofDay(long tally, Aims aims) {
+        double points = 0;
+        for (Term term : Term.values()) {
+            points += aims.ofDay(term, tally) * aims.weight(term);
+        }
+        return of(points);
+    }
+
     /** The position's number in the draw that the seed makes. */
     static long draw(long seed, String hole, MapPoint at) {
         long mixed = mix(seed + 0x9E3779B97F4A7C15L * hole.hashCode());
