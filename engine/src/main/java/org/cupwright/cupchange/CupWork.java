@@ -98,8 +98,8 @@ public sealed interface CupWork extends Payload {
     }
 
     /**
-     * The hole was cut at a new place of which nobody knows more than the part of the green, as old notebooks have it. The hole before
-     * it was filled; no ground rests about the new one, since nobody can say where.
+     * The hole was cut at a new place of which nobody knows more than the part of the green, as old notebooks have it.
+     * The hole before it was filled; no ground rests about the new one, since nobody can say where.
      */
     record CutSomewhere(Depth depth, Optional<Across> across) implements CupWork {}
 

@@ -70,8 +70,8 @@ public sealed interface DayReading extends Payload {
     }
 
     /**
-     * What was foretold of a day's weather, as it was heard. Of several for one day the last heard counts, and none once the day's
-     * own weather is entered. Rain that is foretold has not fallen.
+     * What was foretold of a day's weather, as it was heard. Of several for one day the last heard counts, and none
+     * once the day's own weather is entered. Rain that is foretold has not fallen.
      *
      * @param windMetresPerSecond mean of the day, at the station's height
      * @param sunshineMinutes bright sunshine

@@ -7,8 +7,8 @@ import java.util.UUID;
 import org.cupwright.message.Message.Name;
 
 /**
- * One entry of the logbook: something that was done or seen. A fact never changes; a later {@link Correction} says what it should
- * have been.
+ * One entry of the logbook: something that was done or seen. A fact never changes; a later {@link Correction} says what
+ * it should have been.
  *
  * @param id made where the fact was recorded; the same id twice is the same fact
  * @param version version of the payload's shape, 1 or more
@@ -33,7 +33,9 @@ public record Fact(
     /** The version in which new facts are written. */
     public static final int CURRENT_VERSION = 1;
 
-    /** The order in which facts count: when they happened, then by id, so that it never depends on when they arrived. */
+    /**
+     * The order in which facts count: when they happened, then by id, so that it never depends on when they arrived.
+     */
     public static final Comparator<Fact> ORDER = Fact::order;
 
     public Fact {

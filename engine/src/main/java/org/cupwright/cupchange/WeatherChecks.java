@@ -3,7 +3,10 @@ package org.cupwright.cupchange;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/** What no day's weather can be, whether it was measured or foretold. The bounds are wider than any course has seen (our choice). */
+/**
+ * What no day's weather can be, whether it was measured or foretold. The bounds are wider than any course has seen
+ * (our choice).
+ */
 final class WeatherChecks {
     private WeatherChecks() {}
 

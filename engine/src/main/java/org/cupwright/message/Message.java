@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.cupwright.units.Heading;
 
 /**
- * Something to say, without the words: a key and typed arguments, which app.texts turns into a sentence in the reader's language
- * and units.
+ * Something to say, without the words: a key and typed arguments, which app.texts turns into a sentence in the reader's
+ * language and units.
  *
  * @param key key of the sentence
  * @param arguments what it speaks of, in the order the sentence's placeholders count them

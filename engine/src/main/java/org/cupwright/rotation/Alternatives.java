@@ -10,7 +10,10 @@ import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.counting.Parts;
 import org.cupwright.rotation.counting.Split;
 
-/** The next best position of another kind for each hole, all others staying where they are, and what it would have cost. */
+/**
+ * The next best position of another kind for each hole, all others staying where they are, and what it would have
+ * cost.
+ */
 final class Alternatives {
     private final DayOutcome outcome;
     private final Aims aims;

@@ -15,9 +15,9 @@ import org.cupwright.rotation.counting.Tally;
 /**
  * The best plan of one day, exactly, by counting.
  *
- * <p>First, how even front, middle and back can be at all: counting thirds alone. Then, among the plans that are as even as that,
- * the one of least price: best first over counts, guided by two smaller tables that each leave one split out (see
- * docs/decisions/0003).
+ * <p>First, how even front, middle and back can be at all: counting thirds alone. Then, among the plans that are as
+ * even as that, the one of least price: best first over counts, guided by two smaller tables that each leave one split
+ * out (see docs/decisions/0003).
  */
 final class CountingSearch implements DaySearch {
     private final List<OpenGreen> greens;

@@ -10,11 +10,12 @@ import org.cupwright.rotation.counting.CheapestChoice.Choice;
 /**
  * Decides one day's hole locations.
  *
- * <p>Hard: one position for each green in play, never one the rules refuse (a locked one apart, and that is named); saved ground
- * and thirds the course leaves out only where a green has nothing else, and named. Then, in this order: front, middle and back as
- * even as these greens allow; the least weighted sum of {@link Term}s. The plan is the best there is by these measures, not an
- * approximation. Greens without a line of play take part in all but the balance of thirds and sides, holes of unknown difficulty
- * in all but that of difficulty; both are named. Two holes of a double green are kept apart, see {@link KeepApart}.
+ * <p>Hard: one position for each green in play, never one the rules refuse (a locked one apart, and that is named);
+ * saved ground and thirds the course leaves out only where a green has nothing else, and named. Then, in this order:
+ * front, middle and back as even as these greens allow; the least weighted sum of {@link Term}s. The plan is the best
+ * there is by these measures, not an approximation. Greens without a line of play take part in all but the balance of
+ * thirds and sides, holes of unknown difficulty in all but that of difficulty; both are named. Two holes of a double
+ * green are kept apart, see {@link KeepApart}.
  *
  * <p>Stateless; safe for use by several threads.
  */

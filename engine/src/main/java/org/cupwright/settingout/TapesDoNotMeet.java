@@ -4,7 +4,10 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Length;
 import org.cupwright.message.Message.Name;
 
-/** Two tapes that do not meet at an angle, as {@link #why} says: maybe a distance was misread, or a mark mistaken for another. */
+/**
+ * Two tapes that do not meet at an angle, as {@link #why} says: maybe a distance was misread, or a mark mistaken for
+ * another.
+ */
 public final class TapesDoNotMeet extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
