@@ -34,7 +34,10 @@ public record Course(String id, String name, CourseFrame frame, List<Hole> holes
         return holes.stream().filter(hole -> hole.id().equals(holeId)).findFirst();
     }
 
-    /** The other holes played to the same green (a double green), in round order: what lies on the green lies there for all. */
+    /**
+     * The other holes played to the same green (a double green), in round order: what lies on the green lies there for
+     * all.
+     */
     public List<Hole> sharingGreenWith(Hole hole) {
         return holes.stream()
                 .filter(other -> !other.id().equals(hole.id()) && other.green().isSameGreenAs(hole.green()))

@@ -16,7 +16,9 @@ public record LineOfPlay(List<MapPoint> points) {
         }
     }
 
-    /** A line of play of which only the direction at the green is known: a metre of it, ending at the green's centroid. */
+    /**
+     * A line of play of which only the direction at the green is known: a metre of it, ending at the green's centroid.
+     */
     public static LineOfPlay towards(Outline green, Heading heading) {
         MapPoint end = green.centroid();
         return new LineOfPlay(List.of(end.moved(heading, -1), end));

@@ -1,7 +1,8 @@
 package org.cupwright.course;
 
 /**
- * Something fixed that can be found again on the ground and measured from: a sprinkler head, a surveyed nail, a front mark.
+ * Something fixed that can be found again on the ground and measured from: a sprinkler head, a surveyed nail, a front
+ * mark.
  *
  * @param kind what it is
  * @param name what the crew calls it, {@code "head 7-3"}

@@ -9,8 +9,8 @@ import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 /**
  * The edge of a green: a simple polygon in the course's frame, holes in it allowed (a bunker inside a green).
  *
- * <p>Distances are exact for the polygon as drawn; a traced outline is itself good to about a metre. Safe for use by several
- * threads.
+ * <p>Distances are exact for the polygon as drawn; a traced outline is itself good to about a metre. Safe for use by
+ * several threads.
  */
 public final class Outline {
     private final Polygon polygon;
@@ -49,7 +49,10 @@ public final class Outline {
         return polygon.getArea();
     }
 
-    /** Whether two outlines, perhaps drawn at different times, are of one green: they have more than half of the smaller in common. */
+    /**
+     * Whether two outlines, perhaps drawn at different times, are of one green: they have more than half of the
+     * smaller in common.
+     */
     public boolean isSameGreenAs(Outline other) {
         if (!polygon.getEnvelopeInternal().intersects(other.polygon.getEnvelopeInternal())) {
             return false;

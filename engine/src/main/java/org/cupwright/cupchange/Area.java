@@ -2,6 +2,7 @@ package org.cupwright.cupchange;
 
 import java.util.List;
 import org.cupwright.course.MapPoint;
+import org.cupwright.message.Message.Count;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -20,10 +21,10 @@ public sealed interface Area {
         public Drawn {
             corners = List.copyOf(corners);
             if (corners.size() < 3) {
-                throw new IllegalArgumentException("an area of " + corners.size() + " corners; it needs three");
+                throw new ImpossibleFact("fewCorners", new Count(corners.size()));
             }
             if (!polygon(corners).isValid()) {
-                throw new IllegalArgumentException("the drawn area crosses itself; draw its corners in order");
+                throw new ImpossibleFact("areaCrossesItself");
             }
         }
 

@@ -37,7 +37,7 @@ public sealed interface CareWork extends Payload {
      */
     record Sprayed(String product, Instant reentryFrom) implements CareWork {
         public Sprayed {
-            Checks.word("the product's name", product);
+            Checks.word("product", product);
         }
     }
 

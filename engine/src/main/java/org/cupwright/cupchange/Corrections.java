@@ -13,8 +13,8 @@ import java.util.UUID;
  * Resolves corrections.
  *
  * <ul>
- *   <li>Of several corrections of one fact the one recorded last counts, by the device's clock, then by id. The server's clock is
- *       not asked: it is not known until a fact is received, and receiving a fact must not change what counts.
+ * <li>Of several corrections of one fact the one recorded last counts, by the device's clock, then by id. The server's
+ * clock is not asked: it is not known until a fact is received, and receiving a fact must not change what counts.
  *   <li>A correction that is withdrawn is as if it had never been: the next one counts, or the fact as it was.
  *   <li>A correction that is itself corrected stands in its own place with the replacement.
  *   <li>A correction that makes a fact of the whole course into one that needs a hole, and names none, changes nothing.

@@ -3,6 +3,7 @@ package org.cupwright.cupchange;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.cupwright.message.Message.Name;
 
 /** Tools, learning, and what people tell each other. */
 public sealed interface CrewNote extends Payload {
@@ -30,7 +31,7 @@ public sealed interface CrewNote extends Payload {
     record StopSet(String cutter, double depthMillimetres) implements CrewNote {
         public StopSet {
             Checks.word("cutter", cutter);
-            Checks.between("stop depth", depthMillimetres, 0, 1000, "mm");
+            Checks.between("stopDepth", depthMillimetres, 0, 1000, "mm");
         }
     }
 
@@ -58,8 +59,7 @@ public sealed interface CrewNote extends Payload {
         public SomethingOdd {
             Checks.word("text", text);
             if (photo.filter(hash -> !hash.matches("[0-9a-f]{64}")).isPresent()) {
-                throw new IllegalArgumentException(
-                        "'" + photo.get() + "' is not the SHA-256 of a photo: 64 hexadecimal digits");
+                throw new ImpossibleFact("photo", new Name(photo.get()));
             }
         }
     }

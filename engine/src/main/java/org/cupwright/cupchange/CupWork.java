@@ -98,8 +98,8 @@ public sealed interface CupWork extends Payload {
     }
 
     /**
-     * The hole was cut at a new place of which nobody knows more than the part of the green, as old notebooks have it. The hole before
-     * it was filled; no ground rests about the new one, since nobody can say where.
+     * The hole was cut at a new place of which nobody knows more than the part of the green, as old notebooks have it.
+     * The hole before it was filled; no ground rests about the new one, since nobody can say where.
      */
     record CutSomewhere(Depth depth, Optional<Across> across) implements CupWork {}
 
@@ -122,11 +122,11 @@ public sealed interface CupWork extends Payload {
             OptionalDouble plugHeightMillimetres)
             implements CupWork {
         public SpotCheck {
-            Checks.between("hole depth", holeDepthMillimetres, 0, 1000, "mm");
-            Checks.between("cup depth", cupDepthMillimetres, 0, 1000, "mm");
-            Checks.between("plug height", plugHeightMillimetres, -100, 100, "mm");
+            Checks.between("holeDepth", holeDepthMillimetres, 0, 1000, "mm");
+            Checks.between("cupDepth", cupDepthMillimetres, 0, 1000, "mm");
+            Checks.between("plugHeight", plugHeightMillimetres, -100, 100, "mm");
             if (holeDepthMillimetres.isEmpty() && cupDepthMillimetres.isEmpty() && plugHeightMillimetres.isEmpty()) {
-                throw new IllegalArgumentException("a spot check without a measure; give one of the three");
+                throw new ImpossibleFact("nothingMeasured");
             }
         }
     }
@@ -134,8 +134,8 @@ public sealed interface CupWork extends Payload {
     /** The hole was moved while people were playing to it: the Committee's decision. */
     record HoleMovedInPlay(MapPoint movedTo, String official, int groupsThrough, String why) implements CupWork {
         public HoleMovedInPlay {
-            Checks.word("the official's name", official);
-            Checks.between("groups through", groupsThrough, 0, 200, "groups");
+            Checks.word("official", official);
+            Checks.count("groupsThrough", groupsThrough, 200);
         }
     }
 

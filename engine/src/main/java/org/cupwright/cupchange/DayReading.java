@@ -20,26 +20,27 @@ public sealed interface DayReading extends Payload {
      */
     record SpeedRead(double feet, OptionalDouble otherWayFeet) implements DayReading {
         public SpeedRead {
-            Checks.between("green speed", feet, 1, 60, "ft");
-            Checks.between("green speed", otherWayFeet, 1, 60, "ft");
-            toSpeed(feet, otherWayFeet);
+            Checks.between("speedReading", feet, 1, 60, "ft");
+            Checks.between("speedReading", otherWayFeet, 1, 60, "ft");
+            double level = level(feet, otherWayFeet);
+            Checks.between("greenSpeed", level, GreenSpeed.SLOWEST_FEET, GreenSpeed.FASTEST_FEET, "ft");
         }
 
         /** The speed on the level; both ways give 2·a·b/(a+b) (Brede, USGA Green Section Record 28(6), 1990). */
         public GreenSpeed speed() {
-            return toSpeed(feet, otherWayFeet);
+            return new GreenSpeed(level(feet, otherWayFeet));
         }
 
-        private static GreenSpeed toSpeed(double feet, OptionalDouble otherWayFeet) {
+        private static double level(double feet, OptionalDouble otherWayFeet) {
             double other = otherWayFeet.orElse(feet);
-            return new GreenSpeed(2 * feet * other / (feet + other));
+            return 2 * feet * other / (feet + other);
         }
     }
 
     /** Rounds played on a day. */
     record RoundsPlayed(LocalDate day, int rounds) implements DayReading {
         public RoundsPlayed {
-            Checks.between("rounds", rounds, 0, 2000, "rounds");
+            Checks.count("rounds", rounds, 2000);
         }
     }
 
@@ -69,8 +70,8 @@ public sealed interface DayReading extends Payload {
     }
 
     /**
-     * What was foretold of a day's weather, as it was heard. Of several for one day the last heard counts, and none once the day's
-     * own weather is entered. Rain that is foretold has not fallen.
+     * What was foretold of a day's weather, as it was heard. Of several for one day the last heard counts, and none
+     * once the day's own weather is entered. Rain that is foretold has not fallen.
      *
      * @param windMetresPerSecond mean of the day, at the station's height
      * @param sunshineMinutes bright sunshine

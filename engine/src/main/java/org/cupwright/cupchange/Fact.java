@@ -4,10 +4,11 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.UUID;
+import org.cupwright.message.Message.Name;
 
 /**
- * One entry of the logbook: something that was done or seen. A fact never changes; a later {@link Correction} says what it should
- * have been.
+ * One entry of the logbook: something that was done or seen. A fact never changes; a later {@link Correction} says what
+ * it should have been.
  *
  * @param id made where the fact was recorded; the same id twice is the same fact
  * @param version version of the payload's shape, 1 or more
@@ -32,17 +33,19 @@ public record Fact(
     /** The version in which new facts are written. */
     public static final int CURRENT_VERSION = 1;
 
-    /** The order in which facts count: when they happened, then by id, so that it never depends on when they arrived. */
+    /**
+     * The order in which facts count: when they happened, then by id, so that it never depends on when they arrived.
+     */
     public static final Comparator<Fact> ORDER = Fact::order;
 
     public Fact {
         if (version < 1) {
-            throw new IllegalArgumentException("fact " + id + " has version " + version + "; versions begin at 1");
+            throw new ImpossibleFact("version", Checks.number(version));
         }
         Checks.word("person", person);
         Checks.word("course", course);
         if (hole.isEmpty() && payload.needsHole()) {
-            throw new IllegalArgumentException("fact " + id + " (" + payload.kind() + ") must name its hole");
+            throw new ImpossibleFact("noHole", new Name(payload.kind()));
         }
     }
 

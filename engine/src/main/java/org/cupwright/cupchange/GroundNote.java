@@ -2,6 +2,7 @@ package org.cupwright.cupchange;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.cupwright.message.Message.Day;
 
 /** What may be used of a green, and whether it is in play. */
 public sealed interface GroundNote extends Payload {
@@ -37,8 +38,9 @@ public sealed interface GroundNote extends Payload {
             implements GroundNote {
         public GroundMarked {
             if (until.isPresent() && (use == GroundUse.FREE || until.get().isBefore(from))) {
-                throw new IllegalArgumentException(use + " from " + from + " until " + until.get()
-                        + ": freed ground has no last day, and no other mark ends before it begins");
+                throw use == GroundUse.FREE
+                        ? new ImpossibleFact("freedUntil", new Day(until.get()))
+                        : new ImpossibleFact("endsBeforeItBegins", new Day(from), new Day(until.get()));
             }
         }
 

@@ -13,12 +13,12 @@ import java.util.TreeSet;
 import java.util.UUID;
 
 /**
- * The facts of one course that count: repeated ones once, corrected ones as corrected, withdrawn ones gone, in the order in which
- * they happened ({@link Fact#ORDER}).
+ * The facts of one course that count: repeated ones once, corrected ones as corrected, withdrawn ones gone, in the
+ * order in which they happened ({@link Fact#ORDER}).
  *
- * <p>The result depends on the facts alone, never on the order in which they arrived or how often. Two facts that claim one id with
- * different contents are a defect of a device; the one the server received first counts, then the one recorded first, then the
- * first by its text, and {@link #disputed()} names the id.
+ * <p>The result depends on the facts alone, never on the order in which they arrived or how often. Two facts that claim
+ * one id with different contents are a defect of a device; the one the server received first counts, then the one
+ * recorded first, then the first by its text, and {@link #disputed()} names the id.
  */
 public final class Logbook {
     private final Map<UUID, Fact> recorded;
@@ -89,7 +89,10 @@ public final class Logbook {
         return counting.subList(from, Math.max(from, firstAfter(upTo)));
     }
 
-    /** Corrections that change nothing yet, because what they correct has not arrived or they name no hole where one is needed. */
+    /**
+     * Corrections that change nothing yet, because what they correct has not arrived or they name no hole where one is
+     * needed.
+     */
     public List<Fact> waiting() {
         return waiting;
     }

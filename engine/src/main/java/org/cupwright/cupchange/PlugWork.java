@@ -51,7 +51,7 @@ public sealed interface PlugWork extends Payload {
     record PlugTended(MapPoint at, PlugCare care, Optional<MapPoint> edgePlace) implements PlugWork {
         public PlugTended {
             if (edgePlace.isPresent() && care != PlugCare.MOVED_TO_EDGE) {
-                throw new IllegalArgumentException("a plug that was " + care + " has no place at the edge");
+                throw new ImpossibleFact("placeAtEdge");
             }
         }
     }
@@ -62,7 +62,7 @@ public sealed interface PlugWork extends Payload {
     /** Ball marks were mended on this green. */
     record BallMarksMended(int count) implements PlugWork {
         public BallMarksMended {
-            Checks.between("ball marks", count, 0, 10_000, "marks");
+            Checks.count("ballMarks", count, 10_000);
         }
     }
 }

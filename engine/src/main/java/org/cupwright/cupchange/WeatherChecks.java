@@ -3,20 +3,29 @@ package org.cupwright.cupchange;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/** What no day's weather can be, whether it was measured or foretold. The bounds are wider than any course has seen (our choice). */
+/**
+ * What no day's weather can be, whether it was measured or foretold. The bounds are wider than any course has seen
+ * (our choice).
+ */
 final class WeatherChecks {
     private WeatherChecks() {}
 
     static void temperatures(double highestCelsius, double lowestCelsius) {
-        Checks.between("highest temperature", highestCelsius, -60, 60, "°C");
-        Checks.between("lowest temperature", lowestCelsius, -60, 60, "°C");
-        Checks.notAbove("the lowest temperature", lowestCelsius, "the highest", highestCelsius, "°C");
+        Checks.between("highestTemperature", highestCelsius, -60, 60, "°C");
+        Checks.between("lowestTemperature", lowestCelsius, -60, 60, "°C");
+        notAbove("temperatures", lowestCelsius, highestCelsius);
     }
 
     static void humidity(OptionalDouble highestPercent, OptionalDouble lowestPercent) {
-        Checks.between("highest humidity", highestPercent, 0, 100, "%");
-        Checks.between("lowest humidity", lowestPercent, 0, 100, "%");
-        Checks.notAbove("the lowest humidity", lowestPercent.orElse(0), "the highest", highestPercent.orElse(100), "%");
+        Checks.between("highestHumidity", highestPercent, 0, 100, "%");
+        Checks.between("lowestHumidity", lowestPercent, 0, 100, "%");
+        notAbove("humidities", lowestPercent.orElse(0), highestPercent.orElse(100));
+    }
+
+    private static void notAbove(String which, double lowest, double highest) {
+        if (!(lowest <= highest)) {
+            throw new ImpossibleFact(which, Checks.number(lowest), Checks.number(highest));
+        }
     }
 
     static void sky(OptionalDouble windMetresPerSecond, OptionalInt sunshineMinutes, OptionalDouble rainMillimetres) {

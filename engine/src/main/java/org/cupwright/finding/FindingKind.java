@@ -5,8 +5,8 @@ import java.util.Locale;
 /**
  * What can be wrong with a survey file, or worth knowing about it.
  *
- * <p>Each kind has two sentences: {@code survey.<name>}, which says what was found and whose argument is the finding's value, and
- * {@code survey.<name>.try}, which says what to try.
+ * <p>Each kind has two sentences: {@code survey.<name>}, which says what was found and whose argument is the finding's
+ * value, and {@code survey.<name>.try}, which says what to try.
  */
 public enum FindingKind {
     // any file

@@ -3,8 +3,9 @@ package org.cupwright.green;
 /**
  * How the slope changes about a spot, with its error: the second derivatives of a quadratic fitted over a disc.
  *
- * <p>The change of slope in a direction u is {@code 100·D·u'Hu}, in percentage points over the disc's diameter D. The greatest of
- * them over all directions reads high by about one standard error on even ground, so it is never shown without its error.
+ * <p>The change of slope in a direction u is {@code 100·D·u'Hu}, in percentage points over the disc's diameter D. The
+ * greatest of them over all directions reads high by about one standard error on even ground, so it is never shown
+ * without its error.
  *
  * @param east2 second derivative along east, 1/m
  * @param eastNorth mixed second derivative, 1/m

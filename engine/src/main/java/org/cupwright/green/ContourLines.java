@@ -15,13 +15,16 @@ import org.locationtech.jts.operation.linemerge.LineMerger;
 /**
  * Lines of equal value of a grid: contour lines of the ground, or the border of ground steeper than a limit.
  *
- * <p>Lines go straight through each cell, between points interpolated on the cell's sides (marching squares), and are joined from
- * cell to cell: a line is closed, or ends at the grid's border or at unknown ground. For a smooth function f they lie off the
- * true line by at most about cell²·|f''|/(8·|∇f|). Where a cell has two opposite corners above and two below, the mean of the
- * four, taken for the value at the centre, decides which pair belongs together.
+ * <p>Lines go straight through each cell, between points interpolated on the cell's sides (marching squares), and are
+ * joined from cell to cell: a line is closed, or ends at the grid's border or at unknown ground. For a smooth function
+ * f they lie off the true line by at most about cell²·|f''|/(8·|∇f|). Where a cell has two opposite corners above and
+ * two below, the mean of the four, taken for the value at the centre, decides which pair belongs together.
  */
 public final class ContourLines {
-    /** Distance between contour lines of a green, m: our choice, close enough to show a tier and far enough to be counted. */
+    /**
+     * Distance between contour lines of a green, m: our choice, close enough to show a tier and far enough to be
+     * counted.
+     */
     public static final double HEIGHT_STEP_METRES = 0.05;
 
     /** More lines than anyone could read, a slip in the step: our choice. */

@@ -12,8 +12,8 @@ import org.locationtech.jts.geom.Polygon;
  *
  * @param id by which it is called; one of a kind on its course
  * @param word what is said of it, by whom and when
- * @param place a polygon in the course's frame for good and bad ground, a point for a usual spot; the polygon may reach beyond the
- *     green
+ * @param place a polygon in the course's frame for good and bad ground, a point for a usual spot; the polygon may reach
+ *     beyond the green
  */
 public record DrawnItem(String id, PersonsOpinion word, Geometry place) {
     /** What an id looks like. */
@@ -46,7 +46,10 @@ public record DrawnItem(String id, PersonsOpinion word, Geometry place) {
         return place.distance(spot(point));
     }
 
-    /** A point of it: the spot itself, the middle of the ground, or where that lies outside (of a bent piece) another inside. */
+    /**
+     * A point of it: the spot itself, the middle of the ground, or where that lies outside (of a bent piece) another
+     * inside.
+     */
     public MapPoint middle() {
         Point centroid = place.getCentroid();
         return MapPoint.of((place.intersects(centroid) ? centroid : place.getInteriorPoint()).getCoordinate());

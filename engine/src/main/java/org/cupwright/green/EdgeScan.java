@@ -9,11 +9,15 @@ import org.locationtech.jts.geom.Coordinate;
 /**
  * The edge of a green as straight pieces in the green's own frame, cut by lines parallel to one of its axes.
  *
- * <p>A line has a fixed {@code across} and runs along the {@code along} axis. Where it leaves the green and comes back there is
- * one {@link Chord} a piece. A line through a corner counts as the line just beside it, so pieces always come in whole.
+ * <p>A line has a fixed {@code across} and runs along the {@code along} axis. Where it leaves the green and comes back
+ * there is one {@link Chord} a piece. A line through a corner counts as the line just beside it, so pieces always come
+ * in whole.
  */
 final class EdgeScan {
-    /** How far a point of the edge may seem to lie off it through rounding, m: our choice, far below what a tape can tell. */
+    /**
+     * How far a point of the edge may seem to lie off it through rounding, m: our choice, far below what a tape can
+     * tell.
+     */
     static final double ROUNDING_METRES = 1e-6;
 
     private final Segment[] segments;
@@ -58,7 +62,9 @@ final class EdgeScan {
         return pieces.stream().min((a, b) -> Double.compare(a.outside(along), b.outside(along)));
     }
 
-    /** The edge's straight pieces; those that run along a line are left out, as no line enters or leaves through them. */
+    /**
+     * The edge's straight pieces; those that run along a line are left out, as no line enters or leaves through them.
+     */
     List<Segment> crossable() {
         return Arrays.stream(segments)
                 .filter(segment -> segment.across1 != segment.across2)

@@ -14,17 +14,18 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * A green as a person on the fairway sees it: where is this place, how far on and how far from the side; and which place is
- * meant by so much on and so much from the side.
+ * A green as a person on the fairway sees it: where is this place, how far on and how far from the side; and which
+ * place is meant by so much on and so much from the side.
  *
- * <p>Axes: the origin is the outline's centroid, {@code forward} runs along the line of play (its last leg), {@code right} to the
- * right of it; metres. A line of play is needed: without one a green has no front and no left.
+ * <p>Axes: the origin is the outline's centroid, {@code forward} runs along the line of play (its last leg), {@code
+ * right} to the right of it; metres. A line of play is needed: without one a green has no front and no left.
  *
- * <p>"On" is measured by the course's {@link OnConvention}. The side is measured at right angles to the line of play, to the
- * nearer edge. Where a line through a place leaves the green and comes back (a bunker inside, the arm of a kidney), only the
- * piece that holds the place counts. Thirds are of the very lengths that "on" and the side are measured on, so that they never
- * contradict; squared off the front, that is the whole depth from where "on" begins to the farthest point of the back, and "on"
- * is negative before a front mark that stands inside the green. All of this is common practice, without a source.
+ * <p>"On" is measured by the course's {@link OnConvention}. The side is measured at right angles to the line of play,
+ * to the nearer edge. Where a line through a place leaves the green and comes back (a bunker inside, the arm of a
+ * kidney), only the piece that holds the place counts. Thirds are of the very lengths that "on" and the side are
+ * measured on, so that they never contradict; squared off the front, that is the whole depth from where "on" begins to
+ * the farthest point of the back, and "on" is negative before a front mark that stands inside the green. All of this is
+ * common practice, without a source.
  *
  * <p>Immutable, safe for use by several threads.
  */
@@ -94,7 +95,9 @@ public final class GreenFrame {
                 origin.north() - rightMetres * playEast + forwardMetres * playNorth);
     }
 
-    /** Depth of the whole green along the line of play, from where squared-off distances begin to the farthest back, m. */
+    /**
+     * Depth of the whole green along the line of play, from where squared-off distances begin to the farthest back, m.
+     */
     public double depthMetres() {
         return wholeDepth.length();
     }
@@ -133,8 +136,8 @@ public final class GreenFrame {
     }
 
     /**
-     * The place so much on and so far from a side edge, which need not be the nearer one; see {@link #findAll} for the choice
-     * where several places fit. Empty where no place of the green fits.
+     * The place so much on and so far from a side edge, which need not be the nearer one; see {@link #findAll} for the
+     * choice where several places fit. Empty where no place of the green fits.
      */
     public Optional<MapPoint> find(double onMetres, Side side, double sideMetres) {
         return find(End.FRONT, onMetres, side, sideMetres);
@@ -148,13 +151,14 @@ public final class GreenFrame {
     /**
      * Every place of the green that lies so far from an end and so far from a side edge.
      *
-     * <p>Most often there is one. There can be several on a green with arms or with a bunker inside. And close to a straight
-     * piece of edge, where both distances are measured from that same piece, every place of a line along it fits; the middle of
-     * the line is given. That happens nowhere farther from the edge than half the length of its longest straight piece.
+     * <p>Most often there is one. There can be several on a green with arms or with a bunker inside. And close to a
+     * straight piece of edge, where both distances are measured from that same piece, every place of a line along it
+     * fits; the middle of the line is given. That happens nowhere farther from the edge than half the length of its
+     * longest straight piece.
      *
-     * <p>The first is the one to take: places for which the named side is the nearer come first, then those farther from the
-     * edge, as nobody means a hole on the collar. Found on the outline as drawn, by meeting its straight pieces, moved on, with
-     * its straight pieces, moved in; good to 0.1 mm.
+     * <p>The first is the one to take: places for which the named side is the nearer come first, then those farther
+     * from the edge, as nobody means a hole on the collar. Found on the outline as drawn, by meeting its straight
+     * pieces, moved on, with its straight pieces, moved in; good to 0.1 mm.
      */
     public List<MapPoint> findAll(End end, double endMetres, Side side, double sideMetres) {
         return Meeting.withoutThoseOnOthers(meetings(end, endMetres, side, sideMetres), FOUND_WITHIN_METRES).stream()

@@ -5,8 +5,8 @@ import org.cupwright.course.Outline;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * The spots at which a whole green is looked at: every quarter metre of the course's frame, counted from its origin, so that all
- * greens and all fields of one green share their spots.
+ * The spots at which a whole green is looked at: every quarter metre of the course's frame, counted from its origin, so
+ * that all greens and all fields of one green share their spots.
  *
  * @param westCount easting of the first column, in cells
  * @param southCount northing of the first row, in cells

@@ -6,11 +6,13 @@ import org.cupwright.course.MapPoint;
 /**
  * What is known of the shape of a green's ground, and how well.
  *
- * <p>Estimates are of the fitted plane or quadratic over a disc about the spot, with standard errors; an empty answer means that
- * nothing honest can be said there. Implementations are immutable and safe for use by several threads.
+ * <p>Estimates are of the fitted plane or quadratic over a disc about the spot, with standard errors; an empty answer
+ * means that nothing honest can be said there. Implementations are immutable and safe for use by several threads.
  */
 public interface Ground {
-    /** Radius of the disc over which a position's slope is judged, m: 3 ft (Lemons, USGA Green Section Record, 2008). */
+    /**
+     * Radius of the disc over which a position's slope is judged, m: 3 ft (Lemons, USGA Green Section Record, 2008).
+     */
     double DISC_RADIUS_METRES = 0.91;
 
     RestsOn restsOn();
@@ -20,13 +22,18 @@ public interface Ground {
     /** The surface a ball can be rolled on; empty without a survey. */
     Optional<Surface> surface();
 
-    /** The plane fitted over {@link #DISC_RADIUS_METRES} about the point; empty where {@link #coverageAt} is not KNOWN. */
+    /**
+     * The plane fitted over {@link #DISC_RADIUS_METRES} about the point; empty where {@link #coverageAt} is not KNOWN.
+     */
     Optional<PlaneFit> planeAt(MapPoint point);
 
     /** The quadratic fitted over a disc about the point; empty without a survey there. */
     Optional<BendFit> bendAt(MapPoint point, double discRadiusMetres);
 
-    /** Standard error of a height difference between neighbouring points (about a metre apart), m; NaN without a survey. */
+    /**
+     * Standard error of a height difference between neighbouring points (about a metre apart), m; NaN without a
+     * survey.
+     */
     double heightStandardErrorMetres();
 
     /** Residual standard deviation of the survey's heights (σ_z), m; NaN without a survey. */

@@ -1,8 +1,8 @@
 package org.cupwright.green;
 
 /**
- * Height of a surface with its first and second derivatives at one point; written by {@link Surface#at}, reused by callers that
- * evaluate millions of points.
+ * Height of a surface with its first and second derivatives at one point; written by {@link Surface#at}, reused by
+ * callers that evaluate millions of points.
  *
  * <p>Heights in metres, first derivatives without unit (rise over run), second derivatives in 1/m; x is east, y north.
  */

@@ -52,8 +52,8 @@ public record LevelReading(
     /**
      * Two readings across each other, each positive where the ground rises in the direction the level points.
      *
-     * <p>They should be at right angles; where they are not quite, the gradient that gives both is found, and its error grows as
-     * the directions close up.
+     * <p>They should be at right angles; where they are not quite, the gradient that gives both is found, and its error
+     * grows as the directions close up.
      *
      * @throws IllegalArgumentException when the headings are more than 30 degrees from a right angle
      */

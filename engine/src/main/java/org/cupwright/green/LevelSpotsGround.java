@@ -5,7 +5,10 @@ import java.util.Optional;
 import org.cupwright.course.MapPoint;
 import org.cupwright.policy.Policy;
 
-/** A green without a survey on which slopes were read with a level at some spots: known there, and a short way about them. */
+/**
+ * A green without a survey on which slopes were read with a level at some spots: known there, and a short way about
+ * them.
+ */
 public final class LevelSpotsGround implements Ground {
     private final LevelReadings readings;
 

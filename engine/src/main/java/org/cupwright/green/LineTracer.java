@@ -11,9 +11,9 @@ import org.locationtech.jts.geom.LineString;
 /**
  * Traces the lines of one value through a grid.
  *
- * <p>Every side of a cell has a number: twice its south-west node's for the side towards east, one more for the side towards
- * north. A value crosses a side at most once, and a side belongs to two cells, so each crossed side has at most two neighbours on
- * its line; following them gives whole lines. A node of exactly the value counts as above it.
+ * <p>Every side of a cell has a number: twice its south-west node's for the side towards east, one more for the side
+ * towards north. A value crosses a side at most once, and a side belongs to two cells, so each crossed side has at most
+ * two neighbours on its line; following them gives whole lines. A node of exactly the value counts as above it.
  */
 final class LineTracer {
     private static final int NONE = -1;

@@ -9,7 +9,8 @@ import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * Where two straight pieces meet: a point, or a line where they lie on each other; in the pieces' own axes, x across, y along.
+ * Where two straight pieces meet: a point, or a line where they lie on each other; in the pieces' own axes, x across, y
+ * along.
  *
  * <p>Pieces are taken a hair too long, so that nothing falls between two that share a corner.
  */

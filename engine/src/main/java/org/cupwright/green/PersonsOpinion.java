@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * What a person says of a piece of ground: an opinion from experience, which nobody measured and which is never counted as if
- * somebody had.
+ * What a person says of a piece of ground: an opinion from experience, which nobody measured and which is never counted
+ * as if somebody had.
  *
  * @param kind what is said
  * @param reason why, when the person gave a reason

@@ -3,8 +3,8 @@ package org.cupwright.green;
 /**
  * Where a point of a green lies as the crew and players say it.
  *
- * @param onMetres distance on, along the line of play, by the course's convention; negative only before a front mark that stands
- *     inside the green
+ * @param onMetres distance on, along the line of play, by the course's convention; negative only before a front mark
+ *     that stands inside the green
  * @param fromBackMetres distance from the back, along the same line
  * @param side the nearer side edge, as seen from the fairway
  * @param sideMetres distance from that edge, at right angles to the line of play
@@ -18,7 +18,10 @@ public record PlaceOnGreen(
         return onMetres + fromBackMetres;
     }
 
-    /** Distance beyond the middle of that depth, m; negative in front of it: on less half the depth (a press explanation, 2016). */
+    /**
+     * Distance beyond the middle of that depth, m; negative in front of it: on less half the depth (a press
+     * explanation, 2016).
+     */
     public double fromCentreMetres() {
         return onMetres - depthMetres() / 2;
     }

@@ -23,7 +23,10 @@ public record PlaneFit(
         return 100 * slope();
     }
 
-    /** Standard error of {@link #slope()}, taken along the fall line; where the plane is level, along the less known direction. */
+    /**
+     * Standard error of {@link #slope()}, taken along the fall line; where the plane is level, along the less known
+     * direction.
+     */
     public double slopeStandardError() {
         double slope = slope();
         if (slope < 1e-12) {

@@ -5,8 +5,8 @@ import java.util.function.Supplier;
 import org.cupwright.course.MapPoint;
 
 /**
- * The ground of a surveyed green that was fitted at an earlier time: its surface is at hand, and the survey is fitted anew, once,
- * when something else is asked.
+ * The ground of a surveyed green that was fitted at an earlier time: its surface is at hand, and the survey is fitted
+ * anew, once, when something else is asked.
  */
 public final class RememberedGround implements Ground {
     private final Fitted fitted;

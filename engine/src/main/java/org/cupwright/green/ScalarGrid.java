@@ -6,7 +6,8 @@ import java.util.function.DoubleBinaryOperator;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * A number at every node of a square grid over the map: heights, slopes, anything that lines of equal value can be drawn of.
+ * A number at every node of a square grid over the map: heights, slopes, anything that lines of equal value can be
+ * drawn of.
  *
  * @param west east coordinate of the first column's nodes, m
  * @param south north coordinate of the first row's nodes, m
@@ -16,7 +17,10 @@ import org.locationtech.jts.geom.Envelope;
  * @param values row by row from the south-west; NaN where unknown; copied on the way in and out
  */
 public record ScalarGrid(double west, double south, double cellMetres, int columns, int rows, double[] values) {
-    /** So that a slip in the cell's size does not ask for a grid that fills the memory: our choice, a green of 500 m at 0.25 m. */
+    /**
+     * So that a slip in the cell's size does not ask for a grid that fills the memory: our choice, a green of 500 m at
+     * 0.25 m.
+     */
     private static final int MOST_NODES = 4_000_000;
 
     public ScalarGrid {

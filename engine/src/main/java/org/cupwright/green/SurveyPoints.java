@@ -7,8 +7,8 @@ import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
 /**
- * The points of a survey, kept compactly: scattered points, whose noise is found from the points themselves, or the nodes of a
- * grid, whose noise must be told because neighbouring nodes may have been smoothed together.
+ * The points of a survey, kept compactly: scattered points, whose noise is found from the points themselves, or the
+ * nodes of a grid, whose noise must be told because neighbouring nodes may have been smoothed together.
  */
 public final class SurveyPoints {
     private final double[] east;

@@ -5,9 +5,9 @@ import org.cupwright.policy.EnumNames;
 /**
  * What may be conceded on a green where nothing passes, one at a time, in the order the course ranks them.
  *
- * <p>What is not in this list is never conceded: a hole on a plug, on ground out of use or the ground about it, ground that people
- * say is bad, off the green, or nearer to the edge than {@link DistancePolicy#EDGE_LEAST_PACES} (our choice: nobody could call such a hole fair, or the turf
- * would not hold it).
+ * <p>What is not in this list is never conceded: a hole on a plug, on ground out of use or the ground about it, ground
+ * that people say is bad, off the green, or nearer to the edge than {@link DistancePolicy#EDGE_LEAST_PACES} (our
+ * choice: nobody could call such a hole fair, or the turf would not hold it).
  */
 public enum Concession {
     HOLLOW(RuleId.HOLLOW),

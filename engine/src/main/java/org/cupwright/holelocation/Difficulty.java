@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
  *
  * @param expectedPutts expected number of putts; empty until it is computed
  * @param rank easier, medium or harder among the green's good ground; empty where the ground is not known
- * @param meanLeaveMetres distance left by a ball that crosses the hole at the course's pace, mean over the headings; empty where
- *     the ground is not known
+ * @param meanLeaveMetres distance left by a ball that crosses the hole at the course's pace, mean over the headings;
+ *     empty where the ground is not known
  * @param worstLeaveMetres the same for the worst heading
  */
 public record Difficulty(

@@ -7,8 +7,9 @@ import org.cupwright.units.GreenSpeed;
 /**
  * How fast a green will be at its fastest on a day: the speed to judge by.
  *
- * <p>It is the day's reading, or the season's figure where nobody read, with what drying, the green's own offset, rolling and a
- * second mowing add. A speed that a person states as the day's fastest is taken as it is, without this class.
+ * <p>It is the day's reading, or the season's figure where nobody read, with what drying, the green's own offset,
+ * rolling and a second mowing add. A speed that a person states as the day's fastest is taken as it is, without this
+ * class.
  *
  * @param reading the day's reading on the green that is usually read
  * @param ownOffsetFeet how much faster than that this green is

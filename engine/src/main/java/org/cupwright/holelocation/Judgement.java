@@ -48,8 +48,8 @@ public record Judgement(
     }
 
     /**
-     * The rule by which the position is no better: of those that count, the first whose outcome is the verdict. Empty where nothing
-     * stands against it, and in a gap of the survey.
+     * The rule by which the position is no better: of those that count, the first whose outcome is the verdict. Empty
+     * where nothing stands against it, and in a gap of the survey.
      */
     public Optional<RuleId> deciding() {
         return deciding(verdict, rules, setAside);

@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.cupwright.units.Heading;
 
 /**
- * Something to say, without the words: a key and typed arguments, which app.texts turns into a sentence in the reader's language
- * and units.
+ * Something to say, without the words: a key and typed arguments, which app.texts turns into a sentence in the reader's
+ * language and units.
  *
  * @param key key of the sentence
  * @param arguments what it speaks of, in the order the sentence's placeholders count them
@@ -50,6 +50,9 @@ public record Message(String key, List<Argument> arguments) {
     /** A plain number. */
     public record Count(long number) implements Argument {}
 
+    /** A number in the unit that the sentence or another argument names, with no more decimals than it needs. */
+    public record PlainNumber(double value) implements Argument {}
+
     /** A calendar day. */
     public record Day(LocalDate date) implements Argument {}
 
@@ -57,15 +60,19 @@ public record Message(String key, List<Argument> arguments) {
     public record Translated(String key) implements Argument {}
 
     /**
-     * A field of what was asked for, by a plain name of its own: {@code date}. Each door calls it what it is called there, as the
-     * option {@code --date} or the label beside it.
+     * A field of what was asked for, by a plain name of its own: {@code date}. Each door calls it what it is called
+     * there, as the option {@code --date} or the label beside it.
      */
     public record Field(String name) implements Argument {}
 
-    /** Messages to be said one after the other. */
-    public record Sentences(List<Message> all) implements Argument {
-        public Sentences {
+    /** What is said within another sentence, such as its cause or its examples, one after the other. */
+    public record Said(List<Message> all) implements Argument {
+        public Said {
             all = List.copyOf(all);
+        }
+
+        public Said(Message message) {
+            this(List.of(message));
         }
     }
 

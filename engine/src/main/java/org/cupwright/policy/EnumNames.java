@@ -3,7 +3,6 @@ package org.cupwright.policy;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Enum constants as they stand in settings files and JSON: {@code SIX_SIX_SIX} is written {@code sixSixSix}. */
 public final class EnumNames {
@@ -27,11 +26,5 @@ public final class EnumNames {
         return Arrays.stream(choices.getEnumConstants())
                 .filter(constant -> lowerCamel(constant).equals(name))
                 .findFirst();
-    }
-
-    static <E extends Enum<E>> String list(Class<E> choices, String separator) {
-        return Arrays.stream(choices.getEnumConstants())
-                .map(EnumNames::lowerCamel)
-                .collect(Collectors.joining(separator));
     }
 }

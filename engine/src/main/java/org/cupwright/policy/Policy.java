@@ -8,8 +8,8 @@ import java.util.TreeMap;
 /**
  * The settings in force on one day: what the course has set, and the default for everything else.
  *
- * <p>Values are kept as text, as they were set, and read by the setting that asks; {@link PolicyCatalogue} has checked them
- * before they come here.
+ * <p>Values are kept as text, as they were set, and read by the setting that asks; {@link PolicyCatalogue} has checked
+ * them before they come here.
  */
 public final class Policy {
     private static final Policy DEFAULTS = new Policy(Map.of());
@@ -49,7 +49,10 @@ public final class Policy {
         return !set.containsKey(setting.key());
     }
 
-    /** This policy with one value more, for a what-if or a test; the value is written and read back by the setting's type. */
+    /**
+     * This policy with one value more, for a what-if or a test; the value is written and read back by the setting's
+     * type.
+     */
     public <T> Policy with(Setting<T> setting, T value) {
         Map<String, String> more = new java.util.HashMap<>(set);
         more.put(setting.key(), setting.type().write(value));

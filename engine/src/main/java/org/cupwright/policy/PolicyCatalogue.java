@@ -8,7 +8,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** All settings there are, gathered from the packages' slices; the only way a value gets from outside into a history. */
+/**
+ * All settings there are, gathered from the packages' slices; the only way a value gets from outside into a history.
+ */
 public final class PolicyCatalogue {
     private final Map<String, Setting<?>> byKey = new LinkedHashMap<>();
 

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Every value the course ever set, in the order in which it set them; nothing is overwritten, so that a plan of an earlier day
- * can be explained by the policy of that day.
+ * Every value the course ever set, in the order in which it set them; nothing is overwritten, so that a plan of an
+ * earlier day can be explained by the policy of that day.
  *
  * @param changes oldest entry first; of two changes of one key with the same effective day the later entry counts
  */

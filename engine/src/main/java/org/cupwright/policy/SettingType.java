@@ -1,50 +1,118 @@
 package org.cupwright.policy;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Count;
+import org.cupwright.message.Message.Name;
+import org.cupwright.message.Message.PlainNumber;
 
 /**
  * How the value of a setting is read from text, checked and written.
  *
+ * @param accepts what {@link #read} accepts: "0 to 20", "yes or no", "one of a, b, c"
  * @param <T> the Java type of the value
  */
-public interface SettingType<T> {
+public record SettingType<T>(Function<String, Optional<T>> reader, Function<T, String> writer, Message accepts) {
     /** Reads a value; empty when the text is not a value of this type or lies outside the range. */
-    Optional<T> read(String text);
+    public Optional<T> read(String text) {
+        return reader.apply(text);
+    }
 
     /** Writes a value so that {@link #read} gives it back. */
-    String write(T value);
-
-    /** What {@link #read} accepts, for messages: {@code "0 to 20"}, {@code "true or false"}, {@code "a, b or c"}. */
-    String accepts();
+    public String write(T value) {
+        return writer.apply(value);
+    }
 
     /** A finite number between two bounds, both included. */
-    static SettingType<Double> number(double least, double greatest) {
-        return new NumberSettingType(least, greatest);
+    public static SettingType<Double> number(double least, double greatest) {
+        return new SettingType<>(
+                text -> parsed(text, Double::parseDouble, value -> value >= least && value <= greatest),
+                SettingType::plain,
+                accepts("number", new PlainNumber(least), new PlainNumber(greatest)));
     }
 
     /** A whole number between two bounds, both included. */
-    static SettingType<Integer> wholeNumber(int least, int greatest) {
-        return new WholeNumberSettingType(least, greatest);
+    public static SettingType<Integer> wholeNumber(int least, int greatest) {
+        return new SettingType<>(
+                text -> parsed(text, Integer::parseInt, value -> value >= least && value <= greatest),
+                Object::toString,
+                accepts("wholeNumber", new PlainNumber(least), new PlainNumber(greatest)));
     }
 
     /** Yes or no. */
-    static SettingType<Boolean> yesNo() {
-        return new YesNoSettingType();
+    public static SettingType<Boolean> yesNo() {
+        return new SettingType<>(SettingType::yesOrNo, value -> value ? "yes" : "no", accepts("yesNo"));
     }
 
     /** One of an enum's constants, written in lower camel case. */
-    static <E extends Enum<E>> SettingType<E> oneOf(Class<E> choices) {
-        return new ChoiceSettingType<>(choices);
+    public static <E extends Enum<E>> SettingType<E> oneOf(Class<E> choices) {
+        return new SettingType<>(
+                text -> EnumNames.find(choices, text.strip()), EnumNames::lowerCamel, accepts("oneOf", names(choices)));
     }
 
     /** Some of an enum's constants in an order that matters, each at most once, separated by spaces. */
-    static <E extends Enum<E>> SettingType<List<E>> ranking(Class<E> choices) {
-        return new RankingSettingType<>(choices);
+    public static <E extends Enum<E>> SettingType<List<E>> ranking(Class<E> choices) {
+        return new SettingType<>(
+                text -> ranked(choices, text),
+                value -> value.stream().map(EnumNames::lowerCamel).collect(Collectors.joining(" ")),
+                accepts("ranking", names(choices)));
     }
 
     /** Any text of at most so many characters, without line breaks. */
-    static SettingType<String> text(int mostCharacters) {
-        return new TextSettingType(mostCharacters);
+    public static SettingType<String> text(int mostCharacters) {
+        return new SettingType<>(
+                text -> text.length() <= mostCharacters && text.chars().noneMatch(Character::isISOControl)
+                        ? Optional.of(text.strip())
+                        : Optional.empty(),
+                Function.identity(),
+                accepts("text", new Count(mostCharacters)));
+    }
+
+    private static <N> Optional<N> parsed(String text, Function<String, N> parser, Predicate<N> within) {
+        try {
+            return Optional.of(parser.apply(text.strip())).filter(within);
+        } catch (NumberFormatException notANumber) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<Boolean> yesOrNo(String text) {
+        return switch (text.strip()) {
+            case "true", "yes" -> Optional.of(true);
+            case "false", "no" -> Optional.of(false);
+            default -> Optional.empty();
+        };
+    }
+
+    private static <E extends Enum<E>> Optional<List<E>> ranked(Class<E> choices, String text) {
+        if (text.isBlank()) {
+            return Optional.of(List.of());
+        }
+        List<Optional<E>> named = Stream.of(text.strip().split("\\s+", -1))
+                .map(name -> EnumNames.find(choices, name))
+                .toList();
+        boolean each = named.stream().allMatch(Optional::isPresent) && new HashSet<>(named).size() == named.size();
+        return each ? Optional.of(named.stream().flatMap(Optional::stream).toList()) : Optional.empty();
+    }
+
+    private static Name names(Class<? extends Enum<?>> choices) {
+        return new Name(
+                Stream.of(choices.getEnumConstants()).map(EnumNames::lowerCamel).collect(Collectors.joining(", ")));
+    }
+
+    private static Message accepts(String kind, Message.Argument... arguments) {
+        return Message.of("accepts." + kind, arguments);
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e9
+                ? Long.toString((long) value)
+                : Double.toString(value);
     }
 }

@@ -10,15 +10,15 @@ import org.cupwright.units.Heading;
 /**
  * Rolls balls over a green: where a putt comes to rest, how long it rolls, and whether it leaves the green.
  *
- * <p>The full equations of {@link RollingMotion} are stepped by the classical fourth-order Runge–Kutta rule, by distance rather
- * than by time, in shorter steps where a slow ball bends; the last millimetres come from the plane's closed form
- * ({@link PlaneRoll}). A ball that is slow is not therefore at rest: it rests only where the slope is at most ρ, and one that
- * turns round on a steeper slope runs back down. Above ρ a ball may run for ever: after {@link #MOST_SECONDS} or
- * {@link #MOST_PATH_METRES} the roll is given up as {@link RollEnd#RUNNING}.
+ * <p>The full equations of {@link RollingMotion} are stepped by the classical fourth-order Runge–Kutta rule, by
+ * distance rather than by time, in shorter steps where a slow ball bends; the last millimetres come from the plane's
+ * closed form ({@link PlaneRoll}). A ball that is slow is not therefore at rest: it rests only where the slope is at
+ * most ρ, and one that turns round on a steeper slope runs back down. Above ρ a ball may run for ever: after {@link
+ * #MOST_SECONDS} or {@link #MOST_PATH_METRES} the roll is given up as {@link RollEnd#RUNNING}.
  *
- * <p>Places are in the course's frame, launch speeds along the ground. The hole is not looked at. The edge is asked at the end of
- * every step: a corner of the outline that a ball cuts within one step is not noticed. Safe for use by several threads, with one
- * {@link RollState} for each.
+ * <p>Places are in the course's frame, launch speeds along the ground. The hole is not looked at. The edge is asked at
+ * the end of every step: a corner of the outline that a ball cuts within one step is not noticed. Safe for use by
+ * several threads, with one {@link RollState} for each.
  */
 public final class BallRoller {
     /** Bound on the time of a roll, s (our choice): five times the longest putt one sees. */
@@ -27,7 +27,9 @@ public final class BallRoller {
     /** Bound on the length of a roll, m (our choice): longer than any green. */
     public static final double MOST_PATH_METRES = 100;
 
-    /** Below this speed, m/s, a ball counts as turning round or at rest (our choice): it has a few micrometres to roll. */
+    /**
+     * Below this speed, m/s, a ball counts as turning round or at rest (our choice): it has a few micrometres to roll.
+     */
     private static final double TURNING_METRES_PER_SECOND = 1e-4;
 
     private static final int EDGE_HALVINGS = 24;
@@ -87,7 +89,8 @@ public final class BallRoller {
      *
      * @param unitEast east component of the first direction on the map, a unit vector
      * @param seconds since the launch
-     * @param out receives the state; its end is null where the ball still rolls, and set as soon as its last millimetres begin
+     * @param out receives the state; its end is null where the ball still rolls, and set as soon as its last
+     *     millimetres begin
      */
     public void stateAfter(
             double seconds,
@@ -150,7 +153,10 @@ public final class BallRoller {
         }
     }
 
-    /** Where the slope is at most ρ the ball rests; where it is steeper it starts down the fall line at the speed it has. */
+    /**
+     * Where the slope is at most ρ the ball rests; where it is steeper it starts down the fall line at the speed it
+     * has.
+     */
     private void turnOrRest(RollState state) {
         double slope = Math.hypot(state.jet.zx, state.jet.zy);
         if (slope <= motion.rollingResistance()) {
@@ -164,7 +170,9 @@ public final class BallRoller {
         takeStep(state, stepSeconds(state.first));
     }
 
-    /** Whether the ball stops within the last few millimetres, whichever way it goes: the longest way is straight down. */
+    /**
+     * Whether the ball stops within the last few millimetres, whichever way it goes: the longest way is straight down.
+     */
     private boolean finishes(Jet jet, double speed) {
         double rho = motion.rollingResistance();
         double brake = motion.decelerationOnLevel() / rho * 2 * steps.finishMetres();

@@ -1,8 +1,8 @@
 package org.cupwright.roll;
 
 /**
- * Whether a ball that comes to the hole falls in. Another rule can take {@link DropCapture}'s place; skill figures that were
- * fitted with one rule belong to that rule.
+ * Whether a ball that comes to the hole falls in. Another rule can take {@link DropCapture}'s place; skill figures that
+ * were fitted with one rule belong to that rule.
  *
  * <p>The offset is how far the hole's centre lies beside the ball's line, metres; its sign does not matter.
  */
@@ -18,7 +18,10 @@ public interface Capture {
         return Math.abs(offsetMetres) <= reachMetres() && metresPerSecond <= greatestMetresPerSecond(offsetMetres);
     }
 
-    /** Whether a ball that comes to rest so far from the hole's centre is holed: it is when its centre is over the hole. */
+    /**
+     * Whether a ball that comes to rest so far from the hole's centre is holed: it is when its centre is over the
+     * hole.
+     */
     default boolean holdsAtRest(double distanceMetres) {
         return distanceMetres <= reachMetres();
     }

@@ -3,12 +3,13 @@ package org.cupwright.roll;
 import org.cupwright.units.Physics;
 
 /**
- * Falls in if the ball drops by its radius before its centre has passed the far rim (Holmes, American Journal of Physics 59, 1991,
- * recalled; the speeds themselves derived):
+ * Falls in if the ball drops by its radius before its centre has passed the far rim (Holmes, American Journal of
+ * Physics 59, 1991, recalled; the speeds themselves derived):
  *
  * <pre>v ≤ √(g/2R)·[√(R_h² − δ²) + √(max(0, (R_h − R)² − δ²))]</pre>
  *
- * <p>The drop rule ends at |δ| = R_h − R. From there to the rim the second root is 0: our choice, continuous at both ends.
+ * <p>The drop rule ends at |δ| = R_h − R. From there to the rim the second root is 0: our choice, continuous at both
+ * ends.
  */
 public final class DropCapture implements Capture {
     private static final double HOLE = Physics.HOLE_RADIUS_METRES;

@@ -9,8 +9,8 @@ import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
 /**
- * An outline prepared for millions of questions: cells that lie wholly on or off the green answer by themselves, those that the
- * edge crosses ask the outline. The answer is the outline's own.
+ * An outline prepared for millions of questions: cells that lie wholly on or off the green answer by themselves, those
+ * that the edge crosses ask the outline. The answer is the outline's own.
  */
 public final class OutlineEdge implements Edge {
     /** Our choice: small enough that few cells are crossed, large enough to be made in some milliseconds. */

@@ -3,7 +3,10 @@ package org.cupwright.roll;
 import org.cupwright.green.Jet;
 import org.cupwright.units.Physics;
 
-/** The closed form of {@link PlaneRoll}, written over from putt to putt: no object is made for a ball that comes to rest. */
+/**
+ * The closed form of {@link PlaneRoll}, written over from putt to putt: no object is made for a ball that comes to
+ * rest.
+ */
 final class PlaneRest {
     double down;
     double across;

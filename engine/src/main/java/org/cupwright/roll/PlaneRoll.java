@@ -6,10 +6,11 @@ import org.cupwright.units.GreenSpeed;
 import org.cupwright.units.Heading;
 
 /**
- * Where a ball comes to rest on a plane, in closed form (derived from the equations of {@link RollingMotion} with constant slope).
+ * Where a ball comes to rest on a plane, in closed form (derived from the equations of {@link RollingMotion} with
+ * constant slope).
  *
- * <p>With f the braking and σ the downhill acceleration, c and s the cosine and sine of the angle between the launch and straight
- * down, v the launch speed:
+ * <p>With f the braking and σ the downhill acceleration, c and s the cosine and sine of the angle between the launch
+ * and straight down, v the launch speed:
  *
  * <pre>
  * t    = v/2·[(1+c)/(f−σ) + (1−c)/(f+σ)]
@@ -25,7 +26,8 @@ import org.cupwright.units.Heading;
  * @param seconds time until it rests
  * @param pathGroundMetres length of its path in the plane
  * @param mapDownMetres downMetres seen on the map; acrossMetres is the same there
- * @param pathMetres length of its path on the map, right to an eighth of the slope's fourth power (0.02 mm in 4 m at 8 %)
+ * @param pathMetres length of its path on the map, right to an eighth of the slope's fourth power (0.02 mm in 4 m at 8
+ *     %)
  */
 public record PlaneRoll(
         double downMetres,

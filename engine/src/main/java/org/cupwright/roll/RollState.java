@@ -4,10 +4,11 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.green.Jet;
 
 /**
- * A rolling ball's place, velocity and path so far; written by {@link BallRoller}, reused from putt to putt by callers that roll
- * millions, one for each thread.
+ * A rolling ball's place, velocity and path so far; written by {@link BallRoller}, reused from putt to putt by callers
+ * that roll millions, one for each thread.
  *
- * <p>Metres and seconds; places, velocities and {@link #pathMetres} on the map, {@link #pathGroundMetres} along the ground.
+ * <p>Metres and seconds; places, velocities and {@link #pathMetres} on the map, {@link #pathGroundMetres} along the
+ * ground.
  */
 public final class RollState {
     public double east;

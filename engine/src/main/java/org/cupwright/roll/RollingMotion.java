@@ -5,16 +5,16 @@ import org.cupwright.units.GreenSpeed;
 import org.cupwright.units.Physics;
 
 /**
- * How the velocity of a rolling ball changes at a place: the equations of a solid sphere that rolls without slipping on a curved
- * surface, its centre kept on the surface (derived, no source needed).
+ * How the velocity of a rolling ball changes at a place: the equations of a solid sphere that rolls without slipping on
+ * a curved surface, its centre kept on the surface (derived, no source needed).
  *
  * <p>With q the place on the map, ∇z and H the surface's gradient and second derivatives, {@code κ = q̇ᵀHq̇},
  * {@code G = 1 + |∇z|²}, {@code V² = |q̇|² + (∇z·q̇)²} and the ground's push {@code N/m = (g + κ)/√G}:
  *
  * <pre>q̈ = −∇z·[(5/7)g + κ]/G − (5/7)·ρ·(N/m)·q̇/V</pre>
  *
- * <p>On a crest taken so fast that the ball would fly, the ground does not push and does not brake. With time running backwards
- * the same equations hold: step by a negative time. Safe for use by several threads.
+ * <p>On a crest taken so fast that the ball would fly, the ground does not push and does not brake. With time running
+ * backwards the same equations hold: step by a negative time. Safe for use by several threads.
  */
 public final class RollingMotion {
     /** What rolling leaves of a force along the slope: a solid sphere's 1/(1 + 2/5). */

@@ -66,21 +66,6 @@ final class Aims {
         return policy.get(RotationPolicy.SHARED_GREEN_LEAST_METRES);
     }
 
-    /** Whether one plan comes before another of the same day: thirds first, then the weighted sum of what falls short. */
-    boolean isBetter(DayPlan one, DayPlan other) {
-        return one.thirdsOff() != other.thirdsOff()
-                ? one.thirdsOff() < other.thirdsOff()
-                : weighted(one) < weighted(other);
-    }
-
-    private double weighted(DayPlan plan) {
-        double sum = 0;
-        for (Term term : Term.values()) {
-            sum += weight(term) * plan.terms().get(term);
-        }
-        return sum;
-    }
-
     int leftRightApart() {
         return policy.get(RotationPolicy.LEFT_RIGHT_APART);
     }

@@ -5,7 +5,8 @@ import org.cupwright.message.Message;
 import org.cupwright.rotation.candidate.Candidate;
 
 /**
- * The position of another third, side or difficulty that would have done least harm in a hole's place, all other holes staying.
+ * The position of another third, side or difficulty that would have done least harm in a hole's place, all other holes
+ * staying.
  *
  * @param candidate the position
  * @param whyNot what would have become worse; keys begin with {@code rotation.whyNot.}

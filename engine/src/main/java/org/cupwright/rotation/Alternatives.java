@@ -10,23 +10,25 @@ import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.counting.Parts;
 import org.cupwright.rotation.counting.Split;
 
-/** The next best position of another kind for each hole, all others staying where they are, and what it would have cost. */
+/**
+ * The next best position of another kind for each hole, all others staying where they are, and what it would have
+ * cost.
+ */
 final class Alternatives {
     private final DayOutcome outcome;
     private final Aims aims;
-    private final DaySearch search;
 
-    Alternatives(DayOutcome outcome, Aims aims, DaySearch search) {
+    Alternatives(DayOutcome outcome, Aims aims) {
         this.outcome = outcome;
         this.aims = aims;
-        this.search = search;
     }
 
     Optional<Alternative> of(OpenGreen green, Appraised chosen) {
         return green.kinds().stream()
                 .filter(other -> !other.equals(chosen))
                 .min(Comparator.comparingInt((Appraised other) -> aims.thirdsOff(tallyWith(chosen, other)))
-                        .thenComparingLong(other -> other.option().cost() + search.price(tallyWith(chosen, other))))
+                        .thenComparingLong(
+                                other -> other.option().cost() + Price.ofDay(tallyWith(chosen, other), aims)))
                 .map(other -> new Alternative(other.candidate(), whyNot(chosen, other)));
     }
 

@@ -25,7 +25,8 @@ record Appraised(Candidate candidate, Map<Term, Double> terms, Option option) {
         return new Appraised(candidate, terms, new Option(tally(candidate), price));
     }
 
-    private static long tally(Candidate candidate) {
+    /** What a candidate adds to the counts of a day. */
+    static long tally(Candidate candidate) {
         return Tally.HOLE
                 + candidate
                         .third()

@@ -16,11 +16,12 @@ import org.cupwright.message.Message;
  * @param seed the seed that decided between equally good plans
  * @param holes one for each green in play, in round order
  * @param totals how they are spread
- * @param thirdsOff how many holes would have to be in another third for front, middle and back to be even; no plan of these
- *     greens has fewer
+ * @param thirdsOff how many holes would have to be in another third for front, middle and back to be even; no plan of
+ *     these greens has fewer
  * @param terms every wish, in its own unit
- * @param bounds for every wish the best value any plan of these greens could have, were it the only wish: from counting, with the
- *     thirds as even as here; wishes may stand in each other's way, so not all bounds can be reached at once
+ * @param bounds for every wish the best value any plan of these greens could have, were it the only wish: from
+ *     counting, with the thirds as even as here; wishes may stand in each other's way, so not all bounds can be reached
+ *     at once
  * @param findings what could not be done and what was left out, keys begin with {@code rotation.finding.}
  */
 public record DayPlan(
@@ -44,6 +45,10 @@ public record DayPlan(
         List<Message> all = new ArrayList<>(findings);
         all.addAll(more);
         return new DayPlan(date, seed, holes, totals, thirdsOff, terms, bounds, all);
+    }
+
+    DayScore score() {
+        return new DayScore(thirdsOff, terms);
     }
 
     /** The planned hole of a green; empty when it is left out or unknown. */

@@ -1,21 +1,21 @@
 package org.cupwright.rotation;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.cupwright.message.Message;
 import org.cupwright.policy.Policy;
+import org.cupwright.rotation.DayScore.Pick;
 import org.cupwright.rotation.counting.CheapestChoice.Choice;
 
 /**
  * Decides one day's hole locations.
  *
- * <p>Hard: one position for each green in play, never one the rules refuse (a locked one apart, and that is named); saved ground
- * and thirds the course leaves out only where a green has nothing else, and named. Then, in this order: front, middle and back as
- * even as these greens allow; the least weighted sum of {@link Term}s. The plan is the best there is by these measures, not an
- * approximation. Greens without a line of play take part in all but the balance of thirds and sides, holes of unknown difficulty
- * in all but that of difficulty; both are named. Two holes of a double green are kept apart, see {@link KeepApart}.
+ * <p>Hard: one position for each green in play, never one the rules refuse (a locked one apart, and that is named);
+ * saved ground and thirds the course leaves out only where a green has nothing else, and named. Then, in this order:
+ * front, middle and back as even as these greens allow; the least weighted sum of {@link Term}s. The plan is the best
+ * there is by these measures, not an approximation. Greens without a line of play take part in all but the balance of
+ * thirds and sides, holes of unknown difficulty in all but that of difficulty; both are named. Two holes of a double
+ * green are kept apart, see {@link KeepApart}.
  *
  * <p>Stateless; safe for use by several threads.
  */
@@ -34,7 +34,7 @@ public final class DayPlanner {
     private static DayPlan decided(DayRequest request, Aims aims) {
         OpenGreens open = new OpenGreens(request, aims);
         List<OpenGreen> greens = open.greens();
-        DaySearch search = new DaySearch(greens, aims);
+        DaySearch search = new CountingSearch(greens, aims);
         Choice choice = search.find();
         List<Appraised> chosen = new ArrayList<>();
         for (int i = 0; i < greens.size(); i++) {
@@ -46,17 +46,17 @@ public final class DayPlanner {
         return new DayPlan(
                 request.date(),
                 request.seed(),
-                holes(outcome, aims, search),
+                holes(outcome, aims),
                 Totals.of(greens.size(), choice.tally()),
                 search.thirdsOff(),
-                terms(outcome, aims),
+                DayScore.of(picks(outcome), aims).terms(),
                 search.bounds(),
                 findings);
     }
 
-    private static List<PlannedHole> holes(DayOutcome outcome, Aims aims, DaySearch search) {
+    private static List<PlannedHole> holes(DayOutcome outcome, Aims aims) {
         Reasons reasons = new Reasons(outcome, aims);
-        Alternatives alternatives = new Alternatives(outcome, aims, search);
+        Alternatives alternatives = new Alternatives(outcome, aims);
         List<PlannedHole> holes = new ArrayList<>();
         for (int i = 0; i < outcome.greens().size(); i++) {
             OpenGreen green = outcome.greens().get(i);
@@ -71,15 +71,12 @@ public final class DayPlanner {
         return holes;
     }
 
-    private static Map<Term, Double> terms(DayOutcome outcome, Aims aims) {
-        Map<Term, Double> terms = new EnumMap<>(Term.class);
-        for (Term term : Term.values()) {
-            double sum = aims.ofDay(term, outcome.tally());
-            for (Appraised one : outcome.chosen()) {
-                sum += one.terms().get(term);
-            }
-            terms.put(term, sum);
+    private static List<Pick> picks(DayOutcome outcome) {
+        List<Pick> picks = new ArrayList<>();
+        for (int i = 0; i < outcome.greens().size(); i++) {
+            picks.add(new Pick(
+                    outcome.greens().get(i).from(), outcome.chosen().get(i).candidate()));
         }
-        return terms;
+        return picks;
     }
 }

@@ -13,10 +13,11 @@ import org.cupwright.rotation.counting.Tally;
  * @param date the day
  * @param greens what there is to choose from, in round order
  * @param sharedGreens pairs of holes that are played to one green and are to be kept apart on it
- * @param busy whether so many play that the course should play easier: half of the holes easier, a third medium, a sixth harder.
- *     That positions be easier on busy days is published (USGA, Frequency for Changing Hole Locations, 2013), the shares are our
- *     choice
- * @param seed decides between plans that are equally good, and nothing else; equal requests with equal seeds have equal plans
+ * @param busy whether so many play that the course should play easier: half of the holes easier, a third medium, a
+ *     sixth harder. That positions be easier on busy days is published (USGA, Frequency for Changing Hole Locations,
+ *     2013), the shares are our choice
+ * @param seed decides between plans that are equally good, and nothing else; equal requests with equal seeds have equal
+ *     plans
  */
 public record DayRequest(
         LocalDate date, List<GreenCandidates> greens, List<SharedGreen> sharedGreens, boolean busy, long seed) {

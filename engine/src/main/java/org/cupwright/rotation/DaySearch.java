@@ -1,116 +1,16 @@
 package org.cupwright.rotation;
 
-import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
-import java.util.function.LongUnaryOperator;
-import java.util.function.ToLongFunction;
-import org.cupwright.rotation.counting.CheapestChoice;
 import org.cupwright.rotation.counting.CheapestChoice.Choice;
-import org.cupwright.rotation.counting.CountingTable;
-import org.cupwright.rotation.counting.Option;
-import org.cupwright.rotation.counting.Split;
-import org.cupwright.rotation.counting.Tally;
 
-/**
- * The best plan of one day, exactly.
- *
- * <p>First, how even front, middle and back can be at all: counting thirds alone. Then, among the plans that are as even as that,
- * the one of least price: best first over counts, guided by two smaller tables that each leave one split out (see
- * docs/decisions/0003).
- */
-final class DaySearch {
-    private final List<OpenGreen> greens;
-    private final Aims aims;
-    private final int thirdsOff;
-    private final CountingTable thirdsReachable;
+/** Searches the plans of one day: the best of them, and how good any could be. */
+public interface DaySearch {
+    /** The fewest holes off even thirds that the day's greens allow. */
+    int thirdsOff();
 
-    DaySearch(List<OpenGreen> greens, Aims aims) {
-        this.greens = greens;
-        this.aims = aims;
-        this.thirdsOff = Math.toIntExact(
-                new CountingTable(priced(one -> 0), List.of(Split.THIRD), aims::thirdsOff, tally -> true).leastFrom(0));
-        this.thirdsReachable = new CountingTable(
-                priced(one -> 0),
-                List.of(Split.THIRD),
-                tally -> thirdsAreBest(tally) ? 0 : CountingTable.IMPOSSIBLE,
-                tally -> true);
-    }
+    /** Of the plans whose thirds are as even as can be, the one of least price. */
+    Choice find();
 
-    /** The fewest holes off even thirds that these greens allow. */
-    int thirdsOff() {
-        return thirdsOff;
-    }
-
-    Choice find() {
-        List<List<Option>> options = greens.stream().map(OpenGreen::options).toList();
-        CountingTable across = table(options, List.of(Split.THIRD, Split.LATERAL), this::price);
-        CountingTable difficulty = table(options, List.of(Split.THIRD, Split.DIFFICULTY), this::price);
-        LongUnaryOperator atLeast = tally -> Tally.holes(tally) == greens.size()
-                ? endPrice(tally, this::price)
-                : Math.max(across.leastFrom(tally), difficulty.leastFrom(tally));
-        return CheapestChoice.find(options, atLeast)
-                .orElseThrow(() -> new IllegalStateException("no plan has its thirds off by " + thirdsOff
-                        + " holes, though counting says one has; please report this"));
-    }
-
-    /** The price of the terms of the whole day. */
-    long price(long tally) {
-        double points = 0;
-        for (Term term : Term.values()) {
-            points += aims.ofDay(term, tally) * aims.weight(term);
-        }
-        return Price.of(points);
-    }
-
-    /** For each term the least value among all plans whose thirds are as even as can be. */
-    Map<Term, Double> bounds() {
-        Map<Term, Double> bounds = new EnumMap<>(Term.class);
-        for (Term term : Term.values()) {
-            CountingTable table = table(
-                    priced(one -> millionths(one.terms().get(term))),
-                    seenBy(term),
-                    tally -> millionths(aims.ofDay(term, tally)));
-            bounds.put(term, table.leastFrom(0) / 1e6);
-        }
-        return bounds;
-    }
-
-    private static List<Split> seenBy(Term term) {
-        return switch (term) {
-            case NEAR_YESTERDAY, CLOSE_TO_YESTERDAY, CARE, DOUBTFUL, NOT_VOUCHED_FOR, LITTLE_ROOM ->
-                List.of(Split.THIRD);
-            case LEFT_RIGHT, LATERAL -> List.of(Split.THIRD, Split.LATERAL);
-            case DIFFICULTY -> List.of(Split.THIRD, Split.DIFFICULTY);
-        };
-    }
-
-    private static long millionths(double value) {
-        return Math.round(value * 1e6);
-    }
-
-    private CountingTable table(List<List<Option>> options, List<Split> splits, LongUnaryOperator price) {
-        return new CountingTable(
-                options,
-                splits,
-                tally -> endPrice(tally, price),
-                tally -> thirdsReachable.leastFrom(tally) < CountingTable.IMPOSSIBLE);
-    }
-
-    private long endPrice(long tally, LongUnaryOperator price) {
-        return thirdsAreBest(tally) ? price.applyAsLong(tally) : CountingTable.IMPOSSIBLE;
-    }
-
-    private boolean thirdsAreBest(long tally) {
-        return aims.thirdsOff(tally) == thirdsOff;
-    }
-
-    /** Every candidate of every green, at another price. */
-    private List<List<Option>> priced(ToLongFunction<Appraised> price) {
-        return greens.stream()
-                .map(green -> green.all().stream()
-                        .map(one -> new Option(one.option().tally(), price.applyAsLong(one)))
-                        .toList())
-                .toList();
-    }
+    /** For each term the least value among all plans whose thirds are as even as can be, each in its own unit. */
+    Map<Term, Double> bounds();
 }

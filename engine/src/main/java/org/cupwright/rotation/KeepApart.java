@@ -14,10 +14,10 @@ import org.cupwright.rotation.candidate.Wishes;
 import org.cupwright.rotation.candidate.Wishes.Circle;
 
 /**
- * Keeps the holes of double greens apart: where a plan has two of them too near to each other, the day is planned anew with one of
- * them kept off the ground about the other, and again while they still are; of the two ways round the better counts. Where neither
- * leads to a plan with both holes apart, the first plan stands and they are named. Of several double greens each is settled in its
- * turn, so the plan then is a good one, not surely the best there is.
+ * Keeps the holes of double greens apart: where a plan has two of them too near to each other, the day is planned anew
+ * with one of them kept off the ground about the other, and again while they still are; of the two ways round the
+ * better counts. Where neither leads to a plan with both holes apart, the first plan stands and they are named. Of
+ * several double greens each is settled in its turn, so the plan then is a good one, not surely the best there is.
  */
 final class KeepApart {
     /** So often is a pair planned anew before it is given up (our choice: each time a piece of one green drops out). */
@@ -56,7 +56,7 @@ final class KeepApart {
     private Optional<Step> apart(Step from, SharedGreen pair) {
         return Stream.of(moved(from, pair, pair.first(), pair.second()), moved(from, pair, pair.second(), pair.first()))
                 .flatMap(Optional::stream)
-                .reduce((one, other) -> aims.isBetter(other.plan(), one.plan()) ? other : one);
+                .reduce((one, other) -> other.plan().score().isBetter(one.plan().score(), aims::weight) ? other : one);
     }
 
     /** One hole kept off the ground about the other, wherever that one goes; empty when it has no ground left. */

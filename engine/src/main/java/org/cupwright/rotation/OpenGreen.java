@@ -17,8 +17,8 @@ import org.cupwright.rotation.counting.Split;
  *
  * @param from what was asked
  * @param all every candidate that may be chosen, at least one
- * @param kinds the cheapest candidate of each combination of third, lateral and difficulty: of one kind no other can be in a best
- *     plan
+ * @param kinds the cheapest candidate of each combination of third, lateral and difficulty: of one kind no other can be
+ *     in a best plan
  */
 record OpenGreen(GreenCandidates from, List<Appraised> all, List<Appraised> kinds) {
     private static final Comparator<Appraised> CHEAPEST_FIRST = Comparator.comparingLong(

@@ -9,7 +9,9 @@ import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.rotation.candidate.Wishes;
 
-/** Sorts the greens of a day into those that can have a hole and those left out, and names what is out of the ordinary. */
+/**
+ * Sorts the greens of a day into those that can have a hole and those left out, and names what is out of the ordinary.
+ */
 final class OpenGreens {
     private final Aims aims;
     private final List<OpenGreen> greens = new ArrayList<>();
@@ -66,7 +68,10 @@ final class OpenGreens {
         return List.of(position);
     }
 
-    /** What passes; where nothing does, all of it, and that is named: an answer always comes out, and no broken wish in silence. */
+    /**
+     * What passes; where nothing does, all of it, and that is named: an answer always comes out, and no broken wish in
+     * silence.
+     */
     private List<Candidate> unlessNoneIsLeft(
             List<Candidate> candidates, Predicate<Candidate> wish, String finding, GreenCandidates green) {
         List<Candidate> passing = candidates.stream().filter(wish).toList();

@@ -14,7 +14,8 @@ import org.cupwright.rotation.candidate.Candidate;
  * @param candidate the position
  * @param locked whether somebody fixed it beforehand
  * @param reasons why there, most telling first; keys begin with {@code rotation.reason.}
- * @param alternative the next best position of another kind on this green; empty for a locked hole and where there is none
+ * @param alternative the next best position of another kind on this green; empty for a locked hole and where there is
+ *     none
  */
 public record PlannedHole(
         String hole, Candidate candidate, boolean locked, List<Message> reasons, Optional<Alternative> alternative) {

@@ -4,10 +4,11 @@ import java.util.Map;
 import org.cupwright.course.MapPoint;
 
 /**
- * Weighted terms as whole numbers, so that sums do not depend on their order and equal requests have equal plans on every machine.
+ * Weighted terms as whole numbers, so that sums do not depend on their order and equal requests have equal plans on
+ * every machine.
  *
- * <p>The upper bits hold thousandths of a point (our choice: a millimetre of a wish of weight 1); the lower 24 a number drawn from
- * the seed and the position, which decides only between plans whose thousandths are equal.
+ * <p>The upper bits hold thousandths of a point (our choice: a millimetre of a wish of weight 1); the lower 24 a number
+ * drawn from the seed and the position, which decides only between plans whose thousandths are equal.
  */
 final class Price {
     private static final int TIE_BITS = 24;
@@ -25,6 +26,15 @@ final class Price {
         double points = 0;
         for (Map.Entry<Term, Double> term : terms.entrySet()) {
             points += term.getValue() * aims.weight(term.getKey());
+        }
+        return of(points);
+    }
+
+    /** The price of the terms of the whole day. */
+    static long ofDay(long tally, Aims aims) {
+        double points = 0;
+        for (Term term : Term.values()) {
+            points += aims.ofDay(term, tally) * aims.weight(term);
         }
         return of(points);
     }

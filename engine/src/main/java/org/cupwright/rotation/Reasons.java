@@ -87,7 +87,9 @@ final class Reasons {
         return reason(away < least ? "nearYesterday" : "fromYesterday", new Length(away), new Length(least));
     }
 
-    /** Rules set aside, refused or answered with care; where there are none of them, the rule with the least to spare. */
+    /**
+     * Rules set aside, refused or answered with care; where there are none of them, the rule with the least to spare.
+     */
     private static List<Message> rules(Judgement judgement) {
         List<Message> said = new ArrayList<>();
         for (RuleResult result : judgement.rules()) {

@@ -6,7 +6,10 @@ import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
 import org.cupwright.policy.SourceKind;
 
-/** What the course may decide about the day's plan. Weights are points for each metre or hole of the term they are named after. */
+/**
+ * What the course may decide about the day's plan. Weights are points for each metre or hole of the term they are
+ * named after.
+ */
 public final class RotationPolicy {
     public static final Setting<Scheme> SCHEME = new Setting<>(
             "rotation.scheme",

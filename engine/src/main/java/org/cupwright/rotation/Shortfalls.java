@@ -44,8 +44,9 @@ final class Shortfalls {
     }
 
     /**
-     * Thirds can be off for two reasons only: fewer greens offer a third than should have it, or more greens offer nothing else
-     * than may have it. (By Hall's theorem a set of thirds is at fault; with three of them, one is, or the one left over.)
+     * Thirds can be off for two reasons only: fewer greens offer a third than should have it, or more greens offer
+     * nothing else than may have it. (By Hall's theorem a set of thirds is at fault; with three of them, one is, or the
+     * one left over.)
      */
     private void whyThirdsAreOff(Third third) {
         int part = PartOf.third(third);

@@ -5,8 +5,8 @@ import org.cupwright.policy.Setting;
 /**
  * One wish of the day's plan, measured in its own unit; 0 is a wish fully met, and nothing is better than 0.
  *
- * <p>The plan keeps front, middle and back as even as the greens allow, and among all such plans has the least sum of weight times
- * term.
+ * <p>The plan keeps front, middle and back as even as the greens allow, and among all such plans has the least sum of
+ * weight times term.
  */
 public enum Term {
     /** By how much holes are nearer to yesterday's than the least distance, over all holes. */

@@ -8,7 +8,10 @@ package org.cupwright.settingout;
  * @param majorAxisDegrees that direction, clockwise from the map's north, 0 ≤ degrees &lt; 180
  */
 public record ErrorEllipse(double semiMajorMetres, double semiMinorMetres, double majorAxisDegrees) {
-    /** By this much the axes grow to hold the point 95 times in 100: √(−2·ln 0.05), derived, the standard errors being known. */
+    /**
+     * By this much the axes grow to hold the point 95 times in 100: √(−2·ln 0.05), derived, the standard errors being
+     * known.
+     */
     public static final double SCALE_95_PERCENT = 2.4477;
 
     /**

@@ -18,7 +18,10 @@ import org.cupwright.units.Paces;
  * @param towards another mark to walk towards, beyond the position and in line with it; empty where none stands so
  */
 public record FromMark(Mark mark, double metres, double paces, Optional<Heading> heading, Optional<Mark> towards) {
-    /** How far walking towards the other mark may lead past the position, m: our choice, about what half-pace rounding does. */
+    /**
+     * How far walking towards the other mark may lead past the position, m: our choice, about what half-pace rounding
+     * does.
+     */
     public static final double IN_LINE_METRES = 0.25;
 
     /** From the nearest of the marks; empty where there is none. */

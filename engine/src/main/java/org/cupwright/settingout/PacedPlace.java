@@ -12,7 +12,8 @@ import org.cupwright.units.Paces;
  *
  * @param metres the same place, unrounded
  * @param onPaces paces on, to the half pace
- * @param fromBackPaces paces from the back, to the half pace; rounded by itself, so the two need not add up to the depth
+ * @param fromBackPaces paces from the back, to the half pace; rounded by itself, so the two need not add up to the
+ *     depth
  * @param sidePaces paces from the nearer side edge, to the half pace
  */
 public record PacedPlace(PlaceOnGreen metres, double onPaces, double fromBackPaces, double sidePaces) {

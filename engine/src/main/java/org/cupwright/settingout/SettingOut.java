@@ -15,8 +15,8 @@ import org.cupwright.units.Heading;
 import org.cupwright.units.Paces;
 
 /**
- * Turns positions on one green into directions for the changer, and paces back into positions, by the course's convention and
- * pace.
+ * Turns positions on one green into directions for the changer, and paces back into positions, by the course's
+ * convention and pace.
  */
 public final class SettingOut {
     private final Hole hole;
@@ -76,8 +76,8 @@ public final class SettingOut {
     }
 
     /**
-     * The position so many paces from an end and from a side; empty where the green has none. Where several fit, the one
-     * {@link GreenFrame#findAll} puts first.
+     * The position so many paces from an end and from a side; empty where the green has none. Where several fit, the
+     * one {@link GreenFrame#findAll} puts first.
      *
      * @throws IllegalStateException if the hole has no line of play
      */
@@ -94,8 +94,8 @@ public final class SettingOut {
     }
 
     /**
-     * How far beside the position somebody ends up who paces exactly what the directions say, because they are rounded to half
-     * paces, m; empty without a line of play, or where the rounded paces lead nowhere.
+     * How far beside the position somebody ends up who paces exactly what the directions say, because they are rounded
+     * to half paces, m; empty without a line of play, or where the rounded paces lead nowhere.
      */
     public OptionalDouble roundingMetres(Directions directions) {
         return pacedTo(directions).stream()
@@ -104,10 +104,10 @@ public final class SettingOut {
     }
 
     /**
-     * Whether words and paces lead to one place alone. On a green with arms, or with a bunker inside, the same paces can fit
-     * another place that is said in the same words: then the directions from a mark, or a drawing, must be given too.
-     * Also false where rounding alone leads more than a pace away (in line with the edge of a bunker inside the green, where the
-     * line that "on" is measured on changes at once), and where there is no line of play.
+     * Whether words and paces lead to one place alone. On a green with arms, or with a bunker inside, the same paces
+     * can fit another place that is said in the same words: then the directions from a mark, or a drawing, must be
+     * given too. Also false where rounding alone leads more than a pace away (in line with the edge of a bunker inside
+     * the green, where the line that "on" is measured on changes at once), and where there is no line of play.
      */
     public boolean leadToOnePlace(Directions directions) {
         if (directions.place().isEmpty()) {

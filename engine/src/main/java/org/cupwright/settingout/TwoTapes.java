@@ -9,19 +9,26 @@ import org.cupwright.course.Mark;
 import org.cupwright.course.Outline;
 
 /**
- * Measures points of a green out by two tapes from two marks: which pair of marks for a point, and which point for two distances.
+ * Measures points of a green out by two tapes from two marks: which pair of marks for a point, and which point for two
+ * distances.
  *
  * <p>Distances are horizontal and the marks taken as exact. The pair is the one of the smallest position error,
- * √(σ1² + σ2²)/sin γ, γ the angle between the tapes, among those whose tapes are long enough and meet between 30° and 150°.
+ * √(σ1² + σ2²)/sin γ, γ the angle between the tapes, among those whose tapes are long enough and meet between 30° and
+ * 150°.
  */
 public final class TwoTapes {
     /** Tapes whose sine of the angle is less than this lie in one line and fix nothing: our choice. */
     private static final double IN_ONE_LINE = 1e-6;
 
-    /** Standard error of a tape pulled by hand over a green, held to a mark and read to the centimetre, m: our choice. */
+    /**
+     * Standard error of a tape pulled by hand over a green, held to a mark and read to the centimetre, m: our choice.
+     */
     public static final double SIGMA_METRES = 0.02;
 
-    /** Tapes that meet at a sharper angle, or at one as flat on the other side, fix a point badly: common practice, no source. */
+    /**
+     * Tapes that meet at a sharper angle, or at one as flat on the other side, fix a point badly: common practice, no
+     * source.
+     */
     private static final double LEAST_ANGLE_DEGREES = 30;
 
     /** A long tape of the usual length, m: our choice. */
@@ -29,7 +36,10 @@ public final class TwoTapes {
 
     private TwoTapes() {}
 
-    /** The best two tapes to a point; empty where no two marks fix it well enough. Of equals the first in the marks' order. */
+    /**
+     * The best two tapes to a point; empty where no two marks fix it well enough. Of equals the first in the marks'
+     * order.
+     */
     public static Optional<TapeFix> findBest(MapPoint point, List<Mark> marks) {
         List<Tape> tapes = marks.stream()
                 .filter(mark ->
@@ -53,10 +63,10 @@ public final class TwoTapes {
     }
 
     /**
-     * The point where two tapes meet. They meet in two, one either side of the line through the marks: the one on the green
-     * counts, or of two that are both on or both off it the one on the side where the green's centroid lies.
+     * The point where two tapes meet. They meet in two, one either side of the line through the marks: the one on the
+     * green counts, or of two that are both on or both off it the one on the side where the green's centroid lies.
      *
-     * @throws IllegalArgumentException if the tapes do not meet, or meet in one line
+     * @throws TapesDoNotMeet if they do not, or meet in one line
      */
     public static TapeFix fix(Tape first, Tape second, Outline green) {
         MapPoint centroid = green.centroid();
@@ -64,7 +74,7 @@ public final class TwoTapes {
                 .min(Comparator.comparing((MapPoint point) -> !green.contains(point))
                         .thenComparing(point -> point.distanceMetres(centroid)))
                 .map(point -> TapeFix.at(point, first, second))
-                .orElseThrow(() -> new IllegalArgumentException(doNotMeet(first, second)));
+                .orElseThrow(() -> new TapesDoNotMeet(first, second));
     }
 
     /** Both points where two tapes meet; none where they do not, or where they meet in one line. */
@@ -91,12 +101,5 @@ public final class TwoTapes {
         return List.of(
                 new MapPoint(footEast - beside * north, footNorth + beside * east),
                 new MapPoint(footEast + beside * north, footNorth - beside * east));
-    }
-
-    private static String doNotMeet(Tape first, Tape second) {
-        double apart = first.mark().at().distanceMetres(second.mark().at());
-        return "tapes of " + first.metres() + " m from " + first.mark().name() + " and " + second.metres() + " m from "
-                + second.mark().name() + " do not meet at an angle, the marks being " + apart
-                + " m apart. Maybe a distance was misread or a mark mistaken for another.";
     }
 }

@@ -1,17 +1,18 @@
 package org.cupwright.units;
 
 /**
- * How fast a green is: the distance in feet that a ball released at {@link #RELEASE_METRES_PER_SECOND} rolls on the level.
+ * How fast a green is: the distance in feet that a ball released at {@link #RELEASE_METRES_PER_SECOND} rolls on the
+ * level.
  *
  * <p>Everything else follows from rolling without slipping of a solid sphere: on the level the ball loses speed at
- * {@code a_f = v0²/(2·0.3048·S)}, so the rolling resistance is {@code ρ = (7/5)·a_f/g = 0.7830/S}. A ball at rest stays at rest
- * where the ground's slope is at most ρ.
+ * {@code a_f = v0²/(2·0.3048·S)}, so the rolling resistance is {@code ρ = (7/5)·a_f/g = 0.7830/S}. A ball at rest stays
+ * at rest where the ground's slope is at most ρ.
  *
  * <p>Source of the release speed: Holmes, The Physics Teacher 24 (1986), recalled; it agrees with a derivation from the
  * measuring bar's groove (1.8295 m/s at 20°).
  *
- * @param feet the reading, feet; between {@link #SLOWEST_FEET} and {@link #FASTEST_FEET}, outside which a number is taken for a
- *     slip of the pen
+ * @param feet the reading, feet; between {@link #SLOWEST_FEET} and {@link #FASTEST_FEET}, outside which a number is
+ *     taken for a slip of the pen
  */
 public record GreenSpeed(double feet) implements Comparable<GreenSpeed> {
     public static final double SLOWEST_FEET = 4;

@@ -20,7 +20,10 @@ public final class Paces {
         return Math.rint(2 * metres / paceMetres) / 2;
     }
 
-    /** The length in paces, down to the half pace below: for "good within so many paces", which must not promise too much. */
+    /**
+     * The length in paces, down to the half pace below: for "good within so many paces", which must not promise too
+     * much.
+     */
     public static double roundedDownToHalf(double metres, double paceMetres) {
         double roundingOfTheDivision = 1e-9;
         return Math.floor(2 * metres / paceMetres + roundingOfTheDivision) / 2;

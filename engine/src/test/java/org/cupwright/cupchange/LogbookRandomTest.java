@@ -86,8 +86,8 @@ class LogbookRandomTest {
     }
 
     /**
-     * The same by plain replay: the newest correction nobody has taken back is applied, then struck out together with all that speak of
-     * it, until none is left.
+     * The same by plain replay: the newest correction nobody has taken back is applied, then struck out together with
+     * all that speak of it, until none is left.
      */
     private static List<Fact> slowly(List<Fact> facts) {
         Map<UUID, Fact> byId = new HashMap<>();

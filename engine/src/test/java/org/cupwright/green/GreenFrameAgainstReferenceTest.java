@@ -16,7 +16,10 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 
-/** Places against lines cut by the geometry library, and round trips from places back to points, on random invented greens. */
+/**
+ * Places against lines cut by the geometry library, and round trips from places back to points, on random invented
+ * greens.
+ */
 class GreenFrameAgainstReferenceTest {
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
@@ -63,8 +66,9 @@ class GreenFrameAgainstReferenceTest {
     }
 
     /**
-     * The place found must be the place asked for, always. It must also be the very point, but for points so close to a straight
-     * piece of edge that a whole line of places fits, and for a few in a thousand beside a stretch that is nearly straight.
+     * The place found must be the place asked for, always. It must also be the very point, but for points so close to a
+     * straight piece of edge that a whole line of places fits, and for a few in a thousand beside a stretch that is
+     * nearly straight.
      */
     @Test
     void everyPlaceLeadsBackToItsPoint() {

@@ -20,11 +20,12 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Whether the errors of fitted ground are honest: how often 95 % intervals hold the truth, how wide they are, what is
- * systematically wrong, and how often even ground is judged wrongly, on invented ground whose truth is known, for noise and
- * densities from careful ground surveys to airborne ones. Limits are our own choice; docs/ground-errors.md has the table.
+ * systematically wrong, and how often even ground is judged wrongly, on invented ground whose truth is known, for noise
+ * and densities from careful ground surveys to airborne ones. Limits are our own choice; docs/ground-errors.md has the
+ * table.
  *
- * <p>Surveys, not spots, are the sample: a figure is held to its limit with two of its own errors at the full count, and with four
- * at a reduced one, where that error is itself badly known.
+ * <p>Surveys, not spots, are the sample: a figure is held to its limit with two of its own errors at the full count,
+ * and with four at a reduced one, where that error is itself badly known.
  */
 class GroundErrorsIT {
     private static final double[] SIGMAS = {0.005, 0.010, 0.025};
@@ -81,8 +82,8 @@ class GroundErrorsIT {
     }
 
     /**
-     * Smooth ground is gentle ground and lively ground in equal parts (our choice: alone, the one is too easy and the other too
-     * hard). What must never go wrong is asked of each by itself besides.
+     * Smooth ground is gentle ground and lively ground in equal parts (our choice: alone, the one is too easy and the
+     * other too hard). What must never go wrong is asked of each by itself besides.
      */
     @Test
     void onSmoothGroundErrorsAreAsSmallAsTheySay() {
@@ -116,8 +117,8 @@ class GroundErrorsIT {
     }
 
     /**
-     * Micro relief is finer than the knots: the change of slope it makes is seen in the residuals only, and what it adds to the slope
-     * over a disc (0.05 points) no fit on these knots follows.
+     * Micro relief is finer than the knots: the change of slope it makes is seen in the residuals only, and what it
+     * adds to the slope over a disc (0.05 points) no fit on these knots follows.
      */
     @Test
     void onMicroReliefIntervalsHoldTheTruth() {

@@ -15,8 +15,8 @@ import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
 
 /**
- * Surveys such as no surveyor would hand over, made at random: heaps, lines, repeated points, wild heights. The fit either says
- * that it cannot, or every slope it gives is finite, has an error, and stands where enough points lie.
+ * Surveys such as no surveyor would hand over, made at random: heaps, lines, repeated points, wild heights. The fit
+ * either says that it cannot, or every slope it gives is finite, has an error, and stands where enough points lie.
  */
 class SurveyedGroundBadDataTest {
     private static final Outline GREEN = Shapes.circle(0, 0, 4);

@@ -39,7 +39,9 @@ class SurveyedGroundReadingsTest {
         return survey.withReadings(List.of(new LevelReading(place, east, north, 0.001)));
     }
 
-    /** About nine tenths of the slope's variance go at the spot and half at 0.75 m (our own measurement of the method). */
+    /**
+     * About nine tenths of the slope's variance go at the spot and half at 0.75 m (our own measurement of the method).
+     */
     @Test
     void aReadingTakesAwayMostOfTheVarianceAtItsSpotAndLessFurtherOff() {
         PlaneFit before = survey.planeAt(SPOT).orElseThrow();

@@ -19,8 +19,8 @@ import org.cupwright.testing.TrueDisc;
 import org.junit.jupiter.api.Test;
 
 /**
- * What a fit makes of a tier of 0.3 m in 2 m on invented ground, 8 points/m²: the slope at its middle and the mean profile across it.
- * Limits are our own choice.
+ * What a fit makes of a tier of 0.3 m in 2 m on invented ground, 8 points/m²: the slope at its middle and the mean
+ * profile across it. Limits are our own choice.
  */
 class TierProfileTest {
     private static final double HALF = 5;
@@ -31,8 +31,8 @@ class TierProfileTest {
     private static final double STEP = 0.25;
 
     /**
-     * For one survey: slope at the middle over the true one, then height errors (m) along the profile from foot and top on. The slope
-     * is NaN where chance left a gap of the survey right there, and the ground says so.
+     * For one survey: slope at the middle over the true one, then height errors (m) along the profile from foot and top
+     * on. The slope is NaN where chance left a gap of the survey right there, and the ground says so.
      */
     private static double[] survey(long seed, double sigma) {
         double turn = 2 * Math.PI * new SplittableRandom(seed).nextDouble();

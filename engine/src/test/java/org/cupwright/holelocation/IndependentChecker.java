@@ -11,8 +11,8 @@ import org.cupwright.green.Surface;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * Holds a judgement against the true surface and the drawn shapes by brute force, in its own arithmetic: no rule, no disc and no
- * roller of the project is used. Limits stand here once more, as numbers for 10 ft and a dry everyday day.
+ * Holds a judgement against the true surface and the drawn shapes by brute force, in its own arithmetic: no rule, no
+ * disc and no roller of the project is used. Limits stand here once more, as numbers for 10 ft and a dry everyday day.
  */
 public final class IndependentChecker {
     private static final double RESISTANCE = 0.0783;

@@ -14,14 +14,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** How putts bend on a plane, against derived values and a teaching rule. North is uphill; the hole is at the origin or named. */
+/**
+ * How putts bend on a plane, against derived values and a teaching rule. North is uphill; the hole is at the origin or
+ * named.
+ */
 class BreakPublishedTest {
     /** Speed at which a firm putt passes the hole, m/s. */
     private static final double FIRM = 0.70;
 
     /**
-     * Derived, 3 m straight across the slope, the ball dying at the hole: aim in degrees above it, the offset of the aim at the
-     * hole, launch speed. The stop is to a tenth of a millimetre, the offset to half its last digit.
+     * Derived, 3 m straight across the slope, the ball dying at the hole: aim in degrees above it, the offset of the
+     * aim at the hole, launch speed. The stop is to a tenth of a millimetre, the offset to half its last digit.
      */
     @ParameterizedTest
     @CsvSource({"10, 0.02, 7.4622, 0.3930, 1.82215", "8, 0.01, 2.9361, 0.1539, 2.02979"})
@@ -38,9 +41,9 @@ class BreakPublishedTest {
     }
 
     /**
-     * Grober, arXiv:1106.1698 (abstract read): putts from an arc share one target point; the numbers derived: S 10, 2 %, 3 m, at
-     * 0.70 m/s past the hole, from 10 to 30 degrees off the fall line, 0.299–0.304 m above the hole for downhill putts and
-     * 0.238–0.242 m for uphill ones. To half the last digit.
+     * Grober, arXiv:1106.1698 (abstract read): putts from an arc share one target point; the numbers derived: S 10, 2
+     * %, 3 m, at 0.70 m/s past the hole, from 10 to 30 degrees off the fall line, 0.299–0.304 m above the hole for
+     * downhill putts and 0.238–0.242 m for uphill ones. To half the last digit.
      */
     @ParameterizedTest
     @CsvSource({"90, 0.299, 0.304", "270, 0.238, 0.242"})
@@ -55,8 +58,8 @@ class BreakPublishedTest {
     }
 
     /**
-     * A teaching text's rule: 1 % across at S 9.5–10 breaks about half an inch a foot at a firm pace. The model within 10 % for a
-     * putt of 10 ft that passes the hole at 0.7 m/s.
+     * A teaching text's rule: 1 % across at S 9.5–10 breaks about half an inch a foot at a firm pace. The model within
+     * 10 % for a putt of 10 ft that passes the hole at 0.7 m/s.
      */
     @Test
     void ruleOfThumbForBreak() {

@@ -22,7 +22,10 @@ class CapturePublishedTest {
         assertThat(capture.greatestMetresPerSecond(-offsetMetres)).isCloseTo(metresPerSecond, within(5e-5));
     }
 
-    /** 4.3 ft/s centred and 2.1 ft/s at the drop rule's end, printed in a secondary text; tolerance: half the last digit. */
+    /**
+     * 4.3 ft/s centred and 2.1 ft/s at the drop rule's end, printed in a secondary text; tolerance: half the last
+     * digit.
+     */
     @ParameterizedTest
     @CsvSource({"0, 4.3", "0.032665, 2.1"})
     void printedFeetPerSecond(double offsetMetres, double feetPerSecond) {
@@ -31,7 +34,10 @@ class CapturePublishedTest {
         assertThat(feet).isCloseTo(feetPerSecond, within(0.05));
     }
 
-    /** Our continuation: no jump where the drop rule ends, nor at the rim; beside a square root, so 1e-9 m moves it by 1e-4. */
+    /**
+     * Our continuation: no jump where the drop rule ends, nor at the rim; beside a square root, so 1e-9 m moves it by
+     * 1e-4.
+     */
     @ParameterizedTest
     @CsvSource({"0.032665", "0.054"})
     void continuousWhereOneRuleTakesOver(double offsetMetres) {

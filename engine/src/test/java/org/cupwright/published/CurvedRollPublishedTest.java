@@ -14,8 +14,8 @@ import org.cupwright.units.GreenSpeed;
 import org.junit.jupiter.api.Test;
 
 /**
- * A putt over a bump, z = 0.02x + 0.03·exp(−((x−1.5)²+(y−1)²)/1.28), S 10, from (0, 0) at 1.9 m/s on the map, 30° from x towards
- * y: derived from the full equations with a Dormand–Prince 8(5,3) integrator at 1e-12.
+ * A putt over a bump, z = 0.02x + 0.03·exp(−((x−1.5)²+(y−1)²)/1.28), S 10, from (0, 0) at 1.9 m/s on the map, 30° from
+ * x towards y: derived from the full equations with a Dormand–Prince 8(5,3) integrator at 1e-12.
  */
 class CurvedRollPublishedTest {
     private static final MadeSurface BUMP =

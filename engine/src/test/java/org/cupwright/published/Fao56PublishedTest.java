@@ -13,11 +13,14 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /**
- * Worked examples of FAO Irrigation and Drainage Paper 56 (Allen, Pereira, Raes and Smith 1998). Values as printed there; each
- * tolerance is half a unit of the last printed digit unless a line says otherwise.
+ * Worked examples of FAO Irrigation and Drainage Paper 56 (Allen, Pereira, Raes and Smith 1998). Values as printed
+ * there; each tolerance is half a unit of the last printed digit unless a line says otherwise.
  */
 class Fao56PublishedTest {
-    /** Example 18: Uccle, 50°48'N, 100 m, 6 July; wind 10 km/h at 10 m. Sunshine 9.25 h is recalled, the other inputs were read. */
+    /**
+     * Example 18: Uccle, 50°48'N, 100 m, 6 July; wind 10 km/h at 10 m. Sunshine 9.25 h is recalled, the other inputs
+     * were read.
+     */
     private static final PenmanMonteith UCCLE = PenmanMonteith.of(
             WeatherDay.of(LocalDate.of(2015, 7, 6), 21.5, 12.3)
                     .withHumidity(84, 63)

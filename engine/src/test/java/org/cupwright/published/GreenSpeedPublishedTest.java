@@ -31,9 +31,9 @@ class GreenSpeedPublishedTest {
     }
 
     /**
-     * Derived 1.8295 m/s, to half the last digit: a ball rolls 30 in down a V-groove of 145° at 20° (the bar's dimensions are
-     * recalled), keeps the level part of its speed, slides, then rolls at (5v0 + 2rω0)/7 (textbook). The release speed is within
-     * 0.1 % of it.
+     * Derived 1.8295 m/s, to half the last digit: a ball rolls 30 in down a V-groove of 145° at 20° (the bar's
+     * dimensions are recalled), keeps the level part of its speed, slides, then rolls at (5v0 + 2rω0)/7 (textbook). The
+     * release speed is within 0.1 % of it.
      */
     @Test
     void releaseSpeedAgreesWithTheGroove() {
@@ -48,8 +48,8 @@ class GreenSpeedPublishedTest {
     }
 
     /**
-     * Derived: ρ = 0.7830/S, μ = 0.5593/S and their values, to half the last digit. Penner, Canadian Journal of Physics 80 (2002),
-     * recalled, gives ρ 0.065–0.196, which is S 12 and 4.
+     * Derived: ρ = 0.7830/S, μ = 0.5593/S and their values, to half the last digit. Penner, Canadian Journal of Physics
+     * 80 (2002), recalled, gives ρ 0.065–0.196, which is S 12 and 4.
      */
     @ParameterizedTest
     @CsvSource({"8, 0.09787, 0.06991", "10, 0.07830, 0.05593", "12, 0.06525, 0.04661"})
@@ -71,7 +71,9 @@ class GreenSpeedPublishedTest {
         assertThat(new GreenSpeed(feet).rollingResistance()).isCloseTo(rho, within(5e-4));
     }
 
-    /** By definition a ball released on the level rolls S feet, and derived: in S/3 seconds; rolled, to a micrometre. */
+    /**
+     * By definition a ball released on the level rolls S feet, and derived: in S/3 seconds; rolled, to a micrometre.
+     */
     @ParameterizedTest
     @CsvSource({"6", "8", "10", "12", "14"})
     void ballReleasedOnTheLevelRollsTheReading(double feet) {
@@ -121,8 +123,8 @@ class GreenSpeedPublishedTest {
     }
 
     /**
-     * Printed working limits of slope, Golf Course Industry, June 2018, chart after Lemons (our reading of its columns): within
-     * 5 % of half of ρ.
+     * Printed working limits of slope, Golf Course Industry, June 2018, chart after Lemons (our reading of its
+     * columns): within 5 % of half of ρ.
      */
     @ParameterizedTest
     @CsvSource({"9, 4.35", "10, 3.90", "11, 3.58", "12, 3.24", "13, 2.99", "14, 2.90"})

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Growth potential, Gelernter and Stowell, Golf Course Management, March 2005 (formula read in a later note). Values follow from the
- * formula; tolerance half a unit of the last digit.
+ * Growth potential, Gelernter and Stowell, Golf Course Management, March 2005 (formula read in a later note). Values
+ * follow from the formula; tolerance half a unit of the last digit.
  */
 class GrowthPotentialPublishedTest {
     @ParameterizedTest

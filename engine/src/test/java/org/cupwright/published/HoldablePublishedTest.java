@@ -22,9 +22,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * On a plane the holdable rule is the published working limit of slope.
  *
- * <p>Derived: a ball that runs 0.30 m past on the level stops within 2 ft (0.61 m) down a plane of at most 0.508ρ; tolerance 1 %.
- * Read off a chart after Lemons, Golf Course Industry, June 2018 (its heading is damaged: our reading of its columns): working limits
- * at 9 to 14 ft; tolerance 3 %, the chart being drawn to about that.
+ * <p>Derived: a ball that runs 0.30 m past on the level stops within 2 ft (0.61 m) down a plane of at most 0.508ρ;
+ * tolerance 1 %. Read off a chart after Lemons, Golf Course Industry, June 2018 (its heading is damaged: our reading of
+ * its columns): working limits at 9 to 14 ft; tolerance 3 %, the chart being drawn to about that.
  */
 class HoldablePublishedTest {
     @ParameterizedTest

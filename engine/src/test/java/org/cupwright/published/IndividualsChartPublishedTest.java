@@ -10,7 +10,10 @@ import org.junit.jupiter.api.Test;
 
 /** Charts of single values and moving ranges on published data. */
 class IndividualsChartPublishedTest {
-    /** "Jets", a sample data set of SAS/QC: 20 inner diameters, cm. Limits derived with 3/1.128 and 3.267; half a last digit. */
+    /**
+     * "Jets", a sample data set of SAS/QC: 20 inner diameters, cm. Limits derived with 3/1.128 and 3.267; half a last
+     * digit.
+     */
     @Test
     @DisplayName("Jets: 80.39, limits 66.2243 and 94.5557, moves up to 17.4011")
     void jets() {
@@ -26,7 +29,9 @@ class IndividualsChartPublishedTest {
         assertThat(chart.outside()).isEmpty();
     }
 
-    /** NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2 (data recalled): limits as printed, half a last digit. */
+    /**
+     * NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2 (data recalled): limits as printed, half a last digit.
+     */
     @Test
     @DisplayName("Handbook: 50.81, limits 45.8159 and 55.8041")
     void handbook() {

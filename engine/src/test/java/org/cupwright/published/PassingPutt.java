@@ -6,8 +6,8 @@ import org.cupwright.roll.RollingMotion;
 import org.cupwright.units.GreenSpeed;
 
 /**
- * The putt that passes the origin at a speed and in a direction, followed backwards in small steps of time until it is some way
- * off: where it must have started, and how. Test code with an integrator of its own.
+ * The putt that passes the origin at a speed and in a direction, followed backwards in small steps of time until it is
+ * some way off: where it must have started, and how. Test code with an integrator of its own.
  */
 final class PassingPutt {
     private static final double STEP_SECONDS = -0.002;

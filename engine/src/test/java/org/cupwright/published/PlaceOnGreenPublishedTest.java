@@ -13,8 +13,8 @@ import org.cupwright.units.Heading;
 import org.junit.jupiter.api.Test;
 
 /**
- * Distance from the centre is on less half the depth: on a green 36 deep, 18 on is 0 and 10 on is −8 (a press explanation, 2016;
- * whole numbers, so exact but for rounding: 1e-9).
+ * Distance from the centre is on less half the depth: on a green 36 deep, 18 on is 0 and 10 on is −8 (a press
+ * explanation, 2016; whole numbers, so exact but for rounding: 1e-9).
  */
 class PlaceOnGreenPublishedTest {
     @Test

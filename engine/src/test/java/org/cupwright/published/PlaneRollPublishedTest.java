@@ -41,7 +41,10 @@ class PlaneRollPublishedTest {
         assertThat(roll.pathGroundMetres()).isCloseTo(known.path(), within(1e-6));
     }
 
-    /** Derived; the integrator at its standard steps comes within 1e-5 m and 1e-5 s of it, on a plane that falls to the south. */
+    /**
+     * Derived; the integrator at its standard steps comes within 1e-5 m and 1e-5 s of it, on a plane that falls to the
+     * south.
+     */
     @ParameterizedTest
     @MethodSource("stops")
     void rolledBallComesToTheDerivedStop(PlaneStop known) {
@@ -58,7 +61,10 @@ class PlaneRollPublishedTest {
         assertThat(roll.pathGroundMetres()).isCloseTo(known.path(), within(1e-5));
     }
 
-    /** Derived; within 0.01 m on the surface fitted to a survey of the plane (8 points/m², 1 mm of noise, so that slope is known). */
+    /**
+     * Derived; within 0.01 m on the surface fitted to a survey of the plane (8 points/m², 1 mm of noise, so that slope
+     * is known).
+     */
     @ParameterizedTest
     @MethodSource("stops")
     void ballOnASurveyedPlaneComesToTheDerivedStop(PlaneStop known) throws SurveyTooThin {

@@ -3,8 +3,8 @@ package org.cupwright.published;
 import org.cupwright.units.GreenSpeed;
 
 /**
- * A roll on a plane with a known end: derived from the closed form of rolling on a plane, g = 9.81 m/s²; distances measured in
- * the plane, printed to a micrometre.
+ * A roll on a plane with a known end: derived from the closed form of rolling on a plane, g = 9.81 m/s²; distances
+ * measured in the plane, printed to a micrometre.
  */
 record PlaneStop(
         double metresPerSecond,

@@ -14,8 +14,8 @@ import org.cupwright.testing.Shapes;
 import org.junit.jupiter.api.Test;
 
 /**
- * Two tapes from two marks. The values are derived from plane geometry and the propagation of errors and need no citation;
- * tolerance half a unit of the last figure stated, 1e-9 m for coordinates that are exact.
+ * Two tapes from two marks. The values are derived from plane geometry and the propagation of errors and need no
+ * citation; tolerance half a unit of the last figure stated, 1e-9 m for coordinates that are exact.
  */
 class TwoTapesPublishedTest {
     private static final Outline NORTH_OF_THE_MARKS = Shapes.rectangle(0, 0, 20, 20);

@@ -13,10 +13,11 @@ import org.cupwright.units.GreenSpeed;
 import org.junit.jupiter.api.Test;
 
 /**
- * Seeded putts on invented smooth greens, rolled at the standard steps and by {@link ReferenceRoll}: 99 of 100 stops within 2 mm.
+ * Seeded putts on invented smooth greens, rolled at the standard steps and by {@link ReferenceRoll}: 99 of 100 stops
+ * within 2 mm.
  *
- * <p>Putts that hang on an edge are counted apart: those whose own reference stop moves by more than 20 mm when the launch
- * changes by 0.1 mm/s either way. There the stop is not a matter of the method.
+ * <p>Putts that hang on an edge are counted apart: those whose own reference stop moves by more than 20 mm when the
+ * launch changes by 0.1 mm/s either way. There the stop is not a matter of the method.
  */
 class BallRollerAgainstReferenceTest {
     private static final double TOLERANCE = 1e-10;

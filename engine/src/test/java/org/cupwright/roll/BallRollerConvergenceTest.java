@@ -7,7 +7,10 @@ import org.cupwright.green.MadeSurface;
 import org.cupwright.units.GreenSpeed;
 import org.junit.jupiter.api.Test;
 
-/** The steps converge as a fourth-order rule should, measured at a fixed time well before the stop, on a smooth surface. */
+/**
+ * The steps converge as a fourth-order rule should, measured at a fixed time well before the stop, on a smooth
+ * surface.
+ */
 class BallRollerConvergenceTest {
     private static final MadeSurface BUMPY = new MadeSurface(
             0,

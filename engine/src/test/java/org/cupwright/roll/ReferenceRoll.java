@@ -18,15 +18,19 @@ import org.hipparchus.ode.events.ODEEventHandler;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 
 /**
- * The slow, independent way to roll a ball: Hipparchus' Dormand–Prince 8(5,3) with event detection, on equations set up in space
- * rather than on the map.
+ * The slow, independent way to roll a ball: Hipparchus' Dormand–Prince 8(5,3) with event detection, on equations set up
+ * in space rather than on the map.
  *
- * <p>With r the ball's place in space, e1 and e2 the tangents of the surface towards east and north and t the unit vector along
- * the velocity, rolling of a solid sphere means {@code eᵢ·[(7/5)r̈ + g·ẑ + ρ(N/m)t] = 0} for both tangents, and the surface's
- * push N is what keeps r on it: {@code N/m = n·(r̈ + g·ẑ)}. Two linear equations give the acceleration on the map.
+ * <p>With r the ball's place in space, e1 and e2 the tangents of the surface towards east and north and t the unit
+ * vector along the velocity, rolling of a solid sphere means {@code eᵢ·[(7/5)r̈ + g·ẑ + ρ(N/m)t] = 0} for both
+ * tangents, and the surface's push N is what keeps r on it: {@code N/m = n·(r̈ + g·ẑ)}. Two linear equations give the
+ * acceleration on the map.
  */
 public final class ReferenceRoll {
-    /** A ball this slow, m/s, on ground that holds it, is at rest: it has less than a tenth of a micrometre to go on the level. */
+    /**
+     * A ball this slow, m/s, on ground that holds it, is at rest: it has less than a tenth of a micrometre to go on
+     * the level.
+     */
     private static final double REST_METRES_PER_SECOND = 2e-4;
 
     private final Surface surface;

@@ -12,7 +12,9 @@ import org.cupwright.message.Message.Name;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.GreenCandidates;
 
-/** Recounts a plan from its positions alone and holds it against what was asked; knows nothing of how plans are made. */
+/**
+ * Recounts a plan from its positions alone and holds it against what was asked; knows nothing of how plans are made.
+ */
 final class DayPlanChecker {
     private final DayRequest request;
     private final DayPlan plan;

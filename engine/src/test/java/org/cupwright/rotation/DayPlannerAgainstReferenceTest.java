@@ -11,7 +11,9 @@ import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
 
-/** The planner against every plan there is, and every plan it makes against the independent recount. Invented greens. */
+/**
+ * The planner against every plan there is, and every plan it makes against the independent recount. Invented greens.
+ */
 class DayPlannerAgainstReferenceTest {
     private static final LocalDate DAY = LocalDate.of(2026, 5, 4);
     private final DayPlanner planner = new DayPlanner(Policy.defaults());

@@ -18,8 +18,8 @@ import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.GreenCandidates;
 
 /**
- * The slow reference: goes through every choice of one candidate a green and applies the definitions, with the default settings
- * written out again. Shares no arithmetic with the planner.
+ * The slow reference: goes through every choice of one candidate a green and applies the definitions, with the default
+ * settings written out again. Shares no arithmetic with the planner.
  */
 final class EveryPlan {
     static final Map<Term, Double> WEIGHTS = new EnumMap<>(Map.of(

@@ -135,8 +135,8 @@ public final class MadeGreens {
     }
 
     /**
-     * As odd as greens get: some without a line of play, without a hole of yesterday, of unknown difficulty, with one third only,
-     * locked, closed, with saved ground.
+     * As odd as greens get: some without a line of play, without a hole of yesterday, of unknown difficulty, with one
+     * third only, locked, closed, with saved ground.
      */
     static List<GreenCandidates> odd(Random random, int greens, int candidates) {
         List<GreenCandidates> made = new ArrayList<>();

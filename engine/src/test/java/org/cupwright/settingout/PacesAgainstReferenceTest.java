@@ -18,8 +18,9 @@ import org.cupwright.units.Heading;
 import org.junit.jupiter.api.Test;
 
 /**
- * How far half-pace rounding leads beside the position, on random invented greens with lobes and bunkers, for positions of three
- * paces and more from the edge. Rounding on and side moves each by at most a quarter of a pace; along slanted edges that grows.
+ * How far half-pace rounding leads beside the position, on random invented greens with lobes and bunkers, for positions
+ * of three paces and more from the edge. Rounding on and side moves each by at most a quarter of a pace; along slanted
+ * edges that grows.
  */
 class PacesAgainstReferenceTest {
     private static final double PACE_METRES = PlacePolicy.PACE_METRES.defaultValue();

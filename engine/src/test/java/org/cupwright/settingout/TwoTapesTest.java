@@ -12,6 +12,8 @@ import java.util.Random;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Mark;
 import org.cupwright.course.Outline;
+import org.cupwright.message.Message.Length;
+import org.cupwright.message.Message.Name;
 import org.cupwright.testing.Shapes;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
@@ -70,14 +72,15 @@ class TwoTapesTest {
     @Test
     void tapesThatDoNotMeetAreRefusedWithTheirNumbers() {
         assertThatThrownBy(() -> TwoTapes.fix(mark("A", 0, 0), 4, mark("B", 10, 0), 5, GREEN))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("4.0 m from A")
-                .hasMessageContaining("5.0 m from B")
-                .hasMessageContaining("10.0 m apart");
+                .isInstanceOfSatisfying(
+                        TapesDoNotMeet.class,
+                        refused -> assertThat(refused.why().arguments())
+                                .containsExactly(
+                                        new Length(4), new Name("A"), new Length(5), new Name("B"), new Length(10)));
         assertThatThrownBy(() -> TwoTapes.fix(mark("A", 0, 0), 4, mark("B", 10, 0), 6, GREEN))
-                .hasMessageContaining("do not meet");
+                .isInstanceOf(TapesDoNotMeet.class);
         assertThatThrownBy(() -> TwoTapes.fix(mark("A", 0, 0), 4, mark("B", 0, 0), 4, GREEN))
-                .hasMessageContaining("0.0 m apart");
+                .isInstanceOf(TapesDoNotMeet.class);
         assertThatThrownBy(() -> new Tape(mark("A", 0, 0), -1, 0.02)).hasMessageContaining("-1.0 m");
     }
 

@@ -5,11 +5,11 @@ import org.cupwright.green.Jet;
 import org.cupwright.green.Surface;
 
 /**
- * Least-squares plane and quadratic through a surface over a disc, by fixed nodes: four rings (Gauss points for the area) of
- * twelve each.
+ * Least-squares plane and quadratic through a surface over a disc, by fixed nodes: four rings (Gauss points for the
+ * area) of twelve each.
  *
- * <p>The nodes are symmetrical, so slope and change of slope do not mix; polynomials up to the fourth degree are integrated
- * exactly.
+ * <p>The nodes are symmetrical, so slope and change of slope do not mix; polynomials up to the fourth degree are
+ * integrated exactly.
  */
 public final class DiscQuadrature {
     /** Gauss–Legendre points on 0…1 of the squared radius, which weighs rings by area. */

@@ -1,6 +1,8 @@
 package org.cupwright.testing;
 
-/** How many cases a random suite runs: the stated count in a full check, fewer otherwise, always printed; and its seed. */
+/**
+ * How many cases a random suite runs: the stated count in a full check, fewer otherwise, always printed; and its seed.
+ */
 public final class Suite {
     private Suite() {}
 

@@ -9,8 +9,8 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 
 /**
- * What is true of a surface over a disc: the least-squares plane's gradient and the least-squares quadratic's second derivatives,
- * by a dense solve over a fine square grid of points inside the disc.
+ * What is true of a surface over a disc: the least-squares plane's gradient and the least-squares quadratic's second
+ * derivatives, by a dense solve over a fine square grid of points inside the disc.
  */
 public record TrueDisc(double gradientEast, double gradientNorth, double east2, double eastNorth, double north2) {
     private static final int PER_RADIUS = 12;

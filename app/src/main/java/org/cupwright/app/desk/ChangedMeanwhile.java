@@ -11,7 +11,7 @@ import org.cupwright.app.storage.Versions.Part;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
-import org.cupwright.message.Message.Sentences;
+import org.cupwright.message.Message.Said;
 import org.cupwright.message.Message.Translated;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.PolicyChange;
@@ -45,7 +45,7 @@ public final class ChangedMeanwhile {
         changed.retainAll(now.changedSince(before));
         if (!changed.isEmpty()) {
             List<Message> causes = changed.stream().map(this::cause).toList();
-            Sentences said = new Sentences(causes);
+            Said said = new Said(causes);
             throw new Problem(
                     Message.of("problem.changedMeanwhile", said),
                     List.of(),

@@ -75,28 +75,28 @@ final class MapKey {
     /** What is on the drawing and what is not, in the order in which it is said. */
     private List<String> signs() {
         Map<String, Boolean> shown = new LinkedHashMap<>();
-        shown.put("hatched", true);
-        shown.put("clear", true);
-        shown.put("dotted", !drawing.oldHoles().isEmpty());
-        shown.put("oldHole", !drawing.oldHoles().isEmpty());
+        shown.put("map.key.hatched", true);
+        shown.put("map.key.clear", true);
+        shown.put("map.key.dotted", !drawing.oldHoles().isEmpty());
+        shown.put("map.key.oldHole", !drawing.oldHoles().isEmpty());
         for (Kind kind : Kind.values()) {
             boolean said = drawing.drawn().stream().anyMatch(item -> item.word().kind() == kind);
-            shown.put("drawn." + EnumNames.lowerCamel(kind), said);
+            shown.put("map.key.drawn." + EnumNames.lowerCamel(kind), said);
         }
-        shown.put("contours", drawing.surface().isPresent());
-        shown.put("noContours", drawing.surface().isEmpty());
-        shown.put("notSurveyed", drawing.surface().isPresent());
-        shown.put("slopes", !drawing.slopes().isEmpty());
-        shown.put("spot", !drawing.spots().isEmpty());
-        shown.put("mark", !drawing.hole().marks().isEmpty());
-        shown.put("hazards", !drawing.hole().hazards().isEmpty());
+        shown.put("map.key.contours", drawing.surface().isPresent());
+        shown.put("map.key.noContours", drawing.surface().isEmpty());
+        shown.put("map.key.notSurveyed", drawing.surface().isPresent());
+        shown.put("map.key.slopes", !drawing.slopes().isEmpty());
+        shown.put("map.key.spot", !drawing.spots().isEmpty());
+        shown.put("map.key.mark", !drawing.hole().marks().isEmpty());
+        shown.put("map.key.hazards", !drawing.hole().hazards().isEmpty());
         shown.put(
-                "finding",
+                "map.key.finding",
                 drawing.findings().stream()
                         .anyMatch(found -> found.finding().place().isPresent()));
         return shown.entrySet().stream()
                 .filter(Map.Entry::getValue)
-                .map(sign -> texts.say("map.key." + sign.getKey()))
+                .map(sign -> texts.say(sign.getKey()))
                 .toList();
     }
 }

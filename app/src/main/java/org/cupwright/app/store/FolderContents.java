@@ -111,14 +111,18 @@ final class FolderContents {
                 | IllegalArgumentException
                 | UncheckedIOException
                 | java.time.DateTimeException broken) {
-            String why = broken.getCause() == null
-                    ? broken.getMessage()
-                    : broken.getCause().getMessage();
             return List.of(new Damage(
-                    Message.of("check.unreadable", new Name(firstLine(String.valueOf(why)))),
+                    Message.of("check.unreadable", why(broken)),
                     Message.of("check.where.row", new Name(table), new Count(key)),
                     Message.of("try.store.damaged")));
         }
+    }
+
+    private static Message.Argument why(RuntimeException broken) {
+        Throwable told = broken.getCause() == null ? broken : broken.getCause();
+        return broken instanceof UnreadableFact fact
+                ? fact.why()
+                : new Name(firstLine(String.valueOf(told.getMessage())));
     }
 
     private static String firstLine(String text) {

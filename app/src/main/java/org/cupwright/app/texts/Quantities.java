@@ -87,6 +87,11 @@ final class Quantities {
         return number(points, 1);
     }
 
+    /** With as many decimals as it needs. */
+    String plain(Number value) {
+        return NumberFormat.getInstance(locale).format(value);
+    }
+
     String number(double value, int decimals) {
         NumberFormat format = NumberFormat.getInstance(locale);
         format.setMaximumFractionDigits(decimals);

@@ -158,7 +158,7 @@ public final class Texts {
 
     /** An argument as it stands in a sentence. */
     public String show(Message.Argument argument) {
-        return shown(argument) instanceof Long number ? quantities.number(number, 0) : (String) shown(argument);
+        return shown(argument) instanceof Number number ? quantities.plain(number) : (String) shown(argument);
     }
 
     private Object shown(Message.Argument argument) {
@@ -184,11 +184,14 @@ public final class Texts {
         if (argument instanceof Message.Count count) {
             return count.number();
         }
+        if (argument instanceof Message.PlainNumber number) {
+            return number.value();
+        }
         if (argument instanceof Message.Day day) {
             return day(day.date());
         }
-        if (argument instanceof Message.Sentences sentences) {
-            return sentences.all().stream().map(this::say).collect(Collectors.joining(" "));
+        if (argument instanceof Message.Said said) {
+            return said.all().stream().map(this::say).collect(Collectors.joining(" "));
         }
         if (argument instanceof Message.Translated word) {
             return say(word.key());

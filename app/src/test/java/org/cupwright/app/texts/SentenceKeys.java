@@ -50,6 +50,13 @@ final class SentenceKeys {
         keys.addAll(literals(ENGINE, "\"((?:survey|rotation)\\.(?:where|whyNot|reason|finding)\\.[A-Za-z]+)\""));
         addRotation(keys);
         keys.addAll(literals(ENGINE.resolve("cupchange/check"), "\"((?:fact)\\.[A-Za-z]+)\""));
+        addTyped(
+                keys,
+                ENGINE.resolve("cupchange"),
+                "(?:new ImpossibleFact|notAbove)\\(\\s*\"([A-Za-z]+)\"",
+                "impossible.");
+        addTyped(keys, ENGINE.resolve("cupchange"), "(?:word|between|count)\\(\\s*\"([A-Za-z]+)\"", "quantity.");
+        addTyped(keys, ENGINE.resolve("policy"), "accepts\\(\\s*\"([A-Za-z]+)\"", "accepts.");
         keys.addAll(LogbookKeys.all());
         keys.addAll(fields());
         for (String measure : literals(ENGINE.resolve("cupchange/check"), "\"((?:hole|cup|stop)Depth)\"")) {
@@ -66,7 +73,8 @@ final class SentenceKeys {
         for (String field : literals(APP, FIELD)) {
             keys.add("field." + field);
         }
-        keys.addAll(literals(APP, "(?:Message\\.of|say)\\(\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\""));
+        keys.addAll(literals(
+                APP, "(?:Message\\.of\\(|(?<!page\\.)(?<!\\)\\.)say\\()\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\""));
         return keys;
     }
 
@@ -90,6 +98,11 @@ final class SentenceKeys {
                 || LogbookKeys.all().contains(key)
                 || (madeUp && !key.startsWith("rule.") && !key.startsWith("rotation."))
                 || placed;
+    }
+
+    /** Keys of which a source names the last part alone. */
+    private static void addTyped(Set<String> keys, Path sources, String pattern, String beginning) {
+        literals(sources, pattern).forEach(last -> keys.add(beginning + last));
     }
 
     private static void addRotation(Set<String> keys) {
@@ -142,7 +155,7 @@ final class SentenceKeys {
         return words;
     }
 
-    private static Set<String> literals(Path place, String pattern) {
+    static Set<String> literals(Path place, String pattern) {
         Set<String> found = new TreeSet<>();
         for (String source : sources(place)) {
             Matcher matcher = Pattern.compile(pattern).matcher(source);
@@ -157,7 +170,7 @@ final class SentenceKeys {
         return found;
     }
 
-    private static List<String> sources(Path place) {
+    static List<String> sources(Path place) {
         try (Stream<Path> files = Files.walk(place)) {
             List<Path> java = files.filter(file -> file.toString().endsWith(".java"))
                     .sorted()

@@ -18,14 +18,16 @@ import org.cupwright.cupchange.Payload;
 import org.cupwright.message.Message;
 
 /**
- * Asks about facts that look wrong: a place off the green, inches typed as millimetres, a clock that runs ahead. What can never be
- * right is refused by the records themselves.
+ * Asks about facts that look wrong: a place off the green, inches typed as millimetres, a clock that runs ahead. What
+ * can never be right is refused by the records themselves.
  */
 public final class FactCheck {
     /** A hole less deep than this was hardly measured in millimetres (our choice: the rules ask for 101.6 mm). */
     private static final double SHALLOWEST_HOLE_MILLIMETRES = 50;
 
-    /** A cup's rim less far down than this was hardly measured in millimetres (our choice: the rules ask for 25.4 mm). */
+    /**
+     * A cup's rim less far down than this was hardly measured in millimetres (our choice: the rules ask for 25.4 mm).
+     */
     private static final double SHALLOWEST_CUP_MILLIMETRES = 8;
 
     /** Deeper than any cutter reaches (our choice). */

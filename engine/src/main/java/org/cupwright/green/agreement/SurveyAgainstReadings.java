@@ -21,11 +21,12 @@ import org.cupwright.message.Message.Translated;
 import org.cupwright.units.Heading;
 
 /**
- * Whether level readings disagree with a survey in one direction: all by the same slope (the survey is tilted), or all away from,
- * or towards, the middle of the readings (it is domed).
+ * Whether level readings disagree with a survey in one direction: all by the same slope (the survey is tilted), or all
+ * away from, or towards, the middle of the readings (it is domed).
  *
- * <p>The disagreements (reading less surveyed gradient) have a known covariance: the survey's own between the spots, and the
- * readings'. Their common part is found by generalised least squares; its chi-square tells whether chance explains it.
+ * <p>The disagreements (reading less surveyed gradient) have a known covariance: the survey's own between the spots,
+ * and the readings'. Their common part is found by generalised least squares; its chi-square tells whether chance
+ * explains it.
  *
  * @param count readings at surveyed spots
  * @param middle of those spots
@@ -46,7 +47,10 @@ public record SurveyAgainstReadings(
     /** Fewer readings show no common direction (our choice). */
     public static final int LEAST_READINGS = 3;
 
-    /** Chi-square with two degrees of freedom, exceeded by chance once in a hundred: −2 ln 0.01. One in a hundred is our choice. */
+    /**
+     * Chi-square with two degrees of freedom, exceeded by chance once in a hundred: −2 ln 0.01. One in a hundred is
+     * our choice.
+     */
     private static final double TILT_LIMIT = 9.2103;
 
     /** Chi-square with one degree of freedom, exceeded by chance once in a hundred: 2.5758². */

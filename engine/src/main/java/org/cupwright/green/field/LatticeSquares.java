@@ -18,7 +18,10 @@ public final class LatticeSquares {
 
     private LatticeSquares() {}
 
-    /** The squares about the spots as one area, cut at the green's edge; what a cut leaves of lines and points is dropped. */
+    /**
+     * The squares about the spots as one area, cut at the green's edge; what a cut leaves of lines and points is
+     * dropped.
+     */
     public static MultiPolygon joined(List<MapPoint> spots, double sideMetres, Outline green) {
         List<Geometry> squares =
                 spots.stream().map(spot -> square(spot, sideMetres / 2)).toList();

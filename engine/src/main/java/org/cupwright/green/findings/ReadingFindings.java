@@ -42,7 +42,10 @@ final class ReadingFindings {
         return findings;
     }
 
-    /** A common tilt or dome of the survey against all readings, then single readings that it contradicts, the worst first. */
+    /**
+     * A common tilt or dome of the survey against all readings, then single readings that it contradicts, the worst
+     * first.
+     */
     static List<GroundFinding> against(Hole hole, SurveyedGround survey, SurveyedGround withReadings, Policy policy) {
         List<GroundFinding> findings =
                 new ArrayList<>(SurveyAgainstReadings.of(survey, withReadings.readings()).findings(hole).stream()

@@ -22,7 +22,9 @@ import org.cupwright.message.Message.Slope;
 import org.cupwright.message.Message.SlopePoints;
 import org.cupwright.message.Message.Translated;
 
-/** What the fitted survey of a green itself shows: gaps, slopes known badly, points that lie unevenly, points left out. */
+/**
+ * What the fitted survey of a green itself shows: gaps, slopes known badly, points that lie unevenly, points left out.
+ */
 public final class SurveyFindings {
     /** Above it a green is steep enough to ask whether its heights are in feet: 2 % then reads 6.6 %. Our choice. */
     public static final double STEEP_SLOPE = 0.06;

@@ -17,9 +17,9 @@ import org.cupwright.green.surveyed.SurveyedGround;
 /**
  * What changed on a green between two surveys, within the outline and where both know the ground.
  *
- * <p>Cut and fill count only ground whose height has changed by more than two standard errors: summed over all of it, noise alone
- * would make both. The net volume is over all ground. Slope changes are of size, steeper or gentler; noise raises sizes too, so
- * each stands with the standard error of its spot.
+ * <p>Cut and fill count only ground whose height has changed by more than two standard errors: summed over all of it,
+ * noise alone would make both. The net volume is over all ground. Slope changes are of size, steeper or gentler; noise
+ * raises sizes too, so each stands with the standard error of its spot.
  *
  * @param comparedSquareMetres ground that both surveys know
  * @param notComparedSquareMetres ground that one of them does not
@@ -30,7 +30,8 @@ import org.cupwright.green.surveyed.SurveyedGround;
  * @param medianChange the slope change of middle size; empty when nothing could be compared
  * @param wideChange the size that 95 of 100 spots do not exceed
  * @param greatestChange the largest, with its place
- * @param steeperSquareMetres ground whose gradient has changed by more than chance explains once in twenty, and is now steeper
+ * @param steeperSquareMetres ground whose gradient has changed by more than chance explains once in twenty, and is now
+ *     steeper
  * @param gentlerSquareMetres the same, and is now gentler
  * @param heights how far up or down the ground has come
  */
@@ -53,13 +54,19 @@ public record Resurvey(
     private static final double CELL_SQUARE_METRES =
             EVERY * GreenLattice.CELL_METRES * EVERY * GreenLattice.CELL_METRES;
 
-    /** From a spot to the middle of the cell north-east of it: cells then fill a green whose edge runs along the lattice. */
+    /**
+     * From a spot to the middle of the cell north-east of it: cells then fill a green whose edge runs along the
+     * lattice.
+     */
     private static final double MIDDLE_METRES = EVERY * GreenLattice.CELL_METRES / 2;
 
     /** Standard errors beyond which a height has changed (our choice: about 95 of 100). */
     private static final double ERRORS = 2;
 
-    /** Chi-square with two degrees of freedom, exceeded by chance once in twenty: −2 ln 0.05. One in twenty is our choice. */
+    /**
+     * Chi-square with two degrees of freedom, exceeded by chance once in twenty: −2 ln 0.05. One in twenty is our
+     * choice.
+     */
     private static final double GRADIENT_LIMIT = 5.9915;
 
     /** Compares two surveys of a green. */

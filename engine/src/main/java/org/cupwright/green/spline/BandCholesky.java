@@ -1,9 +1,9 @@
 package org.cupwright.green.spline;
 
 /**
- * The Cholesky factor A = LL' of a banded positive definite matrix, computed in squares of four (dot products, so that a
- * processor's registers are used well; results are the same on every machine). Adding multiples of rows, which the compiler
- * vectorises, was measured at twice the time.
+ * The Cholesky factor A = LL' of a banded positive definite matrix, computed in squares of four (dot products, so that
+ * a processor's registers are used well; results are the same on every machine). Adding multiples of rows, which the
+ * compiler vectorises, was measured at twice the time.
  */
 final class BandCholesky {
     private static final int BLOCK = BandMatrix.BLOCK;

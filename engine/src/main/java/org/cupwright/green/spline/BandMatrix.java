@@ -3,8 +3,8 @@ package org.cupwright.green.spline;
 /**
  * The lower half of a symmetric matrix whose entries vanish away from the diagonal.
  *
- * <p>Rows are kept in groups of {@link #BLOCK} that start at the same column, so that the factorisation can work on small
- * squares; the order is rounded up with rows of the unit matrix, which change neither determinant nor solution.
+ * <p>Rows are kept in groups of {@link #BLOCK} that start at the same column, so that the factorisation can work on
+ * small squares; the order is rounded up with rows of the unit matrix, which change neither determinant nor solution.
  */
 final class BandMatrix {
     static final int BLOCK = 4;

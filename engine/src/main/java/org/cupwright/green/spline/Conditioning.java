@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A fitted spline after slopes were measured on the spot: the normal distribution of its coefficients, conditioned on the
- * observations with their errors.
+ * A fitted spline after slopes were measured on the spot: the normal distribution of its coefficients, conditioned on
+ * the observations with their errors.
  *
  * <p>With W the observed functionals, Σ the coefficients' covariance and R the observations', the new mean is
  * c + ΣW'(WΣW'+R)⁻¹(y − Wc) and the covariance loses ΣW'(WΣW'+R)⁻¹WΣ, here kept as a sum of products d d'.

@@ -1,6 +1,9 @@
 package org.cupwright.green.spline;
 
-/** The sum of squared second differences of the coefficients along both directions; planes (and the twist xy) cost nothing. */
+/**
+ * The sum of squared second differences of the coefficients along both directions; planes (and the twist xy) cost
+ * nothing.
+ */
 final class DifferencePenalty {
     /** Dimension of what the penalty leaves free: 1, x, y and xy. */
     static final int FREE_DIMENSIONS = 4;

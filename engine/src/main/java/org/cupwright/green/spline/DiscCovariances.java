@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Covariances of the quantities read over a disc, at nodes half a cell apart, and between the nodes by bilinear interpolation.
+ * Covariances of the quantities read over a disc, at nodes half a cell apart, and between the nodes by bilinear
+ * interpolation.
  *
- * <p>They vary over lengths of the disc, not of the node spacing, so interpolation changes a standard error by a percent or two;
- * what is interpolated stays positive definite. The quantities themselves are not interpolated.
+ * <p>They vary over lengths of the disc, not of the node spacing, so interpolation changes a standard error by a
+ * percent or two; what is interpolated stays positive definite. The quantities themselves are not interpolated.
  */
 final class DiscCovariances {
     static final int NODES_PER_CELL = 2;
@@ -132,8 +133,8 @@ final class DiscCovariances {
     }
 
     /**
-     * The nine entries at a spot: the plane's (east², east·north, north²), then the upper triangle of the quadratic's; NaN where
-     * none of the nodes about it is known.
+     * The nine entries at a spot: the plane's (east², east·north, north²), then the upper triangle of the quadratic's;
+     * NaN where none of the nodes about it is known.
      */
     double[] at(double east, double north) {
         double x = NODES_PER_CELL * grid.cellsFromWest(east);

@@ -1,7 +1,8 @@
 package org.cupwright.green.spline;
 
 /**
- * A spline fitted with one penalty, with the factor of its normal equations; lives only as long as covariances are read off.
+ * A spline fitted with one penalty, with the factor of its normal equations; lives only as long as covariances are read
+ * off.
  */
 final class FittedSpline {
     final NormalEquations equations;

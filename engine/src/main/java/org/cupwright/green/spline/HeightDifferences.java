@@ -12,7 +12,9 @@ final class HeightDifferences {
 
     private HeightDifferences() {}
 
-    /** The middle standard error over the surveyed ground, for heights with a standard deviation of 1; NaN without any. */
+    /**
+     * The middle standard error over the surveyed ground, for heights with a standard deviation of 1; NaN without any.
+     */
     static double typicalError(KnotGrid grid, SelectedInverse inverse, DiscCovariances.Wanted wanted) {
         HeightFunctionals differences = HeightFunctionals.differences(APART_METRES);
         Stencil stencil = Stencil.at(0, 0, differences, grid);

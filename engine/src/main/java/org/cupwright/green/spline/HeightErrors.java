@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Errors of the fitted heights themselves: at a spot, and of a weighted sum of heights over many spots (a volume). Level readings
- * count as they do in the fit. An error that all points of a survey share (its datum) is in none of them.
+ * Errors of the fitted heights themselves: at a spot, and of a weighted sum of heights over many spots (a volume).
+ * Level readings count as they do in the fit. An error that all points of a survey share (its datum) is in none of
+ * them.
  */
 public final class HeightErrors {
     private final FittedSpline fitted;

@@ -1,11 +1,12 @@
 package org.cupwright.green.spline;
 
 /**
- * Quantities that are weighted sums of a surface's heights at fixed offsets from a spot: the gradient of the least-squares plane
- * over a disc, the second derivatives of the least-squares quadratic, a height difference.
+ * Quantities that are weighted sums of a surface's heights at fixed offsets from a spot: the gradient of the
+ * least-squares plane over a disc, the second derivatives of the least-squares quadratic, a height difference.
  *
- * <p>Over a disc the fit is to the heights at {@value #RINGS} rings of {@value #SPOKES} points, each standing for the same area:
- * planes and quadratics are met exactly, and a spline with knots half a metre apart to a thousandth of the weights.
+ * <p>Over a disc the fit is to the heights at {@value #RINGS} rings of {@value #SPOKES} points, each standing for the
+ * same area: planes and quadratics are met exactly, and a spline with knots half a metre apart to a thousandth of the
+ * weights.
  */
 final class HeightFunctionals {
     /** Rows of {@link #overDisc}: the plane's gradient, then the quadratic's second derivatives. */
@@ -32,7 +33,10 @@ final class HeightFunctionals {
         this.weights = weights;
     }
 
-    /** The gradient (east, north) of the plane, and the second derivatives (east², east·north, north²) of the quadratic. */
+    /**
+     * The gradient (east, north) of the plane, and the second derivatives (east², east·north, north²) of the
+     * quadratic.
+     */
     static HeightFunctionals overDisc(double radiusMetres) {
         int count = RINGS * SPOKES;
         double[] east = new double[count];

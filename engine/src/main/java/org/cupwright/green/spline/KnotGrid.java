@@ -3,7 +3,8 @@ package org.cupwright.green.spline;
 /**
  * The knots of a tensor-product cubic spline: square cells over a rectangle, and how the coefficients are numbered.
  *
- * <p>Coefficients run along the shorter side first, which keeps the band of the normal equations as narrow as it can be.
+ * <p>Coefficients run along the shorter side first, which keeps the band of the normal equations as narrow as it can
+ * be.
  *
  * @param west left edge, metres, course frame
  * @param south lower edge, metres, course frame
@@ -22,7 +23,10 @@ public record KnotGrid(double west, double south, double spacingMetres, int cell
         }
     }
 
-    /** The grid whose cells cover a rectangle, growing to the east and north where the sides are no multiple of the spacing. */
+    /**
+     * The grid whose cells cover a rectangle, growing to the east and north where the sides are no multiple of the
+     * spacing.
+     */
     static KnotGrid covering(double west, double south, double east, double north, double spacingMetres) {
         int cellsEast = (int) Math.max(1, Math.ceil((east - west) / spacingMetres - 1e-9));
         int cellsNorth = (int) Math.max(1, Math.ceil((north - south) / spacingMetres - 1e-9));
@@ -63,7 +67,9 @@ public record KnotGrid(double west, double south, double spacingMetres, int cell
         return east * strideEast() + north * strideNorth();
     }
 
-    /** The greatest distance between the numbers of two coefficients that lie at most so many apart in both directions. */
+    /**
+     * The greatest distance between the numbers of two coefficients that lie at most so many apart in both directions.
+     */
     int halfBandwidth(int apart) {
         return apart * (strideEast() + strideNorth());
     }

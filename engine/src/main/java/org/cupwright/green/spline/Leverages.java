@@ -3,12 +3,12 @@ package org.cupwright.green.spline;
 import java.util.Arrays;
 
 /**
- * Leverages b(i)'(B'B+λP)⁻¹b(j) of one point with its neighbours towards the east, those straight north and south among them: what
- * the fit makes their residuals share, in units of −σ².
+ * Leverages b(i)'(B'B+λP)⁻¹b(j) of one point with its neighbours towards the east, those straight north and south among
+ * them: what the fit makes their residuals share, in units of −σ².
  *
- * <p>Points of one cell depend on the same sixteen coefficients, so the rows of the inverse for those are looked up once a cell,
- * for all coefficients that neighbours can depend on. Each point then weighs them into one row, and each neighbour costs sixteen
- * products. Take points cell by cell.
+ * <p>Points of one cell depend on the same sixteen coefficients, so the rows of the inverse for those are looked up
+ * once a cell, for all coefficients that neighbours can depend on. Each point then weighs them into one row, and each
+ * neighbour costs sixteen products. Take points cell by cell.
  */
 final class Leverages {
     private static final int OWN = 16;
@@ -55,7 +55,10 @@ final class Leverages {
         }
     }
 
-    /** Entries of the inverse for the cell's own coefficients; those beyond the grid stay as they were and are never read. */
+    /**
+     * Entries of the inverse for the cell's own coefficients; those beyond the grid stay as they were and are never
+     * read.
+     */
     private void lookUp() {
         int firstNorth = cellNorth - cells;
         int toEast = Math.min(cells + 4, grid.coefficientsEast() - cellEast);

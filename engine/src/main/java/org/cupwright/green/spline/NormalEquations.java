@@ -9,8 +9,8 @@ import org.cupwright.green.SurveyPoints;
  */
 final class NormalEquations {
     /**
-     * Added to the diagonal, in points: holds up what the points leave wholly open, above the rounding of the greatest penalty and
-     * far below any noise (our choice).
+     * Added to the diagonal, in points: holds up what the points leave wholly open, above the rounding of the greatest
+     * penalty and far below any noise (our choice).
      */
     private static final double RIDGE = 1e-7;
 

@@ -9,8 +9,8 @@ import org.cupwright.green.Surface;
 /**
  * A spline as one bicubic polynomial a cell: the same surface, at the cost of a few multiplications.
  *
- * <p>Outside the knots it goes on along straight lines: height and slope across the edge stay continuous, and nothing blows up.
- * Those outer polynomials form a ring of cells of their own, so that evaluation knows no exception.
+ * <p>Outside the knots it goes on along straight lines: height and slope across the edge stay continuous, and nothing
+ * blows up. Those outer polynomials form a ring of cells of their own, so that evaluation knows no exception.
  */
 public final class PolynomialSurface implements Surface {
     private static final int TERMS = 4;
@@ -97,7 +97,10 @@ public final class PolynomialSurface implements Surface {
         }
     }
 
-    /** Fills a ring cell with what the neighbour's polynomial and its slope are on the side u. Its own u counts from that side. */
+    /**
+     * Fills a ring cell with what the neighbour's polynomial and its slope are on the side u. Its own u counts from
+     * that side.
+     */
     private void continueEast(int ring, int cellNorth, int neighbour, double u) {
         int to = start(ring, cellNorth);
         int from = start(neighbour, cellNorth);

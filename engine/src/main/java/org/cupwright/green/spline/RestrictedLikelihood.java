@@ -6,17 +6,23 @@ import java.util.Map;
 /**
  * The restricted likelihood (REML) of a penalty, with the noise profiled out, and where it is greatest.
  *
- * <p>The P-spline is read as a mixed model (Eilers & Marx 1996; Patterson & Thompson, Biometrika 58, 1971): minus twice the log
- * likelihood is, up to a constant, (n−4)·ln(s) + ln det(B'B+λP) − (p−4)·ln λ, where s = |y−Bc|² + λc'Pc, n counts points, p
- * coefficients and 4 is the dimension that the penalty leaves free. Both determinants come from the factor; no trace is needed.
+ * <p>The P-spline is read as a mixed model (Eilers & Marx 1996; Patterson & Thompson, Biometrika 58, 1971): minus twice
+ * the log likelihood is, up to a constant, (n−4)·ln(s) + ln det(B'B+λP) − (p−4)·ln λ, where s = |y−Bc|² + λc'Pc, n
+ * counts points, p coefficients and 4 is the dimension that the penalty leaves free. Both determinants come from the
+ * factor; no trace is needed.
  */
 final class RestrictedLikelihood {
-    /** Bounds of ln λ (our choice): a step of a third of a metre measured to a millimetre, and a plane for all purposes. */
+    /**
+     * Bounds of ln λ (our choice): a step of a third of a metre measured to a millimetre, and a plane for all
+     * purposes.
+     */
     static final double LEAST = -12;
 
     static final double GREATEST = 12;
 
-    /** A survey's heights are written to a tenth of a millimetre at best: keeps the logarithm finite on exact heights. */
+    /**
+     * A survey's heights are written to a tenth of a millimetre at best: keeps the logarithm finite on exact heights.
+     */
     private static final double HEIGHT_STEP_METRES = 1e-4;
 
     private static final double SCAN_STEP = 2;
@@ -54,7 +60,10 @@ final class RestrictedLikelihood {
         return bestNear(best);
     }
 
-    /** The best ln λ near a starting value: walks downhill and ends at the lowest point of a parabola, good to about 0.1. */
+    /**
+     * The best ln λ near a starting value: walks downhill and ends at the lowest point of a parabola, good to about
+     * 0.1.
+     */
     double bestNear(double start) {
         double x = Math.min(Math.max(start, LEAST + STEP), GREATEST - STEP);
         while (at(x + STEP) < at(x) && x + 2 * STEP <= GREATEST) {

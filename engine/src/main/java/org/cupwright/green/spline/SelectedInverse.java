@@ -3,9 +3,9 @@ package org.cupwright.green.spline;
 /**
  * The entries of the inverse of a banded matrix that lie near the diagonal, without the others.
  *
- * <p>The recurrence of Takahashi, Fagan and Chen (1973) gives the inverse in the band of the factor; here it runs in a wider
- * band, as far as the covariances of what is read over a disc need. It works from the last column backwards in squares of four:
- * with K running over the rows below block I, S(I,J) = −L(I,I)⁻ᵀ · Σ L(K,I)ᵀ S(K,J).
+ * <p>The recurrence of Takahashi, Fagan and Chen (1973) gives the inverse in the band of the factor; here it runs in a
+ * wider band, as far as the covariances of what is read over a disc need. It works from the last column backwards in
+ * squares of four: with K running over the rows below block I, S(I,J) = −L(I,I)⁻ᵀ · Σ L(K,I)ᵀ S(K,J).
  */
 final class SelectedInverse {
     private static final int BLOCK = BandMatrix.BLOCK;

@@ -5,7 +5,8 @@ import java.util.Arrays;
 /**
  * What several disagreements with known covariance have in common: generalised least squares of d = M·b + error.
  *
- * <p>{@link #chiSquare} is b'Cov(b)⁻¹b: chi-square with as many degrees of freedom as M has columns when nothing is shared.
+ * <p>{@link #chiSquare} is b'Cov(b)⁻¹b: chi-square with as many degrees of freedom as M has columns when nothing is
+ * shared.
  *
  * @param estimate b, at most two entries
  * @param covariance of b, row by row

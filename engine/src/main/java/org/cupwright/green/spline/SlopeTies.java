@@ -7,8 +7,8 @@ import java.util.concurrent.ConcurrentHashMap;
 /**
  * How the slopes at any two spots of a fitted spline hang together: covariances of the planes' gradients over the disc.
  *
- * <p>One solve of the normal equations gives what ties one spot's gradient to every coefficient; the covariance with another spot
- * is then a short sum. Immutable, safe for use by several threads.
+ * <p>One solve of the normal equations gives what ties one spot's gradient to every coefficient; the covariance with
+ * another spot is then a short sum. Immutable, safe for use by several threads.
  */
 public final class SlopeTies {
     private final FittedSpline fitted;
@@ -92,8 +92,8 @@ public final class SlopeTies {
         }
 
         /**
-         * Covariances with another spot's gradient: the other's east with this one's east and north, then the other's north with
-         * this one's east and north.
+         * Covariances with another spot's gradient: the other's east with this one's east and north, then the other's
+         * north with this one's east and north.
          */
         public double[] with(double east, double north) {
             Place other = new Place(east, north);

@@ -7,14 +7,17 @@ import org.cupwright.green.SurveyPoints;
 /**
  * Fits a spline to points: penalty by restricted likelihood and then a part of it, blunders left out.
  *
- * <p>A coarse fit takes out what lies far off; the points beside a gross blunder, which it drags along, come back when the next
- * fit agrees with them. The fine fit then applies the stated limit.
+ * <p>A coarse fit takes out what lies far off; the points beside a gross blunder, which it drags along, come back when
+ * the next fit agrees with them. The fine fit then applies the stated limit.
  */
 final class SplineFitter {
     /** Knots of the coarse fit are so many times as far apart. */
     private static final int COARSE = 2;
 
-    /** The coarse fit may itself be off by some standard deviations on a steep step: only gross blunders go (our choice). */
+    /**
+     * The coarse fit may itself be off by some standard deviations on a steep step: only gross blunders go (our
+     * choice).
+     */
     private static final double COARSE_LIMITS = 3;
 
     /** Rounds after which the set of points is taken as it is (our choice; two are usual). */
@@ -23,7 +26,10 @@ final class SplineFitter {
     /** Least standard deviation of a height, m (our choice): a survey of turf is no better than a millimetre. */
     static final double LEAST_SIGMA_METRES = 0.001;
 
-    /** Least robust deviation to call blunders by, m (our choice): at a sharp step the surface itself is off by millimetres. */
+    /**
+     * Least robust deviation to call blunders by, m (our choice): at a sharp step the surface itself is off by
+     * millimetres.
+     */
     private static final double LEAST_BLUNDER_SIGMA_METRES = 0.005;
 
     private final SurveyPoints points;

@@ -6,7 +6,8 @@ import java.util.TreeMap;
 /**
  * {@link HeightFunctionals} as weights of a spline's coefficients, for spots that lie alike within their cell.
  *
- * <p>Coefficients are numbered relative to the one of the cell's south-west corner, so that one stencil serves every cell.
+ * <p>Coefficients are numbered relative to the one of the cell's south-west corner, so that one stencil serves every
+ * cell.
  */
 final class Stencil {
     private final int[] indices;

@@ -12,9 +12,10 @@ import org.cupwright.green.SurveyPoints;
 /**
  * The surface fitted to a survey, with the covariances of what is read off it over discs.
  *
- * <p>The coefficients' covariance is σ²(B'B+λP)⁻¹ for the penalty in use. The large arrays live only while it is computed; what
- * stays is the surface, the points, and covariances at nodes half a cell apart. Immutable and safe for use by several threads;
- * covariances over wider discs are computed when first asked for, on knots that are wider by as much as the disc is.
+ * <p>The coefficients' covariance is σ²(B'B+λP)⁻¹ for the penalty in use. The large arrays live only while it is
+ * computed; what stays is the surface, the points, and covariances at nodes half a cell apart. Immutable and safe for
+ * use by several threads; covariances over wider discs are computed when first asked for, on knots that are wider by as
+ * much as the disc is.
  */
 public final class SurveySpline {
     private final SurveyPoints used;
@@ -140,16 +141,16 @@ public final class SurveySpline {
     }
 
     /**
-     * What is read over a disc about a spot: the plane's gradient (east, north), then the quadratic's second derivatives (east²,
-     * east·north, north²).
+     * What is read over a disc about a spot: the plane's gradient (east, north), then the quadratic's second
+     * derivatives (east², east·north, north²).
      */
     public double[] valuesOverDisc(double radiusMetres, double east, double north) {
         return covariances(radiusMetres).functionals().of(surface, east, north);
     }
 
     /**
-     * Covariances of {@link #valuesOverDisc}: the plane's three (east², east·north, north²), then the upper triangle of the
-     * quadratic's, row by row; NaN where too few points lie near.
+     * Covariances of {@link #valuesOverDisc}: the plane's three (east², east·north, north²), then the upper triangle of
+     * the quadratic's, row by row; NaN where too few points lie near.
      */
     public double[] covarianceOverDisc(double radiusMetres, double east, double north) {
         return covariances(radiusMetres).at(east, north);
@@ -181,8 +182,8 @@ public final class SurveySpline {
     }
 
     /**
-     * The surface that the same fit (knots, penalty, places of the points that counted) makes of other heights: what it does to
-     * known ground without noise is its systematic error.
+     * The surface that the same fit (knots, penalty, places of the points that counted) makes of other heights: what it
+     * does to known ground without noise is its systematic error.
      *
      * @param heights height by east and north, m
      */

@@ -6,20 +6,23 @@ import java.util.stream.IntStream;
 import org.cupwright.green.SurveyPoints;
 
 /**
- * Relief that a fit has left in its residuals because it is finer than the knots or weaker than the penalty allows, and what it adds
- * to the errors of what is read over a disc.
+ * Relief that a fit has left in its residuals because it is finer than the knots or weaker than the penalty allows, and
+ * what it adds to the errors of what is read over a disc.
  *
- * <p>If the surface were all there is, residuals of two points would hang together by −σ²·b(i)'(B'B+λP)⁻¹b(j) and by nothing else.
- * What they hang together beyond that, as a function of distance, is the covariance of the relief that was missed; the error it
- * makes in a weighted sum of heights is the same sum of the missed relief, so its variance follows from that function, with
- * nothing chosen. It is taken to be the same all over the green and in all directions, and counts only where it stands out from
- * its own error.
+ * <p>If the surface were all there is, residuals of two points would hang together by −σ²·b(i)'(B'B+λP)⁻¹b(j) and by
+ * nothing else. What they hang together beyond that, as a function of distance, is the covariance of the relief that
+ * was missed; the error it makes in a weighted sum of heights is the same sum of the missed relief, so its variance
+ * follows from that function, with nothing chosen. It is taken to be the same all over the green and in all directions,
+ * and counts only where it stands out from its own error.
  */
 final class UnresolvedRelief {
     /** Distances are sorted into classes so wide, m (our choice: a few hundred pairs in each even on thin surveys). */
     private static final double CLASS_METRES = 0.15;
 
-    /** It counts when the change of slope it makes exceeds so many of its own errors (our choice: missing it costs more). */
+    /**
+     * It counts when the change of slope it makes exceeds so many of its own errors (our choice: missing it costs
+     * more).
+     */
     private static final double ERRORS = 1;
 
     private static final int[][] ENTRIES = {
@@ -40,7 +43,8 @@ final class UnresolvedRelief {
     }
 
     /**
-     * What the missed relief adds to the covariances over a disc, as {@link DiscCovariances} orders them; zeros when none stands out.
+     * What the missed relief adds to the covariances over a disc, as {@link DiscCovariances} orders them; zeros when
+     * none stands out.
      *
      * @param inverse wide enough for the disc
      * @param variance σ² of the heights

@@ -4,11 +4,11 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.green.spline.SlopeTies;
 
 /**
- * What a level reading that nobody has taken yet would tell: how the slope at one spot of a surveyed green hangs together with the
- * slope at others.
+ * What a level reading that nobody has taken yet would tell: how the slope at one spot of a surveyed green hangs
+ * together with the slope at others.
  *
- * <p>A reading takes C(V+R)⁻¹C' off another spot's covariance, with V the covariance at its own spot, R that of the reading and C
- * what {@link At#with} gives. Immutable, safe for use by several threads.
+ * <p>A reading takes C(V+R)⁻¹C' off another spot's covariance, with V the covariance at its own spot, R that of the
+ * reading and C what {@link At#with} gives. Immutable, safe for use by several threads.
  */
 public final class ReadingEffects {
     private final SlopeTies ties;
@@ -31,8 +31,8 @@ public final class ReadingEffects {
         }
 
         /**
-         * Covariances of another spot's gradient (rise per metre) with the one at the reading: other east with reading's east and
-         * north, other north with reading's east and north.
+         * Covariances of another spot's gradient (rise per metre) with the one at the reading: other east with
+         * reading's east and north, other north with reading's east and north.
          */
         public double[] with(MapPoint other) {
             return spot.with(other.east(), other.north());

@@ -21,7 +21,9 @@ final class SurveyArea {
     /** Room for a disc about a spot on the outline and the nodes about the spot, m. */
     private static final double BEYOND_OUTLINE_METRES = Ground.DISC_RADIUS_METRES + 0.5;
 
-    /** A surface is never wanted further from the points than this, m: half a gap, a disc, and the nodes about a spot. */
+    /**
+     * A surface is never wanted further from the points than this, m: half a gap, a disc, and the nodes about a spot.
+     */
     private static final double BEYOND_POINTS_METRES = BEYOND_OUTLINE_METRES + 0.5;
 
     /** Knot spacings are multiples of this, m (our choice). */

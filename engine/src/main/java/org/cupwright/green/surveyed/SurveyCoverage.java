@@ -9,9 +9,9 @@ import org.cupwright.policy.Policy;
 /**
  * Where a survey says something about the slope.
  *
- * <p>Scattered points: a spot is surveyed when at least 6 points lie within 0.91 m of it, they do not lie on one line, and the
- * spot is not in the middle of an empty circle 1 m wide (our reading of "no gap wider than 1 m"). The nodes of a grid stand
- * further apart than that by design: there the points count within 1.6 cells, and a gap is a missing node.
+ * <p>Scattered points: a spot is surveyed when at least 6 points lie within 0.91 m of it, they do not lie on one line,
+ * and the spot is not in the middle of an empty circle 1 m wide (our reading of "no gap wider than 1 m"). The nodes of
+ * a grid stand further apart than that by design: there the points count within 1.6 cells, and a gap is a missing node.
  *
  * @param withinMetres distance within which points are counted
  * @param leastPoints how many there must be

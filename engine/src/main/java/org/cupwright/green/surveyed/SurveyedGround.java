@@ -22,16 +22,21 @@ import org.cupwright.green.spline.SurveySpline;
 import org.cupwright.policy.Policy;
 
 /**
- * The ground of a green that was surveyed: a smooth surface fitted to the points, with standard errors from the fit alone.
+ * The ground of a green that was surveyed: a smooth surface fitted to the points, with standard errors from the fit
+ * alone.
  *
- * <p>The surface is a penalised tensor-product cubic B-spline (Eilers and Marx 1996). A position's plane and its change of slope
- * are the least-squares plane and quadratic to that surface over a disc. Blunders are left out and kept to be shown. A level
- * reading counts for what it is worth beside the survey: the spline is conditioned on it; in a gap of the survey it stands alone
- * for its own reach. So it does where the survey still contradicts it when it is taken in: the person saw the ground, and a survey
- * can be wrong in ways that its errors do not know of. Errors that neighbouring points share (a tilted strip) are not in the standard errors.
+ * <p>The surface is a penalised tensor-product cubic B-spline (Eilers and Marx 1996). A position's plane and its change
+ * of slope are the least-squares plane and quadratic to that surface over a disc. Blunders are left out and kept to be
+ * shown. A level reading counts for what it is worth beside the survey: the spline is conditioned on it; in a gap of
+ * the survey it stands alone for its own reach. So it does where the survey still contradicts it when it is taken in:
+ * the person saw the ground, and a survey can be wrong in ways that its errors do not know of. Errors that neighbouring
+ * points share (a tilted strip) are not in the standard errors.
  */
 public final class SurveyedGround implements Ground {
-    /** √(−2 ln 0.001): a reading with two equal errors is farther off than so many of them once in a thousand (our choice). */
+    /**
+     * √(−2 ln 0.001): a reading with two equal errors is farther off than so many of them once in a thousand (our
+     * choice).
+     */
     private static final double OVERRULING_ERRORS = 3.717;
 
     private final SurveySpline spline;
@@ -158,7 +163,10 @@ public final class SurveyedGround implements Ground {
         return new PlaneFit(values[0], values[1], covariance[0], covariance[1], covariance[2]);
     }
 
-    /** {@inheritDoc} Empty also where the disc reaches beyond the surveyed rectangle, and about a reading that overrules the survey. */
+    /**
+     * {@inheritDoc} Empty also where the disc reaches beyond the surveyed rectangle, and about a reading that
+     * overrules the survey.
+     */
     @Override
     public Optional<BendFit> bendAt(MapPoint point, double discRadiusMetres) {
         if (!surveyStands(point) || !spline.holdsDisc(point.east(), point.north(), discRadiusMetres)) {

@@ -20,7 +20,9 @@ import org.cupwright.holelocation.rule.RulesOfDay;
 import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.policy.Policy;
 
-/** Verdicts of all cells of a green, and what had to be conceded so that some do not fail. Judged by several threads. */
+/**
+ * Verdicts of all cells of a green, and what had to be conceded so that some do not fail. Judged by several threads.
+ */
 final class CellVerdicts {
     /** What is kept of a cell: its results are made again when somebody asks. */
     private record Cell(
@@ -81,7 +83,9 @@ final class CellVerdicts {
                                 .isPresent());
     }
 
-    /** The least margin of the rules that count, as a share of its limit: the nearest thing to a trouble at the spot. */
+    /**
+     * The least margin of the rules that count, as a share of its limit: the nearest thing to a trouble at the spot.
+     */
     private static double leastMargin(List<RuleResult> results, Set<RuleId> setAside) {
         double least = 1;
         for (RuleResult result : results) {
@@ -150,8 +154,8 @@ final class CellVerdicts {
     }
 
     /**
-     * The same, the best first: passing before those to take care with, where nobody measured those said to be good before the
-     * others, then by the least margin.
+     * The same, the best first: passing before those to take care with, where nobody measured those said to be good
+     * before the others, then by the least margin.
      */
     int[] goodCellsBestFirst() {
         List<Cell> good = new ArrayList<>(

@@ -11,8 +11,8 @@ import org.cupwright.holelocation.RuleResult;
 /**
  * Finds the concessions that free some ground of a green on which nothing passes.
  *
- * <p>They are made one by one in the course's order until a spot no longer fails; then those that turn out not to be needed are
- * taken back, the dearest first. If all of them free nothing, none is made.
+ * <p>They are made one by one in the course's order until a spot no longer fails; then those that turn out not to be
+ * needed are taken back, the dearest first. If all of them free nothing, none is made.
  */
 final class ConcessionSearch {
     private final List<Concession> ranking;

@@ -40,7 +40,9 @@ final class Concessions {
                 };
     }
 
-    /** The rules set aside at a position: whole rules always, rules conceded in part where that excuses their failure. */
+    /**
+     * The rules set aside at a position: whole rules always, rules conceded in part where that excuses their failure.
+     */
     Set<RuleId> setAside(List<RuleResult> results) {
         Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
         for (Concession concession : inForce) {
@@ -54,7 +56,10 @@ final class Concessions {
         return rules;
     }
 
-    /** The worst outcome among the rules that were checked and are not set aside; nothing better is said in a survey's gap. */
+    /**
+     * The worst outcome among the rules that were checked and are not set aside; nothing better is said in a survey's
+     * gap.
+     */
     static Verdict verdict(List<RuleResult> results, Set<RuleId> setAside, boolean inGap) {
         Verdict worst = Verdict.PASS;
         for (RuleResult result : results) {

@@ -14,13 +14,13 @@ import org.cupwright.units.Heading;
 /**
  * How far off a position the hole may be cut and still be as good, and on which side there is more room.
  *
- * <p>Taken from the verdicts of the green's lattice: no spot within the distance is worse than the position, in steps of the
- * lattice. Ground off the green is worse, and so is a gap in the survey.
+ * <p>Taken from the verdicts of the green's lattice: no spot within the distance is worse than the position, in steps
+ * of the lattice. Ground off the green is worse, and so is a gap in the survey.
  *
  * @param metres anywhere within this is as good; 0 where a neighbouring spot is worse already, at most
  *     {@link #FARTHEST_METRES}
- * @param moreRoom the middle of the quarter of the compass in which the nearest worse spot is farthest; empty where no quarter has
- *     at least a cell more than the position has all round
+ * @param moreRoom the middle of the quarter of the compass in which the nearest worse spot is farthest; empty where no
+ *     quarter has at least a cell more than the position has all round
  */
 public record GoodWithin(double metres, Optional<Heading> moreRoom) {
     /** Nobody is told to look further: our choice. */

@@ -20,9 +20,9 @@ import org.cupwright.policy.Policy;
 /**
  * Judges the positions of one green on one day.
  *
- * <p>When made it measures and judges the whole green: what is conceded and how hard a position plays depend on all of it. Single
- * positions are then a matter of milliseconds, and at the lattice's spots they agree with the green's judgement. Immutable, safe for
- * use by several threads.
+ * <p>When made it measures and judges the whole green: what is conceded and how hard a position plays depend on all of
+ * it. Single positions are then a matter of milliseconds, and at the lattice's spots they agree with the green's
+ * judgement. Immutable, safe for use by several threads.
  */
 public final class GreenJudge {
     private final GreenMeasurement measured;

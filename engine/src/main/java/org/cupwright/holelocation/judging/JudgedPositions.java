@@ -14,8 +14,8 @@ import org.cupwright.holelocation.spot.SpotMeter;
 import org.cupwright.policy.Policy;
 
 /**
- * Puts positions together with the ground about them: the quarter-metre lattice about the position within the policy's distance
- * (0.6 m: 21 spots), as far as it lies within the outline.
+ * Puts positions together with the ground about them: the quarter-metre lattice about the position within the policy's
+ * distance (0.6 m: 21 spots), as far as it lies within the outline.
  *
  * <p>A position of the green's own lattice takes what was measured there; any other is measured in the same way.
  */

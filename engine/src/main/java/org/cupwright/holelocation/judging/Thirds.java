@@ -10,9 +10,9 @@ import org.cupwright.holelocation.spot.Leave;
 /**
  * Easier, medium and harder by thirds of a green's good ground, by the mean leave.
  *
- * <p>Leaves are compared to the millimetre, so that an even plane is not sorted by rounding errors; equal leaves belong together, to
- * the easier third. On ground that is the same everywhere all of it is easier. Good ground is what does not fail; without any,
- * or where nothing is known of the ground, there is no class.
+ * <p>Leaves are compared to the millimetre, so that an even plane is not sorted by rounding errors; equal leaves belong
+ * together, to the easier third. On ground that is the same everywhere all of it is easier. Good ground is what does
+ * not fail; without any, or where nothing is known of the ground, there is no class.
  */
 final class Thirds {
     private final Optional<double[]> bounds;

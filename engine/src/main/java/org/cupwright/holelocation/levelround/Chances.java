@@ -6,9 +6,9 @@ import org.cupwright.holelocation.rule.LevelLimits;
 /**
  * How likely the rule of level ground answers at a spot once readings are in.
  *
- * <p>The readings' part of the error, {@code taken}, becomes known, the rest stays: the slope that will be shown is normal about the
- * one shown now with the deviation of that part, and its standard error is that of the rest. Slopes are taken along the present
- * fall line.
+ * <p>The readings' part of the error, {@code taken}, becomes known, the rest stays: the slope that will be shown is
+ * normal about the one shown now with the deviation of that part, and its standard error is that of the rest. Slopes
+ * are taken along the present fall line.
  */
 final class Chances {
     private final LevelLimits limits;
@@ -60,7 +60,10 @@ final class Chances {
         return normal((bound - mean) / deviation);
     }
 
-    /** The normal distribution to 2.5e-4: Abramowitz and Stegun 26.2.18 (recalled). Rounds are ranked by it, nothing is certified. */
+    /**
+     * The normal distribution to 2.5e-4: Abramowitz and Stegun 26.2.18 (recalled). Rounds are ranked by it, nothing is
+     * certified.
+     */
     private static double normal(double x) {
         double t = Math.abs(x);
         double base = 1 + t * (0.196854 + t * (0.115194 + t * (0.000344 + t * 0.019527)));

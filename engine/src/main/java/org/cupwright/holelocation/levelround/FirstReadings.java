@@ -14,10 +14,11 @@ import org.cupwright.holelocation.Verdict;
 import org.cupwright.holelocation.judging.GreenJudgement;
 
 /**
- * Where to lay the level on a green that has no survey: spots on which a hole may go as far as is known, spread over front, middle
- * and back and far from each other, from readings already taken and from the edge.
+ * Where to lay the level on a green that has no survey: spots on which a hole may go as far as is known, spread over
+ * front, middle and back and far from each other, from readings already taken and from the edge.
  *
- * <p>Such a reading speaks for its own short reach and no more, so what a round is expected to decide is the ground in its reach.
+ * <p>Such a reading speaks for its own short reach and no more, so what a round is expected to decide is the ground in
+ * its reach.
  */
 public final class FirstReadings {
     /** Nearer to another reading than this a spot tells little that is new, m (our choice: two and a half reaches). */
@@ -94,7 +95,9 @@ public final class FirstReadings {
         return frame.filter(known -> onGreen).map(known -> known.place(at).third());
     }
 
-    /** How far off the nearest reading is, or twice how far the edge: a reading close to the edge is rarely a hole's. */
+    /**
+     * How far off the nearest reading is, or twice how far the edge: a reading close to the edge is rarely a hole's.
+     */
     private double room(MapPoint at, List<MapPoint> chosen) {
         double room = 2 * green.green().hole().green().distanceToEdgeMetres(at);
         for (MapPoint other : read) {

@@ -6,8 +6,8 @@ import java.util.List;
  * A round with the level over one green.
  *
  * @param spots where to read, in the order of a walk from the front
- * @param undecidedSquareMetres ground on which the rule of level ground has no answer yet within two standard errors, each spot
- *     taken by itself
+ * @param undecidedSquareMetres ground on which the rule of level ground has no answer yet within two standard errors,
+ *     each spot taken by itself
  * @param expectedSquareMetres of it, what the readings are expected to decide
  */
 public record LevelRound(List<RoundSpot> spots, double undecidedSquareMetres, double expectedSquareMetres) {

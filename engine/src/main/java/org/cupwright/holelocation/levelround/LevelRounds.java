@@ -15,11 +15,11 @@ import org.cupwright.policy.Policy;
 /**
  * Which few spots of a surveyed green to read with a level.
  *
- * <p>A spot is undecided when the rule of level ground has no answer there that holds over two standard errors, the spot taken by
- * itself. A round for the open ground takes, one after the other, the readings that are expected to decide most of it. A round
- * for a plan first looks after the thirds with hardly a position that is known to be good: the poorest of them gets the reading
- * that helps it most, until its chance of one is good; what is left of the round goes to the open ground. Without a line of
- * play a green has no thirds, and both rounds are the same.
+ * <p>A spot is undecided when the rule of level ground has no answer there that holds over two standard errors, the
+ * spot taken by itself. A round for the open ground takes, one after the other, the readings that are expected to
+ * decide most of it. A round for a plan first looks after the thirds with hardly a position that is known to be good:
+ * the poorest of them gets the reading that helps it most, until its chance of one is good; what is left of the round
+ * goes to the open ground. Without a line of play a green has no thirds, and both rounds are the same.
  */
 public final class LevelRounds {
     /** More than a person reads on one green. */

@@ -11,7 +11,8 @@ import org.cupwright.green.Third;
 /**
  * Readings for a coming plan: each goes where it adds most to the chance that a third has a position known to be good.
  *
- * <p>The poorest third is not looked after first: where it has no good position, it would take every reading of the round.
+ * <p>The poorest third is not looked after first: where it has no good position, it would take every reading of the
+ * round.
  */
 final class PlanReadings {
     /** A third is looked after again while its chance of a good position is below this (our choice). */

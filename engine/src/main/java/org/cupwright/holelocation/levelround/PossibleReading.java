@@ -4,7 +4,9 @@ import java.util.HashMap;
 import java.util.Map;
 import org.cupwright.green.surveyed.ReadingEffects;
 
-/** A spot where the level could be laid, with its ties to the spots about it as the readings chosen so far leave them. */
+/**
+ * A spot where the level could be laid, with its ties to the spots about it as the readings chosen so far leave them.
+ */
 final class PossibleReading {
     /** Beyond it a reading tells next to nothing (our choice: under a hundredth of the variance). */
     static final double REACH_METRES = 3;

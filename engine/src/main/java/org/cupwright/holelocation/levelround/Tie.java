@@ -1,7 +1,8 @@
 package org.cupwright.holelocation.levelround;
 
 /**
- * The covariance of a spot's gradient with the gradient at a reading: first letter the spot's component, second the reading's.
+ * The covariance of a spot's gradient with the gradient at a reading: first letter the spot's component, second the
+ * reading's.
  */
 record Tie(double ee, double en, double ne, double nn) {
     static Tie of(double[] rows) {
@@ -17,7 +18,10 @@ record Tie(double ee, double en, double ne, double nn) {
         return new GradientSpread(a * ee + b * en, a * ne + b * nn, c * ne + d * nn);
     }
 
-    /** This tie to one reading after another was taken: C − C₁ K C₂', the ties of the spot and of this reading to that other. */
+    /**
+     * This tie to one reading after another was taken: C − C₁ K C₂', the ties of the spot and of this reading to that
+     * other.
+     */
     Tie after(Tie toOther, GradientSpread inverse, Tie readingToOther) {
         double a = toOther.ee * inverse.east2() + toOther.en * inverse.eastNorth();
         double b = toOther.ee * inverse.eastNorth() + toOther.en * inverse.north2();

@@ -14,11 +14,14 @@ import org.cupwright.holelocation.Verdict;
 import org.cupwright.holelocation.judging.GreenJudge;
 
 /**
- * The thirds of a green in which hardly any position is known to be good, with the positions that may be: nothing fails there, and
- * the rules of level ground or even grade cannot tell.
+ * The thirds of a green in which hardly any position is known to be good, with the positions that may be: nothing fails
+ * there, and the rules of level ground or even grade cannot tell.
  */
 final class UndecidedPositions {
-    /** So many spots known to be good, half a metre apart, serve a third (our choice: 2 m², so that one lucky spot does not). */
+    /**
+     * So many spots known to be good, half a metre apart, serve a third (our choice: 2 m², so that one lucky spot does
+     * not).
+     */
     private static final int ENOUGH = 8;
 
     private final Map<Third, List<Integer>> candidates = new EnumMap<>(Third.class);

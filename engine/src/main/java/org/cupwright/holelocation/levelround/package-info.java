@@ -1,2 +1,5 @@
-/** Where to lay the level on a surveyed green: the few spots whose readings would decide most of what the survey leaves open. */
+/**
+ * Where to lay the level on a surveyed green: the few spots whose readings would decide most of what the survey leaves
+ * open.
+ */
 package org.cupwright.holelocation.levelround;

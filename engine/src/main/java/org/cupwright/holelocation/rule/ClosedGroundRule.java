@@ -14,8 +14,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 
 /**
- * How far the position is from ground that is out of use (fails) or in light use (a caution, sentence {@code caution}), m; nearer
- * than the ground about a hole counts as in it.
+ * How far the position is from ground that is out of use (fails) or in light use (a caution, sentence {@code caution}),
+ * m; nearer than the ground about a hole counts as in it.
  *
  * <p>Ground saved for an event is not closed: who plans keeps it, and the event uses it.
  */

@@ -18,12 +18,13 @@ import org.cupwright.policy.Policy;
 /**
  * What people who know the green say of the position.
  *
- * <p>On ground drawn as bad, and nearer to it than the ground about a hole, it fails, or is a caution where the course has set it
- * so. On good ground and by a usual spot it passes. Where good ground is drawn and the position lies off it, that is a caution, but
- * only where nobody measured the slope: there people's word is all there is to go by. A good word changes no other rule's answer.
+ * <p>On ground drawn as bad, and nearer to it than the ground about a hole, it fails, or is a caution where the course
+ * has set it so. On good ground and by a usual spot it passes. Where good ground is drawn and the position lies off it,
+ * that is a caution, but only where nobody measured the slope: there people's word is all there is to go by. A good
+ * word changes no other rule's answer.
  *
- * <p>The sentences {@code bad}, {@code good} and {@code usual} have for each of person, day and reason a 1 when it is known, else a
- * 0, followed by it.
+ * <p>The sentences {@code bad}, {@code good} and {@code usual} have for each of person, day and reason a 1 when it is
+ * known, else a 0, followed by it.
  */
 final class DrawnGroundRule implements Rule {
     private final DrawnOpinions words;

@@ -11,9 +11,10 @@ import org.cupwright.policy.Policy;
 /**
  * Whether the slope is the same all over the disc, in points of change over its diameter.
  *
- * <p>It fails where the change is above the limit even with two errors taken off, passes where it is not with two errors added, and
- * leans in between. Where the slope is marginal the change over the wide disc counts too, as a caution (sentence {@code wide}).
- * A change known worse than the policy's error is not checked, and the sentence {@code uncertain} says so.
+ * <p>It fails where the change is above the limit even with two errors taken off, passes where it is not with two
+ * errors added, and leans in between. Where the slope is marginal the change over the wide disc counts too, as a
+ * caution (sentence {@code wide}). A change known worse than the policy's error is not checked, and the sentence {@code
+ * uncertain} says so.
  */
 final class EvenGradeRule implements Rule {
     private final double limitPoints;

@@ -10,11 +10,13 @@ import org.cupwright.holelocation.spot.SpotGround;
 import org.cupwright.policy.Policy;
 
 /**
- * Whether a putt from any side can be stopped by the hole: how far the worst ball rolls on that crosses it at the course's pace, m.
+ * Whether a putt from any side can be stopped by the hole: how far the worst ball rolls on that crosses it at the
+ * course's pace, m.
  *
- * <p>The leave is as uncertain as the slope that makes it. On a plane of slope s a ball that would run p past on the level rests
- * at L = p·ρ/(ρ − s), so a leave L stands for the slope s = ρ(1 − p/L), and its bounds are those of s ± two standard errors of
- * the slope along the fall line (our choice: the worst ball runs nearly down it). A leave shorter than p stands for a climb.
+ * <p>The leave is as uncertain as the slope that makes it. On a plane of slope s a ball that would run p past on the
+ * level rests at L = p·ρ/(ρ − s), so a leave L stands for the slope s = ρ(1 − p/L), and its bounds are those of s ± two
+ * standard errors of the slope along the fall line (our choice: the worst ball runs nearly down it). A leave shorter
+ * than p stands for a climb.
  */
 final class HoldableRule implements Rule {
     private final double resistance;

@@ -14,11 +14,12 @@ import org.cupwright.holelocation.spot.SpotGround;
 import org.cupwright.policy.Policy;
 
 /**
- * How deep water would stand about the position when rain is expected, mm. On a dry day it passes (sentence {@code dry}).
+ * How deep water would stand about the position when rain is expected, mm. On a dry day it passes (sentence {@code
+ * dry}).
  *
- * <p>A depth is as uncertain as a difference of heights. Where the surface holds no water, errors may hide a hollow: at most as
- * deep as two standard errors of a height difference over a metre less what the ground falls in that metre, the slope taken two of
- * its own errors flatter (our choice). Where that decides nothing the rule answers with a caution.
+ * <p>A depth is as uncertain as a difference of heights. Where the surface holds no water, errors may hide a hollow: at
+ * most as deep as two standard errors of a height difference over a metre less what the ground falls in that metre, the
+ * slope taken two of its own errors flatter (our choice). Where that decides nothing the rule answers with a caution.
  */
 final class HollowRule implements Rule {
     private static final double NEIGHBOURS_METRES = 1;

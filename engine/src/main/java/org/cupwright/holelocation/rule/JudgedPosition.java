@@ -9,7 +9,8 @@ import org.cupwright.holelocation.spot.SpotGround;
  * A position with the ground about it, as the rules look at it.
  *
  * @param own the ground at the position itself
- * @param about the ground at the position and within the course's distance of it, as far as it lies on the green; never empty
+ * @param about the ground at the position and within the course's distance of it, as far as it lies on the green; never
+ *     empty
  */
 public record JudgedPosition(SpotGround own, List<SpotGround> about) {
     public JudgedPosition {

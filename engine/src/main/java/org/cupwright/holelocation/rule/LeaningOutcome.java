@@ -25,8 +25,8 @@ record LeaningOutcome(Outcome outcome, Optional<Outcome> leans) {
     /**
      * The outcome of a value that may lie anywhere between two bounds.
      *
-     * <p>Where the outcome is the same all over, that; else a caution. It leans to the value's own outcome; where that is a caution
-     * itself, to the clear answer within reach, and to the careful one if both are.
+     * <p>Where the outcome is the same all over, that; else a caution. It leans to the value's own outcome; where that
+     * is a caution itself, to the clear answer within reach, and to the careful one if both are.
      */
     static LeaningOutcome between(double low, double value, double high, DoubleFunction<Outcome> outcomes) {
         Outcome below = outcomes.apply(low);
@@ -41,7 +41,9 @@ record LeaningOutcome(Outcome outcome, Optional<Outcome> leans) {
         return leaning(below == Outcome.FAIL || above == Outcome.FAIL ? Outcome.FAIL : Outcome.PASS);
     }
 
-    /** From best to worst; what could not be checked is worse than good, and better than what somebody should look at. */
+    /**
+     * From best to worst; what could not be checked is worse than good, and better than what somebody should look at.
+     */
     int badness() {
         return switch (outcome) {
             case PASS -> 0;

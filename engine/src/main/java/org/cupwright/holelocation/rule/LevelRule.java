@@ -10,8 +10,8 @@ import org.cupwright.policy.Policy;
 /**
  * Whether the ground about the hole is level enough for the day's green speed and for the course, in percent of slope.
  *
- * <p>Above the limit it is not; from the caution on, and below the wet limit when rain is expected (sentence {@code wet}), somebody
- * should look.
+ * <p>Above the limit it is not; from the caution on, and below the wet limit when rain is expected (sentence {@code
+ * wet}), somebody should look.
  */
 final class LevelRule implements Rule {
     private final LevelLimits limits;

@@ -11,8 +11,8 @@ import org.cupwright.holelocation.RuleResult;
 import org.cupwright.policy.Policy;
 
 /**
- * How far the position is from old holes, m: it fails near those whose ground still rests, and is a caution near the last few,
- * resting or not (sentence {@code caution}).
+ * How far the position is from old holes, m: it fails near those whose ground still rests, and is a caution near the
+ * last few, resting or not (sentence {@code caution}).
  */
 final class OldHoleRule implements Rule {
     private final List<MapPoint> resting;

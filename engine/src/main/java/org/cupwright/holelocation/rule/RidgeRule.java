@@ -11,11 +11,11 @@ import org.cupwright.holelocation.spot.SteepGround;
 import org.cupwright.policy.Policy;
 
 /**
- * How far the position is from steep ground, m: it fails near ground on which a ball does not stop, and is a caution near ground
- * where it hardly does.
+ * How far the position is from steep ground, m: it fails near ground on which a ball does not stop, and is a caution
+ * near ground where it hardly does.
  *
- * <p>Ground is certainly steep where its slope is with two standard errors taken off, and possibly where it is with two added.
- * Near ground that is only possibly steep the answer leans.
+ * <p>Ground is certainly steep where its slope is with two standard errors taken off, and possibly where it is with two
+ * added. Near ground that is only possibly steep the answer leans.
  */
 final class RidgeRule implements Rule {
     private final boolean surveyed;

@@ -50,8 +50,8 @@ record RuleAnswer(LeaningOutcome said, String word, double value, double limit, 
     /**
      * The worst of the ground about a position: the worst outcome, and of several such the one with the least margin.
      *
-     * <p>The position itself must be known, or nothing is said. Spots that nobody measured are passed over: a level's reading speaks
-     * for the ground about it. A gap in a survey is no such spot: beside one, what passes is a caution.
+     * <p>The position itself must be known, or nothing is said. Spots that nobody measured are passed over: a level's
+     * reading speaks for the ground about it. A gap in a survey is no such spot: beside one, what passes is a caution.
      */
     static RuleAnswer worst(JudgedPosition judged, Function<SpotGround, RuleAnswer> rule) {
         if (!judged.own().known()) {

@@ -69,7 +69,10 @@ public final class RulesOfDay {
                 new DrawnGroundRule(words, policy));
     }
 
-    /** The rules of the same green on another day; where only the ground differs, with the distances already worked out. */
+    /**
+     * The rules of the same green on another day; where only the ground differs, with the distances already worked
+     * out.
+     */
     public RulesOfDay onDay(DayConditions other) {
         boolean onlyGround =
                 new DayConditions(other.fastest(), other.rainExpected(), other.event(), day.ground()).equals(day);

@@ -8,11 +8,12 @@ import org.cupwright.green.Jet;
 import org.cupwright.green.Surface;
 
 /**
- * How deep water would stand in the closed hollows of a green: the level to which each hollow fills before it runs over.
+ * How deep water would stand in the closed hollows of a green: the level to which each hollow fills before it runs
+ * over.
  *
- * <p>The surface is flooded from its edge inwards, always from the lowest spot reached (priority flood: Barnes, Lehman and Mulla,
- * Computers &amp; Geosciences 62, 2014, recalled), over the quarter-metre lattice and its eight directions. Beyond the outline water
- * counts as gone. A channel narrower than the lattice is not seen.
+ * <p>The surface is flooded from its edge inwards, always from the lowest spot reached (priority flood: Barnes, Lehman
+ * and Mulla, Computers &amp; Geosciences 62, 2014, recalled), over the quarter-metre lattice and its eight directions.
+ * Beyond the outline water counts as gone. A channel narrower than the lattice is not seen.
  */
 public final class HollowDepths {
     private final Surface surface;

@@ -7,7 +7,8 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.green.GreenLattice;
 
 /**
- * A distance from any point, worked out once for each spot of a lattice: day after day the same spots of a green are asked.
+ * A distance from any point, worked out once for each spot of a lattice: day after day the same spots of a green are
+ * asked.
  *
  * <p>Safe for use by several threads; two that ask for a spot at once may both work it out, to the same number.
  */

@@ -19,19 +19,23 @@ import org.cupwright.units.Heading;
 import org.cupwright.units.Physics;
 
 /**
- * Measures how far a ball rolls on that crosses a spot as a putt would that runs a set distance past the hole on the level.
+ * Measures how far a ball rolls on that crosses a spot as a putt would that runs a set distance past the hole on the
+ * level.
  *
- * <p>Its speed is v = √((10/7)·g·ρ·p) for a distance p, from the energy of a sphere rolling without slipping. From each of the
- * headings a ball crosses the spot as if there were no hole; a heading counts if a putt can start on the green on that side. Down
- * a plane of slope s it rests at p·ρ/(ρ − s). For one thread.
+ * <p>Its speed is v = √((10/7)·g·ρ·p) for a distance p, from the energy of a sphere rolling without slipping. From each
+ * of the headings a ball crosses the spot as if there were no hole; a heading counts if a putt can start on the green
+ * on that side. Down a plane of slope s it rests at p·ρ/(ρ − s). For one thread.
  */
 public final class LeaveMeter {
-    /** Beyond this a ball is given up, m: our choice, five times what the rule allows; on a plane 0.9 of the critical slope. */
+    /**
+     * Beyond this a ball is given up, m: our choice, five times what the rule allows; on a plane 0.9 of the critical
+     * slope.
+     */
     public static final double FARTHEST_METRES = 3;
 
     /**
-     * Coarser than a putt is followed, since millions are rolled: the last 30 mm come from the plane's closed form. Within 2 mm of the
-     * standard steps for leaves up to a metre on gentle ground (LeaveMeterAgainstReferenceTest).
+     * Coarser than a putt is followed, since millions are rolled: the last 30 mm come from the plane's closed form.
+     * Within 2 mm of the standard steps for leaves up to a metre on gentle ground (LeaveMeterAgainstReferenceTest).
      */
     private static final RollSteps STEPS = new RollSteps(0.2, 0.4, 0.03);
 

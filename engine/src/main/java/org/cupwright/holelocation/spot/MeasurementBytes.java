@@ -25,10 +25,11 @@ import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
 
 /**
- * A surveyed green's measurement as bytes, so that it need not be measured again: the fitted surface and the ground at every spot,
- * to the bit, and a checksum. Some 1.2 MB for a green of the invented course.
+ * A surveyed green's measurement as bytes, so that it need not be measured again: the fitted surface and the ground at
+ * every spot, to the bit, and a checksum. Some 1.2 MB for a green of the invented course.
  *
- * <p>The bytes do not say which green, speed, policy or program they belong to: whoever keeps them keeps that with them.
+ * <p>The bytes do not say which green, speed, policy or program they belong to: whoever keeps them keeps that with
+ * them.
  */
 public final class MeasurementBytes {
     private static final int FORMAT = 1;

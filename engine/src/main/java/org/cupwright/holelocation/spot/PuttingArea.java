@@ -13,11 +13,11 @@ import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /**
- * The part of a green on which a ball counts as on the green: its outline without false fronts and other fall-offs that reach into
- * it.
+ * The part of a green on which a ball counts as on the green: its outline without false fronts and other fall-offs that
+ * reach into it.
  *
- * <p>Distances are exact. Whether a point lies inside is asked millions of times, so cells that the edge does not touch are settled
- * beforehand; near the edge the answer is the polygon's own. Safe for use by several threads.
+ * <p>Distances are exact. Whether a point lies inside is asked millions of times, so cells that the edge does not touch
+ * are settled beforehand; near the edge the answer is the polygon's own. Safe for use by several threads.
  */
 public final class PuttingArea {
     private static final byte NEAR_EDGE = 0;
@@ -124,7 +124,8 @@ public final class PuttingArea {
     /**
      * The part of the edge within a reach of any of some hazards.
      *
-     * <p>Reach is measured through whatever lies between; on a green narrower than the reach a hazard also tells on the far edge.
+     * <p>Reach is measured through whatever lies between; on a green narrower than the reach a hazard also tells on the
+     * far edge.
      */
     public Geometry edgeNear(List<Hazard> hazards, double reachMetres) {
         Geometry boundary = area.getBoundary();

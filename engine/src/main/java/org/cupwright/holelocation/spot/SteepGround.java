@@ -15,8 +15,8 @@ import org.locationtech.jts.geom.MultiLineString;
 /**
  * The part of a green that is steeper than a limit, and how far it is to there.
  *
- * <p>Its border is the line of equal slope through the green's spots ({@link ContourLines}); the distance to that line is exact.
- * Steep spots beside unknown ground or the outline, where the line is open, count by themselves.
+ * <p>Its border is the line of equal slope through the green's spots ({@link ContourLines}); the distance to that line
+ * is exact. Steep spots beside unknown ground or the outline, where the line is open, count by themselves.
  */
 public final class SteepGround {
     private final double limit;

@@ -21,9 +21,10 @@ import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 /**
  * All judged spots of one green, thousands of them, and the few hundred well spread candidates the rotation looks at.
  *
- * <p>Thinning keeps, of every square of the course's frame, the best spot of each kind (third, lateral, difficulty): so no kind
- * of position a green offers is lost, and the choice does not depend on the order of the spots. Better is, in this order: off
- * saved ground, the better verdict, not doubtful, measured or said to be good, more room, nearer to the square's centre, farther west, farther south.
+ * <p>Thinning keeps, of every square of the course's frame, the best spot of each kind (third, lateral, difficulty): so
+ * no kind of position a green offers is lost, and the choice does not depend on the order of the spots. Better is, in
+ * this order: off saved ground, the better verdict, not doubtful, measured or said to be good, more room, nearer to the
+ * square's centre, farther west, farther south.
  */
 public final class GreenSpots {
     private static final Comparator<Candidate> BETTER_FIRST = Comparator.comparing(Candidate::onSavedGround)

@@ -14,7 +14,8 @@ import org.cupwright.holelocation.Verdict;
  * How far about a spot the ground is no worse than the spot itself.
  *
  * <p>The distance to the nearest judged spot with a worse verdict, never more than the distance to the edge, nor than
- * {@link #REACH_METRES}. Spots are found by squares of the reach, so that a green of ten thousand takes tens of milliseconds.
+ * {@link #REACH_METRES}. Spots are found by squares of the reach, so that a green of ten thousand takes tens of
+ * milliseconds.
  */
 final class RoomAbout {
     /** As far as anybody looks: more room than 3 m is no better (our choice). */

@@ -7,8 +7,8 @@ import org.cupwright.course.MapPoint;
 /**
  * What somebody has decided about one green's day beforehand.
  *
- * @param locked the position the hole is to have, whatever the plan would choose; kept even where it is to be used with care, and
- *     reported where the rules say not to cut there
+ * @param locked the position the hole is to have, whatever the plan would choose; kept even where it is to be used with
+ *     care, and reported where the rules say not to cut there
  * @param forbidden ground on which the hole is not to be that day
  * @param closed whether the green is not in play
  */

@@ -13,9 +13,10 @@ import java.util.function.LongUnaryOperator;
 /**
  * One option for each green at the least total cost: best-first search over tallies (A*).
  *
- * <p>Exact whenever {@code leastFrom} never says more than the true cost of what is left, and for a tally of all greens says just
- * its cost: the first full choice taken from the queue is then the cheapest there is. Two partial choices with the same tally
- * have the same future, so only the cheaper is kept. Should costs be equal, the order of options decides.
+ * <p>Exact whenever {@code leastFrom} never says more than the true cost of what is left, and for a tally of all greens
+ * says just its cost: the first full choice taken from the queue is then the cheapest there is. Two partial choices
+ * with the same tally have the same future, so only the cheaper is kept. Should costs be equal, the order of options
+ * decides.
  */
 public final class CheapestChoice {
     private final List<List<Option>> greens;

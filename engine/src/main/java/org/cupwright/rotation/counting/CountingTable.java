@@ -8,10 +8,12 @@ import java.util.function.LongPredicate;
 import java.util.function.LongUnaryOperator;
 
 /**
- * The least cost at which the greens still open can be filled, for every tally that can come up: dynamic programming over counts.
+ * The least cost at which the greens still open can be filled, for every tally that can come up: dynamic programming
+ * over counts.
  *
- * <p>A table may look at some splits only; the rest is then free, and what it says is a bound from below on what is possible.
- * With all splits it is the exact answer, at the price of a far larger table. Not safe for use by several threads.
+ * <p>A table may look at some splits only; the rest is then free, and what it says is a bound from below on what is
+ * possible. With all splits it is the exact answer, at the price of a far larger table. Not safe for use by several
+ * threads.
  */
 public final class CountingTable {
     /** The cost of what cannot be done. Two of them can be added without overflow. */
@@ -28,9 +30,10 @@ public final class CountingTable {
      *
      * @param greens the options of each green, in the order in which the greens are filled
      * @param splits the splits the table looks at
-     * @param endCost what a tally of all greens costs besides its options, {@link #IMPOSSIBLE} if it is not allowed; asked with
-     *     the counts of the other splits at zero
-     * @param worthAsking false for tallies known to lead nowhere, which keeps the table small; asked as {@code endCost} is
+     * @param endCost what a tally of all greens costs besides its options, {@link #IMPOSSIBLE} if it is not allowed;
+     *     asked with the counts of the other splits at zero
+     * @param worthAsking false for tallies known to lead nowhere, which keeps the table small; asked as {@code endCost}
+     *     is
      */
     public CountingTable(
             List<List<Option>> greens, List<Split> splits, LongUnaryOperator endCost, LongPredicate worthAsking) {

@@ -3,8 +3,8 @@ package org.cupwright.rotation.counting;
 /**
  * What share of the holes each part of a split should have, as three whole numbers in proportion: 1, 1, 1 for thirds.
  *
- * <p>Where the number of holes does not divide, every rounding that keeps each part between its share rounded down and up is as
- * good as any other: ten holes by thirds are 4, 3, 3 in any order.
+ * <p>Where the number of holes does not divide, every rounding that keeps each part between its share rounded down and
+ * up is as good as any other: ten holes by thirds are 4, 3, 3 in any order.
  */
 public record Shares(int first, int second, int third) {
     public static final Shares THIRDS = new Shares(1, 1, 1);

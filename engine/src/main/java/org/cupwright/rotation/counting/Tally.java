@@ -1,8 +1,8 @@
 package org.cupwright.rotation.counting;
 
 /**
- * How many holes have been placed and how many of them lie in each part of each {@link Split}, packed into one long so that
- * adding a hole is one addition and a tally is its own key.
+ * How many holes have been placed and how many of them lie in each part of each {@link Split}, packed into one long so
+ * that adding a hole is one addition and a tally is its own key.
  */
 public final class Tally {
     /** No plan of one day has more holes than this: six bits a count, ten counts in a long. */

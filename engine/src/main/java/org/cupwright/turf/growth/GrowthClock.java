@@ -9,8 +9,8 @@ import org.cupwright.turf.weather.WeatherSource;
  * A clock in calendar days that slow growth stretches, and never beyond its cap.
  *
  * <p>It runs out on the first day that is as long after the start as the mean growth since the start asks for:
- * {@link #growingDays} at a mean of 0.5 or more, {@link #slowDays} at 0.1 or less, straight in between. The bounds 0.5 and 0.1 are our
- * choice. Nothing waits for growth without end.
+ * {@link #growingDays} at a mean of 0.5 or more, {@link #slowDays} at 0.1 or less, straight in between. The bounds 0.5
+ * and 0.1 are our choice. Nothing waits for growth without end.
  *
  * @param growingDays length while the grass grows
  * @param slowDays length where it hardly grows

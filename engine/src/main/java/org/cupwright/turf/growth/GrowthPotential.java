@@ -3,10 +3,11 @@ package org.cupwright.turf.growth;
 import org.cupwright.turf.GrassKind;
 
 /**
- * Growth potential: how much of its best growth a grass shows at a mean daily temperature, {@code exp(-½((T - T_o)/s)²)}.
+ * Growth potential: how much of its best growth a grass shows at a mean daily temperature, {@code exp(-½((T -
+ * T_o)/s)²)}.
  *
- * <p>Source: Gelernter and Stowell, Golf Course Management, March 2005. Cool-season T_o 20 °C, s 5.5; warm-season T_o 31 °C, s 7,
- * and 1 above 31 °C.
+ * <p>Source: Gelernter and Stowell, Golf Course Management, March 2005. Cool-season T_o 20 °C, s 5.5; warm-season T_o
+ * 31 °C, s 7, and 1 above 31 °C.
  */
 public final class GrowthPotential {
     private static final double COOL_OPTIMUM_CELSIUS = 20;

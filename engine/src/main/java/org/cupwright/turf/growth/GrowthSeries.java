@@ -10,7 +10,8 @@ import org.cupwright.turf.weather.WeatherSource;
 /** Growth potential day by day, and what each day's rests on. Immutable. */
 public final class GrowthSeries {
     /**
-     * Growth on a day of which nothing is known: just enough for the clocks to run at their calendar length (our choice).
+     * Growth on a day of which nothing is known: just enough for the clocks to run at their calendar length (our
+     * choice).
      */
     public static final double ASSUMED_GROWTH = 0.5;
 

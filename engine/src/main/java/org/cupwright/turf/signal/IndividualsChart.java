@@ -6,8 +6,8 @@ import java.util.stream.IntStream;
 /**
  * Control chart of single measures and of the moves from one to the next.
  *
- * <p>Limits of the measures are {@code x̄ ± 3·MR̄/1.128}, the upper limit of the moves {@code 3.267·MR̄} (d2 and D4 for two in a group;
- * NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2).
+ * <p>Limits of the measures are {@code x̄ ± 3·MR̄/1.128}, the upper limit of the moves {@code 3.267·MR̄} (d2 and D4 for
+ * two in a group; NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2).
  *
  * @param values in order of time, two or more
  * @param mean x̄

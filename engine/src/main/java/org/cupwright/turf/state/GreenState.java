@@ -36,12 +36,17 @@ public record GreenState(
                 hole, HolesOnGreen.NONE, PlugsOnGreen.NONE, List.of(), CareGiven.NONE, false, OptionalDouble.empty());
     }
 
-    /** Whether ground marked as diseased counts on a day: plugs from here go nowhere else, and this green comes last. */
+    /**
+     * Whether ground marked as diseased counts on a day: plugs from here go nowhere else, and this green comes last.
+     */
     public boolean diseasedOn(LocalDate day) {
         return marked.stream().anyMatch(ground -> ground.reason() == GroundReason.DISEASE && ground.countsOn(day));
     }
 
-    /** The hole was cut at a new place; the plug went where the hole was. A hole on the temporary green is not on this one. */
+    /**
+     * The hole was cut at a new place; the plug went where the hole was. A hole on the temporary green is not on this
+     * one.
+     */
     GreenState cut(MapPoint at, LocalDate day) {
         if (temporaryGreen) {
             return this;

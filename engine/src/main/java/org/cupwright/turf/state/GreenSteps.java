@@ -17,8 +17,9 @@ import org.cupwright.cupchange.PlugWork;
 /**
  * What each kind of entry does to the green that it names.
  *
- * <p>A table, not a chain of questions: a chain is compiled as one piece with all that it calls, and again whenever an entry of a new
- * kind comes, which took a quarter of the time of reading a long logbook (measured by benchmarks/run TenYearLogbook).
+ * <p>A table, not a chain of questions: a chain is compiled as one piece with all that it calls, and again whenever an
+ * entry of a new kind comes, which took a quarter of the time of reading a long logbook (measured by benchmarks/run
+ * TenYearLogbook).
  */
 final class GreenSteps {
     private static final Map<Class<?>, GreenStep<? extends Payload>> STEPS = new HashMap<>();

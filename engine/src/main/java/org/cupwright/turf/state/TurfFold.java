@@ -20,8 +20,8 @@ import org.cupwright.cupchange.Payload;
 import org.cupwright.turf.state.GreenSteps.GreenStep;
 
 /**
- * Takes facts, in the logbook's order, into a state. Going on from a kept state gives the same as starting from nothing, because every
- * step depends on the state and the fact alone.
+ * Takes facts, in the logbook's order, into a state. Going on from a kept state gives the same as starting from
+ * nothing, because every step depends on the state and the fact alone.
  */
 public final class TurfFold {
     private final ZoneId zone;

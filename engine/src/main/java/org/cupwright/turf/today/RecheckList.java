@@ -17,7 +17,10 @@ public final class RecheckList {
         this.clocks = new Clocks(turf);
     }
 
-    /** The greens in their order, those with diseased ground last, so that nothing is carried from them to clean ground. */
+    /**
+     * The greens in their order, those with diseased ground last, so that nothing is carried from them to clean
+     * ground.
+     */
     public List<String> hygieneOrder(List<String> holes) {
         List<String> order = new ArrayList<>(holes);
         order.removeIf(this::diseased);

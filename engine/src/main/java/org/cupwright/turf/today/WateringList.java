@@ -27,7 +27,8 @@ public final class WateringList {
     }
 
     /**
-     * The morning's list: plugs set today, and those of the last days where no water came since yesterday or nobody knows.
+     * The morning's list: plugs set today, and those of the last days where no water came since yesterday or nobody
+     * knows.
      *
      * @param holes in the order in which they are visited
      */
@@ -43,7 +44,10 @@ public final class WateringList {
         return items;
     }
 
-    /** The afternoon's list: the same plugs, when the day is hot or windy; a forecast is as good as an observation for that. */
+    /**
+     * The afternoon's list: the same plugs, when the day is hot or windy; a forecast is as good as an observation for
+     * that.
+     */
     public List<WateringItem> afternoon(List<String> holes) {
         Optional<Reason> reason = turf.outlook().find(day).flatMap(this::harsh);
         if (reason.isEmpty()) {
@@ -67,7 +71,10 @@ public final class WateringList {
         return windy ? Optional.of(Reason.WINDY) : Optional.empty();
     }
 
-    /** Why water is wanted on a green; empty when enough came yesterday or today. Unknown is never taken for dry, nor for wet. */
+    /**
+     * Why water is wanted on a green; empty when enough came yesterday or today. Unknown is never taken for dry, nor
+     * for wet.
+     */
     private Optional<Reason> dry(String hole) {
         boolean unknown = false;
         for (LocalDate when = day.minusDays(1); !when.isAfter(day); when = when.plusDays(1)) {

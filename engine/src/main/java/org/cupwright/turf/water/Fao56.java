@@ -1,8 +1,8 @@
 package org.cupwright.turf.water;
 
 /**
- * The equations of FAO Irrigation and Drainage Paper 56 (Allen, Pereira, Raes and Smith 1998) for a day; their numbers stand beside
- * them. Temperatures in °C, pressures in kPa, radiation in MJ/m² and day, as the paper has them.
+ * The equations of FAO Irrigation and Drainage Paper 56 (Allen, Pereira, Raes and Smith 1998) for a day; their numbers
+ * stand beside them. Temperatures in °C, pressures in kPa, radiation in MJ/m² and day, as the paper has them.
  */
 public final class Fao56 {
     /** Stefan–Boltzmann constant, MJ/(K⁴ m² day) (table 2.8). */

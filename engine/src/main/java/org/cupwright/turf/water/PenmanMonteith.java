@@ -3,8 +3,8 @@ package org.cupwright.turf.water;
 import org.cupwright.turf.weather.WeatherDay;
 
 /**
- * Reference evapotranspiration of a day by FAO-56 Penman–Monteith, with every step on the way, so that it can be checked by hand.
- * Soil heat flux is 0, as the paper takes it for a day. Units as in {@link Fao56}.
+ * Reference evapotranspiration of a day by FAO-56 Penman–Monteith, with every step on the way, so that it can be
+ * checked by hand. Soil heat flux is 0, as the paper takes it for a day. Units as in {@link Fao56}.
  */
 public record PenmanMonteith(
         double windAtTwoMetres,

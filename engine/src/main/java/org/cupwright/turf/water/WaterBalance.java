@@ -14,11 +14,15 @@ import org.cupwright.turf.weather.WeatherSource;
 /**
  * How much water the ground of a green lacks, as a range: what is not known widens it, and is never taken as nothing.
  *
- * <p>The ground lacks nothing at 0 and never lacks more than the cap. A day on which nobody knows of rain or irrigation may have
- * filled the ground, or not: its lower bound falls to 0, its upper one grows by the day's loss. A known soaking closes the range.
+ * <p>The ground lacks nothing at 0 and never lacks more than the cap. A day on which nobody knows of rain or irrigation
+ * may have filled the ground, or not: its lower bound falls to 0, its upper one grows by the day's loss. A known
+ * soaking closes the range.
  */
 public final class WaterBalance {
-    /** Before this many days nothing is remembered (our choice); the balance begins there anywhere between full and empty. */
+    /**
+     * Before this many days nothing is remembered (our choice); the balance begins there anywhere between full and
+     * empty.
+     */
     public static final int DAYS_BACK = 60;
 
     private final WeatherOutlook outlook;

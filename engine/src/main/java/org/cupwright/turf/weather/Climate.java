@@ -5,8 +5,8 @@ import java.time.MonthDay;
 import java.util.Optional;
 
 /**
- * What a record has at a time of year: the mean temperatures of all its days within a week of the calendar day, whatever their year.
- * It knows no hemisphere: the record does.
+ * What a record has at a time of year: the mean temperatures of all its days within a week of the calendar day,
+ * whatever their year. It knows no hemisphere: the record does.
  */
 public final class Climate implements WeatherProvider {
     /** Half the window, days (our choice). */

@@ -26,7 +26,8 @@ public record RecordedWeather(WeatherSeries entered, WeatherSeries forecasts) {
     /**
      * What a logbook holds.
      *
-     * @param facts in their order; of two entries for one day the later counts, and of two forecasts the one heard later
+     * @param facts in their order; of two entries for one day the later counts, and of two forecasts the one heard
+     *     later
      */
     public static RecordedWeather of(List<Fact> facts) {
         return none().with(facts);

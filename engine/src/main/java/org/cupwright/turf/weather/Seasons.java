@@ -7,7 +7,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * How warm a record is in the two halves of the year: it tells a table of another place, or of the other half of the earth.
+ * How warm a record is in the two halves of the year: it tells a table of another place, or of the other half of the
+ * earth.
  *
  * @param middleCelsius mean from June to August
  * @param turnCelsius mean from December to February
@@ -22,7 +23,10 @@ public record Seasons(double middleCelsius, double turnCelsius) {
     /** A smaller difference of means, °C, may be chance (our choice). */
     private static final double LEAST_DIFFERENCE_CELSIUS = 3;
 
-    /** The tropics: nearer to the equator the sun stands overhead twice a year, and the warm season is not where it is elsewhere. */
+    /**
+     * The tropics: nearer to the equator the sun stands overhead twice a year, and the warm season is not where it is
+     * elsewhere.
+     */
     private static final double TROPICS_DEGREES = 23.4;
 
     /** Empty when the record has too few days of either season. */

@@ -6,7 +6,8 @@ import java.util.EnumMap;
 import java.util.Map;
 
 /**
- * What the weather of a stretch of days rests on: how many were measured, how many are filled in, foretold, or taken from elsewhere.
+ * What the weather of a stretch of days rests on: how many were measured, how many are filled in, foretold, or taken
+ * from elsewhere.
  *
  * @param first the first day
  * @param last the last day

@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The best known weather of any day, past or coming: observed; a short gap filled between its neighbours; the forecast; what the
- * record has at that time of year; in the first year, for some weeks, what the last days were like. Only temperatures are ever filled in: rain that nobody measured stays unknown.
+ * The best known weather of any day, past or coming: observed; a short gap filled between its neighbours; the forecast;
+ * what the record has at that time of year; in the first year, for some weeks, what the last days were like. Only
+ * temperatures are ever filled in: rain that nobody measured stays unknown.
  */
 public final class WeatherOutlook {
     /** A longer gap is not bridged (our choice). */

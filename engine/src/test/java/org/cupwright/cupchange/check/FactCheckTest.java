@@ -24,6 +24,7 @@ import org.cupwright.cupchange.CupWork;
 import org.cupwright.cupchange.DayReading;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.GroundNote;
+import org.cupwright.cupchange.ImpossibleFact;
 import org.cupwright.cupchange.MadeFacts;
 import org.cupwright.cupchange.Payload;
 import org.junit.jupiter.api.Test;
@@ -80,14 +81,15 @@ class FactCheckTest {
 
     @Test
     void recordsRefuseWhatCanNeverBe() {
-        assertThatThrownBy(() -> on("2024-05-01T05:00:00Z", "", cut(1, 1))).hasMessageContaining("name its hole");
-        assertThatThrownBy(() -> depth(-1, 20)).hasMessageContaining("hole depth");
-        assertThatThrownBy(() -> new CareWork.Irrigated(Double.NaN)).hasMessageContaining("irrigation");
+        assertThatThrownBy(() -> on("2024-05-01T05:00:00Z", "", cut(1, 1))).hasMessageContaining("impossible.noHole");
+        assertThatThrownBy(() -> depth(-1, 20)).hasMessageContaining("quantity.holeDepth");
+        assertThatThrownBy(() -> new CareWork.Irrigated(Double.NaN)).hasMessageContaining("quantity.irrigation");
         assertThatThrownBy(() -> new DayReading.SpeedRead(40, OptionalDouble.empty()))
-                .hasMessageContaining("speed");
+                .isInstanceOf(ImpossibleFact.class)
+                .hasMessageContaining("quantity.greenSpeed");
         assertThatThrownBy(() -> new Area.Drawn(
                         List.of(new MapPoint(0, 0), new MapPoint(2, 2), new MapPoint(2, 0), new MapPoint(0, 2))))
-                .hasMessageContaining("crosses itself");
+                .hasMessageContaining("impossible.areaCrossesItself");
         LocalDate day = LocalDate.of(2024, 5, 1);
         assertThatThrownBy(() -> new GroundNote.GroundMarked(
                         GroundNote.GroundUse.CLOSED,
@@ -95,7 +97,7 @@ class FactCheckTest {
                         GroundNote.GroundReason.WET,
                         day,
                         Optional.of(day.minusDays(1))))
-                .hasMessageContaining("CLOSED");
+                .hasMessageContaining("impossible.endsBeforeItBegins");
     }
 
     @Test

@@ -26,7 +26,10 @@ import org.cupwright.testing.Suite;
 import org.cupwright.testing.TrueDisc;
 import org.junit.jupiter.api.Test;
 
-/** Invented greens of 113 m² with surveys like airborne ones, some of them tilted or domed, and six readings of the truth. */
+/**
+ * Invented greens of 113 m² with surveys like airborne ones, some of them tilted or domed, and six readings of the
+ * truth.
+ */
 class SurveyAgainstReadingsIT {
     private static final double RADIUS = 6;
     private static final Outline GREEN = Shapes.circle(0, 0, RADIUS);

@@ -14,7 +14,9 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.junit.jupiter.api.Test;
 
-/** The banded factor and the selected inverse against dense matrices (Hipparchus), on random positive definite bands. */
+/**
+ * The banded factor and the selected inverse against dense matrices (Hipparchus), on random positive definite bands.
+ */
 class BandCholeskyAgainstReferenceTest {
     private static RealMatrix dense(Random random, int order, int halfBandwidth) {
         RealMatrix matrix = new Array2DRowRealMatrix(order, order);

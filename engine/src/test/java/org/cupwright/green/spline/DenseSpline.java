@@ -10,8 +10,9 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 
 /**
- * The slow reference: the same statistical model with dense matrices, splines by the recursion of Cox and de Boor, the penalty
- * from difference matrices, and the restricted likelihood of the mixed model written out with the covariance of the heights.
+ * The slow reference: the same statistical model with dense matrices, splines by the recursion of Cox and de Boor, the
+ * penalty from difference matrices, and the restricted likelihood of the mixed model written out with the covariance of
+ * the heights.
  */
 final class DenseSpline {
     final RealMatrix design;
@@ -107,8 +108,8 @@ final class DenseSpline {
     }
 
     /**
-     * Minus twice the restricted log likelihood with σ² profiled out: heights are normal with mean in the space the penalty leaves
-     * free and covariance V = σ²(I + B P⁺ B'/λ), restricted to contrasts that are blind to the mean.
+     * Minus twice the restricted log likelihood with σ² profiled out: heights are normal with mean in the space the
+     * penalty leaves free and covariance V = σ²(I + B P⁺ B'/λ), restricted to contrasts that are blind to the mean.
      */
     double restricted(double lambda) {
         RealMatrix covariance = MatrixUtils.createRealIdentityMatrix(design.getRowDimension())

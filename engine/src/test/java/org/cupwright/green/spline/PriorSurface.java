@@ -3,7 +3,10 @@ package org.cupwright.green.spline;
 import java.util.Random;
 import org.cupwright.green.Surface;
 
-/** Ground drawn from what the spline takes for granted: second differences of its coefficients are independent and normal. */
+/**
+ * Ground drawn from what the spline takes for granted: second differences of its coefficients are independent and
+ * normal.
+ */
 public final class PriorSurface {
     /** Holds plane and twist, which the prior leaves free, to some percent of slope. */
     private static final double HOLD = 1e-4;

@@ -17,7 +17,10 @@ import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
 import org.junit.jupiter.api.Test;
 
-/** The banded spline against {@link DenseSpline}, which shares no code with it, on a patch of 4 × 3 m of invented ground. */
+/**
+ * The banded spline against {@link DenseSpline}, which shares no code with it, on a patch of 4 × 3 m of invented
+ * ground.
+ */
 class SurveySplineAgainstReferenceTest {
     private static final double WIDTH = 4;
     private static final double DEPTH = 3;

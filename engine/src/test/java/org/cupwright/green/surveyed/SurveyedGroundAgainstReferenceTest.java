@@ -20,11 +20,11 @@ import org.tinfour.interpolation.TriangularFacetInterpolator;
 import org.tinfour.standard.IncrementalTin;
 
 /**
- * The fitted surface against a second opinion that shares nothing with it: the flat triangles between neighbouring points
- * (Delaunay, by the Tinfour library), on invented greens.
+ * The fitted surface against a second opinion that shares nothing with it: the flat triangles between neighbouring
+ * points (Delaunay, by the Tinfour library), on invented greens.
  *
- * <p>A height on a triangle is a weighted mean of three noisy heights; at an even choice of spots its variance is half a point's.
- * The fit's own error is small beside that, so the two differ by about 0.7 of the noise.
+ * <p>A height on a triangle is a weighted mean of three noisy heights; at an even choice of spots its variance is half
+ * a point's. The fit's own error is small beside that, so the two differ by about 0.7 of the noise.
  */
 class SurveyedGroundAgainstReferenceTest {
     private static final double RADIUS = 7;

@@ -143,8 +143,9 @@ class GreenJudgeAgainstReferenceIT {
     }
 
     /**
-     * Away from the edge: uphill of a hole a slower green lets the ball roll farther, so beside the edge it can leave the green
-     * where on a faster one it would not. Two metres are twice the longest such leave with the ground about the spot.
+     * Away from the edge: uphill of a hole a slower green lets the ball roll farther, so beside the edge it can leave
+     * the green where on a faster one it would not. Two metres are twice the longest such leave with the ground about
+     * the spot.
      */
     @Test
     void aFasterGreenIsNeverMoreLevelOrEasierToHold() {

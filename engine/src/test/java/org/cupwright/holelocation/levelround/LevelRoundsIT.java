@@ -18,11 +18,12 @@ import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
 
 /**
- * Level rounds on invented greens with surveys like airborne ones (25 mm, 8 points/m²) on which 10 to 50 % of the ground is
- * undecided. Limits are our own choice.
+ * Level rounds on invented greens with surveys like airborne ones (25 mm, 8 points/m²) on which 10 to 50 % of the
+ * ground is undecided. Limits are our own choice.
  *
- * <p>Decided, for every way of choosing the spots: the rule of level ground has an answer at a spot of the quarter-metre lattice, by
- * itself, that holds over two standard errors; newly decided: it had none before the readings.
+ * <p>Decided, for every way of choosing the spots: the rule of level ground has an answer at a spot of the
+ * quarter-metre lattice, by itself, that holds over two standard errors; newly decided: it had none before the
+ * readings.
  */
 class LevelRoundsIT {
     private static final int SPOTS = 6;
@@ -75,7 +76,9 @@ class LevelRoundsIT {
         assertThat(sums[3] / sums[0]).as(label).isBetween(0.7, 1.4);
     }
 
-    /** On four greens in five every third that truly has a good position has one that is known to be level afterwards. */
+    /**
+     * On four greens in five every third that truly has a good position has one that is known to be level afterwards.
+     */
     @Test
     void aRoundForThePlanDecidesAGoodPositionInEachThird() {
         int count = Suite.count("level rounds for a plan", 100, 6);

@@ -16,7 +16,10 @@ import org.cupwright.testing.ModelGround;
 import org.cupwright.testing.Shapes;
 import org.junit.jupiter.api.Test;
 
-/** On ground whose slope grows by a point a metre: at 10 ft it is above 0.69ρ east of 5.403 m and above ρ east of 7.83 m. */
+/**
+ * On ground whose slope grows by a point a metre: at 10 ft it is above 0.69ρ east of 5.403 m and above ρ east of 7.83
+ * m.
+ */
 class RidgeRuleTest {
     private static final Outline GREEN = Shapes.rectangle(-3, -3, 12, 3);
     private static final Surface STEEPENING = (east, north, out) -> {

@@ -11,7 +11,10 @@ import org.cupwright.rotation.counting.CheapestChoice.Choice;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
 
-/** The search and the tables against enumeration of every choice, and against one table over all counts for more greens. */
+/**
+ * The search and the tables against enumeration of every choice, and against one table over all counts for more
+ * greens.
+ */
 class CheapestChoiceAgainstReferenceTest {
     private static final long NEVER = CountingTable.IMPOSSIBLE;
 

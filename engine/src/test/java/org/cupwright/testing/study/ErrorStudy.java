@@ -14,11 +14,12 @@ import org.cupwright.testing.MadeSurvey;
 import org.cupwright.testing.Shapes;
 
 /**
- * How honest the errors of a fitted ground are, on invented ground whose truth is known: one class of ground, one noise, one
- * density; every survey has ground and points of its own.
+ * How honest the errors of a fitted ground are, on invented ground whose truth is known: one class of ground, one
+ * noise, one density; every survey has ground and points of its own.
  *
- * <p>Greens are squares of {@value #SIDE_METRES} m, surveyed {@value #BEYOND_METRES} m beyond their edge. Positions stand a metre
- * apart, at least a metre inside. Truth is the plane, and the quadratic, of the true surface over the same disc.
+ * <p>Greens are squares of {@value #SIDE_METRES} m, surveyed {@value #BEYOND_METRES} m beyond their edge. Positions
+ * stand a metre apart, at least a metre inside. Truth is the plane, and the quadratic, of the true surface over the
+ * same disc.
  */
 public final class ErrorStudy {
     static final double SIDE_METRES = 10;

@@ -41,7 +41,9 @@ public enum GroundClass {
             return new Made(surface, List.of(tier));
         }
     },
-    /** What the spline takes ground to be before it sees any: normal second differences of 1 to 5 mm on knots of 0.5 m. */
+    /**
+     * What the spline takes ground to be before it sees any: normal second differences of 1 to 5 mm on knots of 0.5 m.
+     */
     PRIOR {
         @Override
         Made made(long seed) {

@@ -6,8 +6,8 @@ import java.util.stream.IntStream;
 /**
  * What was counted on each survey of a study, for positions away from any step and for those whose disc touches one.
  *
- * <p>Spots of one survey hit and miss together, so it is the number of surveys that counts: every figure comes with its error
- * from the spread between surveys.
+ * <p>Spots of one survey hit and miss together, so it is the number of surveys that counts: every figure comes with its
+ * error from the spread between surveys.
  */
 public final class StudySums {
     /** What is summed up, survey by survey. */

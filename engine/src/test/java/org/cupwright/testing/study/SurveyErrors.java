@@ -95,7 +95,10 @@ final class SurveyErrors {
         return Math.abs(error) <= NORMAL_95 * standardError ? 1 : 0;
     }
 
-    /** Standard errors (east, north) of the least-squares plane through the points of the disc, their noise being known. */
+    /**
+     * Standard errors (east, north) of the least-squares plane through the points of the disc, their noise being
+     * known.
+     */
     private double[] rawPlaneErrors(MapPoint at) {
         double[] s = new double[6];
         index.forEachWithin(at.east(), at.north(), Ground.DISC_RADIUS_METRES, (point, dx, dy) -> {

@@ -40,7 +40,7 @@ final class PolicyPrint {
         lines.add(Layout.left(setting.key(), 36) + Layout.left(withUnit(entry.value(), setting), 24) + own);
         lines.addAll(Layout.wrapped("    ", texts.say(setting.sentenceKey())));
         lines.addAll(Layout.wrapped(
-                "    ", texts.say("policy.accepts", setting.type().accepts())));
+                "    ", texts.say("policy.accepts", texts.say(setting.type().accepts()))));
         lines.addAll(Layout.wrapped("    ", mark(setting) + ": " + setting.source() + "."));
         return lines;
     }

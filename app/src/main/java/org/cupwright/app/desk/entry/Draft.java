@@ -122,7 +122,7 @@ public final class Draft {
         try {
             return FactJson.readPayload(json.toString());
         } catch (UnreadableFact impossible) {
-            throw LogProblems.impossible(kind, impossible.getMessage());
+            throw LogProblems.impossible(kind, impossible.why());
         }
     }
 }

@@ -129,7 +129,7 @@ public final class FactLines {
             return fact;
         } catch (UnreadableFact unreadable) {
             throw new Problem(
-                    Message.of("problem.log.lineNotRead", new Name(unreadable.getMessage())),
+                    Message.of("problem.log.lineNotRead", unreadable.why()),
                     where(file, number),
                     new Name(unreadable.where()),
                     Message.of("try.log.lineNotRead"));

@@ -55,7 +55,7 @@ public final class LogProblems {
                 Message.of("problem.log.missing", new Name(kind), new Name(names)),
                 Message.of("where.field", new Message.Field("request")),
                 names,
-                Message.of("try.log.missing", new Message.Sentences(examples)));
+                Message.of("try.log.missing", new Message.Said(examples)));
     }
 
     public static Problem noPhoto(String id, boolean lost) {
@@ -64,10 +64,10 @@ public final class LogProblems {
                 Message.of("problem.log." + which, new Name(id)), "entry", id, Message.of("try.log." + which));
     }
 
-    /** What the records themselves refuse, in their own words. */
-    public static Problem impossible(String kind, String why) {
+    /** What the records themselves refuse. */
+    public static Problem impossible(String kind, Message.Argument why) {
         return Problem.of(
-                Message.of("problem.log.impossible", new Name(why)),
+                Message.of("problem.log.impossible", why),
                 Message.of("where.place", new Name(kind)),
                 "",
                 Message.of("try.log.impossible"));

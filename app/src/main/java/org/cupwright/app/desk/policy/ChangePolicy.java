@@ -6,6 +6,7 @@ import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Message.Said;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.PolicyCatalogue;
 import org.cupwright.policy.PolicyChange;
@@ -49,6 +50,6 @@ public final class ChangePolicy {
                 Message.of("problem.settingValue", new Name(setting.key()), new Name(text)),
                 Message.of("where.setting", new Name(setting.key())),
                 text,
-                Message.of("try.settingValue", new Name(setting.type().accepts()), new Name(setting.unit())));
+                Message.of("try.settingValue", new Said(setting.type().accepts()), new Name(setting.unit())));
     }
 }

@@ -9,8 +9,10 @@ import java.util.OptionalInt;
 import org.cupwright.app.desk.log.WrittenDay;
 import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
+import org.cupwright.cupchange.ImpossibleFact;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Message.Said;
 
 /** One line of a table of weather: one day. */
 final class WeatherLine {
@@ -67,9 +69,8 @@ final class WeatherLine {
                             : OptionalInt.empty(),
                     rain,
                     trace);
-        } catch (IllegalArgumentException beyond) {
-            throw new NotRead(
-                    Message.of("weather.beyond", new Name(beyond.getMessage())), Message.of("weather.try.beyond"));
+        } catch (ImpossibleFact beyond) {
+            throw new NotRead(Message.of("weather.beyond", new Said(beyond.why())), Message.of("weather.try.beyond"));
         }
     }
 

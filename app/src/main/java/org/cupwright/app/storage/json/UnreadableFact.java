@@ -1,6 +1,11 @@
 package org.cupwright.app.storage.json;
 
 import java.util.stream.Collectors;
+import org.cupwright.cupchange.ImpossibleFact;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Argument;
+import org.cupwright.message.Message.Name;
+import org.cupwright.message.Message.Said;
 import tools.jackson.core.JacksonException;
 
 /** Something that was to be a fact and is not. */
@@ -8,24 +13,40 @@ public final class UnreadableFact extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     private final String where;
+    private final transient Argument why;
 
-    private UnreadableFact(String where, String why, JacksonException cause) {
-        super(why, cause);
+    private UnreadableFact(String where, Argument why, JacksonException cause) {
+        super(why.toString(), cause);
         this.where = where;
+        this.why = why;
     }
 
     static UnreadableFact of(JacksonException cause) {
         String where = cause.getPath().stream()
                 .map(step -> step.getPropertyName() == null ? "[" + step.getIndex() + "]" : step.getPropertyName())
                 .collect(Collectors.joining("."));
-        Throwable root = cause.getCause() instanceof IllegalArgumentException told ? told : cause;
-        String why = root instanceof JacksonException json ? json.getOriginalMessage() : root.getMessage();
-        why = why.startsWith("Cannot map `null`") ? "nothing is given, and something must be" : why;
-        return new UnreadableFact(where, why, cause);
+        return new UnreadableFact(where, why(cause), cause);
+    }
+
+    /** What a fact's own checks say; else what the reader of JSON says, in its own words. */
+    private static Argument why(JacksonException cause) {
+        if (cause.getCause() instanceof ImpossibleFact impossible) {
+            return new Said(impossible.why());
+        }
+        if (cause.getCause() instanceof IllegalArgumentException) {
+            return new Said(Message.of("impossible.part"));
+        }
+        String told = cause.getOriginalMessage();
+        return told.startsWith("Cannot map `null`") ? new Said(Message.of("impossible.nothing")) : new Name(told);
     }
 
     /** The property at which it went wrong, as {@code payload.cutAt.east}; empty for the whole. */
     public String where() {
         return where;
+    }
+
+    /** Why it is none, within a sentence. */
+    public Argument why() {
+        return why;
     }
 }
