@@ -21,6 +21,10 @@ public enum Separator {
         this.character = character;
     }
 
+    public char character() {
+        return character;
+    }
+
     /**
      * The separator a line uses. Semicolons and tabs go first; a comma separates unless it can only be a decimal comma: blanks
      * between numbers that hold one comma at most, in the middle.

@@ -92,11 +92,11 @@ public final class DrawnGeoJson {
     }
 
     private List<String> holes(DrawnParts parts, Geometry place, MapFeature feature) {
-        Optional<Hole> named = parts.text("hole").map(id -> parts.hole(course, id));
+        Optional<Hole> named = parts.text("hole").map(id -> Holes.named(course, id, feature.where()));
         List<Hole> candidates = named.map(List::of).orElse(course.holes());
-        List<Hole> under = GreensUnder.of(place, candidates, FindingKind.DRAWN_OFF_GREEN, feature.where());
+        List<Hole> under = Holes.under(place, candidates, FindingKind.DRAWN_OFF_GREEN, feature.where());
         return under.stream()
-                .flatMap(hole -> DrawnParts.withThoseSharing(course, hole).stream())
+                .flatMap(hole -> Holes.withThoseSharing(course, hole).stream())
                 .distinct()
                 .toList();
     }

@@ -103,21 +103,10 @@ public final class GroundFile {
     }
 
     private List<Hole> holes(MapFeature feature, Geometry place) {
-        return GreensUnder.of(place, candidates(feature), FindingKind.NOT_ON_A_GREEN, feature.where());
-    }
-
-    private List<Hole> candidates(MapFeature feature) {
-        Optional<String> id = feature.tag("hole");
-        if (id.isEmpty()) {
-            return course.holes();
-        }
-        return List.of(course.find(id.get()).orElseThrow(() -> {
-            Message.Argument known = new Message.Name(
-                    String.join(", ", course.holes().stream().map(Hole::id).toList()));
-            return Finding.of(FindingKind.HOLE_UNKNOWN, feature.where(), new Message.Name(id.get()))
-                    .trying(known)
-                    .failure();
-        }));
+        List<Hole> candidates = feature.tag("hole")
+                .map(id -> List.of(Holes.named(course, id, feature.where())))
+                .orElse(course.holes());
+        return Holes.under(place, candidates, FindingKind.NOT_ON_A_GREEN, feature.where());
     }
 
     private static UnreadableFile trouble(FindingKind kind, MapFeature feature, String value) {

@@ -1,8 +1,8 @@
 package org.cupwright.app.cli.command;
 
 import java.util.List;
-import org.cupwright.app.desk.table.NotReadLine;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.formats.table.NotReadLine;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 

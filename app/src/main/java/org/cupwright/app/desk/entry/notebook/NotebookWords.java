@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.cupchange.CupWork.Across;
 import org.cupwright.cupchange.CupWork.Depth;
 import org.cupwright.formats.Separator;
+import org.cupwright.formats.table.NotRead;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 

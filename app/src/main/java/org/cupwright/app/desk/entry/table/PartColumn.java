@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.entry.EntryForm;
 import org.cupwright.app.desk.entry.Part;
-import org.cupwright.app.desk.table.CellText;
-import org.cupwright.app.desk.table.CsvText;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
+import org.cupwright.formats.table.CellText;
+import org.cupwright.formats.table.CsvText;
 import tools.jackson.databind.JsonNode;
 
 /**

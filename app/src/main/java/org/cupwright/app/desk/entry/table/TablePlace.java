@@ -9,10 +9,10 @@ import org.cupwright.app.desk.entry.EntryForm;
 import org.cupwright.app.desk.entry.EntryPlace;
 import org.cupwright.app.desk.entry.Part;
 import org.cupwright.app.desk.entry.notebook.HistoryLine;
-import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
 import org.cupwright.formats.Separator;
+import org.cupwright.formats.table.NotRead;
 
 /** Where a line of a table says something was: in the columns of a part, or under on and side, or east and north. */
 final class TablePlace {

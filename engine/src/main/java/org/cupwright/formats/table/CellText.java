@@ -1,4 +1,4 @@
-package org.cupwright.app.desk.table;
+package org.cupwright.formats.table;
 
 /**
  * Texts in the cells of a table. A text that a spreadsheet would take for a formula, and one that would lose blanks at its ends or be
