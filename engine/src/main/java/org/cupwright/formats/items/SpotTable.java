@@ -20,7 +20,6 @@ import org.cupwright.formats.table.Column;
 import org.cupwright.formats.table.Layout;
 import org.cupwright.formats.table.Line;
 import org.cupwright.formats.table.NotRead;
-import org.cupwright.formats.table.Row;
 import org.cupwright.formats.table.Table;
 import org.cupwright.green.GreenFrame;
 import org.cupwright.green.OnConvention;
@@ -91,7 +90,7 @@ final class SpotTable {
     /** One line. */
     final class Spot {
         private final Line line;
-        private final Row row;
+        private final Layout.Row row;
 
         private Spot(Line line) {
             this.line = line;

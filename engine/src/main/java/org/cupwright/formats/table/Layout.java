@@ -3,6 +3,7 @@ package org.cupwright.formats.table;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -14,10 +15,12 @@ public final class Layout {
     /** A unit in the column's name: "tmax (°F)", "rain_mm"; the degree sign may have been lost on the way (another encoding). */
     private static final Pattern WITH_UNIT = Pattern.compile("(.*?)[ _(\\[]+[°º\uFFFD]?([A-Za-z/%]{1,4})[)\\]]?");
 
+    private static final Unit AS_IT_IS = new Unit("", 0, 1);
+
     private final Table table;
     private final List<Column<?>> declared;
     private final Map<String, Integer> places = new HashMap<>();
-    private final Map<String, Unit> units = new LinkedHashMap<>();
+    private final Map<String, Unit> units = new HashMap<>();
 
     /** How numbers are written in a column. */
     public record Writing(Separator separator, Unit unit) {
@@ -56,7 +59,7 @@ public final class Layout {
                 .orElseGet(() -> column.isCalled(name) || withUnit && column.isCalled(matcher.group(1)));
         if (meant && places.putIfAbsent(column.name(), place) == null) {
             Optional<Unit> own = withUnit ? column.unit(matcher.group(2)) : Optional.empty();
-            units.put(column.name(), own.orElse(column.firstUnit()));
+            own.or(() -> column.units().stream().findFirst()).ifPresent(found -> units.put(column.name(), found));
         }
     }
 
@@ -90,13 +93,12 @@ public final class Layout {
         return this;
     }
 
-    /** The unit of each column there that has one, by {@link Column#name()}. */
+    /** The unit of each column that has one, by {@link Column#name()}. */
     public Map<String, String> unitNames() {
         Map<String, String> names = new LinkedHashMap<>();
-        declared.stream()
-                .filter(column -> has(column) && !column.units().isEmpty())
-                .forEach(column ->
-                        names.put(column.name(), units.get(column.name()).name()));
+        for (Column<?> column : declared) {
+            Optional.ofNullable(units.get(column.name())).ifPresent(unit -> names.put(column.name(), unit.name()));
+        }
         return names;
     }
 
@@ -107,14 +109,34 @@ public final class Layout {
 
     /** A line of the table by its columns. */
     public Row row(Line line) {
-        return new Row(this, line);
+        return new Row(line);
     }
 
-    int place(Column<?> column) {
-        return places.getOrDefault(column.name(), -1);
-    }
+    /** A line by the table's columns. */
+    public final class Row {
+        private final Line line;
 
-    Writing writing(Column<?> column) {
-        return new Writing(table.separator(), units.getOrDefault(column.name(), column.firstUnit()));
+        private Row(Line line) {
+            this.line = line;
+        }
+
+        /** What stands in a column without the blanks about it; empty where nothing does, or there is no such column. */
+        public String text(Column<?> column) {
+            return line.field(places.getOrDefault(column.name(), -1));
+        }
+
+        /**
+         * The value in a column; empty where nothing stands in it.
+         *
+         * @throws NotRead where what stands there is none, in the column's own words
+         */
+        public <T> Optional<T> find(Column<T> column) throws NotRead {
+            String text = text(column);
+            if (text.isEmpty() || column.nothing().contains(text.toLowerCase(Locale.ROOT))) {
+                return Optional.empty();
+            }
+            Unit unit = units.getOrDefault(column.name(), AS_IT_IS);
+            return Optional.of(column.type().read(text, new Writing(table.separator(), unit)));
+        }
     }
 }

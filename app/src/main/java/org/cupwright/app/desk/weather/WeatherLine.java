@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.formats.table.Column;
+import org.cupwright.formats.table.Layout;
 import org.cupwright.formats.table.NotRead;
-import org.cupwright.formats.table.Row;
 import org.cupwright.formats.table.WrittenDay;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
@@ -23,7 +23,7 @@ final class WeatherLine {
 
     private WeatherLine() {}
 
-    static WeatherEntered read(Row row) throws NotRead {
+    static WeatherEntered read(Layout.Row row) throws NotRead {
         Optional<LocalDate> day = row.find(WeatherColumn.DATE);
         LocalDate known = day.isPresent() ? day.get() : WrittenDay.inTable("");
         double highest = needed(row, WeatherColumn.TMAX);
@@ -53,11 +53,11 @@ final class WeatherLine {
         }
     }
 
-    private static double needed(Row row, Column<Double> column) throws NotRead {
+    private static double needed(Layout.Row row, Column<Double> column) throws NotRead {
         return number(row, column).orElseThrow(() -> not("noTemperature", column.name()));
     }
 
-    private static OptionalDouble number(Row row, Column<Double> column) throws NotRead {
+    private static OptionalDouble number(Layout.Row row, Column<Double> column) throws NotRead {
         Optional<Double> value = row.find(column);
         return value.isPresent() ? OptionalDouble.of(WeatherColumn.kept(value.get())) : OptionalDouble.empty();
     }

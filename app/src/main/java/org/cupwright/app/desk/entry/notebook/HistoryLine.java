@@ -10,8 +10,8 @@ import org.cupwright.app.desk.Spot;
 import org.cupwright.formats.Separator;
 import org.cupwright.formats.table.Column;
 import org.cupwright.formats.table.Layout;
+import org.cupwright.formats.table.Line;
 import org.cupwright.formats.table.NotRead;
-import org.cupwright.formats.table.Row;
 import org.cupwright.formats.table.Table;
 import org.cupwright.green.Side;
 import org.cupwright.message.Message;
@@ -46,7 +46,8 @@ public record HistoryLine(LocalDate day, String hole, NotebookPlace place) {
                         .complete();
     }
 
-    static HistoryLine of(Row row, Separator separator) throws NotRead {
+    static HistoryLine of(Layout layout, Line line, Separator separator) throws NotRead {
+        Layout.Row row = layout.row(line);
         String on = row.text(ON);
         String side = row.text(SIDE);
         boolean inWords = !row.text(WORDS).isEmpty() && on.isEmpty() && side.isEmpty();
@@ -56,13 +57,13 @@ public record HistoryLine(LocalDate day, String hole, NotebookPlace place) {
             LocalDate day = row.find(DATE).orElseThrow();
             return new HistoryLine(day, row.text(HOLE), NotebookWords.of(row.text(WORDS)));
         }
-        failIfEmpty(row, ON, row.has(WORDS) && side.isEmpty() ? "words" : "on");
+        failIfEmpty(row, ON, layout.has(WORDS) && side.isEmpty() ? "words" : "on");
         failIfEmpty(row, SIDE, "side");
         NotebookPlace place = new NotebookPlace.Paced(place(on, side, separator));
         return new HistoryLine(row.find(DATE).orElseThrow(), row.text(HOLE), place);
     }
 
-    private static void failIfEmpty(Row row, Column<?> column, String name) throws NotRead {
+    private static void failIfEmpty(Layout.Row row, Column<?> column, String name) throws NotRead {
         if (row.text(column).isEmpty()) {
             throw new NotRead(Message.of("history.empty", new Name(name)), Message.of("history.try.empty"));
         }

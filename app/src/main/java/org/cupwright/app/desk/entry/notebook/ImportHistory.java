@@ -145,7 +145,7 @@ public final class ImportHistory {
         private Reading<Fact> read(InputStream in) throws IOException {
             Table table = Table.of(in);
             Layout layout = HistoryLine.layout(table);
-            return table.read(line -> read(HistoryLine.of(layout.row(line), table.separator())));
+            return table.read(line -> read(HistoryLine.of(layout, line, table.separator())));
         }
 
         private Fact read(HistoryLine line) throws NotRead {
