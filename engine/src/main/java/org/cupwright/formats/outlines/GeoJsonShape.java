@@ -74,7 +74,7 @@ final class GeoJsonShape {
     }
 
     private LinearRing ring(JsonNode positions) {
-        return Rings.close(each(positions, this::coordinate), factory, where);
+        return Polygons.ring(each(positions, this::coordinate), factory, where);
     }
 
     private Coordinate coordinate(JsonNode position) {

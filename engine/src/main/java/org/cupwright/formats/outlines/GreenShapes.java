@@ -41,7 +41,7 @@ final class GreenShapes {
     private void add(MapFeature feature) {
         if (feature.shape().getDimension() == 0) {
             Message.Argument found = new Message.Name(feature.shape().getGeometryType());
-            findings.add(Tags.leftOut(Finding.of(FindingKind.WRONG_SHAPE, feature.where(), found)));
+            findings.add(MapFeature.leftOut(Finding.of(FindingKind.WRONG_SHAPE, feature.where(), found)));
             return;
         }
         List<Polygon> parts = Polygons.of(feature, toCourse);

@@ -29,7 +29,7 @@ record HoleLine(LineOfPlay line, Optional<String> ref, OptionalInt par, Optional
         List<MapPoint> points = feature.shape() instanceof LineString line ? different(line, toCourse) : List.of();
         if (points.size() < 2) {
             Message.Argument found = new Message.Name(feature.shape().getGeometryType());
-            findings.add(Tags.leftOut(Finding.of(FindingKind.WRONG_SHAPE, feature.where(), found)));
+            findings.add(MapFeature.leftOut(Finding.of(FindingKind.WRONG_SHAPE, feature.where(), found)));
             return Optional.empty();
         }
         return Optional.of(new HoleLine(

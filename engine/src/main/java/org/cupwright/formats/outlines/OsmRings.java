@@ -59,6 +59,6 @@ final class OsmRings {
     }
 
     private LinearRing ring(Coordinate[] points) {
-        return Rings.close(Arrays.asList(points), factory, where);
+        return Polygons.ring(Arrays.asList(points), factory, where);
     }
 }

@@ -61,7 +61,7 @@ final class Surroundings {
         try {
             return Polygons.of(feature, toCourse);
         } catch (UnreadableFile trouble) {
-            findings.add(Tags.leftOut(trouble.finding()));
+            findings.add(MapFeature.leftOut(trouble.finding()));
             return List.of();
         }
     }
