@@ -11,8 +11,8 @@ import org.cupwright.finding.Where;
 import org.cupwright.message.Message;
 
 /**
- * The lines of a text file from outside that say something: comments ({@code #}) and blank lines are passed over. Lines are
- * counted as an editor counts them and bounded in length.
+ * The lines of a text file from outside that say something: comments ({@code #}) and blank lines are passed over. Lines
+ * are counted as an editor counts them and bounded in length.
  */
 public final class TextLines {
     /** A line of numbers has some hundred characters. Our choice. */

@@ -22,10 +22,10 @@ import org.locationtech.jts.geom.Geometry;
 /**
  * Reads ground that people listed: one piece a line, columns by their header.
  *
- * <p>{@code hole}; {@code kind}: good, bad, usual; the place as {@code east,north} in the course's frame, or as {@code on,side} in
- * paces ({@code 22,L5}: from the left edge as seen from the fairway); for good and bad ground {@code radius} in paces, or {@code
- * radiusMetres}; and where known {@code reason}, {@code person}, {@code date} (2026-05-31) and {@code id}. A line that does not
- * read, or has fewer fields than the header, is told.
+ * <p>{@code hole}; {@code kind}: good, bad, usual; the place as {@code east,north} in the course's frame, or as
+ * {@code on,side} in paces ({@code 22,L5}: from the left edge as seen from the fairway); for good and bad ground
+ * {@code radius} in paces, or {@code radiusMetres}; and where known {@code reason}, {@code person}, {@code date}
+ * (2026-05-31) and {@code id}. A line that does not read, or has fewer fields than the header, is told.
  */
 public final class DrawnCsv {
     private static final Column<String> KIND = Column.text("kind").needed();

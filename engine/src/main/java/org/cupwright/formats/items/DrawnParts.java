@@ -43,7 +43,7 @@ final class DrawnParts {
 
     /** @throws UnreadableFile if the kind or the day does not read */
     PersonsWord word() {
-        return new PersonsWord(kind(), text("reason"), text("person"), date());
+        return new PersonsWord(kind(), text("reason"), text("person"), date("date"));
     }
 
     private Kind kind() {
@@ -56,8 +56,8 @@ final class DrawnParts {
         };
     }
 
-    private Optional<LocalDate> date() {
-        String text = text("date").orElse("");
+    Optional<LocalDate> date(String name) {
+        String text = text(name).orElse("");
         try {
             return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException notOne) {

@@ -17,10 +17,11 @@ import org.cupwright.units.Heading;
 /**
  * Reads slopes noted with a level: one spot a line, columns by their header.
  *
- * <p>{@code hole}; the place as {@code east,north} in the course's frame, or as {@code on,side} in paces ({@code 22,L5}: left as
- * seen from the fairway, from the left edge); {@code heading}, in degrees clockwise from the map's north or {@code play} for along
- * the line of play; {@code fall}, percent downhill along the heading; {@code fallRight}, percent downhill to its right, empty
- * where the heading is the steepest way down. A line that does not read is told and passed over.
+ * <p>{@code hole}; the place as {@code east,north} in the course's frame, or as {@code on,side} in paces
+ * ({@code 22,L5}: left as seen from the fairway, from the left edge); {@code heading}, in degrees clockwise from the
+ * map's north or {@code play} for along the line of play; {@code fall}, percent downhill along the heading;
+ * {@code fallRight}, percent downhill to its right, empty where the heading is the steepest way down. A line that does
+ * not read is told and passed over.
  */
 public final class LevelSpotsCsv {
     private static final Column<Double> HEADING = Column.number("heading").needed();

@@ -27,8 +27,8 @@ import org.cupwright.green.Side;
 import org.cupwright.message.Message;
 
 /**
- * A table of spots on greens, one a line: {@code hole}, and the place as {@code east,north} in the course's frame, or as {@code
- * on,side} in paces ({@code 22,L5}: from the left edge as seen from the fairway).
+ * A table of spots on greens, one a line: {@code hole}, and the place as {@code east,north} in the course's frame, or
+ * as {@code on,side} in paces ({@code 22,L5}: from the left edge as seen from the fairway).
  */
 final class SpotTable {
     static final Column<String> HOLE = Column.text("hole").needed();

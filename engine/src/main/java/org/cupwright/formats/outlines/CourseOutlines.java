@@ -24,8 +24,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * Makes a course of the features of a map file: golf=green areas with the golf=hole lines that end on them, the bunkers and water
- * near them, and the tees at their lines' starts.
+ * Makes a course of the features of a map file: golf=green areas with the golf=hole lines that end on them, the bunkers
+ * and water near them, and the tees at their lines' starts.
  */
 public final class CourseOutlines {
     private final OutlineRequest request;

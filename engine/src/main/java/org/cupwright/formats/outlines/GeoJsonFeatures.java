@@ -29,9 +29,9 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * Reads the features of a GeoJSON file (RFC 7946): a FeatureCollection, or one Feature.
  *
- * <p>Coordinates are longitude and latitude on WGS84 unless the file carries the {@code crs} member of the older GeoJSON (2008)
- * that names an EPSG code. Properties are taken as text. A feature whose geometry cannot be read is left out with a finding,
- * unless it is one of those the caller cannot do without.
+ * <p>Coordinates are longitude and latitude on WGS84 unless the file carries the {@code crs} member of the older
+ * GeoJSON (2008) that names an EPSG code. Properties are taken as text. A feature whose geometry cannot be read is left
+ * out with a finding, unless it is one of those the caller cannot do without.
  */
 public final class GeoJsonFeatures {
     /** A traced course takes some hundred kilobytes; a whole county's map data some ten megabytes. Our choice. */
@@ -65,7 +65,8 @@ public final class GeoJsonFeatures {
      *
      * @param in the file; not closed
      * @param essential by its tags, whether a feature that cannot be read makes the whole file useless
-     * @throws UnreadableFile if the file is empty, no GeoJSON, too large, nested too deeply, or an essential feature is broken
+     * @throws UnreadableFile if the file is empty, no GeoJSON, too large, nested too deeply, or an essential feature is
+     *     broken
      */
     public static MapFeatures read(InputStream in, Predicate<Map<String, String>> essential) throws IOException {
         JsonNode root = root(in);

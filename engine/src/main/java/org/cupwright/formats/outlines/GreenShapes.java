@@ -15,8 +15,8 @@ import org.locationtech.jts.geom.Polygon;
 /**
  * The greens of a map file and what is odd about their size and shape.
  *
- * <p>A green in several parts becomes several greens, because a common export puts all greens of a course into one feature; parts
- * too small to be greens are left out. Both are told.
+ * <p>A green in several parts becomes several greens, because a common export puts all greens of a course into one
+ * feature; parts too small to be greens are left out. Both are told.
  */
 final class GreenShapes {
     private final Projection toCourse;

@@ -20,7 +20,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 /**
  * Reads the golf features of an OpenStreetMap XML file: ways, and multipolygon relations of ways.
  *
- * <p>Only elements tagged golf or leisure=golf_course become features; a closed way is an area unless it is a golf=hole.
+ * <p>Only elements tagged golf or leisure=golf_course become features; a closed way is an area unless it is a
+ * golf=hole.
  */
 public final class OsmFeatures {
     private final OsmXml osm;

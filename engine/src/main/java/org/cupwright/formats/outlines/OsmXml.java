@@ -21,7 +21,8 @@ import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * Reads OpenStreetMap XML: nodes, ways and relations with their tags. Elements an editor has marked as deleted are left out.
+ * Reads OpenStreetMap XML: nodes, ways and relations with their tags. Elements an editor has marked as deleted are left
+ * out.
  *
  * <p>The parser knows no document types and no external entities, so a file can reach no other file and no network.
  */

@@ -10,8 +10,8 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 
 /**
- * A column of a kind of table, declared once: what it is called, what stands in it and in which units, between which bounds, and
- * what is said of a cell that is none of it.
+ * A column of a kind of table, declared once: what it is called, what stands in it and in which units, between which
+ * bounds, and what is said of a cell that is none of it.
  *
  * @param name the name by which a person means it
  * @param otherNames more names that it has in first lines; signs and capitals do not matter

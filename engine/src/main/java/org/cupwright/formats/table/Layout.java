@@ -10,9 +10,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.cupwright.formats.Separator;
 
-/** Which column of a table is what, and in which unit: as its first line says, and as a person says where it does not. */
+/**
+ * Which column of a table is what, and in which unit: as its first line says, and as a person says where it does not.
+ */
 public final class Layout {
-    /** A unit in the column's name: "tmax (°F)", "rain_mm"; the degree sign may have been lost on the way (another encoding). */
+    /**
+     * A unit in the column's name: "tmax (°F)", "rain_mm"; the degree sign may have been lost on the way (another
+     * encoding).
+     */
     private static final Pattern WITH_UNIT = Pattern.compile("(.*?)[ _(\\[]+[°º\uFFFD]?([A-Za-z/%]{1,4})[)\\]]?");
 
     private static final Unit AS_IT_IS = new Unit("", 0, 1);
@@ -120,7 +125,9 @@ public final class Layout {
             this.line = line;
         }
 
-        /** What stands in a column without the blanks about it; empty where nothing does, or there is no such column. */
+        /**
+         * What stands in a column without the blanks about it; empty where nothing does, or there is no such column.
+         */
         public String text(Column<?> column) {
             return line.field(places.getOrDefault(column.name(), -1));
         }

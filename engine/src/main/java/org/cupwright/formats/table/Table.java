@@ -19,9 +19,9 @@ import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
 
 /**
- * A table as people and programs write it: the first line names the columns, every other is an entry. Lines that begin with # and
- * those that say nothing are passed over. Lines that cannot be what they seem are refused: those with more fields than the first
- * (decimal commas between commas), and a last one that was cut off.
+ * A table as people and programs write it: the first line names the columns, every other is an entry. Lines that begin
+ * with # and those that say nothing are passed over. Lines that cannot be what they seem are refused: those with more
+ * fields than the first (decimal commas between commas), and a last one that was cut off.
  */
 public final class Table {
     /** Thirty years of eighteen holes a day come to some 50 MB (our choice of bound). */
@@ -47,8 +47,8 @@ public final class Table {
     }
 
     /**
-     * Reads CSV (RFC 4180) as office programs write it: a field in quotation marks may hold the separator, quotation marks and line
-     * ends. Where the first line has no separator, runs of blanks are it.
+     * Reads CSV (RFC 4180) as office programs write it: a field in quotation marks may hold the separator, quotation
+     * marks and line ends. Where the first line has no separator, runs of blanks are it.
      *
      * @param in the file; not closed
      * @throws UnreadableFile if it is empty, no text or too large

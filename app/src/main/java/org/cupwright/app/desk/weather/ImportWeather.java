@@ -25,8 +25,9 @@ import org.cupwright.message.Problem;
 import org.cupwright.turf.weather.RecordedWeather;
 
 /**
- * Takes weather into the logbook from a table, one line a day: that of past days, or a forecast of coming ones. The same table taken
- * in twice adds nothing. A table that looks wrong as a whole is not kept until a person says that it is right.
+ * Takes weather into the logbook from a table, one line a day: that of past days, or a forecast of coming ones. The
+ * same table taken in twice adds nothing. A table that looks wrong as a whole is not kept until a person says that it
+ * is right.
  */
 public final class ImportWeather {
     private final Session session;
@@ -61,7 +62,8 @@ public final class ImportWeather {
      * @param read days that read
      * @param first the first of them
      * @param last the last
-     * @param missing days between those two of which the table says nothing that reads; the turf's clocks fill them, and count that
+     * @param missing days between those two of which the table says nothing that reads; the turf's clocks fill them,
+     *     and count that
      * @param noRain days that read without their rain, which counts as unknown
      * @param added days that are new to the logbook
      * @param changed days that are in it with other values, which the table's replace

@@ -19,8 +19,9 @@ import org.cupwright.turf.weather.WeatherDay;
 import org.cupwright.turf.weather.WeatherSeries;
 
 /**
- * What looks wrong of a whole table: values that no golf course sees and another unit would explain, and a summer in the wrong half
- * of the year. The bounds are our choice; each is passed by hardly any place, and a question that is wrong costs one word.
+ * What looks wrong of a whole table: values that no golf course sees and another unit would explain, and a summer in
+ * the wrong half of the year. The bounds are our choice; each is passed by hardly any place, and a question that is
+ * wrong costs one word.
  */
 final class TableQuestions {
     static final String SEASONS = "seasons";

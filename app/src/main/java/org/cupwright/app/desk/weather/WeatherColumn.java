@@ -11,8 +11,8 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 
 /**
- * What a table of weather can tell of a day. Names are those that weather stations and services commonly write (recalled); factors of
- * units are exact by definition.
+ * What a table of weather can tell of a day. Names are those that weather stations and services commonly write
+ * (recalled); factors of units are exact by definition.
  */
 public final class WeatherColumn {
     private static final List<Unit> CELSIUS = List.of(new Unit("C", 0, 1), new Unit("F", 32, 5.0 / 9));

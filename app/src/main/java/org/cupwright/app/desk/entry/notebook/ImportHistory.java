@@ -42,7 +42,8 @@ import org.cupwright.policy.Policy;
 /**
  * Takes an old notebook of hole locations into the logbook.
  *
- * <p>An entry's id follows from the course, the day, the hole and the place, so that a notebook taken in twice adds nothing.
+ * <p>An entry's id follows from the course, the day, the hole and the place, so that a notebook taken in twice adds
+ * nothing.
  */
 public final class ImportHistory {
     /** Cups are changed before play (our choice; only the day matters). */

@@ -16,8 +16,8 @@ import org.cupwright.formats.table.CsvText;
 import tools.jackson.databind.JsonNode;
 
 /**
- * A column of a table of entries: a part of what they say, or a piece of one. A place has two columns, a piece of ground has four, every
- * other part one.
+ * A column of a table of entries: a part of what they say, or a piece of one. A place has two columns, a piece of
+ * ground has four, every other part one.
  *
  * @param cell what the column is called and takes
  * @param path where its value lies in what an entry says
