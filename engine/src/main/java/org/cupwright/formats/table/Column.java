@@ -24,7 +24,11 @@ public record Column<T>(
         String name, List<String> otherNames, boolean isNeeded, List<Unit> units, List<String> nothing, Type<T> type) {
     /** How a cell becomes a value. */
     public interface Type<T> {
-        /** @throws NotRead where it is none, with what is said of it */
+        /**
+         * The value of a cell that says something.
+         *
+         * @throws NotRead where it is none, with what is said of it
+         */
         T read(String text, Layout.Writing writing) throws NotRead;
     }
 

@@ -61,7 +61,7 @@ public final class Layout {
         Matcher matcher = WITH_UNIT.matcher(name);
         boolean withUnit = matcher.matches() && isUnit(matcher.group(2));
         boolean meant = said.map(name::equalsIgnoreCase)
-                .orElseGet(() -> column.isCalled(name) || withUnit && column.isCalled(matcher.group(1)));
+                .orElseGet(() -> column.isCalled(name) || (withUnit && column.isCalled(matcher.group(1))));
         if (meant && places.putIfAbsent(column.name(), place) == null) {
             Optional<Unit> own = withUnit ? column.unit(matcher.group(2)) : Optional.empty();
             own.or(() -> column.units().stream().findFirst()).ifPresent(found -> units.put(column.name(), found));

@@ -19,7 +19,11 @@ public final class Reading<T> {
 
     /** Makes of a line what it says. */
     public interface Reader<T> {
-        /** @throws NotRead where it says nothing that can be; the line is then set down with the reason */
+        /**
+         * What a line says.
+         *
+         * @throws NotRead where that cannot be; the line is then set down with the reason
+         */
         T read(Line line) throws NotRead;
     }
 

@@ -171,7 +171,7 @@ public final class Table {
             throw new NotRead(Message.of("table.cutOff"), Message.of("table.try.cutOff"));
         }
         boolean more = fields.stream().skip(columns).anyMatch(field -> !field.isBlank());
-        if (more || fewer && separator == Separator.BLANKS) {
+        if (more || (fewer && separator == Separator.BLANKS)) {
             throw new NotRead(
                     Message.of("table.fields", new Count(fields.size()), new Count(columns)),
                     Message.of(more ? "table.try.more" : "table.try.fewer"));
