@@ -15,7 +15,7 @@ import org.locationtech.jts.geom.Polygon;
  * @param place a polygon in the course's frame for good and bad ground, a point for a usual spot; the polygon may reach beyond the
  *     green
  */
-public record DrawnItem(String id, PersonsWord word, Geometry place) {
+public record DrawnItem(String id, PersonsOpinion word, Geometry place) {
     /** What an id looks like. */
     public static final String ID_PATTERN = "[A-Za-z0-9][A-Za-z0-9-]{0,39}";
 
@@ -25,7 +25,7 @@ public record DrawnItem(String id, PersonsWord word, Geometry place) {
     private static final int CORNERS_A_QUARTER = 16;
 
     public DrawnItem {
-        boolean fits = word.kind() == PersonsWord.Kind.USUAL ? place instanceof Point : place instanceof Polygon;
+        boolean fits = word.kind() == PersonsOpinion.Kind.USUAL ? place instanceof Point : place instanceof Polygon;
         if (!id.matches(ID_PATTERN) || !fits || place.isEmpty() || !place.isValid()) {
             throw new IllegalArgumentException("no drawn ground: " + word.kind() + " called " + id + ", a "
                     + place.getGeometryType() + ". Usual spots are points, good and bad ground polygons.");
@@ -53,12 +53,12 @@ public record DrawnItem(String id, PersonsWord word, Geometry place) {
     }
 
     /** Whether another says the same kind of thing of the same ground: then the later of the two counts. */
-    public boolean isAbout(PersonsWord.Kind kind, Geometry other) {
+    public boolean isAbout(PersonsOpinion.Kind kind, Geometry other) {
         return word.kind() == kind && place.norm().equalsExact(other.norm(), SAME_PLACE_METRES);
     }
 
     /** The same with another word. */
-    public DrawnItem saying(PersonsWord later) {
+    public DrawnItem saying(PersonsOpinion later) {
         return new DrawnItem(id, later, place);
     }
 

@@ -1,9 +1,9 @@
 package org.cupwright.green;
 
 import java.util.List;
-import org.cupwright.policy.Mark;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** The settings by which surveys and level readings become ground. */
 public final class GroundPolicy {
@@ -12,7 +12,7 @@ public final class GroundPolicy {
             SettingType.number(0.001, 1),
             "m",
             0.10,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: a grid that does not say how good its heights are is taken for ordinary airborne data");
 
     public static final Setting<Double> GRID_CELL_METRES = new Setting<>(
@@ -20,7 +20,7 @@ public final class GroundPolicy {
             SettingType.number(0.1, 2),
             "m",
             1.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: wider cells smooth away what a 0.91 m disc is to show");
 
     public static final Setting<Double> READING_STANDARD_ERROR_PERCENT = new Setting<>(
@@ -28,7 +28,7 @@ public final class GroundPolicy {
             SettingType.number(0.01, 2),
             "%",
             0.1,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: what a digital level laid on turf repeats to");
 
     public static final Setting<Double> READING_REACH_METRES = new Setting<>(
@@ -36,7 +36,7 @@ public final class GroundPolicy {
             SettingType.number(0.1, 2),
             "m",
             0.6,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: the error of placing a hole, over which a reading is taken to hold");
 
     public static final Setting<Integer> LEAST_POINTS_IN_DISC = new Setting<>(
@@ -44,7 +44,7 @@ public final class GroundPolicy {
             SettingType.wholeNumber(4, 50),
             "",
             6,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: twice what a plane needs, in the 0.91 m disc");
 
     public static final Setting<Double> WIDEST_GAP_METRES = new Setting<>(
@@ -52,7 +52,7 @@ public final class GroundPolicy {
             SettingType.number(0.2, 3),
             "m",
             1.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: a spot in the middle of a wider empty circle is not surveyed");
 
     public static final Setting<Double> MARGIN_METRES = new Setting<>(
@@ -60,7 +60,7 @@ public final class GroundPolicy {
             SettingType.number(0, 10),
             "m",
             2.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: points so far outside the outline still help the slope at the edge");
 
     public static final Setting<Double> KNOT_SPACING_METRES = new Setting<>(
@@ -68,7 +68,7 @@ public final class GroundPolicy {
             SettingType.number(0.25, 1),
             "m",
             0.5,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: four knots across the 0.91 m disc");
 
     public static final Setting<Double> PENALTY_DIVISOR = new Setting<>(
@@ -76,7 +76,7 @@ public final class GroundPolicy {
             SettingType.number(1, 20),
             "",
             3.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: the full restricted-likelihood penalty smooths tiers away and its intervals miss there");
 
     public static final Setting<Double> BLUNDER_LIMIT = new Setting<>(
@@ -84,7 +84,7 @@ public final class GroundPolicy {
             SettingType.number(3, 20),
             "robust sd",
             4.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: of ten thousand sound points fewer than one lies so far off");
 
     private GroundPolicy() {}

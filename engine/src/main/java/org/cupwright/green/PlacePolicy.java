@@ -1,9 +1,9 @@
 package org.cupwright.green;
 
 import java.util.List;
-import org.cupwright.policy.Mark;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 import org.cupwright.units.Paces;
 
 /** How a course says where a place on a green is: from where it measures, and how long its pace is. */
@@ -13,7 +13,7 @@ public final class PlacePolicy {
             SettingType.oneOf(OnConvention.class),
             "",
             OnConvention.ALONG_CHORD,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "both ways of measuring are in use; along the chord a place and its third never contradict each other");
 
     public static final Setting<Double> PACE_METRES = new Setting<>(
@@ -21,7 +21,7 @@ public final class PlacePolicy {
             SettingType.number(0.5, 1.2),
             "m",
             Paces.STANDARD_METRES,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "3 ft; whoever paces should walk a known distance once and set their own");
 
     private PlacePolicy() {}

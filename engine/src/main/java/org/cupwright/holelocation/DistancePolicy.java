@@ -1,9 +1,9 @@
 package org.cupwright.holelocation;
 
 import java.util.List;
-import org.cupwright.policy.Mark;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** How far a hole keeps from edges, hazards, old holes and plugs. */
 public final class DistancePolicy {
@@ -15,7 +15,7 @@ public final class DistancePolicy {
             SettingType.number(0, 20),
             "paces",
             4.0,
-            Mark.PUBLISHED,
+            SourceKind.PUBLISHED,
             RANDA + ": generally at least four paces from any edge; later texts drop the number");
 
     public static final Setting<Double> EDGE_LEAST_PACES = new Setting<>(
@@ -23,7 +23,7 @@ public final class DistancePolicy {
             SettingType.number(0, 20),
             "paces",
             2.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: where the edge rule has to be set aside, no hole comes nearer than this");
 
     public static final Setting<Double> HAZARD_PACES = new Setting<>(
@@ -31,7 +31,7 @@ public final class DistancePolicy {
             SettingType.number(0, 30),
             "paces",
             5.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice; " + RANDA + " asks for more than the usual beside a bunker or a fall-off, without a number");
 
     public static final Setting<Double> HAZARD_REACH_PACES = new Setting<>(
@@ -39,7 +39,7 @@ public final class DistancePolicy {
             SettingType.number(0, 30),
             "paces",
             5.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: a bunker, water or a fall-off this near outside the edge makes it a hazardous one");
 
     public static final Setting<Double> CAUTION_PACES = new Setting<>(
@@ -47,7 +47,7 @@ public final class DistancePolicy {
             SettingType.number(0, 5),
             "paces",
             0.5,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: pacing and rounding move a person by about half a pace");
 
     public static final Setting<Double> OLD_HOLE_METRES = new Setting<>(
@@ -55,7 +55,7 @@ public final class DistancePolicy {
             SettingType.number(0, 20),
             "m",
             2.74,
-            Mark.PUBLISHED,
+            SourceKind.PUBLISHED,
             RANDA + ": at least three paces from a recent hole");
 
     public static final Setting<Double> OLD_HOLE_CLOSER_METRES = new Setting<>(
@@ -63,7 +63,7 @@ public final class DistancePolicy {
             SettingType.number(0, 20),
             "m",
             2.44,
-            Mark.PUBLISHED,
+            SourceKind.PUBLISHED,
             LEMONS + ": areas of 8 ft radius about a hole");
 
     public static final Setting<Double> LAST_HOLES_METRES = new Setting<>(
@@ -71,7 +71,7 @@ public final class DistancePolicy {
             SettingType.number(0, 30),
             "m",
             4.88,
-            Mark.PUBLISHED,
+            SourceKind.PUBLISHED,
             LEMONS + ": areas of 8 ft radius, so 16 ft between centres");
 
     public static final Setting<Integer> LAST_HOLES = new Setting<>(
@@ -79,7 +79,7 @@ public final class DistancePolicy {
             SettingType.wholeNumber(0, 50),
             "holes",
             4,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice of how many of the last holes the 16 ft are kept from");
 
     public static final Setting<Double> PLUG_METRES = new Setting<>(
@@ -87,7 +87,7 @@ public final class DistancePolicy {
             SettingType.number(0, 10),
             "m",
             0.91,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "3 ft from a plug that still shows");
 
     public static final Setting<Double> ON_PLUG_METRES = new Setting<>(
@@ -95,7 +95,7 @@ public final class DistancePolicy {
             SettingType.number(0, 1),
             "m",
             0.15,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: nearer centres would cut into the old plug, 108 mm wide, or its edge");
 
     private DistancePolicy() {}

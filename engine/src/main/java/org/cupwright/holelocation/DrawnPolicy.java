@@ -1,9 +1,9 @@
 package org.cupwright.holelocation;
 
 import java.util.List;
-import org.cupwright.policy.Mark;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** What people's word about ground counts for. */
 public final class DrawnPolicy {
@@ -18,7 +18,7 @@ public final class DrawnPolicy {
             SettingType.oneOf(OnBadGround.class),
             "",
             OnBadGround.FAIL,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: who drew it knows why, and taking it back is one command");
 
     public static final Setting<Double> USUAL_SPOT_METRES = new Setting<>(
@@ -26,7 +26,7 @@ public final class DrawnPolicy {
             SettingType.number(0, 5),
             "m",
             0.91,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: a pace; who says that holes go here does not mean the inch");
 
     private DrawnPolicy() {}

@@ -1,9 +1,9 @@
 package org.cupwright.holelocation;
 
 import java.util.List;
-import org.cupwright.policy.Mark;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** How a ball is to come to rest by the hole, and how fast a green is taken to be. */
 public final class HoldPolicy {
@@ -15,7 +15,7 @@ public final class HoldPolicy {
             SettingType.number(0.1, 3),
             "m",
             0.61,
-            Mark.PUBLISHED,
+            SourceKind.PUBLISHED,
             LEMONS + ": a ball can be stopped within about 2 ft of the hole");
 
     public static final Setting<Double> HOLD_CAUTION_METRES = new Setting<>(
@@ -23,7 +23,7 @@ public final class HoldPolicy {
             SettingType.number(0.1, 3),
             "m",
             0.91,
-            Mark.PUBLISHED,
+            SourceKind.PUBLISHED,
             TRADE + ": a fair downhill putt can finish within 3 ft");
 
     public static final Setting<Double> PAST_METRES = new Setting<>(
@@ -31,7 +31,7 @@ public final class HoldPolicy {
             SettingType.number(0.05, 1),
             "m",
             0.30,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "a putt that would run a foot past the hole on the level");
 
     public static final Setting<Integer> HEADINGS = new Setting<>(
@@ -39,7 +39,7 @@ public final class HoldPolicy {
             SettingType.wholeNumber(8, 360),
             "",
             36,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: every ten degrees");
 
     public static final Setting<Double> START_METRES = new Setting<>(
@@ -47,7 +47,7 @@ public final class HoldPolicy {
             SettingType.number(0.5, 12),
             "m",
             3.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: a side from which no 3 m putt can start on the green does not count");
 
     public static final Setting<Double> SEASON_SPEED_FEET = new Setting<>(
@@ -55,7 +55,7 @@ public final class HoldPolicy {
             SettingType.number(4, 16),
             "ft",
             10.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice of what counts where nobody has read the green speed; the course should set its own");
 
     public static final Setting<Double> DRYING_FEET = new Setting<>(
@@ -63,7 +63,7 @@ public final class HoldPolicy {
             SettingType.number(0, 4),
             "ft",
             0.5,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: greens dry and quicken after the morning reading");
 
     public static final Setting<Double> ROLLED_FEET = new Setting<>(
@@ -71,7 +71,7 @@ public final class HoldPolicy {
             SettingType.number(0, 4),
             "ft",
             0.5,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice of a number: rolling quickens a green");
 
     public static final Setting<Double> DOUBLE_CUT_FEET = new Setting<>(
@@ -79,7 +79,7 @@ public final class HoldPolicy {
             SettingType.number(0, 4),
             "ft",
             0.5,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice of a number: a second mowing quickens a green");
 
     private HoldPolicy() {}

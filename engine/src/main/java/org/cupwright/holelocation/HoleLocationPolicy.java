@@ -2,9 +2,9 @@ package org.cupwright.holelocation;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.cupwright.policy.Mark;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** The settings by which positions are judged: those of the rules, and what is done with the answers. */
 public final class HoleLocationPolicy {
@@ -14,7 +14,7 @@ public final class HoleLocationPolicy {
             SettingType.ranking(Concession.class),
             "",
             List.of(Concession.values()),
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice of order: what troubles play least goes first, the rest of old holes last");
 
     public static final Setting<Double> BEST_APART_METRES = new Setting<>(
@@ -22,7 +22,7 @@ public final class HoleLocationPolicy {
             SettingType.number(0, 20),
             "m",
             3.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: nearer spots are the same choice to whoever cuts the hole");
 
     private HoleLocationPolicy() {}

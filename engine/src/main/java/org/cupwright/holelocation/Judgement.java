@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.course.MapPoint;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.RestsOn;
 
 /**
@@ -25,7 +25,7 @@ public record Judgement(
         List<RuleResult> rules,
         Set<RuleId> setAside,
         Difficulty difficulty,
-        Optional<PersonsWord> word) {
+        Optional<PersonsOpinion> word) {
     public Judgement {
         rules = List.copyOf(rules);
         setAside = java.util.Collections.unmodifiableSet(new java.util.TreeSet<>(setAside));
@@ -34,8 +34,8 @@ public record Judgement(
     /** Whether the slope was measured here, or a person speaks for the spot: there is something to go by. */
     public boolean vouchedFor() {
         return restsOn != RestsOn.OUTLINE
-                || word.map(PersonsWord::kind)
-                        .filter(PersonsWord.Kind::speaksForAHole)
+                || word.map(PersonsOpinion::kind)
+                        .filter(PersonsOpinion.Kind::speaksForAHole)
                         .isPresent();
     }
 

@@ -1,9 +1,9 @@
 package org.cupwright.holelocation;
 
 import java.util.List;
-import org.cupwright.policy.Mark;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** How level and even the ground about a hole is to be, and how far from steep ground. */
 public final class SlopePolicy {
@@ -16,7 +16,7 @@ public final class SlopePolicy {
             SettingType.number(0.1, 1),
             "of ρ",
             0.5,
-            Mark.PUBLISHED,
+            SourceKind.PUBLISHED,
             LEMONS + " (a ball stops within 2 ft); half the rolling resistance is the plane on which it does");
 
     public static final Setting<Double> LEVEL_CAP_PERCENT = new Setting<>(
@@ -24,7 +24,7 @@ public final class SlopePolicy {
             SettingType.number(0.5, 10),
             "%",
             3.0,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "most greens are cut on 3 % or less, whatever the green speed allows");
 
     public static final Setting<Double> LEVEL_CAP_EVENT_PERCENT = new Setting<>(
@@ -32,7 +32,7 @@ public final class SlopePolicy {
             SettingType.number(0.5, 10),
             "%",
             2.5,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "events keep to flatter ground than everyday play");
 
     public static final Setting<Double> LEVEL_CAUTION_PERCENT = new Setting<>(
@@ -40,7 +40,7 @@ public final class SlopePolicy {
             SettingType.number(0, 10),
             "%",
             2.5,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "from here on somebody should look");
 
     public static final Setting<Double> LEVEL_WET_PERCENT = new Setting<>(
@@ -48,7 +48,7 @@ public final class SlopePolicy {
             SettingType.number(0, 3),
             "%",
             0.5,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "flatter ground drains badly when rain is expected");
 
     public static final Setting<Double> EVEN_GRADE_POINTS = new Setting<>(
@@ -56,7 +56,7 @@ public final class SlopePolicy {
             SettingType.number(0.5, 10),
             "points",
             2.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice of a number; " + LEMONS + " asks for a uniform grade about the hole");
 
     public static final Setting<Double> EVEN_GRADE_ERROR_POINTS = new Setting<>(
@@ -64,7 +64,7 @@ public final class SlopePolicy {
             SettingType.number(0.1, 10),
             "points",
             1.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: a worse known change of slope decides nothing");
 
     public static final Setting<Double> WIDE_GRADE_SHARE = new Setting<>(
@@ -72,7 +72,7 @@ public final class SlopePolicy {
             SettingType.number(0, 1),
             "of ρ",
             0.4,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice of where a slope is marginal");
 
     public static final Setting<Double> WIDE_GRADE_METRES = new Setting<>(
@@ -80,7 +80,7 @@ public final class SlopePolicy {
             SettingType.number(1, 6),
             "m",
             2.44,
-            Mark.PUBLISHED,
+            SourceKind.PUBLISHED,
             LEMONS + ": 8 ft about the hole where the slope is marginal");
 
     public static final Setting<Double> RIDGE_CAUTION_PACES = new Setting<>(
@@ -88,7 +88,7 @@ public final class SlopePolicy {
             SettingType.number(0, 20),
             "paces",
             3.0,
-            Mark.PUBLISHED,
+            SourceKind.PUBLISHED,
             RANDA + ": at least three paces from a severe slope");
 
     public static final Setting<Double> RIDGE_CAUTION_SHARE = new Setting<>(
@@ -96,7 +96,7 @@ public final class SlopePolicy {
             SettingType.number(0.1, 2),
             "of ρ",
             0.69,
-            Mark.PUBLISHED,
+            SourceKind.PUBLISHED,
             TRADE + ": its upper slope limit is about 0.69 of the rolling resistance");
 
     public static final Setting<Double> RIDGE_FAIL_METRES = new Setting<>(
@@ -104,7 +104,7 @@ public final class SlopePolicy {
             SettingType.number(0, 20),
             "m",
             3.05,
-            Mark.PUBLISHED,
+            SourceKind.PUBLISHED,
             RANDA + ": at least three paces from a severe slope, here 10 ft");
 
     public static final Setting<Double> RIDGE_FAIL_SHARE = new Setting<>(
@@ -112,7 +112,7 @@ public final class SlopePolicy {
             SettingType.number(0.1, 2),
             "of ρ",
             1.0,
-            Mark.PUBLISHED,
+            SourceKind.PUBLISHED,
             "Weber, USGA Green Section Record, 1997, as quoted: on the critical slope, ρ, a ball does not stop");
 
     public static final Setting<Double> HOLLOW_PASS_MILLIMETRES = new Setting<>(
@@ -120,7 +120,7 @@ public final class SlopePolicy {
             SettingType.number(0, 100),
             "mm",
             5.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice of a number: shallower water is gone before play");
 
     public static final Setting<Double> HOLLOW_FAIL_MILLIMETRES = new Setting<>(
@@ -128,7 +128,7 @@ public final class SlopePolicy {
             SettingType.number(0, 200),
             "mm",
             15.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice of a number: deeper water stands while play goes on");
 
     public static final Setting<Double> ABOUT_METRES = new Setting<>(
@@ -136,7 +136,7 @@ public final class SlopePolicy {
             SettingType.number(0, 1.5),
             "m",
             0.6,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: rounding to half a pace and pacing move a person 0.3 to 0.5 m");
 
     private SlopePolicy() {}

@@ -54,7 +54,7 @@ public record Message(String key, List<Argument> arguments) {
     public record Day(LocalDate date) implements Argument {}
 
     /** The name of something, to be translated by its own key. */
-    public record Word(String key) implements Argument {}
+    public record Translated(String key) implements Argument {}
 
     /**
      * A field of what was asked for, by a plain name of its own: {@code date}. Each door calls it what it is called there, as the

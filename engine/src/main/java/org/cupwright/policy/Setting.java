@@ -9,11 +9,12 @@ package org.cupwright.policy;
  * @param type how a value is read and checked
  * @param unit the unit as it is shown ({@code "paces"}, {@code "%"}, {@code "ft"}), or {@code ""}
  * @param defaultValue what counts until the course says otherwise
- * @param mark where the default comes from
+ * @param sourceKind where the default comes from
  * @param source the publication, or a few words on why, never empty
  * @param <T> the Java type of the value
  */
-public record Setting<T>(String key, SettingType<T> type, String unit, T defaultValue, Mark mark, String source) {
+public record Setting<T>(
+        String key, SettingType<T> type, String unit, T defaultValue, SourceKind sourceKind, String source) {
     public Setting {
         if (!key.matches("[a-z][A-Za-z]*(\\.[a-z][A-Za-z0-9]*)+")) {
             throw new IllegalArgumentException("not a setting's key: " + key);

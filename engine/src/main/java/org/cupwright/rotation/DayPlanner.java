@@ -42,7 +42,7 @@ public final class DayPlanner {
         }
         DayOutcome outcome = new DayOutcome(greens, chosen, choice.tally(), search.thirdsOff());
         List<Message> findings = new ArrayList<>(open.findings());
-        findings.addAll(new Findings(outcome, aims).all());
+        findings.addAll(new Shortfalls(outcome, aims).all());
         return new DayPlan(
                 request.date(),
                 request.seed(),

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.Outcome;
@@ -14,7 +14,7 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Argument;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Length;
-import org.cupwright.message.Message.Word;
+import org.cupwright.message.Message.Translated;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.counting.Split;
@@ -42,7 +42,7 @@ final class Reasons {
         reasons.add(reason("room", new Length(candidate.goodWithinMetres())));
         reasons.add(candidate
                 .rank()
-                .map(rank -> reason("difficulty", new Word("difficulty." + EnumNames.lowerCamel(rank))))
+                .map(rank -> reason("difficulty", new Translated("difficulty." + EnumNames.lowerCamel(rank))))
                 .orElse(reason("difficultyUnknown")));
         return reasons;
     }
@@ -51,8 +51,8 @@ final class Reasons {
     private static List<Message> goodWord(Judgement judgement) {
         boolean good = judgement
                 .word()
-                .map(PersonsWord::kind)
-                .filter(PersonsWord.Kind::speaksForAHole)
+                .map(PersonsOpinion::kind)
+                .filter(PersonsOpinion.Kind::speaksForAHole)
                 .isPresent();
         return good ? List.of(judgement.rule(RuleId.DRAWN_GROUND).says()) : List.of();
     }
@@ -62,7 +62,7 @@ final class Reasons {
         if (third.isEmpty()) {
             return reason("noLineOfPlay");
         }
-        Word word = new Word("third." + EnumNames.lowerCamel(third.get()));
+        Translated word = new Translated("third." + EnumNames.lowerCamel(third.get()));
         if (green.offers(Split.THIRD).size() == 1) {
             return reason("onlyThird", word);
         }
@@ -132,7 +132,7 @@ final class Reasons {
     }
 
     private static Message rule(String what, RuleResult result) {
-        Word name = new Word("rule." + result.rule().id());
+        Translated name = new Translated("rule." + result.rule().id());
         if (result.value().isEmpty() || result.limit().isEmpty()) {
             return reason(what, name);
         }

@@ -2,9 +2,9 @@ package org.cupwright.rotation;
 
 import java.util.List;
 import org.cupwright.green.Third;
-import org.cupwright.policy.Mark;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** What the course may decide about the day's plan. Weights are points for each metre or hole of the term they are named after. */
 public final class RotationPolicy {
@@ -13,7 +13,7 @@ public final class RotationPolicy {
             SettingType.oneOf(Scheme.class),
             "",
             Scheme.SIX_SIX_SIX,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "six each of front, middle and back over eighteen; that front and back be balanced is R&A and USGA advice"
                     + " (read in a copy)");
 
@@ -22,7 +22,7 @@ public final class RotationPolicy {
             SettingType.ranking(Third.class),
             "",
             List.of(Third.values()),
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: all three, until the course leaves one out; none named means all");
 
     public static final Setting<Double> YESTERDAY_LEAST_METRES = new Setting<>(
@@ -30,7 +30,7 @@ public final class RotationPolicy {
             SettingType.number(0, 30),
             "m",
             5.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: a little more than the 16 ft between resting areas (Lemons, USGA Green Section Record, 2008)");
 
     public static final Setting<Double> YESTERDAY_ENOUGH_METRES = new Setting<>(
@@ -38,7 +38,7 @@ public final class RotationPolicy {
             SettingType.number(0, 60),
             "m",
             10.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: twice the least distance; farther is no better");
 
     public static final Setting<Double> SHARED_GREEN_LEAST_METRES = new Setting<>(
@@ -46,7 +46,7 @@ public final class RotationPolicy {
             SettingType.number(0, 60),
             "m",
             18.3,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: twenty paces, so that two groups on a double green do not stand in each other's way");
 
     public static final Setting<Integer> LEFT_RIGHT_APART = new Setting<>(
@@ -54,7 +54,7 @@ public final class RotationPolicy {
             SettingType.wholeNumber(0, 18),
             "holes",
             2,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice of number; that left and right be balanced is R&A and USGA advice (read in a copy)");
 
     public static final Setting<Double> ROOM_ENOUGH_METRES = new Setting<>(
@@ -62,7 +62,7 @@ public final class RotationPolicy {
             SettingType.number(0, 3),
             "m",
             1.83,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: two paces each way, so that a spot paced out a step wrong is still good");
 
     public static final Setting<Double> CANDIDATE_SQUARE_METRES = new Setting<>(
@@ -70,7 +70,7 @@ public final class RotationPolicy {
             SettingType.number(0.25, 5),
             "m",
             1.0,
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: nobody paces finer; some three hundred candidates a green");
 
     public static final Setting<Double> WEIGHT_NEAR_YESTERDAY = weight(
@@ -121,7 +121,8 @@ public final class RotationPolicy {
     private RotationPolicy() {}
 
     private static Setting<Double> weight(String term, String unit, double points, String source) {
-        return new Setting<>("rotation.weight." + term, SettingType.number(0, 1000), unit, points, Mark.OURS, source);
+        return new Setting<>(
+                "rotation.weight." + term, SettingType.number(0, 1000), unit, points, SourceKind.OURS, source);
     }
 
     /** All of them, for the catalogue. */

@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Mark;
 import org.cupwright.course.Outline;
-import org.cupwright.policy.Policy;
 
 /**
  * Measures points of a green out by two tapes from two marks: which pair of marks for a point, and which point for two distances.
@@ -19,25 +18,23 @@ public final class TwoTapes {
     /** Tapes whose sine of the angle is less than this lie in one line and fix nothing: our choice. */
     private static final double IN_ONE_LINE = 1e-6;
 
-    private final double sigmaMetres;
-    private final double leastAngleDegrees;
-    private final double longestMetres;
+    /** Standard error of a tape pulled by hand over a green, held to a mark and read to the centimetre, m: our choice. */
+    public static final double SIGMA_METRES = 0.02;
 
-    private TwoTapes(Policy policy) {
-        this.sigmaMetres = policy.get(SettingOutPolicy.TAPE_SIGMA_METRES);
-        this.leastAngleDegrees = policy.get(SettingOutPolicy.LEAST_TAPE_ANGLE_DEGREES);
-        this.longestMetres = policy.get(SettingOutPolicy.LONGEST_TAPE_METRES);
-    }
+    /** Tapes that meet at a sharper angle, or at one as flat on the other side, fix a point badly: common practice, no source. */
+    private static final double LEAST_ANGLE_DEGREES = 30;
 
-    public static TwoTapes of(Policy policy) {
-        return new TwoTapes(policy);
-    }
+    /** A long tape of the usual length, m: our choice. */
+    private static final double LONGEST_METRES = 50;
+
+    private TwoTapes() {}
 
     /** The best two tapes to a point; empty where no two marks fix it well enough. Of equals the first in the marks' order. */
-    public Optional<TapeFix> findBest(MapPoint point, List<Mark> marks) {
+    public static Optional<TapeFix> findBest(MapPoint point, List<Mark> marks) {
         List<Tape> tapes = marks.stream()
-                .filter(mark -> mark.at().distanceMetres(point) > 0 && mark.at().distanceMetres(point) <= longestMetres)
-                .map(mark -> new Tape(mark, mark.at().distanceMetres(point), sigmaMetres))
+                .filter(mark ->
+                        mark.at().distanceMetres(point) > 0 && mark.at().distanceMetres(point) <= LONGEST_METRES)
+                .map(mark -> new Tape(mark, mark.at().distanceMetres(point), SIGMA_METRES))
                 .toList();
         List<TapeFix> fixes = new ArrayList<>();
         for (int i = 0; i < tapes.size(); i++) {
@@ -46,13 +43,13 @@ public final class TwoTapes {
             }
         }
         return fixes.stream()
-                .filter(fix -> fix.meetsWell(leastAngleDegrees))
+                .filter(fix -> fix.meetsWell(LEAST_ANGLE_DEGREES))
                 .min(Comparator.comparingDouble(fix -> fix.error().positionErrorMetres()));
     }
 
-    /** As {@link #fix(Tape, Tape, Outline)}, for distances read from two marks with the course's usual error. */
-    public TapeFix fix(Mark first, double firstMetres, Mark second, double secondMetres, Outline green) {
-        return fix(new Tape(first, firstMetres, sigmaMetres), new Tape(second, secondMetres, sigmaMetres), green);
+    /** As {@link #fix(Tape, Tape, Outline)}, for distances read from two marks with the usual error. */
+    public static TapeFix fix(Mark first, double firstMetres, Mark second, double secondMetres, Outline green) {
+        return fix(new Tape(first, firstMetres, SIGMA_METRES), new Tape(second, secondMetres, SIGMA_METRES), green);
     }
 
     /**

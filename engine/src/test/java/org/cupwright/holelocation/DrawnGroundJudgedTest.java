@@ -10,8 +10,8 @@ import org.cupwright.green.Green;
 import org.cupwright.green.Ground;
 import org.cupwright.green.MadeSurface;
 import org.cupwright.green.OutlineOnlyGround;
-import org.cupwright.green.PersonsWord;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion;
+import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.green.RestsOn;
 import org.cupwright.holelocation.judging.GreenJudge;
 import org.cupwright.policy.Policy;
@@ -39,7 +39,7 @@ class DrawnGroundJudgedTest {
     void aPersonsWordIsNoMeasurement() {
         Judgement spot = at(judge(new OutlineOnlyGround(), DrawnShapes.usual(3, 3)), 3, 3);
         assertThat(spot.verdict()).isEqualTo(Verdict.PASS);
-        assertThat(spot.word()).map(PersonsWord::kind).contains(Kind.USUAL);
+        assertThat(spot.word()).map(PersonsOpinion::kind).contains(Kind.USUAL);
         assertThat(spot.restsOn()).isEqualTo(RestsOn.OUTLINE);
         assertThat(spot.rule(RuleId.LEVEL).outcome()).isEqualTo(Outcome.NOT_CHECKED);
         assertThat(spot.vouchedFor()).isTrue();
@@ -50,7 +50,7 @@ class DrawnGroundJudgedTest {
         Judgement spot = at(judge(STEEP, DrawnShapes.area(Kind.GOOD, -12, -12, 12, 12)), 3, 3);
         assertThat(spot.rule(RuleId.LEVEL).outcome()).isEqualTo(Outcome.FAIL);
         assertThat(spot.rule(RuleId.DRAWN_GROUND).outcome()).isEqualTo(Outcome.PASS);
-        assertThat(spot.word()).map(PersonsWord::kind).contains(Kind.GOOD);
+        assertThat(spot.word()).map(PersonsOpinion::kind).contains(Kind.GOOD);
         Judgement unsaid = at(judge(STEEP), 3, 3);
         assertThat(spot.verdict()).isEqualTo(unsaid.verdict());
         assertThat(spot.setAside()).isEqualTo(unsaid.setAside());

@@ -7,7 +7,7 @@ import java.time.LocalDate;
 import org.cupwright.turf.water.Fao56;
 import org.cupwright.turf.water.Hargreaves;
 import org.cupwright.turf.water.PenmanMonteith;
-import org.cupwright.turf.water.Site;
+import org.cupwright.turf.water.WeatherStation;
 import org.cupwright.turf.weather.WeatherDay;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -23,7 +23,7 @@ class Fao56PublishedTest {
                     .withHumidity(84, 63)
                     .withWind(2.78)
                     .withSunshine(9.25),
-            new Site(50 + 48 / 60.0, 100, 10));
+            new WeatherStation(50 + 48 / 60.0, 100, 10));
 
     @Test
     @DisplayName("Example 18: wind at 2 m, psychrometric constant, vapour pressures")

@@ -3,13 +3,14 @@ package org.cupwright.published;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.OptionalDouble;
 import org.cupwright.course.MapPoint;
+import org.cupwright.cupchange.DayReading.SpeedRead;
 import org.cupwright.green.MadeSurface;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.Roll;
 import org.cupwright.roll.RollEnd;
 import org.cupwright.units.GreenSpeed;
-import org.cupwright.units.GreenSpeedReading;
 import org.cupwright.units.Heading;
 import org.cupwright.units.LengthUnit;
 import org.cupwright.units.Physics;
@@ -81,38 +82,30 @@ class GreenSpeedPublishedTest {
         assertThat(roll.seconds()).isCloseTo(feet / 3, within(1e-6));
     }
 
-    /** Brede, USGA Green Section Record 28(6), 1990: 14 ft down, 9 up is 10.957 ft; 20 and 2 is 3.636; to half the last digit. */
-    @ParameterizedTest
-    @CsvSource({"14, 9, 10.957", "20, 2, 3.636"})
-    void readingBothWays(double down, double up, double feet) {
-        assertThat(new GreenSpeedReading(down, up).feetOnLevel()).isCloseTo(feet, within(5e-4));
-    }
-
-    /** Derived: 15 down, 5 up is 7.5 ft on a slope of 5.22 %, half of ρ; to half the last digit. */
+    /** Brede, USGA Green Section Record 28(6), 1990: 14 ft down, 9 up is 10.957 ft; to half the last digit. */
     @Test
-    void slopeFromReadingBothWays() {
-        GreenSpeedReading reading = new GreenSpeedReading(15, 5);
-
-        assertThat(reading.speed().feet()).isCloseTo(7.5, within(1e-12));
-        assertThat(100 * reading.slope()).isCloseTo(5.22, within(0.005));
-        assertThat(reading.slope()).isCloseTo(reading.speed().rollingResistance() / 2, within(1e-12));
+    void readingBothWays() {
+        assertThat(bothWays(14, 9).feet()).isCloseTo(10.957, within(5e-4));
+        assertThat(bothWays(9, 14).feet()).isCloseTo(10.957, within(5e-4));
     }
 
-    /** Derived: balls rolled both ways on a plane give back its slope; the speed comes out longer by the slope's secant. */
+    /** Derived: balls rolled both ways on a plane give its speed back, longer by the slope's secant. */
     @ParameterizedTest
     @CsvSource({"8, 0.05", "10, 0.02", "12, 0.03"})
-    void ballsRolledBothWaysTellSpeedAndSlope(double feet, double slope) {
+    void ballsRolledBothWaysTellTheSpeed(double feet, double slope) {
         BallRoller roller = new BallRoller(MadeSurface.plane(slope, 0), new GreenSpeed(feet));
         double up =
                 roller.roll(ORIGIN, EAST, GreenSpeed.RELEASE_METRES_PER_SECOND).pathGroundMetres();
         double down = roller.roll(ORIGIN, new Heading(270), GreenSpeed.RELEASE_METRES_PER_SECOND)
                 .pathGroundMetres();
 
-        GreenSpeedReading reading =
-                new GreenSpeedReading(LengthUnit.FOOT.fromMetres(down), LengthUnit.FOOT.fromMetres(up));
+        GreenSpeed speed = bothWays(LengthUnit.FOOT.fromMetres(down), LengthUnit.FOOT.fromMetres(up));
 
-        assertThat(reading.speed().feet()).isCloseTo(feet * Math.sqrt(1 + slope * slope), within(1e-5));
-        assertThat(reading.slope()).isCloseTo(slope, within(0.002 * slope));
+        assertThat(speed.feet()).isCloseTo(feet * Math.sqrt(1 + slope * slope), within(1e-5));
+    }
+
+    private static GreenSpeed bothWays(double downFeet, double upFeet) {
+        return new SpeedRead(downFeet, OptionalDouble.of(upFeet)).speed();
     }
 
     /** Derived; Weber, USGA Green Section Record, 1997, graph as quoted; to half the last digit. */

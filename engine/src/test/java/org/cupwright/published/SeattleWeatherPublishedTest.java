@@ -14,8 +14,8 @@ import org.cupwright.turf.growth.ClockEnd;
 import org.cupwright.turf.growth.GrowthClock;
 import org.cupwright.turf.growth.GrowthSeries;
 import org.cupwright.turf.water.EtoMethod;
-import org.cupwright.turf.water.Site;
 import org.cupwright.turf.water.WaterLoss;
+import org.cupwright.turf.water.WeatherStation;
 import org.cupwright.turf.weather.WeatherOutlook;
 import org.cupwright.turf.weather.WeatherSeries;
 import org.cupwright.turf.weather.WeatherSource;
@@ -79,7 +79,7 @@ class SeattleWeatherPublishedTest {
     @Test
     @DisplayName("Without humidity and radiation the loss is by Hargreaves, small in winter and large in summer")
     void loss() {
-        Site site = new Site(47.45, 130, 10);
+        WeatherStation site = new WeatherStation(47.45, 130, 10);
         double[] ofMonth = new double[13];
         RECORD.days().forEach(day -> {
             WaterLoss loss = WaterLoss.of(day, site, 0.8);

@@ -14,7 +14,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.cupwright.course.MapPoint;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.DifficultyClass;
 import org.cupwright.holelocation.RuleId;
@@ -23,7 +23,7 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Length;
 import org.cupwright.message.Message.Name;
-import org.cupwright.message.Message.Word;
+import org.cupwright.message.Message.Translated;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.GreenCandidates;
@@ -72,7 +72,10 @@ class DayPlannerTest {
         assertThat(plan.totals().thirds().third()).isEqualTo(4);
         assertThat(plan.findings())
                 .contains(Message.of(
-                        "rotation.finding.tooFewGreensOffer", new Word("third.back"), new Count(4), new Count(6)));
+                        "rotation.finding.tooFewGreensOffer",
+                        new Translated("third.back"),
+                        new Count(4),
+                        new Count(6)));
     }
 
     @Test
@@ -86,7 +89,7 @@ class DayPlannerTest {
         assertThat(plan.findings())
                 .contains(Message.of(
                         "rotation.finding.tooManyGreensOfferOnly",
-                        new Word("third.front"),
+                        new Translated("third.front"),
                         new Count(7),
                         new Count(6)));
     }
@@ -162,7 +165,7 @@ class DayPlannerTest {
     @Test
     void whereNobodyMeasuredASpotSaidToBeGoodIsPreferred() {
         Candidate unsaid = MadeGreens.in(Third.FRONT);
-        Candidate usual = MadeGreens.said(MadeGreens.good(16, 6, DifficultyClass.MEDIUM), PersonsWord.Kind.USUAL);
+        Candidate usual = MadeGreens.said(MadeGreens.good(16, 6, DifficultyClass.MEDIUM), PersonsOpinion.Kind.USUAL);
         DayPlan plan = plan(List.of(MadeGreens.green("1", unsaid, usual)));
         assertThat(plan.find("1").orElseThrow().candidate()).isEqualTo(usual);
         assertThat(plan.find("1").orElseThrow().reasons()).startsWith(Message.of("rule.drawnGround.notChecked"));
@@ -193,7 +196,7 @@ class DayPlannerTest {
         assertThat(plan.find("1").orElseThrow().reasons())
                 .contains(Message.of(
                         "rotation.reason.failsMeasured",
-                        new Word("rule." + RuleId.EDGE.id()),
+                        new Translated("rule." + RuleId.EDGE.id()),
                         new Length(5),
                         new Length(3.66)));
     }

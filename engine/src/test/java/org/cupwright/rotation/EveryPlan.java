@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Lateral;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.RestsOn;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.DifficultyClass;
@@ -135,7 +135,7 @@ final class EveryPlan {
                     .count();
             terms.merge(Term.DOUBTFUL, refusing > 0 ? 1.0 : 0.0, Double::sum);
             boolean goodWord = one.judgement().word().isPresent()
-                    && one.judgement().word().get().kind() != PersonsWord.Kind.BAD;
+                    && one.judgement().word().get().kind() != PersonsOpinion.Kind.BAD;
             boolean unknown = one.judgement().restsOn() == RestsOn.OUTLINE && !goodWord;
             terms.merge(Term.NOT_VOUCHED_FOR, unknown ? 1.0 : 0.0, Double::sum);
             terms.merge(Term.LITTLE_ROOM, Math.max(0, 1.83 - one.goodWithinMetres()), Double::sum);

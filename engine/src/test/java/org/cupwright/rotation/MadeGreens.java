@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Lateral;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.RestsOn;
 import org.cupwright.green.Side;
@@ -101,9 +101,10 @@ public final class MadeGreens {
     }
 
     /** The same candidate, of which a person says something. */
-    static Candidate said(Candidate of, PersonsWord.Kind kind) {
+    static Candidate said(Candidate of, PersonsOpinion.Kind kind) {
         Judgement from = of.judgement();
-        PersonsWord word = new PersonsWord(kind, Optional.empty(), Optional.of("Invented Person"), Optional.empty());
+        PersonsOpinion word =
+                new PersonsOpinion(kind, Optional.empty(), Optional.of("Invented Person"), Optional.empty());
         Judgement judgement = new Judgement(
                 from.position(),
                 from.verdict(),
@@ -184,7 +185,7 @@ public final class MadeGreens {
                 ? Optional.empty()
                 : Optional.of(List.of(DifficultyClass.values()).get(rank % 3));
         Candidate unsaid = candidate(east, north, verdict, known, placed, 3 * random.nextDouble());
-        PersonsWord.Kind[] kinds = PersonsWord.Kind.values();
+        PersonsOpinion.Kind[] kinds = PersonsOpinion.Kind.values();
         Candidate made = random.nextInt(2) == 0 ? unsaid : said(unsaid, kinds[random.nextInt(kinds.length)]);
         return random.nextInt(5) > 0
                 ? made

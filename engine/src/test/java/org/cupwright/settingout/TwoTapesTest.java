@@ -12,13 +12,11 @@ import java.util.Random;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Mark;
 import org.cupwright.course.Outline;
-import org.cupwright.policy.Policy;
 import org.cupwright.testing.Shapes;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
 
 class TwoTapesTest {
-    private static final TwoTapes TAPES = TwoTapes.of(Policy.defaults());
     private static final Outline GREEN = Shapes.rectangle(0, 0, 20, 30);
 
     private static Mark mark(String name, double east, double north) {
@@ -31,7 +29,7 @@ class TwoTapesTest {
         // with A.
         // equal errors, so √2·σ/sin γ decides: A and B
         List<Mark> marks = List.of(mark("C", 17, 3), mark("A", 0, 10), mark("D", -10, 10), mark("B", 10, 0));
-        TapeFix best = TAPES.findBest(new MapPoint(10, 10), marks).orElseThrow();
+        TapeFix best = TwoTapes.findBest(new MapPoint(10, 10), marks).orElseThrow();
         assertThat(List.of(best.first().mark().name(), best.second().mark().name()))
                 .containsExactlyInAnyOrder("A", "B");
         assertThat(best.angleDegrees()).isCloseTo(90, within(1e-9));
@@ -43,17 +41,17 @@ class TwoTapesTest {
     void tapesThatAreTooLongTooSharpOrTooFlatAreNotChosen() {
         MapPoint point = new MapPoint(10, 10);
         // 51 m away
-        assertThat(TAPES.findBest(point, List.of(mark("A", 0, 10), mark("far", 10, -41))))
+        assertThat(TwoTapes.findBest(point, List.of(mark("A", 0, 10), mark("far", 10, -41))))
                 .isEmpty();
         // sharp: directions 180° and 180° + atan(5/10) = 26.6° apart; flat: 180° − 26.6°
-        assertThat(TAPES.findBest(point, List.of(mark("A", 0, 10), mark("sharp", 0, 5))))
+        assertThat(TwoTapes.findBest(point, List.of(mark("A", 0, 10), mark("sharp", 0, 5))))
                 .isEmpty();
-        assertThat(TAPES.findBest(point, List.of(mark("A", 0, 10), mark("flat", 20, 5))))
+        assertThat(TwoTapes.findBest(point, List.of(mark("A", 0, 10), mark("flat", 20, 5))))
                 .isEmpty();
         // atan(6/10) = 31.0°
-        assertThat(TAPES.findBest(point, List.of(mark("A", 0, 10), mark("enough", 0, 4))))
+        assertThat(TwoTapes.findBest(point, List.of(mark("A", 0, 10), mark("enough", 0, 4))))
                 .isPresent();
-        assertThat(TAPES.findBest(point, List.of(mark("A", 0, 10), mark("under", 10, 10))))
+        assertThat(TwoTapes.findBest(point, List.of(mark("A", 0, 10), mark("under", 10, 10))))
                 .isEmpty();
     }
 
@@ -61,24 +59,24 @@ class TwoTapesTest {
     void theMeetingOnTheGreenCounts() {
         // marks left of the green at (−2, 5) and (−2, 21), 10 m each: 16 apart, so 6 beside: (4, 13) on it, (−8, 13)
         // off it
-        TapeFix fix = TAPES.fix(mark("A", -2, 5), 10, mark("B", -2, 21), 10, GREEN);
+        TapeFix fix = TwoTapes.fix(mark("A", -2, 5), 10, mark("B", -2, 21), 10, GREEN);
         assertThat(fix.at().distanceMetres(new MapPoint(4, 13))).isLessThan(1e-9);
         // a baseline that crosses the green at x = 8, both meetings on it: (14, 13) and (2, 13); the centroid (10, 15)
         // decides
-        TapeFix crossing = TAPES.fix(mark("A", 8, 5), 10, mark("B", 8, 21), 10, GREEN);
+        TapeFix crossing = TwoTapes.fix(mark("A", 8, 5), 10, mark("B", 8, 21), 10, GREEN);
         assertThat(crossing.at().distanceMetres(new MapPoint(14, 13))).isLessThan(1e-9);
     }
 
     @Test
     void tapesThatDoNotMeetAreRefusedWithTheirNumbers() {
-        assertThatThrownBy(() -> TAPES.fix(mark("A", 0, 0), 4, mark("B", 10, 0), 5, GREEN))
+        assertThatThrownBy(() -> TwoTapes.fix(mark("A", 0, 0), 4, mark("B", 10, 0), 5, GREEN))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("4.0 m from A")
                 .hasMessageContaining("5.0 m from B")
                 .hasMessageContaining("10.0 m apart");
-        assertThatThrownBy(() -> TAPES.fix(mark("A", 0, 0), 4, mark("B", 10, 0), 6, GREEN))
+        assertThatThrownBy(() -> TwoTapes.fix(mark("A", 0, 0), 4, mark("B", 10, 0), 6, GREEN))
                 .hasMessageContaining("do not meet");
-        assertThatThrownBy(() -> TAPES.fix(mark("A", 0, 0), 4, mark("B", 0, 0), 4, GREEN))
+        assertThatThrownBy(() -> TwoTapes.fix(mark("A", 0, 0), 4, mark("B", 0, 0), 4, GREEN))
                 .hasMessageContaining("0.0 m apart");
         assertThatThrownBy(() -> new Tape(mark("A", 0, 0), -1, 0.02)).hasMessageContaining("-1.0 m");
     }
@@ -90,7 +88,7 @@ class TwoTapesTest {
         for (int i = 0; i < count; i++) {
             MapPoint point = new MapPoint(20 * random.nextDouble(), 30 * random.nextDouble());
             List<Mark> marks = randomMarks(random);
-            Optional<TapeFix> best = TAPES.findBest(point, marks);
+            Optional<TapeFix> best = TwoTapes.findBest(point, marks);
             assertThat(best.map(TapeFix::angleDegrees))
                     .as("case " + i + ", seed " + Suite.seed())
                     .isEqualTo(bestByTryingAll(point, marks).map(TapeFix::angleDegrees));

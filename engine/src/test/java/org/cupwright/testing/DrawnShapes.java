@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion;
+import org.cupwright.green.PersonsOpinion.Kind;
 
 /** Ground as invented people drew it. */
 public final class DrawnShapes {
@@ -14,8 +14,8 @@ public final class DrawnShapes {
 
     private DrawnShapes() {}
 
-    public static PersonsWord word(Kind kind) {
-        return new PersonsWord(kind, Optional.empty(), Optional.of(PERSON), Optional.of(DATE));
+    public static PersonsOpinion word(Kind kind) {
+        return new PersonsOpinion(kind, Optional.empty(), Optional.of(PERSON), Optional.of(DATE));
     }
 
     public static DrawnItem area(Kind kind, double west, double south, double east, double north) {

@@ -3,7 +3,7 @@ package org.cupwright.app.maps;
 import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.formats.Projection;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.policy.EnumNames;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -37,7 +37,7 @@ public final class DrawnDocument {
     }
 
     private static ObjectNode properties(DrawnItem item) {
-        PersonsWord word = item.word();
+        PersonsOpinion word = item.word();
         ObjectNode properties = NODES.objectNode();
         properties.put("kind", EnumNames.lowerCamel(word.kind()));
         properties.put("id", item.id());

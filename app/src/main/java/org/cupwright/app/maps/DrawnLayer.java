@@ -5,7 +5,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Predicate;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion.Kind;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;

@@ -5,7 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.policy.EnumNames;
 
 /** The strip under a picture: what it shows, and what its signs mean. */

@@ -5,7 +5,7 @@ import java.util.List;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.OutlinedText;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
 
@@ -90,7 +90,7 @@ final class CardHole {
         return warnings;
     }
 
-    private String goodWord(PersonsWord word) {
+    private String goodWord(PersonsOpinion word) {
         return word.person()
                 .map(person -> texts.say("sheet.saidToBeGoodBy", person))
                 .orElseGet(() -> texts.say("sheet.saidToBeGood"));

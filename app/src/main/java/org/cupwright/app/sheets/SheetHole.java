@@ -3,7 +3,7 @@ package org.cupwright.app.sheets;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.maps.GreenDrawing;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
@@ -34,7 +34,7 @@ public record SheetHole(String hole, Optional<Cut> cut, Optional<PlaceOnGreen> l
             Verdict verdict,
             boolean slopeChecked,
             Set<RuleId> setAside,
-            Optional<PersonsWord> word) {
+            Optional<PersonsOpinion> word) {
         public Cut {
             setAside = java.util.Collections.unmodifiableSet(new java.util.TreeSet<>(setAside));
         }

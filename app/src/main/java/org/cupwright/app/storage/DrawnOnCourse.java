@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.cupwright.formats.items.ReadDrawn;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 
 /**
  * All ground that people drew on a course's greens. It is kept beside the course and not in it, so that a new map of the greens
@@ -84,7 +84,7 @@ public record DrawnOnCourse(List<Kept> all) {
     }
 
     private String freeId(ReadDrawn.Item item) {
-        PersonsWord.Kind kind = item.word().kind();
+        PersonsOpinion.Kind kind = item.word().kind();
         String beginning = item.holes().get(0) + "-" + kind.name().toLowerCase(Locale.ROOT) + "-";
         return IntStream.iterate(1, number -> number + 1)
                 .mapToObj(number -> beginning + number)

@@ -65,7 +65,7 @@ final class Documents {
         @JsonSubTypes.Type(value = Message.Direction.class, name = "direction"),
         @JsonSubTypes.Type(value = Message.Count.class, name = "count"),
         @JsonSubTypes.Type(value = Message.Day.class, name = "day"),
-        @JsonSubTypes.Type(value = Message.Word.class, name = "word"),
+        @JsonSubTypes.Type(value = Message.Translated.class, name = "word"),
         @JsonSubTypes.Type(value = Message.Name.class, name = "name")
     })
     private interface ArgumentNames {}

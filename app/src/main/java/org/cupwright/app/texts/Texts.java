@@ -190,7 +190,7 @@ public final class Texts {
         if (argument instanceof Message.Sentences sentences) {
             return sentences.all().stream().map(this::say).collect(Collectors.joining(" "));
         }
-        if (argument instanceof Message.Word word) {
+        if (argument instanceof Message.Translated word) {
             return say(word.key());
         }
         if (argument instanceof Message.Field field) {

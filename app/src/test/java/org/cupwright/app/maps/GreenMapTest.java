@@ -19,8 +19,8 @@ import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion;
+import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.message.Message;
 import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -223,8 +223,8 @@ class GreenMapTest {
         assertThat(text(svg, "//*[@class='key']")).contains("said to be good", "said to be bad", "usual spot");
     }
 
-    private static PersonsWord word(Kind kind) {
-        return new PersonsWord(kind, Optional.empty(), Optional.empty(), Optional.empty());
+    private static PersonsOpinion word(Kind kind) {
+        return new PersonsOpinion(kind, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private String card(GreenDrawing drawing) {

@@ -13,7 +13,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.green.GreenFrame;
 import org.cupwright.green.OnConvention;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.Policy;
@@ -32,8 +32,8 @@ final class MadeDay {
         return new DaySheet(DemoCourse.NAME, DemoCourse.TODAY, 10, CutSoFar.NOTHING, holes, policy);
     }
 
-    private static final PersonsWord USUAL =
-            new PersonsWord(PersonsWord.Kind.USUAL, Optional.empty(), Optional.of("Invented Person"), Optional.empty());
+    private static final PersonsOpinion USUAL = new PersonsOpinion(
+            PersonsOpinion.Kind.USUAL, Optional.empty(), Optional.of("Invented Person"), Optional.empty());
 
     private static SheetHole hole(Hole hole, Policy policy) {
         MapPoint spot = spot(hole);

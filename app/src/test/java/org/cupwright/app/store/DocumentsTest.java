@@ -18,7 +18,7 @@ import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.LevelReading;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.junit.jupiter.api.Test;
@@ -56,10 +56,10 @@ class DocumentsTest {
 
     @Test
     void drawnGroundIsReadAsItWasWritten() {
-        PersonsWord word = new PersonsWord(
-                PersonsWord.Kind.BAD, Optional.of("wet"), Optional.empty(), Optional.of(LocalDate.of(2026, 5, 31)));
-        PersonsWord usual =
-                new PersonsWord(PersonsWord.Kind.USUAL, Optional.empty(), Optional.of("Invented"), Optional.empty());
+        PersonsOpinion word = new PersonsOpinion(
+                PersonsOpinion.Kind.BAD, Optional.of("wet"), Optional.empty(), Optional.of(LocalDate.of(2026, 5, 31)));
+        PersonsOpinion usual = new PersonsOpinion(
+                PersonsOpinion.Kind.USUAL, Optional.empty(), Optional.of("Invented"), Optional.empty());
         MapPoint at = new MapPoint(500012.25, 4400009.5);
         DrawnOnCourse drawn = new DrawnOnCourse(List.of(
                 new DrawnOnCourse.Kept(List.of("2", "11"), new DrawnItem("2-bad-1", word, DrawnItem.disc(at, 2))),

@@ -104,7 +104,7 @@ final class SentenceKeys {
             keys.add("rotation.reason." + rule);
             keys.add("rotation.reason." + rule + "Measured");
         }
-        for (String file : List.of("Findings.java", "OpenGreens.java")) {
+        for (String file : List.of("Shortfalls.java", "OpenGreens.java")) {
             for (String finding : literals(
                     rotation.resolve(file), "(?:name|parts|leftOut)\\(\\s*\"([A-Za-z]+)\"|\"(\\w+)\", green\\)")) {
                 keys.add("rotation.finding." + finding);
@@ -124,16 +124,16 @@ final class SentenceKeys {
         Path file = ENGINE.resolve("holelocation/rule").resolve(name);
         String source = String.join("\n", sources(file));
         Set<String> words = new TreeSet<>(literals(file, "(?:saying\\(|message\\(|bare\\([^;]*?, )\"([A-Za-z]+)\""));
-        for (String outcome : literals(file, "Grade\\.of\\(Outcome\\.([A-Z]+)\\)")) {
+        for (String outcome : literals(file, "LeaningOutcome\\.of\\(Outcome\\.([A-Z]+)\\)")) {
             words.add(outcome.toLowerCase(Locale.ROOT));
         }
         if (source.contains("Distances.outcome(")) {
             words.addAll(List.of("pass", "caution", "fail"));
         }
-        if (source.contains("Grade.between(") || source.contains("limits.grade(")) {
+        if (source.contains("LeaningOutcome.between(")) {
             words.addAll(List.of("pass", "caution", "check", "fail"));
         }
-        if (source.contains("Finding.worst(")) {
+        if (source.contains("RuleAnswer.worst(")) {
             words.addAll(List.of("gap", "notChecked"));
         }
         if (source.contains("notChecked()")) {

@@ -121,7 +121,7 @@ public final class FactCheck {
         }
         double value = millimetres.getAsDouble();
         double asInches = value * 25.4;
-        Message.Argument name = new Message.Word("measure." + what);
+        Message.Argument name = new Message.Translated("measure." + what);
         boolean inches = asInches >= least && asInches <= greatest;
         asks.add(
                 inches

@@ -16,7 +16,7 @@ import org.cupwright.finding.UnreadableFile;
 import org.cupwright.formats.table.Column;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.OnConvention;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -60,10 +60,10 @@ public final class DrawnCsv {
     private static ReadDrawn.Item item(SpotTable.Spot line, Course course, double paceMetres) {
         DrawnParts parts = new DrawnParts(name -> line.text(COLUMNS.get(name)), line.where());
         line.failIfCutShort();
-        PersonsWord word = parts.word();
+        PersonsOpinion word = parts.word();
         Hole hole = line.hole();
         MapPoint at = line.place(hole);
-        Geometry place = word.kind() == PersonsWord.Kind.USUAL
+        Geometry place = word.kind() == PersonsOpinion.Kind.USUAL
                 ? DrawnItem.spot(at)
                 : DrawnItem.disc(at, parts.radiusMetres(paceMetres, line::number));
         return new ReadDrawn.Item(parts.id(), Holes.withThoseSharing(course, hole), word, place);

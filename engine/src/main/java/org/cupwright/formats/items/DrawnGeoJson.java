@@ -18,7 +18,7 @@ import org.cupwright.formats.outlines.MapFeature;
 import org.cupwright.formats.outlines.MapFeatures;
 import org.cupwright.formats.outlines.Polygons;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
@@ -62,7 +62,7 @@ public final class DrawnGeoJson {
     private void read(MapFeature feature) {
         try {
             DrawnParts parts = new DrawnParts(name -> feature.tag(name).orElse(""), feature.where());
-            PersonsWord word = parts.word();
+            PersonsOpinion word = parts.word();
             Geometry place = place(feature, word.kind(), parts);
             items.add(new ReadDrawn.Item(parts.id(), holes(parts, place, feature), word, place));
         } catch (UnreadableFile trouble) {
@@ -70,15 +70,15 @@ public final class DrawnGeoJson {
         }
     }
 
-    private Geometry place(MapFeature feature, PersonsWord.Kind kind, DrawnParts parts) {
+    private Geometry place(MapFeature feature, PersonsOpinion.Kind kind, DrawnParts parts) {
         Geometry shape = feature.shape();
         if (shape instanceof Point point) {
             MapPoint at = toCourse.toCourse(point.getX(), point.getY());
-            return kind == PersonsWord.Kind.USUAL
+            return kind == PersonsOpinion.Kind.USUAL
                     ? DrawnItem.spot(at)
                     : DrawnItem.disc(at, parts.radiusMetres(paceMetres, text -> number(text, parts)));
         }
-        List<Polygon> areas = kind == PersonsWord.Kind.USUAL ? List.of() : Polygons.of(feature, toCourse);
+        List<Polygon> areas = kind == PersonsOpinion.Kind.USUAL ? List.of() : Polygons.of(feature, toCourse);
         if (areas.size() != 1) {
             throw parts.trouble(FindingKind.DRAWN_SHAPE, shape.getGeometryType())
                     .failure();

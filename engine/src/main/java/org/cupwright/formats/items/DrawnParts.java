@@ -11,8 +11,8 @@ import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.formats.Excerpt;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion;
+import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.message.Message;
 
 /** What is said of one piece of drawn ground, field by field, in whatever file it stands. */
@@ -42,8 +42,8 @@ final class DrawnParts {
     }
 
     /** @throws UnreadableFile if the kind or the day does not read */
-    PersonsWord word() {
-        return new PersonsWord(kind(), text("reason"), text("person"), date("date"));
+    PersonsOpinion word() {
+        return new PersonsOpinion(kind(), text("reason"), text("person"), date("date"));
     }
 
     private Kind kind() {

@@ -3,7 +3,7 @@ package org.cupwright.formats.items;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.finding.Finding;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -26,7 +26,7 @@ public record ReadDrawn(List<Item> items, List<Finding> findings) {
      * @param word what is said of it
      * @param place a polygon, or a point for a usual spot, in the course's frame
      */
-    public record Item(Optional<String> id, List<String> holes, PersonsWord word, Geometry place) {
+    public record Item(Optional<String> id, List<String> holes, PersonsOpinion word, Geometry place) {
         public Item {
             holes = List.copyOf(holes);
         }

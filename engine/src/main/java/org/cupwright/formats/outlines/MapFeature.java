@@ -43,7 +43,7 @@ public record MapFeature(Geometry shape, Map<String, String> tags, Message where
 
     /** A trouble that costs one feature and not the file; its advice stays that of the trouble. */
     static Finding leftOut(Finding trouble) {
-        Message.Argument why = new Message.Word(trouble.kind().key());
+        Message.Argument why = new Message.Translated(trouble.kind().key());
         return new Finding(
                 FindingKind.FEATURE_LEFT_OUT, trouble.place(), trouble.where(), why, List.of(), trouble.tryThis());
     }

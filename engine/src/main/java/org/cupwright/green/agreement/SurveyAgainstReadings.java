@@ -17,7 +17,7 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Direction;
 import org.cupwright.message.Message.SlopePoints;
-import org.cupwright.message.Message.Word;
+import org.cupwright.message.Message.Translated;
 import org.cupwright.units.Heading;
 
 /**
@@ -168,7 +168,7 @@ public record SurveyAgainstReadings(
         }
         if (isDomed()) {
             double atFiveMetres = 5 * Math.abs(domePointsPerMetre);
-            Word shape = new Word(domePointsPerMetre > 0 ? "survey.shape.bowl" : "survey.shape.crown");
+            Translated shape = new Translated(domePointsPerMetre > 0 ? "survey.shape.bowl" : "survey.shape.crown");
             findings.add(Finding.of(FindingKind.SURVEY_DOMED, where, new SlopePoints(atFiveMetres))
                     .saying(shape, new Count(count))
                     .at(middle));

@@ -20,7 +20,7 @@ import org.cupwright.message.Message.Direction;
 import org.cupwright.message.Message.Length;
 import org.cupwright.message.Message.Slope;
 import org.cupwright.message.Message.SlopePoints;
-import org.cupwright.message.Message.Word;
+import org.cupwright.message.Message.Translated;
 import org.cupwright.policy.Policy;
 
 /** What the readings of a level say of the survey, and of themselves. */
@@ -81,6 +81,6 @@ final class ReadingFindings {
         return plane.downhill()
                 .<Argument>map(
                         heading -> new Direction(heading, hole.lineOfPlay().map(LineOfPlay::atGreen)))
-                .orElse(new Word("way.none"));
+                .orElse(new Translated("way.none"));
     }
 }

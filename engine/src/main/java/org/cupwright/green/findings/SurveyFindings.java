@@ -20,7 +20,7 @@ import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Length;
 import org.cupwright.message.Message.Slope;
 import org.cupwright.message.Message.SlopePoints;
-import org.cupwright.message.Message.Word;
+import org.cupwright.message.Message.Translated;
 
 /** What the fitted survey of a green itself shows: gaps, slopes known badly, points that lie unevenly, points left out. */
 public final class SurveyFindings {
@@ -148,7 +148,7 @@ public final class SurveyFindings {
     }
 
     private Finding leftOut(Blunder blunder) {
-        Word side = new Word(blunder.residualMetres() > 0 ? "survey.side.above" : "survey.side.below");
+        Translated side = new Translated(blunder.residualMetres() > 0 ? "survey.side.above" : "survey.side.below");
         return Finding.of(FindingKind.POINT_LEFT_OUT, where, new Length(Math.abs(blunder.residualMetres())))
                 .saying(side)
                 .at(blunder.place());

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.holelocation.Concession;
 import org.cupwright.holelocation.ConcessionStep;
 import org.cupwright.holelocation.HoleLocationPolicy;
@@ -15,8 +15,8 @@ import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
 import org.cupwright.holelocation.Verdict;
+import org.cupwright.holelocation.rule.JudgedPosition;
 import org.cupwright.holelocation.rule.RulesOfDay;
-import org.cupwright.holelocation.rule.Site;
 import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.policy.Policy;
 
@@ -40,44 +40,44 @@ final class CellVerdicts {
         this.steps = steps;
     }
 
-    static CellVerdicts judge(SpotGrid grid, Sites sites, RulesOfDay rules, Policy policy) {
-        List<Cell> strict = judge(grid, sites, rules, Concessions.of(List.of(), policy));
+    static CellVerdicts judge(SpotGrid grid, JudgedPositions positions, RulesOfDay rules, Policy policy) {
+        List<Cell> strict = judge(grid, positions, rules, Concessions.of(List.of(), policy));
         if (strict.stream().anyMatch(cell -> good(cell.verdict))) {
             return new CellVerdicts(strict, List.of());
         }
-        List<ConcessionStep> steps = search(grid, sites, rules, policy).find();
+        List<ConcessionStep> steps = search(grid, positions, rules, policy).find();
         List<Concession> made = steps.stream().map(ConcessionStep::concession).toList();
-        return new CellVerdicts(judge(grid, sites, rules, Concessions.of(made, policy)), steps);
+        return new CellVerdicts(judge(grid, positions, rules, Concessions.of(made, policy)), steps);
     }
 
-    private static List<Cell> judge(SpotGrid grid, Sites sites, RulesOfDay rules, Concessions conceded) {
+    private static List<Cell> judge(SpotGrid grid, JudgedPositions positions, RulesOfDay rules, Concessions conceded) {
         return grid.cells()
                 .parallel()
-                .mapToObj(cell -> judge(cell, sites.cell(cell), rules, conceded))
+                .mapToObj(cell -> judge(cell, positions.cell(cell), rules, conceded))
                 .toList();
     }
 
-    private static Cell judge(int cell, Site site, RulesOfDay rules, Concessions conceded) {
-        List<RuleResult> results = rules.judge(site);
+    private static Cell judge(int cell, JudgedPosition judged, RulesOfDay rules, Concessions conceded) {
+        List<RuleResult> results = rules.judge(judged);
         Set<RuleId> setAside = conceded.setAside(results);
-        Verdict verdict = Concessions.verdict(results, setAside, GreenJudge.inGap(site));
+        Verdict verdict = Concessions.verdict(results, setAside, GreenJudge.inGap(judged));
         return new Cell(
                 cell,
                 verdict,
                 Judgement.deciding(verdict, results, setAside),
                 leastMargin(results, setAside),
-                site.own().leave().meanMetres(),
-                spokenFor(site, rules),
+                judged.own().leave().meanMetres(),
+                spokenFor(judged, rules),
                 results.stream().map(RuleResult::outcome).toList());
     }
 
     /** Whether nobody measured the spot, but somebody says that it and the ground about it are good. */
-    private static boolean spokenFor(Site site, RulesOfDay rules) {
-        return !site.own().known()
-                && site.about().stream()
+    private static boolean spokenFor(JudgedPosition judged, RulesOfDay rules) {
+        return !judged.own().known()
+                && judged.about().stream()
                         .allMatch(spot -> rules.word(spot.at())
-                                .map(PersonsWord::kind)
-                                .filter(PersonsWord.Kind::speaksForAHole)
+                                .map(PersonsOpinion::kind)
+                                .filter(PersonsOpinion.Kind::speaksForAHole)
                                 .isPresent());
     }
 
@@ -94,13 +94,13 @@ final class CellVerdicts {
         return least;
     }
 
-    private static ConcessionSearch search(SpotGrid grid, Sites sites, RulesOfDay rules, Policy policy) {
+    private static ConcessionSearch search(SpotGrid grid, JudgedPositions positions, RulesOfDay rules, Policy policy) {
         Concessions none = Concessions.of(List.of(), policy);
         ConcessionSearch search = new ConcessionSearch(policy.get(HoleLocationPolicy.CONCESSIONS));
         grid.cells()
                 .parallel()
-                .mapToObj(sites::cell)
-                .filter(site -> !GreenJudge.inGap(site))
+                .mapToObj(positions::cell)
+                .filter(judged -> !GreenJudge.inGap(judged))
                 .map(rules::judge)
                 .toList()
                 .forEach(results -> search.add(results, none));

@@ -10,8 +10,8 @@ import org.cupwright.holelocation.DayConditions;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
+import org.cupwright.holelocation.rule.JudgedPosition;
 import org.cupwright.holelocation.rule.RulesOfDay;
-import org.cupwright.holelocation.rule.Site;
 import org.cupwright.holelocation.spot.GreenMeasurement;
 import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.holelocation.spot.SpotGround;
@@ -27,7 +27,7 @@ import org.cupwright.policy.Policy;
 public final class GreenJudge {
     private final GreenMeasurement measured;
     private final Policy policy;
-    private final Sites sites;
+    private final JudgedPositions positions;
     private final RulesOfDay rules;
     private final GreenJudgement judgement;
     private final Concessions conceded;
@@ -48,9 +48,9 @@ public final class GreenJudge {
         this.policy = policy;
         Green green = measured.green();
         SpotGrid grid = measured.grid();
-        this.sites = new Sites(green.hole().green(), grid, policy);
+        this.positions = new JudgedPositions(green.hole().green(), grid, policy);
         this.rules = rules;
-        CellVerdicts cells = CellVerdicts.judge(grid, sites, rules, policy);
+        CellVerdicts cells = CellVerdicts.judge(grid, positions, rules, policy);
         this.conceded = Concessions.of(cells.concessions(), policy);
         this.thirds = new Thirds(cells.meanLeavesOfGoodGround());
         this.judgement = new GreenJudgement(green, grid, cells, this::judge, policy);
@@ -73,7 +73,7 @@ public final class GreenJudge {
 
     /** All that is found at one position, on the green or off it. */
     public Judgement judge(MapPoint position) {
-        return judge(sites.at(position));
+        return judge(positions.at(position));
     }
 
     /** The whole green, at every spot of its lattice. */
@@ -81,21 +81,21 @@ public final class GreenJudge {
         return judgement;
     }
 
-    private Judgement judge(Site site) {
-        List<RuleResult> results = rules.judge(site);
+    private Judgement judge(JudgedPosition judged) {
+        List<RuleResult> results = rules.judge(judged);
         Set<RuleId> setAside = conceded.setAside(results);
         return new Judgement(
-                site.position(),
-                Concessions.verdict(results, setAside, inGap(site)),
-                restsOn(site.own()),
+                judged.position(),
+                Concessions.verdict(results, setAside, inGap(judged)),
+                restsOn(judged.own()),
                 results,
                 setAside,
-                thirds.of(site.own().leave()),
-                rules.word(site.position()));
+                thirds.of(judged.own().leave()),
+                rules.word(judged.position()));
     }
 
-    static boolean inGap(Site site) {
-        return site.own().coverage() == Coverage.NOT_SURVEYED;
+    static boolean inGap(JudgedPosition judged) {
+        return judged.own().coverage() == Coverage.NOT_SURVEYED;
     }
 
     private RestsOn restsOn(SpotGround own) {

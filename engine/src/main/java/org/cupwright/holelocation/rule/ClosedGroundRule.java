@@ -37,23 +37,23 @@ final class ClosedGroundRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        return Unit.METRES.result(RuleId.CLOSED_GROUND, at(site.position()));
+    public RuleResult judge(JudgedPosition judged) {
+        return Unit.METRES.result(RuleId.CLOSED_GROUND, at(judged.position()));
     }
 
-    private Finding at(MapPoint position) {
+    private RuleAnswer at(MapPoint position) {
         double fromOutOfUse = nearest(position, outOfUse);
         double fromLightUse = nearest(position, lightUse);
         if (fromOutOfUse < aboutMetres) {
-            return Finding.atLeast(Grade.of(Outcome.FAIL), fromOutOfUse, aboutMetres);
+            return RuleAnswer.atLeast(LeaningOutcome.of(Outcome.FAIL), fromOutOfUse, aboutMetres);
         }
         if (fromLightUse < aboutMetres) {
-            return Finding.atLeast(Grade.of(Outcome.CAUTION), fromLightUse, aboutMetres);
+            return RuleAnswer.atLeast(LeaningOutcome.of(Outcome.CAUTION), fromLightUse, aboutMetres);
         }
         double nearest = Math.min(fromOutOfUse, fromLightUse);
         return Double.isInfinite(nearest)
-                ? Finding.bare(Grade.of(Outcome.PASS), "none")
-                : Finding.atLeast(Grade.of(Outcome.PASS), nearest, aboutMetres);
+                ? RuleAnswer.bare(LeaningOutcome.of(Outcome.PASS), "none")
+                : RuleAnswer.atLeast(LeaningOutcome.of(Outcome.PASS), nearest, aboutMetres);
     }
 
     private static double nearest(MapPoint from, List<Geometry> places) {

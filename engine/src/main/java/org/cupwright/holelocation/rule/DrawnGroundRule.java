@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion;
+import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.holelocation.DrawnPolicy;
 import org.cupwright.holelocation.DrawnPolicy.OnBadGround;
 import org.cupwright.holelocation.Outcome;
@@ -26,32 +26,32 @@ import org.cupwright.policy.Policy;
  * 0, followed by it.
  */
 final class DrawnGroundRule implements Rule {
-    private final DrawnWords words;
+    private final DrawnOpinions words;
     private final Outcome onBad;
 
-    DrawnGroundRule(DrawnWords words, Policy policy) {
+    DrawnGroundRule(DrawnOpinions words, Policy policy) {
         this.words = words;
         this.onBad = policy.get(DrawnPolicy.BAD_GROUND) == OnBadGround.FAIL ? Outcome.FAIL : Outcome.CAUTION;
     }
 
     @Override
-    public RuleResult judge(Site site) {
+    public RuleResult judge(JudgedPosition judged) {
         if (words.isEmpty()) {
             return saying("none", Outcome.PASS);
         }
-        Optional<DrawnItem> drawn = words.at(site.position());
+        Optional<DrawnItem> drawn = words.at(judged.position());
         if (drawn.isPresent()) {
-            return said(drawn.get(), site);
+            return said(drawn.get(), judged);
         }
-        return words.anyGoodGround() && !site.own().known()
+        return words.anyGoodGround() && !judged.own().known()
                 ? saying("offGood", Outcome.CAUTION)
                 : saying("unsaid", Outcome.PASS);
     }
 
-    private RuleResult said(DrawnItem drawn, Site site) {
-        PersonsWord word = drawn.word();
+    private RuleResult said(DrawnItem drawn, JudgedPosition judged) {
+        PersonsOpinion word = drawn.word();
         if (word.kind() == Kind.BAD) {
-            double metres = drawn.distanceMetres(site.position());
+            double metres = drawn.distanceMetres(judged.position());
             return result(
                     message("bad", word),
                     onBad,
@@ -82,7 +82,7 @@ final class DrawnGroundRule implements Rule {
                 says);
     }
 
-    private static Message message(String what, PersonsWord word) {
+    private static Message message(String what, PersonsOpinion word) {
         List<Message.Argument> arguments = new ArrayList<>();
         add(arguments, word.person().map(Message.Name::new));
         add(arguments, word.date().map(Message.Day::new));

@@ -25,9 +25,9 @@ final class EdgeRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        double metres = area.edgeMetres(site.position());
-        Grade grade = Grade.of(Distances.outcome(metres, limitMetres, cautionMetres));
-        return Unit.METRES.result(RuleId.EDGE, Finding.atLeast(grade, metres, limitMetres));
+    public RuleResult judge(JudgedPosition judged) {
+        double metres = area.edgeMetres(judged.position());
+        LeaningOutcome said = LeaningOutcome.of(Distances.outcome(metres, limitMetres, cautionMetres));
+        return Unit.METRES.result(RuleId.EDGE, RuleAnswer.atLeast(said, metres, limitMetres));
     }
 }

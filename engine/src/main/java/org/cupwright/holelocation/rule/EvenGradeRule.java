@@ -25,35 +25,35 @@ final class EvenGradeRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        return Unit.POINTS.result(RuleId.EVEN_GRADE, Finding.worst(site, this::at));
+    public RuleResult judge(JudgedPosition judged) {
+        return Unit.POINTS.result(RuleId.EVEN_GRADE, RuleAnswer.worst(judged, this::at));
     }
 
-    private Finding at(SpotGround spot) {
-        Finding near = spot.bend().map(this::of).orElseGet(Finding::notChecked);
-        if (near.grade().outcome() != Outcome.PASS || spot.wideBend().isEmpty()) {
+    private RuleAnswer at(SpotGround spot) {
+        RuleAnswer near = spot.bend().map(this::of).orElseGet(RuleAnswer::notChecked);
+        if (near.said().outcome() != Outcome.PASS || spot.wideBend().isEmpty()) {
             return near;
         }
-        Finding wide = of(spot.wideBend().get());
-        return switch (wide.grade().outcome()) {
+        RuleAnswer wide = of(spot.wideBend().get());
+        return switch (wide.said().outcome()) {
             case PASS, NOT_CHECKED -> near;
             case CAUTION -> wide.saying("wideCheck");
             case FAIL ->
-                Finding.atMost(Grade.of(Outcome.CAUTION), wide.value(), limitPoints, wide.error())
+                RuleAnswer.atMost(LeaningOutcome.of(Outcome.CAUTION), wide.value(), limitPoints, wide.error())
                         .saying("wide");
         };
     }
 
-    private Finding of(BendFit.Change change) {
+    private RuleAnswer of(BendFit.Change change) {
         double error = change.standardErrorPoints();
         if (!(error <= greatestErrorPoints)) {
-            return Finding.atMost(Grade.of(Outcome.NOT_CHECKED), Double.NaN, Double.NaN, error)
+            return RuleAnswer.atMost(LeaningOutcome.of(Outcome.NOT_CHECKED), Double.NaN, Double.NaN, error)
                     .saying("uncertain");
         }
         double points = Math.abs(change.points());
-        double either = Grade.ERRORS * error;
-        Grade grade = Grade.between(
+        double either = LeaningOutcome.ERRORS * error;
+        LeaningOutcome said = LeaningOutcome.between(
                 points - either, points, points + either, p -> p > limitPoints ? Outcome.FAIL : Outcome.PASS);
-        return Finding.atMost(grade, points, limitPoints, error);
+        return RuleAnswer.atMost(said, points, limitPoints, error);
     }
 }

@@ -34,15 +34,16 @@ final class HazardRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
+    public RuleResult judge(JudgedPosition judged) {
         return Unit.METRES.result(
                 RuleId.HAZARD,
-                edge.map(known -> at(site, known)).orElseGet(() -> Finding.bare(Grade.of(Outcome.PASS), "none")));
+                edge.map(known -> at(judged, known))
+                        .orElseGet(() -> RuleAnswer.bare(LeaningOutcome.of(Outcome.PASS), "none")));
     }
 
-    private Finding at(Site site, LatticeDistances known) {
-        double metres = known.from(site.position());
-        Grade grade = Grade.of(Distances.outcome(metres, limitMetres, cautionMetres));
-        return Finding.atLeast(grade, metres, limitMetres);
+    private RuleAnswer at(JudgedPosition judged, LatticeDistances known) {
+        double metres = known.from(judged.position());
+        LeaningOutcome said = LeaningOutcome.of(Distances.outcome(metres, limitMetres, cautionMetres));
+        return RuleAnswer.atLeast(said, metres, limitMetres);
     }
 }

@@ -30,21 +30,21 @@ final class HoldableRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        return Unit.METRES.result(RuleId.HOLDABLE, Finding.worst(site, this::at));
+    public RuleResult judge(JudgedPosition judged) {
+        return Unit.METRES.result(RuleId.HOLDABLE, RuleAnswer.worst(judged, this::at));
     }
 
-    private Finding at(SpotGround spot) {
+    private RuleAnswer at(SpotGround spot) {
         if (!spot.leave().known()) {
-            return Finding.notChecked();
+            return RuleAnswer.notChecked();
         }
         double leave = spot.leave().worstMetres();
         double slope = resistance * (1 - pastMetres / leave);
-        double shorter = onSlope(slope - Grade.ERRORS * spot.slopeError());
-        double longer = onSlope(slope + Grade.ERRORS * spot.slopeError());
-        Grade grade = Grade.between(shorter, leave, longer, this::outcome);
+        double shorter = onSlope(slope - LeaningOutcome.ERRORS * spot.slopeError());
+        double longer = onSlope(slope + LeaningOutcome.ERRORS * spot.slopeError());
+        LeaningOutcome said = LeaningOutcome.between(shorter, leave, longer, this::outcome);
         double error = spot.slopeError() * leave * leave / (pastMetres * resistance);
-        return Finding.atMost(grade, leave, limitMetres, error);
+        return RuleAnswer.atMost(said, leave, limitMetres, error);
     }
 
     private double onSlope(double slope) {

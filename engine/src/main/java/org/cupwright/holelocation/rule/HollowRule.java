@@ -40,24 +40,24 @@ final class HollowRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        if (!surveyed || !site.own().known()) {
-            return Unit.MILLIMETRES.result(RuleId.HOLLOW, Finding.notChecked());
+    public RuleResult judge(JudgedPosition judged) {
+        if (!surveyed || !judged.own().known()) {
+            return Unit.MILLIMETRES.result(RuleId.HOLLOW, RuleAnswer.notChecked());
         }
         return Unit.MILLIMETRES.result(
                 RuleId.HOLLOW,
-                depths.map(known -> Finding.worst(site, spot -> at(spot, known)))
-                        .orElseGet(() -> Finding.bare(Grade.of(Outcome.PASS), "dry")));
+                depths.map(known -> RuleAnswer.worst(judged, spot -> at(spot, known)))
+                        .orElseGet(() -> RuleAnswer.bare(LeaningOutcome.of(Outcome.PASS), "dry")));
     }
 
-    private Finding at(SpotGround spot, HollowDepths known) {
+    private RuleAnswer at(SpotGround spot, HollowDepths known) {
         double depth = 1000 * known.metresAt(spot.at());
-        double either = Grade.ERRORS * heightError;
-        double flattest = Math.max(0, spot.slope() - Grade.ERRORS * spot.slopeError());
+        double either = LeaningOutcome.ERRORS * heightError;
+        double flattest = Math.max(0, spot.slope() - LeaningOutcome.ERRORS * spot.slopeError());
         double hidden = Math.max(0, either - 1000 * NEIGHBOURS_METRES * flattest);
         double deepest = depth > 0 ? depth + either : hidden;
-        Grade grade = Grade.between(Math.max(0, depth - either), depth, deepest, this::outcome);
-        return Finding.atMost(grade, depth, passMillimetres, heightError);
+        LeaningOutcome said = LeaningOutcome.between(Math.max(0, depth - either), depth, deepest, this::outcome);
+        return RuleAnswer.atMost(said, depth, passMillimetres, heightError);
     }
 
     private Outcome outcome(double millimetres) {

@@ -34,16 +34,16 @@ public record LevelLimits(double limitPercent, double cautionPercent, double wet
 
     /** Whether the answer at a spot is the same all over two standard errors either way. */
     public boolean decides(double percent, double errorPercent) {
-        double either = Grade.ERRORS * errorPercent;
+        double either = LeaningOutcome.ERRORS * errorPercent;
         double least = Math.max(0, percent - either);
-        return Grade.between(least, percent, percent + either, this::outcome)
+        return LeaningOutcome.between(least, percent, percent + either, this::outcome)
                 .leans()
                 .isEmpty();
     }
 
     /** How many standard errors either way an answer must hold. */
     public static double errorsEitherWay() {
-        return Grade.ERRORS;
+        return LeaningOutcome.ERRORS;
     }
 
     /** The slopes at which the answer changes, rising. */

@@ -21,22 +21,23 @@ final class LevelRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        return Unit.PERCENT.result(RuleId.LEVEL, Finding.worst(site, this::at));
+    public RuleResult judge(JudgedPosition judged) {
+        return Unit.PERCENT.result(RuleId.LEVEL, RuleAnswer.worst(judged, this::at));
     }
 
-    private Finding at(SpotGround spot) {
+    private RuleAnswer at(SpotGround spot) {
         double percent = spot.slopePercent();
         double error = 100 * spot.slopeError();
-        double either = Grade.ERRORS * error;
-        Grade grade = Grade.between(Math.max(0, percent - either), percent, percent + either, limits::outcome);
-        Finding finding = Finding.atMost(grade, percent, limits.limitPercent(), error);
+        double either = LeaningOutcome.ERRORS * error;
+        LeaningOutcome said =
+                LeaningOutcome.between(Math.max(0, percent - either), percent, percent + either, limits::outcome);
+        RuleAnswer answer = RuleAnswer.atMost(said, percent, limits.limitPercent(), error);
         double wetPercent = limits.wetPercent();
         boolean reachesWet = percent - either < wetPercent;
-        boolean wet = grade.outcome() == Outcome.CAUTION && reachesWet && percent < limits.cautionPercent();
+        boolean wet = said.outcome() == Outcome.CAUTION && reachesWet && percent < limits.cautionPercent();
         return wet
-                ? Finding.of(grade, percent, wetPercent, percent - wetPercent, error)
+                ? RuleAnswer.of(said, percent, wetPercent, percent - wetPercent, error)
                         .saying("wet")
-                : finding;
+                : answer;
     }
 }

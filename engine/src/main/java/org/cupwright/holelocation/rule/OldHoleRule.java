@@ -30,23 +30,24 @@ final class OldHoleRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        return Unit.METRES.result(RuleId.OLD_HOLE, at(site.position()));
+    public RuleResult judge(JudgedPosition judged) {
+        return Unit.METRES.result(RuleId.OLD_HOLE, at(judged.position()));
     }
 
-    private Finding at(MapPoint position) {
+    private RuleAnswer at(MapPoint position) {
         double fromResting = Distances.nearest(position, resting);
         double fromLast = Distances.nearest(position, last);
         if (fromResting < restMetres) {
-            return Finding.atLeast(Grade.of(Outcome.FAIL), fromResting, restMetres);
+            return RuleAnswer.atLeast(LeaningOutcome.of(Outcome.FAIL), fromResting, restMetres);
         }
         if (fromLast < lastMetres) {
-            return Finding.atLeast(Grade.of(Outcome.CAUTION), fromLast, lastMetres);
+            return RuleAnswer.atLeast(LeaningOutcome.of(Outcome.CAUTION), fromLast, lastMetres);
         }
         double nearest = Math.min(fromResting, fromLast);
         if (Double.isInfinite(nearest)) {
-            return Finding.bare(Grade.of(Outcome.PASS), "none");
+            return RuleAnswer.bare(LeaningOutcome.of(Outcome.PASS), "none");
         }
-        return Finding.atLeast(Grade.of(Outcome.PASS), nearest, fromLast == nearest ? lastMetres : restMetres);
+        return RuleAnswer.atLeast(
+                LeaningOutcome.of(Outcome.PASS), nearest, fromLast == nearest ? lastMetres : restMetres);
     }
 }

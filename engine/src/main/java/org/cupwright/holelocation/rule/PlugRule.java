@@ -25,11 +25,11 @@ final class PlugRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        double metres = Distances.nearest(site.position(), plugs);
-        Grade grade = Grade.of(Distances.outcome(metres, onMetres, nearMetres));
-        double limit = grade.outcome() == Outcome.FAIL ? onMetres : nearMetres;
+    public RuleResult judge(JudgedPosition judged) {
+        double metres = Distances.nearest(judged.position(), plugs);
+        LeaningOutcome said = LeaningOutcome.of(Distances.outcome(metres, onMetres, nearMetres));
+        double limit = said.outcome() == Outcome.FAIL ? onMetres : nearMetres;
         return Unit.METRES.result(
-                RuleId.PLUG, plugs.isEmpty() ? Finding.bare(grade, "none") : Finding.atLeast(grade, metres, limit));
+                RuleId.PLUG, plugs.isEmpty() ? RuleAnswer.bare(said, "none") : RuleAnswer.atLeast(said, metres, limit));
     }
 }

@@ -27,9 +27,9 @@ final class RidgeRule implements Rule {
         static Limit of(SpotGrid grid, double slope, double metres) {
             return new Limit(
                     metres,
-                    new SteepGround(grid, spot -> spot.slope() - Grade.ERRORS * spot.slopeError(), slope),
+                    new SteepGround(grid, spot -> spot.slope() - LeaningOutcome.ERRORS * spot.slopeError(), slope),
                     new SteepGround(grid, spot -> spot.slope(), slope),
-                    new SteepGround(grid, spot -> spot.slope() + Grade.ERRORS * spot.slopeError(), slope));
+                    new SteepGround(grid, spot -> spot.slope() + LeaningOutcome.ERRORS * spot.slopeError(), slope));
         }
     }
 
@@ -45,25 +45,26 @@ final class RidgeRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(Site site) {
-        boolean known = surveyed && site.own().known();
-        return Unit.METRES.result(RuleId.RIDGE, known ? at(site) : Finding.notChecked());
+    public RuleResult judge(JudgedPosition judged) {
+        boolean known = surveyed && judged.own().known();
+        return Unit.METRES.result(RuleId.RIDGE, known ? at(judged) : RuleAnswer.notChecked());
     }
 
-    private Finding at(Site site) {
-        Finding fromSteepest = from(steepest, site, Outcome.FAIL);
-        return fromSteepest.grade().outcome() == Outcome.PASS ? from(steep, site, Outcome.CAUTION) : fromSteepest;
+    private RuleAnswer at(JudgedPosition judged) {
+        RuleAnswer fromSteepest = from(steepest, judged, Outcome.FAIL);
+        return fromSteepest.said().outcome() == Outcome.PASS ? from(steep, judged, Outcome.CAUTION) : fromSteepest;
     }
 
-    private static Finding from(Limit limit, Site site, Outcome near) {
-        double possible = limit.possible.metresFrom(site.own());
+    private static RuleAnswer from(Limit limit, JudgedPosition judged, Outcome near) {
+        double possible = limit.possible.metresFrom(judged.own());
         if (Double.isInfinite(possible)) {
-            return Finding.bare(Grade.of(Outcome.PASS), "none");
+            return RuleAnswer.bare(LeaningOutcome.of(Outcome.PASS), "none");
         }
-        double measured = limit.measured.metresFrom(site.own());
-        double certain = limit.certain.metresFrom(site.own());
-        Grade grade = Grade.between(possible, measured, certain, metres -> metres < limit.metres ? near : Outcome.PASS);
-        double error = (certain - possible) / (2 * Grade.ERRORS);
-        return Finding.of(grade, measured, limit.metres, measured - limit.metres, error);
+        double measured = limit.measured.metresFrom(judged.own());
+        double certain = limit.certain.metresFrom(judged.own());
+        LeaningOutcome said = LeaningOutcome.between(
+                possible, measured, certain, metres -> metres < limit.metres ? near : Outcome.PASS);
+        double error = (certain - possible) / (2 * LeaningOutcome.ERRORS);
+        return RuleAnswer.of(said, measured, limit.metres, measured - limit.metres, error);
     }
 }

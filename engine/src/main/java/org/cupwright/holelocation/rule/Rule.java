@@ -4,5 +4,5 @@ import org.cupwright.holelocation.RuleResult;
 
 /** One rule, for one green and day. Safe for use by several threads. */
 public interface Rule {
-    RuleResult judge(Site site);
+    RuleResult judge(JudgedPosition judged);
 }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.Green;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.holelocation.DayConditions;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
@@ -23,19 +23,19 @@ public final class RulesOfDay {
     private final GreenMeasurement measured;
     private final DayConditions day;
     private final Policy policy;
-    private final DrawnWords words;
+    private final DrawnOpinions words;
     private final List<Rule> standing;
     private final List<Rule> rules;
 
     public RulesOfDay(GreenMeasurement measured, DayConditions day, Policy policy) {
-        this(measured, day, policy, new DrawnWords(measured.green().drawn(), policy), Optional.empty());
+        this(measured, day, policy, new DrawnOpinions(measured.green().drawn(), policy), Optional.empty());
     }
 
     private RulesOfDay(
             GreenMeasurement measured,
             DayConditions day,
             Policy policy,
-            DrawnWords words,
+            DrawnOpinions words,
             Optional<List<Rule>> standingBefore) {
         this.measured = measured;
         this.day = day;
@@ -53,7 +53,8 @@ public final class RulesOfDay {
     }
 
     /** The rules that do not depend on what lies on the green that day. */
-    private static List<Rule> standing(GreenMeasurement measured, DayConditions day, Policy policy, DrawnWords words) {
+    private static List<Rule> standing(
+            GreenMeasurement measured, DayConditions day, Policy policy, DrawnOpinions words) {
         Green green = measured.green();
         PuttingArea area = measured.area();
         SpotGrid grid = measured.grid();
@@ -78,12 +79,12 @@ public final class RulesOfDay {
     }
 
     /** What people say of a position, if they say anything. */
-    public Optional<PersonsWord> word(MapPoint position) {
+    public Optional<PersonsOpinion> word(MapPoint position) {
         return words.at(position).map(DrawnItem::word);
     }
 
     /** One result of each rule, in the order of {@link org.cupwright.holelocation.RuleId}. */
-    public List<RuleResult> judge(Site site) {
-        return rules.stream().map(rule -> rule.judge(site)).toList();
+    public List<RuleResult> judge(JudgedPosition judged) {
+        return rules.stream().map(rule -> rule.judge(judged)).toList();
     }
 }

@@ -23,24 +23,24 @@ enum Unit {
         this.argument = argument;
     }
 
-    /** A finding of a rule as its result. */
-    RuleResult result(RuleId rule, Finding finding) {
+    /** An answer of a rule as its result. */
+    RuleResult result(RuleId rule, RuleAnswer answer) {
         List<Message.Argument> arguments = new ArrayList<>();
-        for (double number : new double[] {finding.value(), finding.limit()}) {
+        for (double number : new double[] {answer.value(), answer.limit()}) {
             if (Double.isFinite(number)) {
                 arguments.add(argument.apply(number));
             }
         }
         return new RuleResult(
                 rule,
-                ifKnown(finding.value()),
+                ifKnown(answer.value()),
                 symbol,
-                ifKnown(finding.limit()),
-                ifKnown(finding.margin()),
-                ifKnown(finding.error()),
-                finding.grade().outcome(),
-                finding.grade().leans(),
-                new Message("rule." + rule.id() + "." + finding.word(), arguments));
+                ifKnown(answer.limit()),
+                ifKnown(answer.margin()),
+                ifKnown(answer.error()),
+                answer.said().outcome(),
+                answer.said().leans(),
+                new Message("rule." + rule.id() + "." + answer.word(), arguments));
     }
 
     private static OptionalDouble ifKnown(double number) {

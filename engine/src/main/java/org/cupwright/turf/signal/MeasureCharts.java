@@ -44,7 +44,7 @@ public final class MeasureCharts {
                         name,
                         Message.of(
                                 "signal.measureOutOfUsual",
-                                new Message.Word("measure." + name),
+                                new Message.Translated("measure." + name),
                                 new Message.Name(newest.hole()),
                                 new Message.Length(newest.millimetres() / 1000),
                                 new Message.Length(chart.lowerLimit() / 1000),

@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
 import org.cupwright.turf.TurfPolicy;
 import org.cupwright.turf.state.Plug;
 import org.cupwright.turf.today.WateringItem.Reason;
-import org.cupwright.turf.water.Site;
 import org.cupwright.turf.water.WaterLoss;
+import org.cupwright.turf.water.WeatherStation;
 import org.cupwright.turf.weather.KnownWeather;
 import org.cupwright.turf.weather.Rain;
 import org.cupwright.turf.weather.WeatherSource;
@@ -17,10 +17,10 @@ import org.cupwright.turf.weather.WeatherSource;
 /** Which plugs want water, in the morning and on a hot or windy afternoon. */
 public final class WateringList {
     private final TurfDay turf;
-    private final Site site;
+    private final WeatherStation site;
     private final LocalDate day;
 
-    public WateringList(TurfDay turf, Site site) {
+    public WateringList(TurfDay turf, WeatherStation site) {
         this.turf = turf;
         this.site = site;
         this.day = turf.day();

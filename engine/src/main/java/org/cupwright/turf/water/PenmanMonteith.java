@@ -31,7 +31,7 @@ public record PenmanMonteith(
     /**
      * @throws IllegalArgumentException if the day lacks something ({@link #canUse})
      */
-    public static PenmanMonteith of(WeatherDay day, Site site) {
+    public static PenmanMonteith of(WeatherDay day, WeatherStation site) {
         if (!canUse(day)) {
             throw new IllegalArgumentException(
                     day.day() + " lacks humidity, wind, or radiation; take Hargreaves from the temperatures");

@@ -22,10 +22,10 @@ public final class WaterBalance {
     public static final int DAYS_BACK = 60;
 
     private final WeatherOutlook outlook;
-    private final Site site;
+    private final WeatherStation site;
     private final Policy policy;
 
-    public WaterBalance(WeatherOutlook outlook, Site site, Policy policy) {
+    public WaterBalance(WeatherOutlook outlook, WeatherStation site, Policy policy) {
         this.outlook = outlook;
         this.site = site;
         this.policy = policy;

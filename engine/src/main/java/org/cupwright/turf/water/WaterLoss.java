@@ -11,7 +11,7 @@ import org.cupwright.turf.weather.WeatherDay;
  */
 public record WaterLoss(double etoMillimetres, double etcMillimetres, EtoMethod method) {
     /** By Penman–Monteith where the day has all it needs, else from the temperatures. */
-    public static WaterLoss of(WeatherDay day, Site site, double cropCoefficient) {
+    public static WaterLoss of(WeatherDay day, WeatherStation site, double cropCoefficient) {
         boolean full = PenmanMonteith.canUse(day);
         double eto = full
                 ? PenmanMonteith.of(day, site).etoMillimetres()

@@ -14,7 +14,7 @@ import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.Where;
 import org.cupwright.formats.InventedMap;
 import org.cupwright.green.OnConvention;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.message.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

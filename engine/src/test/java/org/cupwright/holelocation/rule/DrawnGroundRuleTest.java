@@ -6,8 +6,8 @@ import static org.cupwright.holelocation.rule.RuleAssert.assertRule;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion;
+import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.holelocation.DrawnPolicy;
 import org.cupwright.holelocation.DrawnPolicy.OnBadGround;
 import org.cupwright.holelocation.Outcome;
@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 class DrawnGroundRuleTest {
     private static Rule rule(Policy policy, DrawnItem... drawn) {
-        return new DrawnGroundRule(new DrawnWords(List.of(drawn), policy), policy);
+        return new DrawnGroundRule(new DrawnOpinions(List.of(drawn), policy), policy);
     }
 
     private static Rule rule(DrawnItem... drawn) {
@@ -97,7 +97,7 @@ class DrawnGroundRuleTest {
 
     @Test
     void whatNobodyNoted() {
-        PersonsWord bare = new PersonsWord(Kind.BAD, Optional.of(" wet "), Optional.of(" "), Optional.empty());
+        PersonsOpinion bare = new PersonsOpinion(Kind.BAD, Optional.of(" wet "), Optional.of(" "), Optional.empty());
         DrawnItem item = new DrawnItem("x", bare, Shapes.area(0, 0, 1, 0, 1, 1));
         assertThat(rule(item).judge(Spots.at(0, 0)).says().arguments())
                 .containsExactly(

@@ -69,9 +69,9 @@ class EvenGradeRuleTest {
     /** The sentence about a gap names the change, and here there is none to name. */
     @Test
     void besideAGapAnUncertainChangeIsNotChecked() {
-        Site site = Spots.with(Spots.bend(0.5, 1.5), Spots.unknown(Coverage.NOT_SURVEYED));
-        assertRule(rule.judge(site)).says(Outcome.NOT_CHECKED, "uncertain");
-        Site known = Spots.with(Spots.bend(0.5, 0.1), Spots.unknown(Coverage.NOT_SURVEYED));
+        JudgedPosition judged = Spots.with(Spots.bend(0.5, 1.5), Spots.unknown(Coverage.NOT_SURVEYED));
+        assertRule(rule.judge(judged)).says(Outcome.NOT_CHECKED, "uncertain");
+        JudgedPosition known = Spots.with(Spots.bend(0.5, 0.1), Spots.unknown(Coverage.NOT_SURVEYED));
         assertRule(rule.judge(known)).says(Outcome.CAUTION, "gap");
     }
 }

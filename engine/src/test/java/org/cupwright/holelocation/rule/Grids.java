@@ -26,7 +26,7 @@ final class Grids {
     }
 
     /** A position with its plane and nothing about it. */
-    static Site site(Ground ground, double east, double north) {
+    static JudgedPosition judged(Ground ground, double east, double north) {
         MapPoint at = new MapPoint(east, north);
         PlaneFit plane = ground.planeAt(at).orElseThrow();
         return Spots.alone(new SpotGround(

@@ -36,7 +36,7 @@ class HollowRuleTest {
 
     private static RuleResult judge(ModelGround ground, DayConditions day, double east) {
         Rule rule = new HollowRule(ground, Grids.measured(GREEN, ground), day, Policy.defaults());
-        return rule.judge(Grids.site(ground, east, 0));
+        return rule.judge(Grids.judged(ground, east, 0));
     }
 
     private static RuleResult inBowl(double depthMetres, double heightError) {

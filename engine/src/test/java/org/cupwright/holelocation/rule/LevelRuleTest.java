@@ -12,7 +12,7 @@ class LevelRuleTest {
     private final Rule everyDay = new LevelRule(Days.dry(10), Policy.defaults());
     private final Rule rainyDay = new LevelRule(Days.rainy(10), Policy.defaults());
 
-    private static Site slope(double percent, double error) {
+    private static JudgedPosition slope(double percent, double error) {
         return Spots.alone(Spots.slope(percent, error));
     }
 
@@ -82,25 +82,27 @@ class LevelRuleTest {
 
     @Test
     void theWorstGroundAboutThePositionCounts() {
-        Site site = Spots.with(Spots.slope(1, 0), Spots.slope(3.5, 0));
-        assertRule(everyDay.judge(site)).says(Outcome.FAIL, "fail").hasMargin(-0.5);
+        JudgedPosition judged = Spots.with(Spots.slope(1, 0), Spots.slope(3.5, 0));
+        assertRule(everyDay.judge(judged)).says(Outcome.FAIL, "fail").hasMargin(-0.5);
     }
 
     @Test
     void besideAGapNothingBetterThanACautionIsSaid() {
-        Site site = Spots.with(Spots.slope(1, 0), Spots.unknown(Coverage.NOT_SURVEYED));
-        assertRule(everyDay.judge(site)).says(Outcome.CAUTION, "gap").isClear();
+        JudgedPosition judged = Spots.with(Spots.slope(1, 0), Spots.unknown(Coverage.NOT_SURVEYED));
+        assertRule(everyDay.judge(judged)).says(Outcome.CAUTION, "gap").isClear();
     }
 
     @Test
     void aLevelReadingSpeaksForTheGroundAboutIt() {
-        Site site = Spots.with(Spots.slope(1, 0), Spots.unknown(Coverage.NOT_MEASURED));
-        assertRule(everyDay.judge(site)).says(Outcome.PASS, "pass");
+        JudgedPosition judged = Spots.with(Spots.slope(1, 0), Spots.unknown(Coverage.NOT_MEASURED));
+        assertRule(everyDay.judge(judged)).says(Outcome.PASS, "pass");
     }
 
     @Test
     void unknownGroundIsNotChecked() {
-        Site site = Spots.alone(Spots.unknown(Coverage.NOT_MEASURED));
-        assertRule(everyDay.judge(site)).says(Outcome.NOT_CHECKED, "notChecked").isClear();
+        JudgedPosition judged = Spots.alone(Spots.unknown(Coverage.NOT_MEASURED));
+        assertRule(everyDay.judge(judged))
+                .says(Outcome.NOT_CHECKED, "notChecked")
+                .isClear();
     }
 }

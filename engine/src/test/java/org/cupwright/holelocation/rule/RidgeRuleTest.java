@@ -38,11 +38,11 @@ class RidgeRuleTest {
     }
 
     private RuleResult judge(double east) {
-        return rule.judge(Grids.site(exact, east, 0));
+        return rule.judge(Grids.judged(exact, east, 0));
     }
 
     private RuleResult judgeRough(double east) {
-        return roughRule.judge(Grids.site(rough, east, 0));
+        return roughRule.judge(Grids.judged(rough, east, 0));
     }
 
     @Test
@@ -72,14 +72,14 @@ class RidgeRuleTest {
     @Test
     void aGreenWithoutSteepGroundPasses() {
         ModelGround even = ModelGround.exact(MadeSurface.plane(0.02, 0));
-        assertRule(rule(even).judge(Grids.site(even, 0, 0))).says(Outcome.PASS, "none");
+        assertRule(rule(even).judge(Grids.judged(even, 0, 0))).says(Outcome.PASS, "none");
     }
 
     @Test
     void steepGroundBesideAGapCountsByItself() {
         // the line of 0.69ρ lies in the gap; the first steep spots that are known are those at 6 m
         ModelGround gap = exact.withGap(Shapes.rectangle(4.4, -4, 5.9, 4));
-        RuleResult result = rule(gap).judge(Grids.site(gap, 4.25, 0));
+        RuleResult result = rule(gap).judge(Grids.judged(gap, 4.25, 0));
         assertRule(result).says(Outcome.CAUTION, "caution");
         assertThat(result.value().orElseThrow()).isCloseTo(1.75, offset(1e-9));
     }
@@ -88,6 +88,6 @@ class RidgeRuleTest {
     void withoutASurveyItIsNotChecked() {
         ModelGround levels = exact.restingOn(RestsOn.LEVELS);
         Rule ofLevels = new RidgeRule(Grids.measured(GREEN, levels), RestsOn.LEVELS, Days.dry(10), Policy.defaults());
-        assertRule(ofLevels.judge(Grids.site(levels, 5, 0))).says(Outcome.NOT_CHECKED, "notChecked");
+        assertRule(ofLevels.judge(Grids.judged(levels, 5, 0))).says(Outcome.NOT_CHECKED, "notChecked");
     }
 }

@@ -46,15 +46,15 @@ final class Spots {
                 HERE, coverage, Double.NaN, Double.NaN, Optional.empty(), Optional.empty(), Leave.UNKNOWN);
     }
 
-    static Site alone(SpotGround own) {
-        return new Site(own, List.of(own));
+    static JudgedPosition alone(SpotGround own) {
+        return new JudgedPosition(own, List.of(own));
     }
 
-    static Site with(SpotGround own, SpotGround beside) {
-        return new Site(own, List.of(own, beside));
+    static JudgedPosition with(SpotGround own, SpotGround beside) {
+        return new JudgedPosition(own, List.of(own, beside));
     }
 
-    static Site at(double east, double north) {
+    static JudgedPosition at(double east, double north) {
         SpotGround own = new SpotGround(
                 new MapPoint(east, north),
                 Coverage.NOT_MEASURED,

@@ -10,10 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.course.MapPoint;
-import org.cupwright.course.WalkOff;
 import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.CareWork;
-import org.cupwright.cupchange.DayReading;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.GroundNote.GroundMarked;
 import org.cupwright.cupchange.GroundNote.GroundReason;
@@ -31,7 +29,7 @@ import org.cupwright.policy.Policy;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
 import org.cupwright.turf.today.WateringItem.Reason;
-import org.cupwright.turf.water.Site;
+import org.cupwright.turf.water.WeatherStation;
 import org.cupwright.turf.weather.Rain;
 import org.cupwright.turf.weather.WeatherDay;
 import org.cupwright.turf.weather.WeatherOutlook;
@@ -41,7 +39,7 @@ import org.junit.jupiter.api.Test;
 /** The day's lists on invented facts and weather: 1 May was cut at (3,4), since 10 May the hole is at (9,9). */
 class TodayTest {
     private static final LocalDate DAY = LocalDate.of(2024, 5, 10);
-    private static final Site SITE = new Site(48, 300, 10);
+    private static final WeatherStation SITE = new WeatherStation(48, 300, 10);
     private static final List<String> HOLES = List.of("6", "7", "8");
 
     private final List<Fact> facts = new ArrayList<>(
@@ -217,22 +215,5 @@ class TodayTest {
         assertThat(list.hygieneOrder(HOLES)).containsExactly("7", "8", "6");
         assertThat(list.list(HOLES)).extracting(RecheckItem::hole).containsExactly("8", "6");
         assertThat(list.list(HOLES)).extracting(RecheckItem::washAfter).containsExactly(false, true);
-    }
-
-    @Test
-    void wearIsRankedByNearnessToWhereTheHoleStoodLongest() {
-        add("02", "", new DayReading.RoundsPlayed(LocalDate.of(2024, 5, 2), 120));
-        WearIndex wear = new WearIndex(turfOn(DAY.plusDays(1)), "7", List.of());
-        assertThat(wear.ranks(List.of(new MapPoint(3, 4), new MapPoint(9, 9), new MapPoint(40, 40))))
-                .containsExactly(3, 2, 1); // nine days at (3,4), one at (9,9)
-        assertThat(wear.ranks(List.of(new MapPoint(3, 5), new MapPoint(3, 5)))).containsExactly(1, 1);
-    }
-
-    @Test
-    void wearFollowsTheWalkOff() {
-        WalkOff track = new WalkOff(List.of(new MapPoint(20, 0), new MapPoint(20, 30)));
-        WearIndex wear = new WearIndex(turfOn(DAY.plusDays(1)), "7", List.of(track));
-        assertThat(wear.ranks(List.of(new MapPoint(20, 15), new MapPoint(26, 15))))
-                .containsExactly(2, 1);
     }
 }

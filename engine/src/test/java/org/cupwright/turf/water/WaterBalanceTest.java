@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 /** On invented weather. */
 class WaterBalanceTest {
     private static final LocalDate DAY = LocalDate.of(2024, 7, 1);
-    private static final Site SITE = new Site(-35, 100, 10); // the southern winter
+    private static final WeatherStation SITE = new WeatherStation(-35, 100, 10); // the southern winter
 
     private static WaterStatus status(double rainTenDaysAgo, OptionalDouble irrigationSince) {
         List<WeatherDay> days = new ArrayList<>();

@@ -13,9 +13,9 @@ import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.DayReading.WeatherForecast;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.policy.Policy;
-import org.cupwright.turf.water.Site;
 import org.cupwright.turf.water.WaterBalance;
 import org.cupwright.turf.water.WaterStatus;
+import org.cupwright.turf.water.WeatherStation;
 import org.junit.jupiter.api.Test;
 
 /** On an invented logbook. */
@@ -61,8 +61,8 @@ class RecordedWeatherTest {
             facts.add(on("2024-05-09T20:00:00Z", "", entered(DAY.minusDays(back), 20, back == 30 ? 80 : 0, false)));
         }
         facts.add(heard("2024-05-09T05:00:00Z", DAY, 20)); // 30 mm on the day before the one that is asked for
-        WaterBalance balance =
-                new WaterBalance(RecordedWeather.of(facts).outlook(), new Site(50, 100, 10), Policy.defaults());
+        WaterBalance balance = new WaterBalance(
+                RecordedWeather.of(facts).outlook(), new WeatherStation(50, 100, 10), Policy.defaults());
         WaterStatus morning = balance.onMorning(DAY.plusDays(1), day -> OptionalDouble.of(0));
         assertThat(morning.deficitAtMostMillimetres()).isGreaterThan(20);
         assertThat(morning.unknownDays()).isEqualTo(1);

@@ -2,6 +2,7 @@ package org.cupwright.app.cli.command;
 
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.message.Problem;
 import org.cupwright.units.Paces;

@@ -3,6 +3,7 @@ package org.cupwright.app.cli.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.answers.PositionText;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.RestsOn;

@@ -1,6 +1,7 @@
 package org.cupwright.app.cli.command;
 
 import java.util.List;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.formats.table.NotReadLine;
 import tools.jackson.databind.node.ArrayNode;

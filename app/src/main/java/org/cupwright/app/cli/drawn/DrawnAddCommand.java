@@ -9,7 +9,7 @@ import org.cupwright.app.cli.command.SpotOptions;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.drawn.KeepDrawn;
 import org.cupwright.app.desk.drawn.KeepDrawn.Said;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion.Kind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

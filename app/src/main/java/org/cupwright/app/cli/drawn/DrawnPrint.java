@@ -2,10 +2,10 @@ package org.cupwright.app.cli.drawn;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.answers.PositionText;
+import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.PositionJson;
 import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.cli.command.PositionJson;
-import org.cupwright.app.cli.command.PositionText;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.drawn.KeepDrawn.Answer;
@@ -14,7 +14,7 @@ import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.storage.DrawnOnCourse.Kept;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.policy.EnumNames;
 import tools.jackson.databind.node.ObjectNode;
@@ -93,7 +93,7 @@ final class DrawnPrint {
     }
 
     /** Why, who and when, as far as they are known. */
-    private String who(PersonsWord word) {
+    private String who(PersonsOpinion word) {
         List<String> parts = new ArrayList<>();
         word.person().ifPresent(parts::add);
         word.date().ifPresent(date -> parts.add(texts.day(date)));

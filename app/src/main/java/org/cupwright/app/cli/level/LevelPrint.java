@@ -1,9 +1,10 @@
 package org.cupwright.app.cli.level;
 
 import java.util.Optional;
-import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.answers.PositionText;
+import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.LevelJson;
 import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.cli.command.PositionText;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.GreenPlaces;

@@ -2,11 +2,11 @@ package org.cupwright.app.cli.level;
 
 import java.nio.file.Path;
 import java.util.Map;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.HolesOption;
-import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.files.WholeFiles;
 import org.cupwright.app.desk.level.LevelRoundOfDay;

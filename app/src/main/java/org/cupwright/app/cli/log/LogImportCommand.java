@@ -2,9 +2,9 @@ package org.cupwright.app.cli.log;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.table.ImportTable;

@@ -1,8 +1,8 @@
 package org.cupwright.app.cli.log;
 
 import java.nio.file.Path;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.NewFile;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.SeeToOdd;

@@ -1,8 +1,8 @@
 package org.cupwright.app.cli.log;
 
 import java.util.List;
-import org.cupwright.app.cli.command.FactText;
-import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.answers.FactText;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.NotReadPrint;
 import org.cupwright.app.cli.command.Task;

@@ -2,11 +2,11 @@ package org.cupwright.app.cli.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.cli.command.DayText;
-import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.answers.DayText;
+import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.PositionJson;
 import org.cupwright.app.cli.command.JudgementText;
 import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.cli.command.PositionJson;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.AssessGreen;

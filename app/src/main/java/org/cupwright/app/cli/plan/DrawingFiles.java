@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.cupwright.app.cli.command.DayText;
+import org.cupwright.app.answers.DayText;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.files.WholeFiles;
 import org.cupwright.app.desk.green.GreenOnDay;

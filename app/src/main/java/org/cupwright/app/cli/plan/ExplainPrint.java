@@ -5,14 +5,15 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.cli.command.DayText;
-import org.cupwright.app.cli.command.FactText;
-import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.answers.DayText;
+import org.cupwright.app.answers.FactText;
+import org.cupwright.app.answers.WeatherText;
+import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.PositionJson;
+import org.cupwright.app.answers.json.WeatherJson;
 import org.cupwright.app.cli.command.JudgementText;
 import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.cli.command.PositionJson;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.cli.command.WeatherText;
 import org.cupwright.app.desk.plan.ExplainHole;
 import org.cupwright.app.desk.plan.ExplainHole.Planned;
 import org.cupwright.app.desk.plan.ExplainHole.Told;
@@ -203,7 +204,7 @@ final class ExplainPrint {
                 "policyVersion",
                 plan.map(known -> known.basis().policyVersion()).orElse(null));
         node.set("engineVersion", Json.text(plan.map(known -> known.basis().engineVersion())));
-        node.set("weatherBasis", WeatherText.json(told.weather()));
+        node.set("weatherBasis", WeatherJson.json(told.weather()));
         return node;
     }
 

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.cupwright.app.cli.command.DayText;
-import org.cupwright.app.cli.command.FindingGroups;
-import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.answers.DayText;
+import org.cupwright.app.answers.FindingGroups;
+import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.PositionJson;
+import org.cupwright.app.answers.json.WeatherJson;
 import org.cupwright.app.cli.command.JudgementText;
 import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.cli.command.PositionJson;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.cli.command.WeatherText;
 import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
@@ -123,7 +123,7 @@ final class PlanPrint {
         day.put("state", EnumNames.lowerCamel(plan.state()));
         day.set("speedFeet", Json.number(plan.basis().speedFeet()));
         day.put("rain", plan.basis().rain());
-        day.set("weatherBasis", WeatherText.json(answer.weather()));
+        day.set("weatherBasis", WeatherJson.json(answer.weather()));
         day.set(
                 "holes",
                 Json.array(plan.holes().stream().map(hole -> json(hole, json)).toList()));

@@ -1,7 +1,7 @@
 package org.cupwright.app.cli.plan;
 
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.desk.plan.PublishPlan.Answer;

@@ -2,10 +2,10 @@ package org.cupwright.app.cli.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
-import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.green.RollBall;
 import org.cupwright.app.texts.Texts;

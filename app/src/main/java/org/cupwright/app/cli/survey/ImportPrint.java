@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.FindingText;
-import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.desk.files.FileFinding;
 import org.cupwright.app.desk.intake.ImportResult;
@@ -17,7 +17,7 @@ import org.cupwright.app.desk.intake.ImportResult.GreenKnown;
 import org.cupwright.app.desk.intake.ImportResult.Points;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.finding.FindingKind;
-import org.cupwright.green.PersonsWord.Kind;
+import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.policy.EnumNames;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -2,10 +2,11 @@ package org.cupwright.app.cli.survey;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.SurveyCompareJson;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.HolesOption;
-import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.resurvey.CompareSurveys;
 import org.cupwright.app.desk.resurvey.Since;

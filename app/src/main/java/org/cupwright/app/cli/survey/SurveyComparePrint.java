@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.cupwright.app.cli.command.DayText;
+import org.cupwright.app.answers.DayText;
+import org.cupwright.app.answers.PositionText;
+import org.cupwright.app.answers.json.SurveyJson;
 import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.cli.command.PositionText;
 import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.resurvey.CompareSurveys;
 import org.cupwright.app.desk.resurvey.CompareSurveys.NotCompared;
@@ -103,7 +104,7 @@ final class SurveyComparePrint {
                 texts.day(version.recordedAt()
                         .atZone(answer.day().course().frame().zone())
                         .toLocalDate()),
-                SurveyListPrint.file(version));
+                SurveyJson.file(version));
     }
 
     private String ground(Resurvey report) {

@@ -1,8 +1,8 @@
 package org.cupwright.app.cli.survey;
 
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.HolesOption;
-import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.resurvey.ListSurveys;
 import picocli.CommandLine.Command;

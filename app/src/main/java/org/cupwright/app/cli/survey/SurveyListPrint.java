@@ -1,9 +1,9 @@
 package org.cupwright.app.cli.survey;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.SurveyJson;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.desk.resurvey.ListSurveys;
 import org.cupwright.app.storage.SurveyVersion;
@@ -43,11 +43,7 @@ final class SurveyListPrint {
                 version.number(),
                 texts.moment(version.recordedAt(), answer.day().course().frame().zone()),
                 version.points(),
-                file(version));
-    }
-
-    static String file(SurveyVersion version) {
-        return Path.of(version.origin().file()).getFileName().toString();
+                SurveyJson.file(version));
     }
 
     ObjectNode json() {
@@ -57,22 +53,12 @@ final class SurveyListPrint {
             node.put("hole", green.hole().id());
             node.set(
                     "surveys",
-                    Json.array(
-                            green.versions().stream().map(SurveyListPrint::json).toList()));
+                    Json.array(green.versions().stream().map(SurveyJson::json).toList()));
             greens.add(node);
         }
         ObjectNode node = Json.object();
         node.put("course", answer.day().course().id());
         node.set("greens", Json.array(greens));
-        return node;
-    }
-
-    static ObjectNode json(SurveyVersion version) {
-        ObjectNode node = Json.object();
-        node.put("version", version.number());
-        node.put("importedAt", version.recordedAt().toString());
-        node.put("points", version.points());
-        node.put("file", file(version));
         return node;
     }
 }

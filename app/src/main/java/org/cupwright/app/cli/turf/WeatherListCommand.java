@@ -3,11 +3,12 @@ package org.cupwright.app.cli.turf;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.cupwright.app.answers.WeatherText;
+import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.WeatherJson;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.Json;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.cli.command.WeatherText;
 import org.cupwright.app.desk.weather.ListWeather;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.EnumNames;
@@ -99,7 +100,7 @@ final class WeatherListCommand extends CourseCommand {
     private static ObjectNode json(ListWeather.Answer answer) {
         ObjectNode node = Json.object();
         node.put("course", answer.course().id());
-        node.set("basis", WeatherText.json(answer.basis()));
+        node.set("basis", WeatherJson.json(answer.basis()));
         node.put("gaps", answer.gaps());
         node.set(
                 "days",

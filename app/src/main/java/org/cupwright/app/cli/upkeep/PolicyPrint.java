@@ -3,7 +3,7 @@ package org.cupwright.app.cli.upkeep;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.desk.policy.PolicyEntry;
 import org.cupwright.app.texts.Texts;
@@ -61,14 +61,14 @@ final class PolicyPrint {
         node.put("range", setting.type().accepts());
         node.put("default", entry.defaultText());
         node.put("isDefault", entry.isDefault());
-        node.put("mark", EnumNames.lowerCamel(setting.mark()));
+        node.put("mark", EnumNames.lowerCamel(setting.sourceKind()));
         node.put("source", setting.source());
         node.put("says", texts.say(setting.sentenceKey()));
         return node;
     }
 
     private String mark(Setting<?> setting) {
-        return texts.say("mark." + EnumNames.lowerCamel(setting.mark()));
+        return texts.say("mark." + EnumNames.lowerCamel(setting.sourceKind()));
     }
 
     private static String withUnit(String value, Setting<?> setting) {

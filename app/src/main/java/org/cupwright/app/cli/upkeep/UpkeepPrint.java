@@ -3,7 +3,7 @@ package org.cupwright.app.cli.upkeep;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.cli.command.Json;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.storage.upkeep.BackupDone;

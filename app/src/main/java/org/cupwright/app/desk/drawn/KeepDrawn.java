@@ -16,7 +16,7 @@ import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.formats.items.ReadDrawn;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
@@ -39,7 +39,10 @@ public final class KeepDrawn {
      * @param radiusMetres how far about the spot; empty for a usual spot
      */
     public record Said(
-            PersonsWord.Kind kind, Optional<String> reason, Optional<String> person, Optional<Double> radiusMetres) {}
+            PersonsOpinion.Kind kind,
+            Optional<String> reason,
+            Optional<String> person,
+            Optional<Double> radiusMetres) {}
 
     /**
      * What is kept now, or was until now.
@@ -71,7 +74,7 @@ public final class KeepDrawn {
         List<String> holes = Stream.concat(Stream.of(hole), day.course().sharingGreenWith(hole).stream())
                 .map(Hole::id)
                 .toList();
-        PersonsWord word = new PersonsWord(said.kind(), said.reason(), said.person(), Optional.of(day.date()));
+        PersonsOpinion word = new PersonsOpinion(said.kind(), said.reason(), said.person(), Optional.of(day.date()));
         return new ReadDrawn.Item(Optional.empty(), holes, word, place);
     }
 

@@ -3,7 +3,7 @@ package org.cupwright.app.desk.entry;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.course.Course;
@@ -29,7 +29,7 @@ final class ClockBehind {
             return;
         }
         Instant late = now.plus(CLOCK_ERROR);
-        new CountingFacts(store, course.id())
+        new FactsInEffect(store, course.id())
                 .between(late, now.plus(AHEAD)).stream()
                         .filter(fact -> fact.recordedAtDevice().isAfter(late))
                         .reduce((earlier, later) -> later)

@@ -11,7 +11,7 @@ import java.util.UUID;
 import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.log.FactIds;
-import org.cupwright.app.desk.log.LastWord;
+import org.cupwright.app.desk.log.MomentOfCorrection;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.Stores;
@@ -156,7 +156,7 @@ public final class CorrectFact {
 
     /** A correction counts from when its fact happened. */
     private Fact correcting(Ground ground, Fact of, Optional<String> hole, Correction says) {
-        Instant now = LastWord.on(of, ground.all(), session.now());
+        Instant now = MomentOfCorrection.on(of, ground.all(), session.now());
         return new Fact(
                 session.ids().get(),
                 Fact.CURRENT_VERSION,

@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.UUID;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.HoleChoice;
-import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.desk.log.DaySpan;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
@@ -64,7 +64,7 @@ public final class ListFacts {
         Instant start = span.from().atStartOfDay(zone).toInstant();
         Instant end = span.to().plusDays(1).atStartOfDay(zone).toInstant();
         List<Fact> recorded = stores.facts().between(course.id(), start, end);
-        List<Fact> facts = CountingFacts.of(recorded, start, end).stream()
+        List<Fact> facts = FactsInEffect.of(recorded, start, end).stream()
                 .filter(fact -> wanted.hole().isEmpty() || wanted.hole().equals(fact.hole()))
                 .filter(fact ->
                         kind.isEmpty() || kind.get().equals(fact.payload().kind()))

@@ -5,7 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.cupchange.CrewNote.StopSet;
 import org.cupwright.cupchange.Fact;
@@ -25,7 +25,7 @@ final class StopRemark {
         if (!(fact.payload() instanceof StopSet set)) {
             return Optional.empty();
         }
-        List<Fact> stops = new ArrayList<>(new CountingFacts(store, fact.course())
+        List<Fact> stops = new ArrayList<>(new FactsInEffect(store, fact.course())
                 .ofKinds(PayloadKinds.names(StopSet.class), FactStore.LONG_AGO, fact.happenedAt()));
         stops.add(fact);
         TurfState state = TurfFold.fold(TurfState.empty(zone), stops);

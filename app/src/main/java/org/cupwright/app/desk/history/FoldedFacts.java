@@ -3,7 +3,7 @@ package org.cupwright.app.desk.history;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.cupchange.Fact;
 
 /**
@@ -18,7 +18,7 @@ public interface FoldedFacts<S> {
     S nothing();
 
     /** The facts that tell, from one moment on and before another. */
-    List<Fact> between(CountingFacts facts, Instant from, Instant before);
+    List<Fact> between(FactsInEffect facts, Instant from, Instant before);
 
     /** The state with what happened next. */
     S with(S before, List<Fact> next);

@@ -29,7 +29,7 @@ public record DayLog(LocalDate day, ZoneId zone, List<Fact> facts) {
     public static DayLog of(FactStore store, Course course, LocalDate day) {
         ZoneId zone = course.frame().zone();
         DayLog empty = new DayLog(day, zone, List.of());
-        return new DayLog(day, zone, new CountingFacts(store, course.id()).between(empty.start(), empty.end()));
+        return new DayLog(day, zone, new FactsInEffect(store, course.id()).between(empty.start(), empty.end()));
     }
 
     /** The moment the day begins. */

@@ -28,7 +28,7 @@ public final class OddThings {
 
     /** What was entered before a moment and not marked as seen before it, the urgent first. */
     public static List<Thing> unseen(FactStore store, String courseId, Instant before) {
-        List<Fact> all = new CountingFacts(store, courseId).ofKinds(KINDS, FactStore.LONG_AGO, before);
+        List<Fact> all = new FactsInEffect(store, courseId).ofKinds(KINDS, FactStore.LONG_AGO, before);
         Set<UUID> seen = all.stream()
                 .filter(fact -> fact.payload() instanceof OddSeen)
                 .map(fact -> ((OddSeen) fact.payload()).entry())

@@ -1,9 +1,9 @@
 package org.cupwright.app.desk.paper;
 
 import java.util.List;
-import org.cupwright.policy.Mark;
 import org.cupwright.policy.Setting;
 import org.cupwright.policy.SettingType;
+import org.cupwright.policy.SourceKind;
 
 /** What the course decides about its paper. */
 public final class PaperPolicy {
@@ -11,8 +11,8 @@ public final class PaperPolicy {
     private static final int LINE = 160;
     private static final int LIST = 400;
 
-    public static final Setting<PaperSize> PAPER =
-            new Setting<>("paper.size", SettingType.oneOf(PaperSize.class), "", PaperSize.A4, Mark.OURS, "our choice");
+    public static final Setting<PaperSize> PAPER = new Setting<>(
+            "paper.size", SettingType.oneOf(PaperSize.class), "", PaperSize.A4, SourceKind.OURS, "our choice");
 
     public static final Setting<String> FLAG_FRONT = flag("flagFront", "red");
     public static final Setting<String> FLAG_MIDDLE = flag("flagMiddle", "white");
@@ -23,7 +23,7 @@ public final class PaperPolicy {
             SettingType.text(LINE),
             "",
             "",
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: nobody, until the course names whom to ring");
 
     public static final Setting<Boolean> WHITE_RIM = new Setting<>(
@@ -31,7 +31,7 @@ public final class PaperPolicy {
             SettingType.yesNo(),
             "",
             false,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "common practice, no source: rims are whited for events");
 
     public static final Setting<Boolean> TWO_PIECE = new Setting<>(
@@ -39,7 +39,7 @@ public final class PaperPolicy {
             SettingType.yesNo(),
             "",
             false,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "common practice, no source: plugs come out in two pieces on heavy clay");
 
     public static final Setting<Boolean> MOWN_FIRST = new Setting<>(
@@ -47,7 +47,7 @@ public final class PaperPolicy {
             SettingType.yesNo(),
             "",
             true,
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "common practice, no source: a green is mown before its hole is cut");
 
     public static final Setting<String> BALL_MARKS = new Setting<>(
@@ -55,7 +55,7 @@ public final class PaperPolicy {
             SettingType.text(SHORT),
             "",
             "whoever changes the hole",
-            Mark.COMMON_PRACTICE,
+            SourceKind.COMMON_PRACTICE,
             "common practice, no source");
 
     public static final Setting<String> NURSERY = new Setting<>(
@@ -63,7 +63,7 @@ public final class PaperPolicy {
             SettingType.text(LINE),
             "",
             "",
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: none, until the course says where turf for repairs grows");
 
     public static final Setting<String> TICK_LIST = new Setting<>(
@@ -71,7 +71,7 @@ public final class PaperPolicy {
             SettingType.text(LIST),
             "",
             "",
-            Mark.OURS,
+            SourceKind.OURS,
             "our choice: the usual tools, until the course gives its own list, separated by commas");
 
     private PaperPolicy() {}
@@ -82,7 +82,7 @@ public final class PaperPolicy {
                 SettingType.text(SHORT),
                 "",
                 colour,
-                Mark.COMMON_PRACTICE,
+                SourceKind.COMMON_PRACTICE,
                 "common practice, no source; courses differ, there is no standard");
     }
 

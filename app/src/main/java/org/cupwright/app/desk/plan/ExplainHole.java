@@ -8,7 +8,7 @@ import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.AssessPosition;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.desk.turf.WeeksWeather;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
@@ -107,7 +107,7 @@ public final class ExplainHole {
     private Told told(Stores stores, DayQuestion question, String holeId) {
         CourseDay day = CourseDay.of(stores, question, session);
         Hole hole = HoleChoice.hole(day.course(), holeId);
-        CountingFacts facts = new CountingFacts(stores.facts(), day.course().id());
+        FactsInEffect facts = new FactsInEffect(stores.facts(), day.course().id());
         List<Fact> done =
                 of(hole, facts.ofKinds(KINDS, day.log().start(), day.log().end()));
         Optional<Fact> before = of(

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.cupwright.app.desk.day.CourseDay;
-import org.cupwright.app.desk.history.KeptHistory;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.history.Checkpoints;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.cupchange.Fact;
@@ -23,24 +23,24 @@ public final class DayTurf {
     private DayTurf() {}
 
     public static TurfDay of(Stores stores, CourseDay day) {
-        CountingFacts facts = new CountingFacts(stores.facts(), day.course().id());
+        FactsInEffect facts = new FactsInEffect(stores.facts(), day.course().id());
         return TurfDay.of(state(stores, day, facts), day.date(), WeeksWeather.outlook(stores, day), day.policy());
     }
 
-    private static TurfState state(Stores stores, CourseDay day, CountingFacts facts) {
+    private static TurfState state(Stores stores, CourseDay day, FactsInEffect facts) {
         Instant end = day.log().end();
         List<Fact> foreseen = foreseen(stores, day, facts);
         Instant firstForeseen =
                 foreseen.stream().map(Fact::happenedAt).min(Instant::compareTo).orElse(end);
         TurfState before =
-                new KeptHistory<>(new FoldedTurf(day.log().zone()), stores, day.course()).before(firstForeseen);
+                new Checkpoints<>(new FoldedTurf(day.log().zone()), stores, day.course()).before(firstForeseen);
         List<Fact> since = new ArrayList<>(facts.between(firstForeseen, end));
         since.addAll(foreseen);
         since.sort(Fact.ORDER);
         return TurfFold.fold(before, since);
     }
 
-    private static List<Fact> foreseen(Stores stores, CourseDay day, CountingFacts facts) {
+    private static List<Fact> foreseen(Stores stores, CourseDay day, FactsInEffect facts) {
         LocalDate from = day.date().minusDays(LOOK_BACK_DAYS);
         List<StoredPlan> before =
                 stores.plans().between(day.course().id(), from, day.date().minusDays(1));

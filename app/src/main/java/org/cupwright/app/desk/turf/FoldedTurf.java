@@ -5,7 +5,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.history.FoldedFacts;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
@@ -29,7 +29,7 @@ final class FoldedTurf implements FoldedFacts<TurfState> {
     }
 
     @Override
-    public List<Fact> between(CountingFacts facts, Instant from, Instant before) {
+    public List<Fact> between(FactsInEffect facts, Instant from, Instant before) {
         return facts.between(from, before);
     }
 

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.history.FoldedFacts;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.weather.RecordedWeather;
 
@@ -21,7 +21,7 @@ final class FoldedWeather implements FoldedFacts<RecordedWeather> {
     }
 
     @Override
-    public List<Fact> between(CountingFacts facts, Instant from, Instant before) {
+    public List<Fact> between(FactsInEffect facts, Instant from, Instant before) {
         return facts.ofKinds(RecordedWeather.KINDS, from, before);
     }
 

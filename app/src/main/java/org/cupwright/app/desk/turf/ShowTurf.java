@@ -21,9 +21,9 @@ import org.cupwright.turf.today.RestingHole;
 import org.cupwright.turf.today.TurfDay;
 import org.cupwright.turf.today.VisiblePlug;
 import org.cupwright.turf.today.WateringList;
-import org.cupwright.turf.water.Site;
 import org.cupwright.turf.water.WaterBalance;
 import org.cupwright.turf.water.WaterStatus;
+import org.cupwright.turf.water.WeatherStation;
 import org.cupwright.turf.weather.KnownWeather;
 import org.cupwright.turf.weather.WeatherSource;
 
@@ -53,7 +53,7 @@ public final class ShowTurf {
             resting.addAll(clocks.restingOn(hole, day.date()));
             plugs.addAll(clocks.plugsOn(hole, day.date()));
         }
-        Site site = Site.at(CourseLatitude.degrees(day.course()), day.policy());
+        WeatherStation site = WeatherStation.at(CourseLatitude.degrees(day.course()), day.policy());
         WateringList watering = new WateringList(turf, site);
         RecheckList recheck = new RecheckList(turf);
         List<String> order = recheck.hygieneOrder(holes);
@@ -79,7 +79,7 @@ public final class ShowTurf {
     }
 
     /** Empty when nobody ever entered any weather: there is nothing to balance. */
-    private static Optional<WaterStatus> water(TurfDay turf, Site site) {
+    private static Optional<WaterStatus> water(TurfDay turf, WeatherStation site) {
         if (turf.outlook().find(turf.day().minusDays(1)).isEmpty()) {
             return Optional.empty();
         }

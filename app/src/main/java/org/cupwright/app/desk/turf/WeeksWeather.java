@@ -1,7 +1,7 @@
 package org.cupwright.app.desk.turf;
 
 import org.cupwright.app.desk.day.CourseDay;
-import org.cupwright.app.desk.history.KeptHistory;
+import org.cupwright.app.desk.history.Checkpoints;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.turf.TurfPolicy;
 import org.cupwright.turf.weather.WeatherBasis;
@@ -21,7 +21,7 @@ public final class WeeksWeather {
     }
 
     static WeatherOutlook outlook(Stores stores, CourseDay day) {
-        return new KeptHistory<>(new FoldedWeather(), stores, day.course())
+        return new Checkpoints<>(new FoldedWeather(), stores, day.course())
                 .before(day.log().end())
                 .outlook();
     }

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseToday;
-import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.desk.log.DaySpan;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.Stores;
@@ -61,7 +61,7 @@ public final class ListWeather {
     private Answer listed(Stores stores, Wanted wanted) {
         Course course = session.course(stores);
         LocalDate today = CourseToday.of(course, session.clock());
-        RecordedWeather recorded = RecordedWeather.of(new CountingFacts(stores.facts(), course.id())
+        RecordedWeather recorded = RecordedWeather.of(new FactsInEffect(stores.facts(), course.id())
                 .ofKinds(RecordedWeather.KINDS, FactStore.LONG_AGO, FactStore.LONG_HENCE));
         LocalDate to = wanted.to().orElseGet(() -> lastForetold(recorded.forecasts(), today));
         LocalDate last = to.isBefore(today) ? to : today;

@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.log.LastWord;
+import org.cupwright.app.desk.log.MomentOfCorrection;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
@@ -49,7 +49,7 @@ final class PastWeather extends WeatherEntries {
     }
 
     private Fact correction(Fact of, WeatherEntered weather, String person, Instant now) {
-        Instant recorded = LastWord.on(of, all(), now);
+        Instant recorded = MomentOfCorrection.on(of, all(), now);
         String name = "weather " + of.id() + " " + recorded;
         return fact(name, of.happenedAt(), recorded, person, Correction.to(of.id(), weather));
     }

@@ -27,7 +27,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.formats.items.ReadDrawn;
 import org.cupwright.green.DrawnItem;
-import org.cupwright.green.PersonsWord;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.SurveyPoints;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -92,8 +92,8 @@ class RememberedGreensIT {
     void whatPeopleSayCountsOnARememberedGreen() throws IOException {
         StoredPlan before = plan(10);
         MapPoint first = before.find("6").orElseThrow().position().judgement().position();
-        PersonsWord bad = new PersonsWord(
-                PersonsWord.Kind.BAD, Optional.of("wet"), Optional.of("Invented Person"), Optional.empty());
+        PersonsOpinion bad = new PersonsOpinion(
+                PersonsOpinion.Kind.BAD, Optional.of("wet"), Optional.of("Invented Person"), Optional.empty());
         ReadDrawn.Item wet = new ReadDrawn.Item(Optional.empty(), List.of("6"), bad, DrawnItem.disc(first, 4));
         Writes.to(
                 folder,

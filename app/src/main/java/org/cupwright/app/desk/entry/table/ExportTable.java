@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.entry.EntryForm;
-import org.cupwright.app.desk.log.CountingFacts;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.json.FactJson;
@@ -42,7 +42,7 @@ public final class ExportTable {
             Course course = session.course(stores);
             Policy policy = stores.policies().history(course.id()).at(CourseToday.of(course, session.clock()));
             ZoneId zone = course.frame().zone();
-            List<Row> rows = new CountingFacts(stores.facts(), course.id())
+            List<Row> rows = new FactsInEffect(stores.facts(), course.id())
                     .ofKinds(Set.of(form.kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE).stream()
                             .map(fact -> new Row(fact, cells(form, fact, zone)))
                             .toList();

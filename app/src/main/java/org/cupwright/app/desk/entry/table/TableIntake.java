@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.cupwright.app.desk.entry.FactQuestions;
-import org.cupwright.app.desk.log.CountingFacts;
 import org.cupwright.app.desk.log.DayEntries;
+import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
@@ -42,7 +42,7 @@ final class TableIntake {
         this.course = course;
         this.entries = entries;
         this.sure = wanted.sure();
-        new CountingFacts(stores.facts(), course.id())
+        new FactsInEffect(stores.facts(), course.id())
                 .ofKinds(Set.of(entries.kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE)
                 .forEach(fact -> counting.put(fact.id(), fact));
     }

@@ -1,0 +1,189 @@
+package org.cupwright.app.desk;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.desk.drawn.KeepDrawn;
+import org.cupwright.app.desk.entry.CorrectFact;
+import org.cupwright.app.desk.entry.Entry;
+import org.cupwright.app.desk.entry.RecordFact;
+import org.cupwright.app.desk.entry.SeeToOdd;
+import org.cupwright.app.desk.entry.notebook.ImportHistory;
+import org.cupwright.app.desk.entry.table.ImportTable;
+import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.desk.intake.ImportCourse;
+import org.cupwright.app.desk.intake.ImportRequest;
+import org.cupwright.app.desk.intake.ImportRequest.SurveyOptions;
+import org.cupwright.app.desk.intake.SetUpDemo;
+import org.cupwright.app.desk.level.Falls;
+import org.cupwright.app.desk.level.KeepLevelReading;
+import org.cupwright.app.desk.log.FactLines;
+import org.cupwright.app.desk.plan.PlanDay;
+import org.cupwright.app.desk.plan.PublishPlan;
+import org.cupwright.app.desk.plan.PublishPlan.Step;
+import org.cupwright.app.desk.policy.ChangePolicy;
+import org.cupwright.app.desk.policy.Settings;
+import org.cupwright.app.desk.weather.ImportWeather;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
+import org.cupwright.green.PersonsOpinion;
+import org.cupwright.green.Side;
+
+/**
+ * Every use case that writes, each doing one invented thing to {@link MadeDesk}.
+ *
+ * @param name what it is called here
+ * @param right the right it needs
+ * @param work does it
+ */
+record WritingUseCase(String name, Right right, Consumer<Session> work) {
+    static List<WritingUseCase> all() {
+        return List.of(
+                of("cut as planned", Right.RECORD, asking -> new RecordFact(asking).record(cutAsPlanned("2"))),
+                of("all as planned", Right.RECORD, asking -> new RecordFact(asking).record(cutAsPlanned("all"))),
+                of("speed read", Right.RECORD, asking -> new RecordFact(asking).record(speedRead())),
+                of("correct", Right.RECORD, asking -> new CorrectFact(asking).correct(correction())),
+                of("withdraw", Right.RECORD, asking -> new CorrectFact(asking).withdraw(MadeDesk.NOTE.toString())),
+                of("odd seen", Right.RECORD, asking -> new SeeToOdd(asking).seen(MadeDesk.ODD.toString())),
+                of("lines", Right.RECORD, asking -> new FactLines(asking).read(file(MadeDesk.line()), true)),
+                of("table", Right.RECORD, asking -> new ImportTable(asking).read(table(), file(TABLE))),
+                of("notebook", Right.RECORD, asking -> new ImportHistory(asking).read(file(NOTEBOOK), false, true)),
+                of(
+                        "weather",
+                        Right.RECORD,
+                        asking -> new ImportWeather(asking).read(weather("tmax,tmin\n2026-06-18,21"))),
+                of(
+                        "other weather",
+                        Right.RECORD,
+                        asking -> new ImportWeather(asking).read(weather("tmax,tmin\n2026-06-18,23"))),
+                of("setting", Right.SET, asking -> settings(asking).set(MadeDesk.DAY, List.of(wanted("3.2")))),
+                of("other setting", Right.SET, asking -> settings(asking).set(MadeDesk.DAY, List.of(wanted("3.4")))),
+                of("plan", Right.PLAN, asking -> plan(asking, 2)),
+                of(
+                        "publish",
+                        Right.PLAN,
+                        asking -> new PublishPlan(asking).take(Step.PUBLISH, Optional.of(MadeDesk.DAY))),
+                of(
+                        "withdraw plan",
+                        Right.PLAN,
+                        asking -> new PublishPlan(asking).take(Step.WITHDRAW, Optional.of(MadeDesk.DAY))),
+                of(
+                        "map",
+                        Right.SURVEY,
+                        asking -> new ImportCourse(asking, MadeDesk.DAY).run(map(), Progress.unheard())),
+                of("demo", Right.SURVEY, asking -> new SetUpDemo(asking).ifMissing()),
+                of("level reading", Right.SURVEY, asking -> level(asking).add(today(), "2", spot(6), falls())),
+                of("same level reading", Right.SURVEY, asking -> level(asking).add(today(), "1", spot(5), falls())),
+                of("level reading back", Right.SURVEY, asking -> level(asking).remove(today(), "1", 1)),
+                of("drawn", Right.SURVEY, asking -> new KeepDrawn(asking).add(today(), "2", spot(7), usual())),
+                of("drawn back", Right.SURVEY, asking -> new KeepDrawn(asking).remove(today(), MadeDesk.DRAWN)));
+    }
+
+    private static final String TABLE = "date,hole,feet\n2026-06-14,,10.5\n";
+    private static final String NOTEBOOK = "date,hole,on,side\n2026-06-10,1,12,L8\n2026-06-10,2,9,R7\n";
+
+    private static WritingUseCase of(String name, Right right, Consumer<Session> work) {
+        return new WritingUseCase(name, right, work);
+    }
+
+    private static Entry cutAsPlanned(String hole) {
+        return entry("cupChanged", List.of(hole), true, Map.of());
+    }
+
+    private static Entry speedRead() {
+        return entry("speedRead", List.of(), false, Map.of("feet", "10.5"));
+    }
+
+    private static Entry entry(String kind, List<String> holes, boolean asPlanned, Map<String, String> parts) {
+        return new Entry(
+                kind,
+                holes,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                asPlanned,
+                Optional.of(MadeDesk.DAY),
+                Optional.empty(),
+                parts,
+                Optional.empty(),
+                false);
+    }
+
+    private static CorrectFact.Change correction() {
+        return new CorrectFact.Change(
+                MadeDesk.NOTE.toString(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Map.of("text", "an invented note, put right"),
+                false);
+    }
+
+    private static SourceFile file(String text) {
+        return new SourceFile("made", () -> new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private static ImportTable.Wanted table() {
+        return new ImportTable.Wanted("speedRead", false, true);
+    }
+
+    private static ImportWeather.Request weather(String rest) {
+        return new ImportWeather.Request(file("date," + rest + ",11\n"), false, Map.of(), Map.of(), Set.of(), true);
+    }
+
+    private static ChangePolicy settings(Session asking) {
+        return new ChangePolicy(asking, Settings.catalogue());
+    }
+
+    private static ChangePolicy.Wanted wanted(String percent) {
+        return new ChangePolicy.Wanted("holelocation.levelCapPercent", percent);
+    }
+
+    private static DayQuestion today() {
+        return new DayQuestion(Optional.of(MadeDesk.DAY), Optional.empty(), false, Optional.empty());
+    }
+
+    private static ImportRequest map() {
+        return new ImportRequest(
+                MadeDesk.COURSE,
+                ZoneOffset.UTC,
+                Optional.of(file(MadeDesk.map(4))),
+                Map.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                new SurveyOptions(OptionalInt.empty(), Optional.empty(), Set.of(), Optional.empty()),
+                false);
+    }
+
+    static void plan(Session asking, long seed) {
+        new PlanDay(asking, "made").plan(today(), seed, Progress.unheard());
+    }
+
+    static void drawnOnTheFirst(Session asking) {
+        new KeepDrawn(asking).add(today(), "1", spot(7), usual());
+    }
+
+    private static KeepLevelReading level(Session asking) {
+        return new KeepLevelReading(asking);
+    }
+
+    private static Spot spot(double on) {
+        return new Spot.Paced(on, Side.LEFT, 8);
+    }
+
+    private static Falls falls() {
+        return new Falls(Map.of("front", 1.4));
+    }
+
+    private static KeepDrawn.Said usual() {
+        return new KeepDrawn.Said(PersonsOpinion.Kind.USUAL, Optional.empty(), Optional.of("Ida"), Optional.empty());
+    }
+}

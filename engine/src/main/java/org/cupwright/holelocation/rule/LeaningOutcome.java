@@ -1,0 +1,63 @@
+package org.cupwright.holelocation.rule;
+
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import org.cupwright.holelocation.Outcome;
+
+/**
+ * An outcome, and where errors of measurement forbid a clear one, the likelier of pass and fail.
+ *
+ * @param outcome what the rule says
+ * @param leans the likelier answer; only a caution has one
+ */
+record LeaningOutcome(Outcome outcome, Optional<Outcome> leans) {
+    /** How many standard errors a value may be off either way: about 95 of 100 (our choice). */
+    static final double ERRORS = 2;
+
+    static LeaningOutcome of(Outcome outcome) {
+        return new LeaningOutcome(outcome, Optional.empty());
+    }
+
+    static LeaningOutcome leaning(Outcome likelier) {
+        return new LeaningOutcome(Outcome.CAUTION, Optional.of(likelier));
+    }
+
+    /**
+     * The outcome of a value that may lie anywhere between two bounds.
+     *
+     * <p>Where the outcome is the same all over, that; else a caution. It leans to the value's own outcome; where that is a caution
+     * itself, to the clear answer within reach, and to the careful one if both are.
+     */
+    static LeaningOutcome between(double low, double value, double high, DoubleFunction<Outcome> outcomes) {
+        Outcome below = outcomes.apply(low);
+        Outcome own = outcomes.apply(value);
+        Outcome above = outcomes.apply(high);
+        if (below == own && own == above) {
+            return of(own);
+        }
+        if (own != Outcome.CAUTION) {
+            return leaning(own);
+        }
+        return leaning(below == Outcome.FAIL || above == Outcome.FAIL ? Outcome.FAIL : Outcome.PASS);
+    }
+
+    /** From best to worst; what could not be checked is worse than good, and better than what somebody should look at. */
+    int badness() {
+        return switch (outcome) {
+            case PASS -> 0;
+            case NOT_CHECKED -> 1;
+            case CAUTION -> 2;
+            case FAIL -> 3;
+        };
+    }
+
+    /** The last part of the sentence's key. */
+    String word() {
+        return switch (outcome) {
+            case PASS -> "pass";
+            case NOT_CHECKED -> "notChecked";
+            case CAUTION -> leans.isPresent() ? "check" : "caution";
+            case FAIL -> "fail";
+        };
+    }
+}
