@@ -163,11 +163,17 @@ public final class TenYearLogbook {
     }
 
     private static void write(DataFolder folder, List<Fact> facts) {
-        folder.write(stores -> stores.courses().add(COURSE));
+        folder.write(stores -> {
+            stores.courses().add(COURSE);
+            return COURSE;
+        });
         timed(String.format(Locale.ROOT, "%,d facts written", facts.size()), 1, () -> {
             for (int from = 0; from < facts.size(); from += CHUNK) {
                 List<Fact> some = facts.subList(from, Math.min(facts.size(), from + CHUNK));
-                folder.write(stores -> some.forEach(stores.facts()::add));
+                folder.write(stores -> {
+                    some.forEach(stores.facts()::add);
+                    return some;
+                });
             }
             return facts.size();
         });

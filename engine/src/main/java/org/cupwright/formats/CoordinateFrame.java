@@ -13,8 +13,8 @@ import org.locationtech.proj4j.util.CRSCache;
 /**
  * A coordinate frame known by its EPSG code: degrees of longitude and latitude, or lengths east and north.
  *
- * <p>Coordinates are always given east first (longitude, latitude; easting, northing), whatever order the code's own definition
- * lists its axes in: this is how GeoJSON, OpenStreetMap and point files write them.
+ * <p>Coordinates are always given east first (longitude, latitude; easting, northing), whatever order the code's own
+ * definition lists its axes in: this is how GeoJSON, OpenStreetMap and point files write them.
  */
 public final class CoordinateFrame {
     /** Longitude and latitude as satellites give them. */
@@ -89,7 +89,9 @@ public final class CoordinateFrame {
         return Finding.of(FindingKind.UNKNOWN_FRAME, Where.file(), given);
     }
 
-    /** The UTM zone (WGS84) of a place; the plain six-degree zones, without the exceptions about Norway and Svalbard. */
+    /**
+     * The UTM zone (WGS84) of a place; the plain six-degree zones, without the exceptions about Norway and Svalbard.
+     */
     public static CoordinateFrame utmOf(double longitudeDegrees, double latitudeDegrees) {
         int zone = (int) Math.floor((longitudeDegrees + 180) / UTM_ZONE_DEGREES) + 1;
         int inRange = Math.max(1, Math.min(UTM_ZONES, zone));

@@ -6,8 +6,8 @@ import org.locationtech.jts.geom.Coordinate;
 /**
  * Whether a frame can be a course's frame: lengths in metres, true to the ground at the course.
  *
- * <p>Distances from edges and slopes are computed on the map, so a frame whose metre is not a metre on the ground (Web Mercator's
- * is 0.6 m at 53 degrees) would falsify every rule.
+ * <p>Distances from edges and slopes are computed on the map, so a frame whose metre is not a metre on the ground (Web
+ * Mercator's is 0.6 m at 53 degrees) would falsify every rule.
  */
 public final class FrameForMeasuring {
     /** Greatest difference of scale from the ground, a share; national grids stay within 0.1 to 0.3 %. Our choice. */

@@ -21,9 +21,13 @@ public enum Separator {
         this.character = character;
     }
 
+    public char character() {
+        return character;
+    }
+
     /**
-     * The separator a line uses. Semicolons and tabs go first; a comma separates unless it can only be a decimal comma: blanks
-     * between numbers that hold one comma at most, in the middle.
+     * The separator a line uses. Semicolons and tabs go first; a comma separates unless it can only be a decimal comma:
+     * blanks between numbers that hold one comma at most, in the middle.
      */
     public static Separator of(String line) {
         if (line.indexOf(';') >= 0) {
@@ -74,7 +78,8 @@ public enum Separator {
     }
 
     /**
-     * A number of a field, NaN when it is none: a decimal comma is read as such wherever the comma is not the separator.
+     * A number of a field, NaN when it is none: a decimal comma is read as such wherever the comma is not the
+     * separator.
      */
     public double number(String field) {
         boolean decimalComma = this != COMMA && field.indexOf('.') < 0;

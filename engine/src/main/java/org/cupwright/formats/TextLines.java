@@ -11,8 +11,8 @@ import org.cupwright.finding.Where;
 import org.cupwright.message.Message;
 
 /**
- * The lines of a text file from outside that say something: comments ({@code #}) and blank lines are passed over. Lines are
- * counted as an editor counts them and bounded in length.
+ * The lines of a text file from outside that say something: comments ({@code #}) and blank lines are passed over. Lines
+ * are counted as an editor counts them and bounded in length.
  */
 public final class TextLines {
     /** A line of numbers has some hundred characters. Our choice. */
@@ -20,7 +20,6 @@ public final class TextLines {
 
     private final BufferedReader reader;
     private long number;
-    private boolean lineEnded = true;
 
     /**
      * @param in UTF-8 text; not closed
@@ -33,11 +32,6 @@ public final class TextLines {
     /** Number of the line last given, the first being 1. */
     public long number() {
         return number;
-    }
-
-    /** Whether the line last given ends as lines do; a file that was cut off ends within one. */
-    public boolean lineEnded() {
-        return lineEnded;
     }
 
     /**
@@ -69,7 +63,6 @@ public final class TextLines {
             line.append((char) character);
             character = reader.read();
         }
-        lineEnded = character == '\n';
         return Optional.of(line.toString());
     }
 }

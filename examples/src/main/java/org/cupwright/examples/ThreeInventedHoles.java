@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
-import org.cupwright.formats.outlines.GeoJsonText;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -45,7 +44,7 @@ public final class ThreeInventedHoles {
     }
 
     static String outlines() {
-        GeoJsonText text = new GeoJsonText(EPSG);
+        MapText text = new MapText(EPSG);
         for (InventedHole hole : HOLES) {
             text.add(hole.green(), Map.of("golf", "green"));
             text.add(hole.line(), lineTags(hole));
@@ -100,7 +99,7 @@ public final class ThreeInventedHoles {
         InventedHole second = HOLES.get(1);
         Polygon saved = (Polygon)
                 second.green().getFactory().createPoint(second.at(2, 5)).buffer(2.5);
-        return new GeoJsonText(EPSG)
+        return new MapText(EPSG)
                 .add(
                         first.green().getFactory().createPoint(first.at(-3, 4)),
                         new TreeMap<>(Map.of("kind", "oldHole", "since", "2026-05-30")))

@@ -30,7 +30,7 @@ import org.cupwright.app.cli.upkeep.BackupCommand;
 import org.cupwright.app.cli.upkeep.CheckCommand;
 import org.cupwright.app.cli.upkeep.PolicyCommand;
 import org.cupwright.app.cli.upkeep.RestoreCommand;
-import org.cupwright.app.desk.log.WrittenDay;
+import org.cupwright.formats.table.WrittenDay;
 import picocli.CommandLine;
 import picocli.CommandLine.TypeConversionException;
 

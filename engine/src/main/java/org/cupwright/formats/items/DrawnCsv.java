@@ -4,40 +4,40 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.finding.Finding;
-import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
+import org.cupwright.formats.table.Column;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.OnConvention;
 import org.cupwright.green.PersonsOpinion;
-import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Geometry;
 
 /**
  * Reads ground that people listed: one piece a line, columns by their header.
  *
- * <p>{@code hole}; {@code kind}: good, bad, usual; the place as {@code east,north} in the course's frame, or as {@code on,side} in
- * paces ({@code 22,L5}: from the left edge as seen from the fairway); for good and bad ground {@code radius} in paces, or {@code
- * radiusMetres}; and where known {@code reason}, {@code person}, {@code date} (2026-05-31) and {@code id}. A line that does not
- * read, or has fewer fields than the header, is told.
+ * <p>{@code hole}; {@code kind}: good, bad, usual; the place as {@code east,north} in the course's frame, or as
+ * {@code on,side} in paces ({@code 22,L5}: from the left edge as seen from the fairway); for good and bad ground
+ * {@code radius} in paces, or {@code radiusMetres}; and where known {@code reason}, {@code person}, {@code date}
+ * (2026-05-31) and {@code id}. A line that does not read, or has fewer fields than the header, is told.
  */
 public final class DrawnCsv {
-    private final Course course;
-    private final SpotPlace places;
-    private final double paceMetres;
-    private final int columns;
-    private final List<ReadDrawn.Item> items = new ArrayList<>();
-    private final List<Finding> findings = new ArrayList<>();
+    private static final Column<String> KIND = Column.text("kind").needed();
 
-    private DrawnCsv(Course course, SpotPlace places, double paceMetres, int columns) {
-        this.course = course;
-        this.places = places;
-        this.paceMetres = paceMetres;
-        this.columns = columns;
-    }
+    /** By the name under which {@link DrawnParts} asks for it. */
+    private static final Map<String, Column<?>> COLUMNS = Stream.concat(
+                    Stream.of(KIND),
+                    Stream.of("radius", "radiusMetres", "reason", "person", "date", "id")
+                            .map(Column::text))
+            .collect(Collectors.toUnmodifiableMap(Column::name, Function.identity()));
+
+    private DrawnCsv() {}
 
     /**
      * Reads the ground of a course.
@@ -50,33 +50,22 @@ public final class DrawnCsv {
      */
     public static ReadDrawn read(InputStream in, Course course, OnConvention convention, double paceMetres)
             throws IOException {
-        SpotTable table = SpotTable.of(in, "hole", "kind");
-        DrawnCsv reader = new DrawnCsv(course, new SpotPlace(convention, paceMetres), paceMetres, table.columns());
-        table.each(reader::read);
-        return new ReadDrawn(reader.items, reader.findings);
+        List<Finding> findings = new ArrayList<>();
+        SpotTable table = SpotTable.of(in, List.copyOf(COLUMNS.values()), course, convention, paceMetres);
+        List<ReadDrawn.Item> items =
+                table.read(line -> item(line, course, paceMetres), finding -> findings.add(DrawnParts.own(finding)));
+        return new ReadDrawn(items, findings);
     }
 
-    private void read(NamedColumns.Line line) {
-        try {
-            items.add(item(line));
-        } catch (UnreadableFile trouble) {
-            findings.add(DrawnParts.own(trouble.finding()));
-        }
-    }
-
-    private ReadDrawn.Item item(NamedColumns.Line line) {
-        DrawnParts parts = new DrawnParts(line::text, line.where());
-        if (line.fields() < columns) {
-            throw Finding.of(FindingKind.LINE_CUT_SHORT, line.where(), new Message.Count(line.fields()))
-                    .trying(new Message.Count(columns))
-                    .failure();
-        }
+    private static ReadDrawn.Item item(SpotTable.Spot line, Course course, double paceMetres) {
+        DrawnParts parts = new DrawnParts(name -> line.text(COLUMNS.get(name)), line.where());
+        line.failIfCutShort();
         PersonsOpinion word = parts.word();
-        Hole hole = parts.hole(course, line.text("hole"));
-        MapPoint at = places.of(hole, line);
+        Hole hole = line.hole();
+        MapPoint at = line.place(hole);
         Geometry place = word.kind() == PersonsOpinion.Kind.USUAL
                 ? DrawnItem.spot(at)
-                : DrawnItem.disc(at, parts.radiusMetres(paceMetres, line::numberOf));
-        return new ReadDrawn.Item(parts.id(), DrawnParts.withThoseSharing(course, hole), word, place);
+                : DrawnItem.disc(at, parts.radiusMetres(paceMetres, line::number));
+        return new ReadDrawn.Item(parts.id(), Holes.withThoseSharing(course, hole), word, place);
     }
 }

@@ -24,9 +24,10 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Reads ground that people drew on a map from GeoJSON: areas with {@code kind} good or bad, points with {@code kind} usual; a point
- * with {@code radiusMetres}, or {@code radius} in paces, is the ground about it. Where known {@code hole}, {@code reason}, {@code
- * person}, {@code date} (2026-05-31) and {@code id}; without a hole, the greens the shape lies on.
+ * Reads ground that people drew on a map from GeoJSON: areas with {@code kind} good or bad, points with {@code kind}
+ * usual; a point with {@code radiusMetres}, or {@code radius} in paces, is the ground about it. Where known
+ * {@code hole}, {@code reason}, {@code person}, {@code date} (2026-05-31) and {@code id}; without a hole, the greens
+ * the shape lies on.
  */
 public final class DrawnGeoJson {
     private final Course course;
@@ -48,7 +49,8 @@ public final class DrawnGeoJson {
      * @param in the file; not closed
      * @param course the course whose greens are meant
      * @param paceMetres length of the pace in which a radius is given
-     * @throws UnreadableFile if the file is empty, no GeoJSON, cut short, beyond the bounds, or the shape of a feature cannot be read
+     * @throws UnreadableFile if the file is empty, no GeoJSON, cut short, beyond the bounds, or the shape of a feature
+     *     cannot be read
      */
     public static ReadDrawn read(InputStream in, Course course, double paceMetres) throws IOException {
         MapFeatures map = GeoJsonFeatures.read(in, tags -> true);
@@ -92,11 +94,11 @@ public final class DrawnGeoJson {
     }
 
     private List<String> holes(DrawnParts parts, Geometry place, MapFeature feature) {
-        Optional<Hole> named = parts.text("hole").map(id -> parts.hole(course, id));
+        Optional<Hole> named = parts.text("hole").map(id -> Holes.named(course, id, feature.where()));
         List<Hole> candidates = named.map(List::of).orElse(course.holes());
-        List<Hole> under = GreensUnder.of(place, candidates, FindingKind.DRAWN_OFF_GREEN, feature.where());
+        List<Hole> under = Holes.under(place, candidates, FindingKind.DRAWN_OFF_GREEN, feature.where());
         return under.stream()
-                .flatMap(hole -> DrawnParts.withThoseSharing(course, hole).stream())
+                .flatMap(hole -> Holes.withThoseSharing(course, hole).stream())
                 .distinct()
                 .toList();
     }

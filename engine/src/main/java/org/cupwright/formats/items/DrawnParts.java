@@ -2,14 +2,10 @@ package org.cupwright.formats.items;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
-import org.cupwright.course.Course;
-import org.cupwright.course.Hole;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
@@ -47,7 +43,7 @@ final class DrawnParts {
 
     /** @throws UnreadableFile if the kind or the day does not read */
     PersonsOpinion word() {
-        return new PersonsOpinion(kind(), text("reason"), text("person"), date());
+        return new PersonsOpinion(kind(), text("reason"), text("person"), date("date"));
     }
 
     private Kind kind() {
@@ -60,8 +56,8 @@ final class DrawnParts {
         };
     }
 
-    private Optional<LocalDate> date() {
-        String text = text("date").orElse("");
+    Optional<LocalDate> date(String name) {
+        String text = text(name).orElse("");
         try {
             return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException notOne) {
@@ -97,22 +93,6 @@ final class DrawnParts {
     /** Reads a number, and fails with a finding where there is none. */
     interface ToNumber {
         double number(String text);
-    }
-
-    /** The hole that is named. */
-    Hole hole(Course course, String id) {
-        Message.Argument known = new Message.Name(
-                String.join(", ", course.holes().stream().map(Hole::id).toList()));
-        return course.find(id)
-                .orElseThrow(() ->
-                        trouble(FindingKind.HOLE_UNKNOWN, id).trying(known).failure());
-    }
-
-    /** A hole and those that share its green. */
-    static List<String> withThoseSharing(Course course, Hole hole) {
-        return Stream.concat(Stream.of(hole), course.sharingGreenWith(hole).stream())
-                .map(Hole::id)
-                .toList();
     }
 
     Finding trouble(FindingKind kind, String value) {

@@ -3,7 +3,6 @@ package org.cupwright.formats.items;
 import java.io.IOException;
 import java.io.InputStream;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,12 +19,12 @@ import org.cupwright.formats.outlines.GeoJsonFeatures;
 import org.cupwright.formats.outlines.MapFeature;
 import org.cupwright.formats.outlines.MapFeatures;
 import org.cupwright.green.GroundItem;
-import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Geometry;
 
 /**
- * Reads what lies on the greens from GeoJSON: points and polygons with {@code kind} (oldHole, plug, lightUse, outOfUse, saved),
- * and if known {@code since} and {@code until} (2026-05-31) and {@code hole}; without a hole, the greens the shape lies on.
+ * Reads what lies on the greens from GeoJSON: points and polygons with {@code kind} (oldHole, plug, lightUse, outOfUse,
+ * saved), and if known {@code since} and {@code until} (2026-05-31) and {@code hole}; without a hole, the greens the
+ * shape lies on.
  *
  * <p>A feature that does not read is told and left out.
  */
@@ -74,53 +73,31 @@ public final class GroundFile {
     }
 
     private GroundItem item(MapFeature feature) {
-        String name = feature.tag("kind").orElse("");
+        DrawnParts parts = new DrawnParts(name -> feature.tag(name).orElse(""), feature.where());
+        String name = parts.text("kind").orElse("");
         GroundItem.Kind kind = KINDS.get(name);
         if (kind == null) {
-            throw trouble(FindingKind.KIND_UNKNOWN, feature, name);
+            throw parts.trouble(FindingKind.KIND_UNKNOWN, name).failure();
         }
         boolean point = kind == GroundItem.Kind.OLD_HOLE || kind == GroundItem.Kind.PLUG;
         Geometry shape = feature.shape();
         if (shape.getDimension() != (point ? 0 : 2) || shape.getNumGeometries() != 1 || !shape.isValid()) {
-            throw trouble(FindingKind.WRONG_SHAPE, feature, shape.getGeometryType());
+            throw parts.trouble(FindingKind.WRONG_SHAPE, shape.getGeometryType())
+                    .failure();
         }
-        Optional<LocalDate> since = date(feature, "since");
-        Optional<LocalDate> until = date(feature, "until");
+        Optional<LocalDate> since = parts.date("since");
+        Optional<LocalDate> until = parts.date("until");
         if (since.isPresent() && until.isPresent() && until.get().isBefore(since.get())) {
-            throw trouble(FindingKind.DATE_NOT_READABLE, feature, since.get() + " > " + until.get());
+            throw parts.trouble(FindingKind.DATE_NOT_READABLE, since.get() + " > " + until.get())
+                    .failure();
         }
         return new GroundItem(kind, toCourse.apply(shape), since, until);
     }
 
-    private static Optional<LocalDate> date(MapFeature feature, String key) {
-        String text = feature.tag(key).orElse("");
-        try {
-            return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
-        } catch (DateTimeParseException e) {
-            throw Finding.of(FindingKind.DATE_NOT_READABLE, feature.where(), new Message.Name(text))
-                    .failure(e);
-        }
-    }
-
     private List<Hole> holes(MapFeature feature, Geometry place) {
-        return GreensUnder.of(place, candidates(feature), FindingKind.NOT_ON_A_GREEN, feature.where());
-    }
-
-    private List<Hole> candidates(MapFeature feature) {
-        Optional<String> id = feature.tag("hole");
-        if (id.isEmpty()) {
-            return course.holes();
-        }
-        return List.of(course.find(id.get()).orElseThrow(() -> {
-            Message.Argument known = new Message.Name(
-                    String.join(", ", course.holes().stream().map(Hole::id).toList()));
-            return Finding.of(FindingKind.HOLE_UNKNOWN, feature.where(), new Message.Name(id.get()))
-                    .trying(known)
-                    .failure();
-        }));
-    }
-
-    private static UnreadableFile trouble(FindingKind kind, MapFeature feature, String value) {
-        return Finding.of(kind, feature.where(), new Message.Name(value)).failure();
+        List<Hole> candidates = feature.tag("hole")
+                .map(id -> List.of(Holes.named(course, id, feature.where())))
+                .orElse(course.holes());
+        return Holes.under(place, candidates, FindingKind.NOT_ON_A_GREEN, feature.where());
     }
 }

@@ -10,7 +10,8 @@ import org.cupwright.units.Heading;
  * @param place where the level lay
  * @param heading the direction along which the first reading was taken
  * @param fallPercent how much the ground falls along the heading, percent; negative where it rises
- * @param fallRightPercent the same at right angles, towards the right of the heading; 0 where the heading was the steepest
+ * @param fallRightPercent the same at right angles, towards the right of the heading; 0 where the heading was the
+ *     steepest
  */
 public record LevelSpot(String holeId, MapPoint place, Heading heading, double fallPercent, double fallRightPercent) {
     /** Steeper than any spot a level is laid on; a slip of the pen. Our choice. */

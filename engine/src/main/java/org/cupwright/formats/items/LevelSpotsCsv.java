@@ -10,28 +10,25 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
+import org.cupwright.formats.table.Column;
 import org.cupwright.green.OnConvention;
-import org.cupwright.message.Message;
 import org.cupwright.units.Heading;
 
 /**
  * Reads slopes noted with a level: one spot a line, columns by their header.
  *
- * <p>{@code hole}; the place as {@code east,north} in the course's frame, or as {@code on,side} in paces ({@code 22,L5}: left as
- * seen from the fairway, from the left edge); {@code heading}, in degrees clockwise from the map's north or {@code play} for along
- * the line of play; {@code fall}, percent downhill along the heading; {@code fallRight}, percent downhill to its right, empty
- * where the heading is the steepest way down. A line that does not read is told and passed over.
+ * <p>{@code hole}; the place as {@code east,north} in the course's frame, or as {@code on,side} in paces
+ * ({@code 22,L5}: left as seen from the fairway, from the left edge); {@code heading}, in degrees clockwise from the
+ * map's north or {@code play} for along the line of play; {@code fall}, percent downhill along the heading;
+ * {@code fallRight}, percent downhill to its right, empty where the heading is the steepest way down. A line that does
+ * not read is told and passed over.
  */
 public final class LevelSpotsCsv {
-    private final Course course;
-    private final SpotPlace places;
-    private final List<LevelSpot> spots = new ArrayList<>();
-    private final List<Finding> findings = new ArrayList<>();
+    private static final Column<Double> HEADING = Column.number("heading").needed();
+    private static final Column<Double> FALL = Column.number("fall").needed();
+    private static final Column<Double> FALL_RIGHT = Column.number("fallRight");
 
-    private LevelSpotsCsv(Course course, SpotPlace places) {
-        this.course = course;
-        this.places = places;
-    }
+    private LevelSpotsCsv() {}
 
     /**
      * Reads the spots of a course.
@@ -44,47 +41,30 @@ public final class LevelSpotsCsv {
      */
     public static LevelSpots read(InputStream in, Course course, OnConvention convention, double paceMetres)
             throws IOException {
-        LevelSpotsCsv reader = new LevelSpotsCsv(course, new SpotPlace(convention, paceMetres));
-        SpotTable.of(in, "hole", "heading", "fall").each(reader::read);
-        return new LevelSpots(reader.spots, reader.findings);
+        List<Column<?>> columns = List.of(HEADING, FALL, FALL_RIGHT);
+        List<Finding> findings = new ArrayList<>();
+        SpotTable table = SpotTable.of(in, columns, course, convention, paceMetres);
+        return new LevelSpots(table.read(LevelSpotsCsv::spot, findings::add), findings);
     }
 
-    private void read(NamedColumns.Line line) {
-        try {
-            spots.add(spot(line));
-        } catch (UnreadableFile trouble) {
-            findings.add(trouble.finding());
-        }
-    }
-
-    private LevelSpot spot(NamedColumns.Line line) {
-        Hole hole = hole(line);
-        MapPoint place = places.of(hole, line);
+    private static LevelSpot spot(SpotTable.Spot line) {
+        Hole hole = line.hole();
+        MapPoint place = line.place(hole);
         Heading heading = heading(hole, line);
-        double fall = line.number("fall");
-        double right = line.text("fallRight").isEmpty() ? 0 : line.number("fallRight");
+        double fall = line.number(FALL);
+        double right = line.text(FALL_RIGHT).isEmpty() ? 0 : line.number(FALL_RIGHT);
         if (Math.hypot(fall, right) > LevelSpot.GREATEST_PERCENT) {
             throw line.trouble(FindingKind.READING_NOT_READABLE, fall + " " + right);
         }
         return new LevelSpot(hole.id(), place, heading, fall, right);
     }
 
-    private Hole hole(NamedColumns.Line line) {
-        String id = line.text("hole");
-        Message.Argument known = new Message.Name(
-                String.join(", ", course.holes().stream().map(Hole::id).toList()));
-        return course.find(id)
-                .orElseThrow(() -> Finding.of(FindingKind.HOLE_UNKNOWN, line.where(), new Message.Name(id))
-                        .trying(known)
-                        .failure());
-    }
-
-    private static Heading heading(Hole hole, NamedColumns.Line line) {
-        if (line.text("heading").equalsIgnoreCase("play")) {
+    private static Heading heading(Hole hole, SpotTable.Spot line) {
+        if (line.text(HEADING).equalsIgnoreCase("play")) {
             return hole.lineOfPlay()
                     .orElseThrow(() -> line.trouble(FindingKind.NEEDS_LINE_OF_PLAY, hole.id()))
                     .atGreen();
         }
-        return Heading.ofDegrees(line.number("heading"));
+        return Heading.ofDegrees(line.number(HEADING));
     }
 }

@@ -17,12 +17,15 @@ import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.finding.Where;
 import org.cupwright.formats.CoordinateFrame;
+import org.cupwright.formats.FrameForMeasuring;
 import org.cupwright.formats.Projection;
 import org.cupwright.message.Message;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 
 /**
- * Makes a course of the features of a map file: golf=green areas with the golf=hole lines that end on them, the bunkers and water
- * near them, and the tees at their lines' starts.
+ * Makes a course of the features of a map file: golf=green areas with the golf=hole lines that end on them, the bunkers
+ * and water near them, and the tees at their lines' starts.
  */
 public final class CourseOutlines {
     private final OutlineRequest request;
@@ -52,7 +55,7 @@ public final class CourseOutlines {
     private ReadCourse read(MapFeatures map) {
         findings.addAll(map.findings());
         List<MapFeature> greenFeatures = greens(map);
-        CoordinateFrame frame = new FrameChoice(map.frame(), findings).choose(greenFeatures, request.frame());
+        CoordinateFrame frame = frame(map.frame(), greenFeatures);
         Projection toCourse = Projection.between(map.frame(), frame);
         List<GreenShape> greens = GreenShapes.of(greenFeatures, toCourse, findings);
         if (greens.isEmpty()) {
@@ -67,6 +70,24 @@ public final class CourseOutlines {
         CourseFrame courseFrame = new CourseFrame(frame.epsg(), request.zone());
         Course course = new Course(request.courseId(), name(map), courseFrame, holes);
         return new ReadCourse(course, findings);
+    }
+
+    /** The survey's own frame where it is fit for measuring, else the UTM zone of the greens. */
+    private CoordinateFrame frame(CoordinateFrame ofOutlines, List<MapFeature> greens) {
+        Optional<CoordinateFrame> asked = request.frame();
+        Envelope all = new Envelope();
+        greens.forEach(green -> all.expandToInclude(green.shape().getEnvelopeInternal()));
+        Coordinate middle = all.centre();
+        CoordinateFrame degrees = CoordinateFrame.of(CoordinateFrame.WGS84);
+        Coordinate place = Projection.between(ofOutlines, degrees).apply(middle.x, middle.y);
+        CoordinateFrame utm = CoordinateFrame.utmOf(place.x, place.y);
+        if (asked.isEmpty() || FrameForMeasuring.fits(asked.get(), place.x, place.y)) {
+            return asked.orElse(utm);
+        }
+        Message.Argument given = new Message.Name(asked.get().toString());
+        findings.add(Finding.of(FindingKind.FRAME_NOT_FOR_MEASURING, Where.file(), given)
+                .trying(new Message.Name(utm.toString())));
+        return utm;
     }
 
     private List<MapFeature> greens(MapFeatures map) {

@@ -7,24 +7,50 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.finding.Where;
+import org.cupwright.formats.BoundedInput;
+import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.formats.Excerpt;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Reads the features of a GeoJSON file (RFC 7946): a FeatureCollection, or one Feature.
  *
- * <p>Coordinates are longitude and latitude on WGS84 unless the file carries the {@code crs} member of the older GeoJSON (2008)
- * that names an EPSG code. Properties are taken as text. A feature whose geometry cannot be read is left out with a finding,
- * unless it is one of those the caller cannot do without.
+ * <p>Coordinates are longitude and latitude on WGS84 unless the file carries the {@code crs} member of the older
+ * GeoJSON (2008) that names an EPSG code. Properties are taken as text. A feature whose geometry cannot be read is left
+ * out with a finding, unless it is one of those the caller cannot do without.
  */
 public final class GeoJsonFeatures {
+    /** A traced course takes some hundred kilobytes; a whole county's map data some ten megabytes. Our choice. */
+    static final long MAX_BYTES = 64L << 20;
+
+    /** A MultiPolygon inside a FeatureCollection nests nine deep. Our choice. */
+    static final int MAX_NESTING = 40;
+
+    private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxNestingDepth(MAX_NESTING)
+                            .maxDocumentLength(MAX_BYTES)
+                            .build())
+                    .build())
+            .build();
+
+    /** {@code EPSG:2154}, {@code urn:ogc:def:crs:EPSG::2154}, {@code urn:ogc:def:crs:EPSG:6.9:2154}. */
+    private static final Pattern EPSG = Pattern.compile("(?:.*:)?EPSG:(?:[0-9.]*:)?([0-9]{4,6})");
+
     private final Predicate<Map<String, String>> essential;
     private final GeometryFactory factory = new GeometryFactory();
     private final List<MapFeature> features = new ArrayList<>();
@@ -39,13 +65,17 @@ public final class GeoJsonFeatures {
      *
      * @param in the file; not closed
      * @param essential by its tags, whether a feature that cannot be read makes the whole file useless
-     * @throws UnreadableFile if the file is empty, no GeoJSON, too large, nested too deeply, or an essential feature is broken
+     * @throws UnreadableFile if the file is empty, no GeoJSON, too large, nested too deeply, or an essential feature is
+     *     broken
      */
     public static MapFeatures read(InputStream in, Predicate<Map<String, String>> essential) throws IOException {
-        JsonNode root = JsonText.read(in);
+        JsonNode root = root(in);
         GeoJsonFeatures reader = new GeoJsonFeatures(essential);
-        reader.readAll(listOf(root));
-        return new MapFeatures(GeoJsonFrame.of(root), reader.features, reader.findings);
+        List<JsonNode> nodes = listOf(root);
+        for (int i = 0; i < nodes.size(); i++) {
+            reader.read(nodes.get(i), i + 1);
+        }
+        return new MapFeatures(frame(root), reader.features, reader.findings);
     }
 
     private static List<JsonNode> listOf(JsonNode root) {
@@ -61,15 +91,49 @@ public final class GeoJsonFeatures {
         throw Finding.of(FindingKind.NOT_READABLE, Where.file(), start).failure();
     }
 
-    private void readAll(List<JsonNode> nodes) {
-        for (int i = 0; i < nodes.size(); i++) {
-            read(nodes.get(i), i + 1);
+    private static JsonNode root(InputStream in) throws IOException {
+        try {
+            JsonNode root = MAPPER.readTree(BoundedInput.withoutMark(in, MAX_BYTES));
+            if (root.isMissingNode() || root.isNull()) {
+                throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), new Message.Count(0))
+                        .failure();
+            }
+            return root;
+        } catch (JacksonException e) {
+            throw unreadable(e);
         }
+    }
+
+    private static UnreadableFile unreadable(JacksonException e) {
+        TokenStreamLocation at = e.getLocation();
+        Message where = at == null || at.getLineNr() < 1
+                ? Where.file()
+                : Where.lineAndColumn(at.getLineNr(), Math.max(1, at.getColumnNr()));
+        Message.Argument said = new Message.Name(Excerpt.of(String.valueOf(e.getOriginalMessage())));
+        return Finding.of(FindingKind.NOT_READABLE, where, said).failure(e);
+    }
+
+    /** WGS84 (RFC 7946, section 4), unless the {@code crs} member of GeoJSON 2008 names another. */
+    private static CoordinateFrame frame(JsonNode root) {
+        JsonNode crs = root.path("crs");
+        if (crs.isMissingNode() || crs.isNull()) {
+            return CoordinateFrame.of(CoordinateFrame.WGS84);
+        }
+        String name = crs.path("properties").path("name").asString("");
+        Matcher code = EPSG.matcher(name);
+        if (code.matches()) {
+            return CoordinateFrame.of(Integer.parseInt(code.group(1)));
+        }
+        if (name.endsWith("CRS84")) {
+            return CoordinateFrame.of(CoordinateFrame.WGS84);
+        }
+        Message.Argument given = new Message.Name(name.isEmpty() ? crs.toString() : name);
+        throw Finding.of(FindingKind.UNKNOWN_FRAME, Where.file(), given).failure();
     }
 
     private void read(JsonNode node, int number) {
         Map<String, String> tags = tags(node);
-        Message where = Where.feature(number, Tags.label(tags));
+        Message where = Where.feature(number, MapFeature.label(tags));
         try {
             Geometry shape = new GeoJsonShape(factory, where).read(node.path("geometry"));
             features.add(new MapFeature(shape, tags, where));
@@ -77,7 +141,7 @@ public final class GeoJsonFeatures {
             if (essential.test(tags)) {
                 throw trouble;
             }
-            findings.add(Tags.leftOut(trouble.finding()));
+            findings.add(MapFeature.leftOut(trouble.finding()));
         }
     }
 

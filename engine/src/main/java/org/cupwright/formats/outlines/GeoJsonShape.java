@@ -20,8 +20,8 @@ import tools.jackson.databind.JsonNode;
 /**
  * The geometry of one GeoJSON feature (RFC 7946, section 3.1).
  *
- * <p>Built here and not by the geometry library's own reader, because that one says neither which ring is at fault nor how: here
- * an open ring is told with its two ends. Third and further numbers of a position are ignored.
+ * <p>Built here and not by the geometry library's own reader, because that one says neither which ring is at fault nor
+ * how: here an open ring is told with its two ends. Third and further numbers of a position are ignored.
  */
 final class GeoJsonShape {
     private final GeometryFactory factory;
@@ -33,7 +33,8 @@ final class GeoJsonShape {
     }
 
     /**
-     * @throws UnreadableFile if the geometry is missing, of an unknown type, or its coordinates are not what its type asks for
+     * @throws UnreadableFile if the geometry is missing, of an unknown type, or its coordinates are not what its type
+     *     asks for
      */
     Geometry read(JsonNode geometry) {
         JsonNode parts = geometry.path("coordinates");
@@ -74,7 +75,7 @@ final class GeoJsonShape {
     }
 
     private LinearRing ring(JsonNode positions) {
-        return Rings.close(each(positions, this::coordinate), factory, where);
+        return Polygons.ring(each(positions, this::coordinate), factory, where);
     }
 
     private Coordinate coordinate(JsonNode position) {

@@ -15,8 +15,8 @@ import org.locationtech.jts.geom.Polygon;
 /**
  * The greens of a map file and what is odd about their size and shape.
  *
- * <p>A green in several parts becomes several greens, because a common export puts all greens of a course into one feature; parts
- * too small to be greens are left out. Both are told.
+ * <p>A green in several parts becomes several greens, because a common export puts all greens of a course into one
+ * feature; parts too small to be greens are left out. Both are told.
  */
 final class GreenShapes {
     private final Projection toCourse;
@@ -41,7 +41,7 @@ final class GreenShapes {
     private void add(MapFeature feature) {
         if (feature.shape().getDimension() == 0) {
             Message.Argument found = new Message.Name(feature.shape().getGeometryType());
-            findings.add(Tags.leftOut(Finding.of(FindingKind.WRONG_SHAPE, feature.where(), found)));
+            findings.add(MapFeature.leftOut(Finding.of(FindingKind.WRONG_SHAPE, feature.where(), found)));
             return;
         }
         List<Polygon> parts = Polygons.of(feature, toCourse);

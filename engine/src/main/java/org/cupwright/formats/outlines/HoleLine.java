@@ -2,9 +2,12 @@ package org.cupwright.formats.outlines;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.cupwright.course.LineOfPlay;
 import org.cupwright.course.MapPoint;
 import org.cupwright.finding.Finding;
@@ -15,7 +18,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 
 /**
- * A line from tee to hole with what its tags say of the hole.
+ * A line from tee to hole with what its tags say of the hole (OpenStreetMap wiki, "Tag:golf=hole").
  *
  * @param line in the course's frame
  * @param ref the hole's number or letter
@@ -24,19 +27,30 @@ import org.locationtech.jts.geom.LineString;
  * @param where which feature it is
  */
 record HoleLine(LineOfPlay line, Optional<String> ref, OptionalInt par, OptionalDouble distMetres, Message where) {
+    private static final double YARD_METRES = 0.9144;
+    private static final double FOOT_METRES = 0.3048;
+    private static final Pattern LENGTH = Pattern.compile("([0-9]{1,5}(?:[.,][0-9]{1,3})?)\\s*([a-z]*)\\.?");
+
+    /** Pars and lengths outside these are slips; our choice. */
+    private static final int LOWEST_PAR = 2;
+
+    private static final int HIGHEST_PAR = 7;
+    private static final double SHORTEST_METRES = 20;
+    private static final double LONGEST_METRES = 1000;
+
     /** The line of a golf=hole feature; empty with a finding where it is no line of two different points. */
     static Optional<HoleLine> of(MapFeature feature, Projection toCourse, List<Finding> findings) {
         List<MapPoint> points = feature.shape() instanceof LineString line ? different(line, toCourse) : List.of();
         if (points.size() < 2) {
             Message.Argument found = new Message.Name(feature.shape().getGeometryType());
-            findings.add(Tags.leftOut(Finding.of(FindingKind.WRONG_SHAPE, feature.where(), found)));
+            findings.add(MapFeature.leftOut(Finding.of(FindingKind.WRONG_SHAPE, feature.where(), found)));
             return Optional.empty();
         }
         return Optional.of(new HoleLine(
                 new LineOfPlay(points),
                 feature.tag("ref"),
-                GolfTags.par(feature, findings),
-                GolfTags.distMetres(feature, findings),
+                par(feature, findings),
+                distMetres(feature, findings),
                 feature.where()));
     }
 
@@ -49,6 +63,48 @@ record HoleLine(LineOfPlay line, Optional<String> ref, OptionalInt par, Optional
             }
         }
         return points;
+    }
+
+    private static OptionalInt par(MapFeature feature, List<Finding> findings) {
+        Optional<String> text = feature.tag("par");
+        int par = text.filter(written -> written.matches("[0-9]"))
+                .map(Integer::parseInt)
+                .orElse(0);
+        if (par >= LOWEST_PAR && par <= HIGHEST_PAR) {
+            return OptionalInt.of(par);
+        }
+        text.ifPresent(slip ->
+                findings.add(Finding.of(FindingKind.PAR_NOT_READABLE, feature.where(), new Message.Name(slip))));
+        return OptionalInt.empty();
+    }
+
+    /** The tag dist: metres, unless a unit is written. */
+    private static OptionalDouble distMetres(MapFeature feature, List<Finding> findings) {
+        Optional<String> text = feature.tag("dist");
+        double metres = text.map(HoleLine::metres).orElse(Double.NaN);
+        if (metres >= SHORTEST_METRES && metres <= LONGEST_METRES) {
+            return OptionalDouble.of(metres);
+        }
+        text.ifPresent(slip ->
+                findings.add(Finding.of(FindingKind.LENGTH_NOT_READABLE, feature.where(), new Message.Name(slip))));
+        return OptionalDouble.empty();
+    }
+
+    private static double metres(String text) {
+        Matcher length = LENGTH.matcher(text.toLowerCase(Locale.ROOT));
+        return length.matches()
+                ? unitMetres(length.group(2))
+                        * Double.parseDouble(length.group(1).replace(',', '.'))
+                : Double.NaN;
+    }
+
+    private static double unitMetres(String unit) {
+        return switch (unit) {
+            case "", "m", "metre", "metres", "meter", "meters" -> 1;
+            case "y", "yd", "yds", "yard", "yards" -> YARD_METRES;
+            case "ft", "feet" -> FOOT_METRES;
+            default -> Double.NaN;
+        };
     }
 
     MapPoint tee() {

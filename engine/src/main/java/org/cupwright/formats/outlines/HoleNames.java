@@ -13,8 +13,8 @@ import org.cupwright.finding.FindingKind;
 import org.cupwright.message.Message;
 
 /**
- * Names for the holes of a map file: the file's own where they can be used, 7b for the second 7, G1, G2, … in the order of the
- * file where it names none.
+ * Names for the holes of a map file: the file's own where they can be used, 7b for the second 7, G1, G2, … in the order
+ * of the file where it names none.
  */
 final class HoleNames {
     private static final int LONGEST = 8;

@@ -13,11 +13,13 @@ import org.cupwright.finding.FindingKind;
 import org.cupwright.message.Message;
 
 /**
- * Gives every line of play to the green at its end (the last node of a golf=hole line is the hole), and says which holes each
- * green has.
+ * Gives every line of play to the green at its end (the last node of a golf=hole line is the hole), and says which
+ * holes each green has.
  */
 final class LinesToGreens {
-    /** A line may end short of the green it leads to by this much, m; beyond it the match would be a guess. Our choice. */
+    /**
+     * A line may end short of the green it leads to by this much, m; beyond it the match would be a guess. Our choice.
+     */
     static final double REACH_METRES = 40;
 
     private final List<GreenShape> greens;

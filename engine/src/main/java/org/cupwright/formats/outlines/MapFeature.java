@@ -1,7 +1,11 @@
 package org.cupwright.formats.outlines;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.cupwright.finding.Finding;
+import org.cupwright.finding.FindingKind;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Geometry;
 
@@ -13,6 +17,8 @@ import org.locationtech.jts.geom.Geometry;
  * @param where which feature of the file it is
  */
 public record MapFeature(Geometry shape, Map<String, String> tags, Message where) {
+    private static final List<String> TELLING = List.of("golf", "leisure", "kind", "ref", "hole", "name", "@id", "id");
+
     public MapFeature {
         tags = Map.copyOf(tags);
     }
@@ -27,7 +33,18 @@ public record MapFeature(Geometry shape, Map<String, String> tags, Message where
         return value.equals(tags.get(key));
     }
 
-    MapFeature withShape(Geometry other) {
-        return new MapFeature(other, tags, where);
+    /** The tags by which a person finds the feature again: {@code golf=green ref=7}. */
+    static String label(Map<String, String> tags) {
+        return TELLING.stream()
+                .filter(tags::containsKey)
+                .map(key -> key + "=" + tags.get(key))
+                .collect(Collectors.joining(" "));
+    }
+
+    /** A trouble that costs one feature and not the file; its advice stays that of the trouble. */
+    static Finding leftOut(Finding trouble) {
+        Message.Argument why = new Message.Translated(trouble.kind().key());
+        return new Finding(
+                FindingKind.FEATURE_LEFT_OUT, trouble.place(), trouble.where(), why, List.of(), trouble.tryThis());
     }
 }

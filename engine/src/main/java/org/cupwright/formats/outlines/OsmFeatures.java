@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
@@ -19,16 +20,17 @@ import org.locationtech.jts.geom.GeometryFactory;
 /**
  * Reads the golf features of an OpenStreetMap XML file: ways, and multipolygon relations of ways.
  *
- * <p>Only elements tagged golf or leisure=golf_course become features; a closed way is an area unless it is a golf=hole.
+ * <p>Only elements tagged golf or leisure=golf_course become features; a closed way is an area unless it is a
+ * golf=hole.
  */
 public final class OsmFeatures {
-    private final OsmData osm;
+    private final OsmXml osm;
     private final Predicate<Map<String, String>> essential;
     private final GeometryFactory factory = new GeometryFactory();
     private final List<MapFeature> features = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    private OsmFeatures(OsmData osm, Predicate<Map<String, String>> essential) {
+    private OsmFeatures(OsmXml osm, Predicate<Map<String, String>> essential) {
         this.osm = osm;
         this.essential = essential;
     }
@@ -42,79 +44,62 @@ public final class OsmFeatures {
      */
     public static MapFeatures read(InputStream in, Predicate<Map<String, String>> essential) throws IOException {
         OsmFeatures reader = new OsmFeatures(OsmXml.read(in), essential);
-        reader.osm.ways().values().forEach(reader::addWay);
-        reader.osm.relations().forEach(reader::addRelation);
+        reader.osm.ways().values().forEach(way -> reader.add(way, reader::shape));
+        reader.osm.relations().stream()
+                .filter(relation -> "multipolygon".equals(relation.tags().get("type")))
+                .forEach(relation -> reader.add(relation, reader::polygons));
         return new MapFeatures(CoordinateFrame.of(CoordinateFrame.WGS84), reader.features, reader.findings);
     }
 
-    private void addWay(OsmData.Way way) {
-        add(OsmData.named("way", way.id(), way.tags()), where -> shape(way, where));
-    }
-
-    private void addRelation(OsmData.Relation relation) {
-        if (!"multipolygon".equals(relation.tags().get("type"))) {
+    private void add(OsmElement element, BiFunction<OsmElement, Message, Geometry> shaping) {
+        if (!element.isGolf()) {
             return;
         }
-        add(OsmData.named("relation", relation.id(), relation.tags()), where -> {
-            List<Coordinate[]> outer = new ArrayList<>();
-            List<Coordinate[]> inner = new ArrayList<>();
-            for (OsmData.Member member : relation.members()) {
-                OsmData.Way way = osm.ways().get(member.way());
-                if (way == null) {
-                    throw missing("way/" + member.way(), where);
-                }
-                (member.role().equals("inner") ? inner : outer).add(points(way, where));
-            }
-            return new OsmRings(factory, where).polygons(outer, inner);
-        });
-    }
-
-    private interface Shaping {
-        Geometry shape(Message where);
-    }
-
-    private void add(Map<String, String> tags, Shaping shaping) {
-        boolean golf = tags.containsKey("golf") || "golf_course".equals(tags.get("leisure"));
-        if (!golf) {
-            return;
-        }
-        Message where = Where.feature(features.size() + findings.size() + 1, Tags.label(tags));
+        Map<String, String> tags = element.namedTags();
+        Message where = Where.feature(features.size() + findings.size() + 1, MapFeature.label(tags));
         try {
-            features.add(new MapFeature(shaping.shape(where), tags, where));
+            features.add(new MapFeature(shaping.apply(element, where), tags, where));
         } catch (UnreadableFile trouble) {
             if (essential.test(tags)) {
                 throw trouble;
             }
-            findings.add(Tags.leftOut(trouble.finding()));
+            findings.add(MapFeature.leftOut(trouble.finding()));
         }
     }
 
-    private Geometry shape(OsmData.Way way, Message where) {
+    private Geometry shape(OsmElement way, Message where) {
         Coordinate[] points = points(way, where);
-        boolean line = "hole".equals(way.tags().get("golf"));
         if (points.length < 2) {
             Message.Argument count = new Message.Count(points.length);
             throw Finding.of(FindingKind.RING_TOO_SHORT, where, count).failure();
         }
-        return line
+        return "hole".equals(way.tags().get("golf"))
                 ? factory.createLineString(points)
-                : factory.createPolygon(Rings.close(List.of(points), factory, where));
+                : factory.createPolygon(Polygons.ring(List.of(points), factory, where));
     }
 
-    private Coordinate[] points(OsmData.Way way, Message where) {
-        List<Coordinate> points = new ArrayList<>();
-        for (long node : way.nodes()) {
-            Coordinate point = osm.nodes().get(node);
-            if (point == null) {
-                throw missing("node/" + node, where);
-            }
-            points.add(point.copy());
+    private Geometry polygons(OsmElement relation, Message where) {
+        List<Coordinate[]> outer = new ArrayList<>();
+        List<Coordinate[]> inner = new ArrayList<>();
+        for (OsmElement.Part member : relation.parts()) {
+            OsmElement way = there(osm.ways().get(member.id()), "way/" + member.id(), where);
+            (member.role().equals("inner") ? inner : outer).add(points(way, where));
         }
-        return points.toArray(Coordinate[]::new);
+        return new OsmRings(factory, where).polygons(outer, inner);
     }
 
-    private static UnreadableFile missing(String element, Message where) {
-        return Finding.of(FindingKind.PART_MISSING, where, new Message.Name(element))
-                .failure();
+    private Coordinate[] points(OsmElement way, Message where) {
+        return way.parts().stream()
+                .map(node -> there(osm.nodes().get(node.id()), "node/" + node.id(), where)
+                        .copy())
+                .toArray(Coordinate[]::new);
+    }
+
+    private static <T> T there(T part, String name, Message where) {
+        if (part == null) {
+            throw Finding.of(FindingKind.PART_MISSING, where, new Message.Name(name))
+                    .failure();
+        }
+        return part;
     }
 }

@@ -13,7 +13,9 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.linemerge.LineMerger;
 
-/** Polygons of a multipolygon relation: its member ways joined end to end into rings, inner rings cut out of the outer. */
+/**
+ * Polygons of a multipolygon relation: its member ways joined end to end into rings, inner rings cut out of the outer.
+ */
 final class OsmRings {
     private final GeometryFactory factory;
     private final Message where;
@@ -59,6 +61,6 @@ final class OsmRings {
     }
 
     private LinearRing ring(Coordinate[] points) {
-        return Rings.close(Arrays.asList(points), factory, where);
+        return Polygons.ring(Arrays.asList(points), factory, where);
     }
 }

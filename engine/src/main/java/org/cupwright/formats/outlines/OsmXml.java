@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -20,7 +21,8 @@ import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * Reads OpenStreetMap XML: nodes, ways and relations with their tags. Elements an editor has marked as deleted are left out.
+ * Reads OpenStreetMap XML: nodes, ways and relations with their tags. Elements an editor has marked as deleted are left
+ * out.
  *
  * <p>The parser knows no document types and no external entities, so a file can reach no other file and no network.
  */
@@ -32,20 +34,16 @@ final class OsmXml {
     private static final int MAX_DEPTH = 16;
 
     private final Map<Long, Coordinate> nodes = new HashMap<>();
-    private final Map<Long, OsmData.Way> ways = new LinkedHashMap<>();
-    private final List<OsmData.Relation> relations = new ArrayList<>();
-
-    private Map<String, String> tags = new LinkedHashMap<>();
-    private List<Long> wayNodes = new ArrayList<>();
-    private List<OsmData.Member> members = new ArrayList<>();
-    private long id;
+    private final Map<Long, OsmElement> ways = new LinkedHashMap<>();
+    private final List<OsmElement> relations = new ArrayList<>();
+    private OsmElement element = new OsmElement("", 0);
     private boolean deleted;
     private int depth;
 
     /**
      * @throws org.cupwright.finding.UnreadableFile if it is empty, no OpenStreetMap XML, or beyond the bounds
      */
-    static OsmData read(InputStream in) throws IOException {
+    static OsmXml read(InputStream in) throws IOException {
         InputStream bounded = BoundedInput.withoutMark(in, MAX_BYTES);
         OsmXml reader = new OsmXml();
         try {
@@ -53,15 +51,24 @@ final class OsmXml {
             reader.readAll(xml);
             xml.close();
         } catch (XMLStreamException e) {
-            Message where = e.getLocation() == null
-                    ? Where.file()
-                    : Where.lineAndColumn(
-                            Math.max(1, e.getLocation().getLineNumber()),
-                            Math.max(1, e.getLocation().getColumnNumber()));
+            Message where = e.getLocation() == null ? Where.file() : where(e.getLocation());
             Message.Argument said = new Message.Name(Excerpt.of(String.valueOf(e.getMessage())));
             throw Finding.of(FindingKind.NOT_READABLE, where, said).failure(e);
         }
-        return new OsmData(reader.nodes, reader.ways, reader.relations);
+        return reader;
+    }
+
+    /** Longitude and latitude by id. */
+    Map<Long, Coordinate> nodes() {
+        return nodes;
+    }
+
+    Map<Long, OsmElement> ways() {
+        return ways;
+    }
+
+    List<OsmElement> relations() {
+        return relations;
     }
 
     private static XMLInputFactory factory() {
@@ -88,15 +95,13 @@ final class OsmXml {
         depth++;
         boolean wrongRoot = depth == 1 && !name.equals("osm");
         if (wrongRoot || depth > MAX_DEPTH) {
-            Message where = Where.lineAndColumn(
-                    xml.getLocation().getLineNumber(), xml.getLocation().getColumnNumber());
-            throw Finding.of(FindingKind.NOT_READABLE, where, new Message.Name(name))
+            throw Finding.of(FindingKind.NOT_READABLE, where(xml.getLocation()), new Message.Name(name))
                     .failure();
         }
         switch (name) {
             case "node", "way", "relation" -> begin(xml);
-            case "tag" -> tags.put(text(xml, "k"), text(xml, "v"));
-            case "nd" -> wayNodes.add(whole(xml, "ref"));
+            case "tag" -> element.tags().put(text(xml, "k"), text(xml, "v"));
+            case "nd" -> element.parts().add(new OsmElement.Part(whole(xml, "ref"), ""));
             case "member" -> member(xml);
             default -> {
                 // bounds, notes and change data say nothing of the course
@@ -105,31 +110,29 @@ final class OsmXml {
     }
 
     private void begin(XMLStreamReader xml) {
-        tags = new LinkedHashMap<>();
-        wayNodes = new ArrayList<>();
-        members = new ArrayList<>();
-        id = whole(xml, "id");
+        element = new OsmElement(xml.getLocalName(), whole(xml, "id"));
         deleted = text(xml, "visible").equals("false") || text(xml, "action").equals("delete");
-        if (xml.getLocalName().equals("node") && !deleted) {
-            nodes.put(id, new Coordinate(number(xml, "lon"), number(xml, "lat")));
+        if (element.name().equals("node") && !deleted) {
+            nodes.put(element.id(), new Coordinate(number(xml, "lon"), number(xml, "lat")));
         }
     }
 
     private void member(XMLStreamReader xml) {
         if (text(xml, "type").equals("way")) {
-            members.add(new OsmData.Member(whole(xml, "ref"), text(xml, "role")));
+            element.parts().add(new OsmElement.Part(whole(xml, "ref"), text(xml, "role")));
         }
     }
 
     private void end(String name) {
-        if (deleted) {
-            return;
+        if (!deleted && name.equals("way")) {
+            ways.put(element.id(), element);
+        } else if (!deleted && name.equals("relation")) {
+            relations.add(element);
         }
-        if (name.equals("way")) {
-            ways.put(id, new OsmData.Way(id, wayNodes, tags));
-        } else if (name.equals("relation")) {
-            relations.add(new OsmData.Relation(id, members, tags));
-        }
+    }
+
+    private static Message where(Location at) {
+        return Where.lineAndColumn(Math.max(1, at.getLineNumber()), Math.max(1, at.getColumnNumber()));
     }
 
     private static String text(XMLStreamReader xml, String attribute) {
@@ -143,22 +146,17 @@ final class OsmXml {
 
     private static double number(XMLStreamReader xml, String attribute) {
         String text = text(xml, attribute);
+        double value;
         try {
-            double value = Double.parseDouble(text);
-            if (Double.isFinite(value)) {
-                return value;
-            }
-        } catch (NumberFormatException e) {
-            throw notANumber(xml, attribute, text).failure(e);
+            value = Double.parseDouble(text);
+        } catch (NumberFormatException notOne) {
+            value = Double.NaN; // told below
         }
-        throw notANumber(xml, attribute, text).failure();
-    }
-
-    private static Finding notANumber(XMLStreamReader xml, String attribute, String text) {
-        Message where = Where.lineAndColumn(
-                xml.getLocation().getLineNumber(), xml.getLocation().getColumnNumber());
-        Message.Argument found =
-                new Message.Name(xml.getLocalName() + " " + attribute + "=\"" + Excerpt.of(text) + "\"");
-        return Finding.of(FindingKind.NOT_A_NUMBER, where, found);
+        if (!Double.isFinite(value)) {
+            String found = xml.getLocalName() + " " + attribute + "=\"" + Excerpt.of(text) + "\"";
+            throw Finding.of(FindingKind.NOT_A_NUMBER, where(xml.getLocation()), new Message.Name(found))
+                    .failure();
+        }
+        return value;
     }
 }

@@ -12,8 +12,8 @@ import org.cupwright.units.Heading;
  * @param courseId short name for commands and files
  * @param name the name people use; empty: what the map calls the course, else its id
  * @param zone time zone of its days
- * @param frame the frame its survey is in, which becomes the course's own where it is fit for measuring; empty: the outlines' UTM
- *     zone
+ * @param frame the frame its survey is in, which becomes the course's own where it is fit for measuring; empty: the
+ *     outlines' UTM zone
  * @param towards directions of play by hole, which go before the map's lines
  */
 public record OutlineRequest(

@@ -8,13 +8,18 @@ import org.cupwright.formats.Projection;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 
-/** The polygons of an area feature, checked and taken to the course's frame. */
+/** Closed rings from lists of points, and the polygons of an area feature, checked and taken to the course's frame. */
 public final class Polygons {
+    /** The first point is repeated at the end, so a triangle has four (RFC 7946, section 3.1.6). */
+    private static final int FEWEST_POINTS = 4;
+
     private Polygons() {}
 
     /**
@@ -38,7 +43,7 @@ public final class Polygons {
         }
         if (shape instanceof LineString line) {
             Coordinate[] points = line.getCoordinates();
-            return line.getFactory().createPolygon(Rings.close(List.of(points), line.getFactory(), feature.where()));
+            return line.getFactory().createPolygon(ring(List.of(points), line.getFactory(), feature.where()));
         }
         Message.Argument found = new Message.Name(shape.getGeometryType());
         throw Finding.of(FindingKind.WRONG_SHAPE, feature.where(), found).failure();
@@ -53,5 +58,23 @@ public final class Polygons {
                     .at(toCourse.toCourse(at.x, at.y))
                     .failure();
         }
+    }
+
+    /**
+     * @throws org.cupwright.finding.UnreadableFile if there are fewer than four points or the last is not the first
+     */
+    static LinearRing ring(List<Coordinate> points, GeometryFactory factory, Message where) {
+        if (points.size() < FEWEST_POINTS) {
+            Message.Argument count = new Message.Count(points.size());
+            throw Finding.of(FindingKind.RING_TOO_SHORT, where, count).failure();
+        }
+        Coordinate first = points.get(0);
+        Coordinate last = points.get(points.size() - 1);
+        if (!first.equals2D(last)) {
+            Message.Argument ends =
+                    new Message.Name("(" + first.x + ", " + first.y + ") ≠ (" + last.x + ", " + last.y + ")");
+            throw Finding.of(FindingKind.RING_OPEN, where, ends).failure();
+        }
+        return factory.createLinearRing(points.toArray(Coordinate[]::new));
     }
 }

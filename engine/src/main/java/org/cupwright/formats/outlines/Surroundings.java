@@ -16,8 +16,8 @@ import org.locationtech.jts.geom.Polygon;
 /** Bunkers, water and tees of a map file, and which of them belong to a hole. */
 final class Surroundings {
     /**
-     * Hazards are kept within this distance of a green, m: four times the five paces that matter to a hole location, so that a
-     * map of the green shows what lies about it. Our choice.
+     * Hazards are kept within this distance of a green, m: four times the five paces that matter to a hole location, so
+     * that a map of the green shows what lies about it. Our choice.
      */
     static final double HAZARD_REACH_METRES = 20;
 
@@ -61,7 +61,7 @@ final class Surroundings {
         try {
             return Polygons.of(feature, toCourse);
         } catch (UnreadableFile trouble) {
-            findings.add(Tags.leftOut(trouble.finding()));
+            findings.add(MapFeature.leftOut(trouble.finding()));
             return List.of();
         }
     }
@@ -73,7 +73,8 @@ final class Surroundings {
     }
 
     /**
-     * The tees at the start of a hole's line; where no line is drawn, those that carry its ref, if no other hole has the same.
+     * The tees at the start of a hole's line; where no line is drawn, those that carry its ref, if no other hole has
+     * the same.
      */
     List<Tee> teesOf(HoleDraft draft, List<HoleDraft> all) {
         long namesakes =

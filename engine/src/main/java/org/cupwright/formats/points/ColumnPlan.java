@@ -30,9 +30,9 @@ record ColumnPlan(Separator separator, Map<ColumnRole, Integer> columns, boolean
      *
      * @param firstLine a header or a point
      * @param lineNumber its number
-     * @param said roles in the order of the columns ({@code x,y,z,class}, {@code p,n,e,z,d}), or the header's own names of x, y, z
-     *     and, if wanted, class; empty: from the header, else three columns x, y, z or five and more: point number, northing,
-     *     easting, height, description
+     * @param said roles in the order of the columns ({@code x,y,z,class}, {@code p,n,e,z,d}), or the header's own names
+     *     of x, y, z and, if wanted, class; empty: from the header, else three columns x, y, z or five and more: point
+     *     number, northing, easting, height, description
      * @throws UnreadableFile if the columns cannot be told
      */
     static ColumnPlan of(String firstLine, long lineNumber, Optional<String> said) {

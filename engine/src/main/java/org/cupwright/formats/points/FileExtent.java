@@ -17,7 +17,8 @@ import org.locationtech.jts.geom.Envelope;
 /**
  * How far a file's points reach, in its own numbers, and what may be wrong when they miss every green.
  *
- * <p>The same numbers are tried in other units and with x and y exchanged: where that puts them on the greens, it is said.
+ * <p>The same numbers are tried in other units and with x and y exchanged: where that puts them on the greens, it is
+ * said.
  */
 final class FileExtent {
     private final CoordinateFrame courseFrame;

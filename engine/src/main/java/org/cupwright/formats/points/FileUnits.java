@@ -9,8 +9,8 @@ import org.cupwright.units.LengthUnit;
 /**
  * Takes a file's numbers to the course's: x and y by unit and frame, z by unit.
  *
- * <p>Where the unit is not said it is the frame's own; where it is said and differs, x and y are turned into the frame's unit
- * first. Degrees have no unit of length, so there the unit counts for z alone.
+ * <p>Where the unit is not said it is the frame's own; where it is said and differs, x and y are turned into the
+ * frame's unit first. Degrees have no unit of length, so there the unit counts for z alone.
  */
 final class FileUnits {
     private final double heightMetres;

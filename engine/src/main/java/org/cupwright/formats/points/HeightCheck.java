@@ -52,7 +52,10 @@ public final class HeightCheck {
         return steepness;
     }
 
-    /** Asks about a whole survey by which half of the greens would be steep: one green alone may be so, half a course is not. */
+    /**
+     * Asks about a whole survey by which half of the greens would be steep: one green alone may be so, half a course is
+     * not.
+     */
     public static void checkAll(List<Double> steepness, List<Finding> findings) {
         double middle = steepness.stream()
                 .sorted()

@@ -20,12 +20,13 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /**
- * Collects the points of one or more files that lie on a course's greens, and checks that they can be what they are said to be.
+ * Collects the points of one or more files that lie on a course's greens, and checks that they can be what they are
+ * said to be.
  *
- * <p>Points away from the greens are counted and dropped at once, so that a file of a whole square kilometre needs no more memory
- * than its greens. Give it to a reader, then ask {@link #finish}. Not for several threads.
+ * <p>Points away from the greens are counted and dropped at once, so that a file of a whole square kilometre needs no
+ * more memory than its greens. Give it to a reader, then ask {@link #finish}. Not for several threads.
  */
-public final class PointCollector implements PointSink {
+public final class PointCollector {
     /** Points this far outside a green still help to shape its edge, m. Our choice. */
     public static final double MARGIN_METRES = 3;
 
@@ -65,7 +66,14 @@ public final class PointCollector implements PointSink {
         nearGreens.build();
     }
 
-    @Override
+    /**
+     * Takes one point.
+     *
+     * @param x east first, in the file's frame and unit
+     * @param y in the file's frame and unit
+     * @param z height in the file's unit
+     * @param pointClass the file's class, or {@link PointCloud#NO_CLASS}
+     */
     public void accept(double x, double y, double z, int pointClass) {
         read++;
         if (pointClass != PointCloud.NO_CLASS) {
@@ -103,8 +111,8 @@ public final class PointCollector implements PointSink {
     /**
      * The points by green.
      *
-     * @throws UnreadableFile if there are no points, none of the wanted classes, none on any green, or heights that no green can
-     *     have
+     * @throws UnreadableFile if there are no points, none of the wanted classes, none on any green, or heights that no
+     *     green can have
      */
     public GreenPoints finish() {
         failWithoutPoints();

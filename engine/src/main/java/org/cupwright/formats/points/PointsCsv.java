@@ -13,8 +13,9 @@ import org.cupwright.formats.TextLines;
 import org.cupwright.message.Message;
 
 /**
- * Reads points from text: {@code x,y,z} or point number, northing, easting, height, description; with a header or without;
- * separated by commas, semicolons, tabs or blanks; decimal commas where the comma does not separate; {@code #} begins a comment.
+ * Reads points from text: {@code x,y,z} or point number, northing, easting, height, description; with a header or
+ * without; separated by commas, semicolons, tabs or blanks; decimal commas where the comma does not separate; {@code #}
+ * begins a comment.
  *
  * <p>Lines that do not read are told, the first few one by one, and passed over.
  */
@@ -38,8 +39,8 @@ public final class PointsCsv {
      * Reads all points of a file into a collector.
      *
      * @param in the file; not closed
-     * @param columns what the person says of the columns: {@code x,y,z,class}, {@code p,n,e,z,d}, or the header's names of x, y and
-     *     z (and class); empty: found out
+     * @param columns what the person says of the columns: {@code x,y,z,class}, {@code p,n,e,z,d}, or the header's names
+     *     of x, y and z (and class); empty: found out
      * @param points receives the points and the findings
      * @throws UnreadableFile if the file is empty, no text, or its columns cannot be told
      */

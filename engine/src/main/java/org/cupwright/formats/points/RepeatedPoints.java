@@ -11,8 +11,8 @@ import org.cupwright.finding.Where;
 import org.cupwright.message.Message;
 
 /**
- * Points that stand twice in a survey: the same place and height once more is dropped, the same place with another height is kept
- * and told.
+ * Points that stand twice in a survey: the same place and height once more is dropped, the same place with another
+ * height is kept and told.
  */
 final class RepeatedPoints {
     /** Places nearer than this are the same, m. Our choice. */

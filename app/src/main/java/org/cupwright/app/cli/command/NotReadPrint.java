@@ -2,8 +2,8 @@ package org.cupwright.app.cli.command;
 
 import java.util.List;
 import org.cupwright.app.answers.json.Shapes;
-import org.cupwright.app.desk.table.NotReadLine;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.formats.table.NotReadLine;
 import tools.jackson.databind.JsonNode;
 
 /** The lines of a table that do not read, each with its reason. */

@@ -11,7 +11,7 @@ import org.cupwright.app.cli.command.NewFile;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.table.ExportTable;
 import org.cupwright.app.desk.log.FactLines;
-import org.cupwright.app.desk.table.CsvText;
+import org.cupwright.formats.table.CsvText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

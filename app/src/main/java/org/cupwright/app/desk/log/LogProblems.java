@@ -2,6 +2,7 @@ package org.cupwright.app.desk.log;
 
 import java.util.List;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.formats.table.WrittenDay;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;

@@ -6,11 +6,11 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.DayReading.WeatherForecast;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.formats.table.NotRead;
 
 /** The weather as it is foretold: what is heard later stands beside what was heard before, and counts in its place. */
 final class ComingWeather extends WeatherEntries {
@@ -34,10 +34,10 @@ final class ComingWeather extends WeatherEntries {
     @Override
     public void check(LocalDate day) throws NotRead {
         if (day.isBefore(today)) {
-            throw WeatherLine.not("over", day.toString());
+            throw WeatherColumn.not("over", day.toString());
         }
         if (day.isAfter(today.plusDays(FARTHEST_DAYS))) {
-            throw WeatherLine.not("far", day.toString());
+            throw WeatherColumn.not("far", day.toString());
         }
     }
 

@@ -10,8 +10,6 @@ import org.cupwright.app.desk.CourseLatitude;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
-import org.cupwright.app.desk.table.FarDays;
-import org.cupwright.app.desk.table.NotReadLine;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
@@ -19,14 +17,17 @@ import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.formats.table.FarDays;
+import org.cupwright.formats.table.NotReadLine;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.turf.weather.RecordedWeather;
 
 /**
- * Takes weather into the logbook from a table, one line a day: that of past days, or a forecast of coming ones. The same table taken
- * in twice adds nothing. A table that looks wrong as a whole is not kept until a person says that it is right.
+ * Takes weather into the logbook from a table, one line a day: that of past days, or a forecast of coming ones. The
+ * same table taken in twice adds nothing. A table that looks wrong as a whole is not kept until a person says that it
+ * is right.
  */
 public final class ImportWeather {
     private final Session session;
@@ -40,8 +41,8 @@ public final class ImportWeather {
      *
      * @param file the table
      * @param forecast whether it foretells coming days
-     * @param columns by {@link WeatherColumn#typed()}: what the table calls it, where it is none of the usual names
-     * @param units by {@link WeatherColumn#typed()}: its unit, where the table does not say
+     * @param columns by the column's name: what the table calls it, where it is none of the usual names
+     * @param units by the column's name: its unit, where the table does not say
      * @param accepted what looks wrong and is right ({@link TableQuestion#about()}, {@link FarDays#ABOUT})
      * @param keep whether to keep what reads
      */
@@ -57,11 +58,12 @@ public final class ImportWeather {
      * What reads of a table.
      *
      * @param forecast whether it foretells coming days
-     * @param units by {@link WeatherColumn#typed()}: the unit in which the column was read
+     * @param units by the column's name: the unit in which the column was read
      * @param read days that read
      * @param first the first of them
      * @param last the last
-     * @param missing days between those two of which the table says nothing that reads; the turf's clocks fill them, and count that
+     * @param missing days between those two of which the table says nothing that reads; the turf's clocks fill them,
+     *     and count that
      * @param noRain days that read without their rain, which counts as unknown
      * @param added days that are new to the logbook
      * @param changed days that are in it with other values, which the table's replace
@@ -97,10 +99,9 @@ public final class ImportWeather {
         TableQuestions.checkAccepted(request.accepted());
         WeatherEntries entries = session.read(stores -> entries(stores, request));
         WeatherFormat.Said said = new WeatherFormat.Said(request.columns(), request.units());
-        WeatherTable table = FileReading.read(request.file(), in -> WeatherTable.read(in, said, entries));
-        if (!request.accepted().contains(FarDays.ABOUT)) {
-            table.withoutFarDays();
-        }
+        boolean farDaysAreRight = request.accepted().contains(FarDays.ABOUT);
+        WeatherTable table =
+                FileReading.read(request.file(), in -> WeatherTable.read(in, said, entries, farDaysAreRight));
         List<TableQuestion> asks = TableQuestions.of(table, CourseLatitude.degrees(entries.course())).stream()
                 .filter(question -> !request.accepted().contains(question.about()))
                 .toList();

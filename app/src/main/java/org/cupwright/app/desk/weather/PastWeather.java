@@ -6,11 +6,11 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.log.MomentOfCorrection;
-import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.formats.table.NotRead;
 
 /** The weather as it was: a day that is there with other values is corrected. */
 final class PastWeather extends WeatherEntries {
@@ -30,7 +30,7 @@ final class PastWeather extends WeatherEntries {
     @Override
     public void check(LocalDate day) throws NotRead {
         if (!day.isBefore(today)) {
-            throw WeatherLine.not("notOver", day.toString());
+            throw WeatherColumn.not("notOver", day.toString());
         }
     }
 

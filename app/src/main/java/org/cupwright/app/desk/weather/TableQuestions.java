@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
-import org.cupwright.app.desk.table.FarDays;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
+import org.cupwright.formats.table.FarDays;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Measure;
 import org.cupwright.message.Message.Name;
@@ -19,8 +19,9 @@ import org.cupwright.turf.weather.WeatherDay;
 import org.cupwright.turf.weather.WeatherSeries;
 
 /**
- * What looks wrong of a whole table: values that no golf course sees and another unit would explain, and a summer in the wrong half
- * of the year. The bounds are our choice; each is passed by hardly any place, and a question that is wrong costs one word.
+ * What looks wrong of a whole table: values that no golf course sees and another unit would explain, and a summer in
+ * the wrong half of the year. The bounds are our choice; each is passed by hardly any place, and a question that is
+ * wrong costs one word.
  */
 final class TableQuestions {
     static final String SEASONS = "seasons";

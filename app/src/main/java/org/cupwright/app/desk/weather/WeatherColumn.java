@@ -1,76 +1,76 @@
 package org.cupwright.app.desk.weather;
 
+import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.cupwright.formats.table.Column;
+import org.cupwright.formats.table.NotRead;
+import org.cupwright.formats.table.Unit;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
 
-/** What a table of weather can tell of a day. Names are those that weather stations and services commonly write (recalled). */
-public enum WeatherColumn {
-    DATE("date", List.of(), "day", "datum"),
-    TMAX("tmax", Units.TEMPERATURE, "maxtemp", "maxtemperature", "tempmax", "temperaturemax", "tx", "high", "maximum"),
-    TMIN("tmin", Units.TEMPERATURE, "mintemp", "mintemperature", "tempmin", "temperaturemin", "tn", "low", "minimum"),
-    RAIN("rain", Units.RAIN, "precipitation", "precip", "prcp", "rr", "rainfall"),
-    WIND("wind", Units.WIND, "windspeed", "meanwind", "windmean", "avgwind"),
-    RHMAX("rhmax", Units.PERCENT, "maxhumidity", "humiditymax", "maxrh"),
-    RHMIN("rhmin", Units.PERCENT, "minhumidity", "humiditymin", "minrh"),
-    SUNSHINE("sunshine", Units.SUNSHINE, "sun", "sunshineduration");
+/**
+ * What a table of weather can tell of a day. Names are those that weather stations and services commonly write
+ * (recalled); factors of units are exact by definition.
+ */
+public final class WeatherColumn {
+    private static final List<Unit> CELSIUS = List.of(new Unit("C", 0, 1), new Unit("F", 32, 5.0 / 9));
+    private static final List<Unit> MILLIMETRES = List.of(new Unit("mm", 0, 1), new Unit("in", 0, 25.4));
+    private static final List<Unit> METRES_PER_SECOND =
+            List.of(new Unit("m/s", 0, 1), new Unit("km/h", 0, 1 / 3.6), new Unit("mph", 0, 0.44704));
+    private static final List<Unit> PERCENT = List.of(new Unit("%", 0, 1));
+    private static final List<Unit> MINUTES = List.of(new Unit("min", 0, 1), new Unit("h", 0, 60));
 
-    private final String typed;
-    private final List<Unit> units;
-    private final List<String> otherNames;
+    /** What stands for "not measured" in tables of weather: common practice, no source. */
+    private static final List<String> MISSING =
+            List.of("", "-", "--", "–", "na", "n/a", "nan", "null", "m", "-99", "-99.9", "-999", "-999.9", "-9999");
 
-    WeatherColumn(String typed, List<Unit> units, String... otherNames) {
-        this.typed = typed;
-        this.units = units;
-        this.otherNames = List.of(otherNames);
+    private static final double PER_UNIT = 100;
+
+    static final Column<LocalDate> DATE =
+            Column.day("date").called("day", "datum").needed().without(MISSING);
+    static final Column<Double> TMAX = measured("tmax", CELSIUS)
+            .called("maxtemp", "maxtemperature", "tempmax", "temperaturemax", "tx", "high", "maximum")
+            .needed();
+    static final Column<Double> TMIN = measured("tmin", CELSIUS)
+            .called("mintemp", "mintemperature", "tempmin", "temperaturemin", "tn", "low", "minimum")
+            .needed();
+    static final Column<Double> RAIN = measured("rain", MILLIMETRES)
+            .called("precipitation", "precip", "prcp", "rr", "rainfall")
+            .only(rain -> kept(rain) >= 0, text -> not("rain", text));
+    static final Column<Double> WIND =
+            measured("wind", METRES_PER_SECOND).called("windspeed", "meanwind", "windmean", "avgwind");
+    static final Column<Double> RHMAX = measured("rhmax", PERCENT).called("maxhumidity", "humiditymax", "maxrh");
+    static final Column<Double> RHMIN = measured("rhmin", PERCENT).called("minhumidity", "humiditymin", "minrh");
+    static final Column<Double> SUNSHINE = measured("sunshine", MINUTES).called("sun", "sunshineduration");
+
+    static final List<Column<?>> ALL = List.of(DATE, TMAX, TMIN, RAIN, WIND, RHMAX, RHMIN, SUNSHINE);
+
+    private WeatherColumn() {}
+
+    private static Column<Double> measured(String name, List<Unit> units) {
+        return Column.number(name).in(units).without(MISSING).otherwise(text -> not("number", text));
     }
 
-    /**
-     * A unit, and how it becomes the logbook's.
-     *
-     * @param name as it is written
-     * @param factor value in the logbook's unit = (value − shift) · factor
-     */
-    record Unit(String name, double shift, double factor) {
-        double toLogbook(double value) {
-            return (value - shift) * factor;
-        }
+    /** A number as it is kept: to a hundredth of the logbook's unit, finer than any of it is measured. */
+    static double kept(double value) {
+        return Math.rint(value * PER_UNIT) / PER_UNIT;
     }
 
-    /** The first of each is the logbook's own. Factors are exact by definition. */
-    private static final class Units {
-        static final List<Unit> TEMPERATURE = List.of(new Unit("C", 0, 1), new Unit("F", 32, 5.0 / 9));
-        static final List<Unit> RAIN = List.of(new Unit("mm", 0, 1), new Unit("in", 0, 25.4));
-        static final List<Unit> WIND =
-                List.of(new Unit("m/s", 0, 1), new Unit("km/h", 0, 1 / 3.6), new Unit("mph", 0, 0.44704));
-        static final List<Unit> PERCENT = List.of(new Unit("%", 0, 1));
-        static final List<Unit> SUNSHINE = List.of(new Unit("min", 0, 1), new Unit("h", 0, 60));
+    static NotRead not(String what, String value) {
+        return new NotRead(Message.of("weather." + what, new Name(value)), Message.of("weather.try." + what));
     }
 
-    /** The name by which a person means it. */
-    public String typed() {
-        return typed;
+    /** A column by the name with which a person means it. */
+    static Optional<Column<?>> find(String typed) {
+        return ALL.stream()
+                .filter(column -> column.name().equalsIgnoreCase(typed))
+                .findFirst();
     }
 
-    List<Unit> units() {
-        return units;
-    }
-
-    Optional<Unit> unit(String name) {
-        return units.stream().filter(unit -> unit.name().equalsIgnoreCase(name)).findFirst();
-    }
-
-    boolean isCalled(String name) {
-        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^a-z]", "");
-        return plain.equals(typed) || otherNames.contains(plain);
-    }
-
-    static Optional<WeatherColumn> find(String typed) {
-        for (WeatherColumn column : values()) {
-            if (column.typed.equalsIgnoreCase(typed)) {
-                return Optional.of(column);
-            }
-        }
-        return Optional.empty();
+    /** The names of all. */
+    static String names() {
+        return ALL.stream().map(Column::name).collect(Collectors.joining(", "));
     }
 }

@@ -9,12 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
-import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Logbook;
 import org.cupwright.cupchange.Payload;
+import org.cupwright.formats.table.NotRead;
 
 /** What the logbook has of the weather, and how what a table says of a day goes into it. */
 abstract class WeatherEntries implements WeatherTable.DaysTaken {

@@ -1,37 +1,72 @@
 package org.cupwright.app.desk.entry.notebook;
 
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.cupwright.app.desk.Spot;
-import org.cupwright.app.desk.log.WrittenDay;
-import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.formats.Separator;
+import org.cupwright.formats.table.Column;
+import org.cupwright.formats.table.Layout;
+import org.cupwright.formats.table.Line;
+import org.cupwright.formats.table.NotRead;
+import org.cupwright.formats.table.Table;
 import org.cupwright.green.Side;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 
 /**
- * A line of an old notebook: on which day which hole was where.
+ * A line of an old notebook: on which day which hole was where, the place under on and side or in words.
  *
  * @param day the day
  * @param hole the hole
  * @param place where it was
  */
 public record HistoryLine(LocalDate day, String hole, NotebookPlace place) {
+    private static final Column<LocalDate> DATE = Column.day("date").needed();
+    private static final Column<String> HOLE = Column.text("hole").needed();
+    private static final Column<String> ON = Column.text("on");
+    private static final Column<String> SIDE = Column.text("side");
+
+    /** The place as the crew has put it. */
+    private static final Column<String> WORDS = Column.text("words");
+
     private static final Pattern SIDE_FIRST = Pattern.compile("([LlRr]) ?([0-9.,½]{1,8})");
     private static final Pattern SIDE_LAST = Pattern.compile("([0-9.,½]{1,8}) ?([LlRr])");
     private static final double MOST_PACES = 200;
 
-    static HistoryLine of(String date, String hole, String on, String side, Separator separator) throws NotRead {
-        Spot.Paced place = place(on, side, separator);
-        return new HistoryLine(WrittenDay.inTable(date), hole, new NotebookPlace.Paced(place));
+    /** Finds the columns; a table without words must have on and side. */
+    static Layout layout(Table table) {
+        Layout layout = Layout.of(table, List.of(DATE, HOLE, ON, SIDE, WORDS), Map.of());
+        return layout.has(WORDS)
+                ? layout.complete()
+                : Layout.of(table, List.of(DATE, HOLE, ON.needed(), SIDE.needed()), Map.of())
+                        .complete();
     }
 
-    /** With the place as the crew has put it. */
-    static HistoryLine inWords(String date, String hole, String words) throws NotRead {
-        return new HistoryLine(WrittenDay.inTable(date), hole, NotebookWords.of(words));
+    static HistoryLine of(Layout layout, Line line, Separator separator) throws NotRead {
+        Layout.Row row = layout.row(line);
+        String on = row.text(ON);
+        String side = row.text(SIDE);
+        boolean inWords = !row.text(WORDS).isEmpty() && on.isEmpty() && side.isEmpty();
+        failIfEmpty(row, DATE, "date");
+        failIfEmpty(row, HOLE, "hole");
+        if (inWords) {
+            LocalDate day = row.find(DATE).orElseThrow();
+            return new HistoryLine(day, row.text(HOLE), NotebookWords.of(row.text(WORDS)));
+        }
+        failIfEmpty(row, ON, layout.has(WORDS) && side.isEmpty() ? "words" : "on");
+        failIfEmpty(row, SIDE, "side");
+        NotebookPlace place = new NotebookPlace.Paced(place(on, side, separator));
+        return new HistoryLine(row.find(DATE).orElseThrow(), row.text(HOLE), place);
+    }
+
+    private static void failIfEmpty(Layout.Row row, Column<?> column, String name) throws NotRead {
+        if (row.text(column).isEmpty()) {
+            throw new NotRead(Message.of("history.empty", new Name(name)), Message.of("history.try.empty"));
+        }
     }
 
     public static Spot.Paced place(String on, String side, Separator separator) throws NotRead {

@@ -1,11 +1,11 @@
 package org.cupwright.app.desk.entry.notebook;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -16,10 +16,6 @@ import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.SpotOnGreen;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
-import org.cupwright.app.desk.table.FarDays;
-import org.cupwright.app.desk.table.NotRead;
-import org.cupwright.app.desk.table.NotReadLine;
-import org.cupwright.app.desk.table.TableFile;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
@@ -35,13 +31,19 @@ import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.CupWork.Soil;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
+import org.cupwright.formats.table.Layout;
+import org.cupwright.formats.table.NotRead;
+import org.cupwright.formats.table.NotReadLine;
+import org.cupwright.formats.table.Reading;
+import org.cupwright.formats.table.Table;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 
 /**
  * Takes an old notebook of hole locations into the logbook.
  *
- * <p>An entry's id follows from the course, the day, the hole and the place, so that a notebook taken in twice adds nothing.
+ * <p>An entry's id follows from the course, the day, the hole and the place, so that a notebook taken in twice adds
+ * nothing.
  */
 public final class ImportHistory {
     /** Cups are changed before play (our choice; only the day matters). */
@@ -85,18 +87,32 @@ public final class ImportHistory {
      */
     public Answer read(SourceFile file, boolean farDaysAreRight, boolean keep) {
         Notebook notebook = session.read(this::notebook);
-        Optional<String> unended = FileReading.read(file, in -> HistoryFile.read(in, notebook));
+        Reading<Fact> reading = FileReading.read(file, notebook::read);
         if (!farDaysAreRight) {
-            notebook.withoutFarDays();
+            reading.withoutFarDays(notebook::day);
         }
-        int added = keep ? session.decide(Right.RECORD, stores -> added(stores, notebook)) : 0;
-        return notebook.answer(unended, keep, added, keep ? notebook.read.size() - added : 0);
+        List<Fact> facts = reading.values();
+        int added = keep ? session.decide(Right.RECORD, stores -> added(stores, facts)) : 0;
+        List<LocalDate> days = facts.stream().map(notebook::day).sorted().toList();
+        return new Answer(
+                notebook.course,
+                facts.size(),
+                (int) facts.stream()
+                        .filter(fact -> fact.payload() instanceof CutSomewhere)
+                        .count(),
+                days.stream().findFirst(),
+                days.stream().reduce((earlier, later) -> later),
+                reading.notRead(),
+                reading.unended(),
+                keep,
+                added,
+                keep ? facts.size() - added : 0);
     }
 
     /** How many entries are new. */
-    private static int added(Stores stores, Notebook notebook) {
+    private static int added(Stores stores, List<Fact> facts) {
         int added = 0;
-        for (Fact fact : notebook.facts()) {
+        for (Fact fact : facts) {
             added += stores.facts().add(fact) == FactStore.Kept.NEW ? 1 : 0;
         }
         return added;
@@ -112,17 +128,12 @@ public final class ImportHistory {
                 session.person().name());
     }
 
-    /** A line that reads. */
-    private record Read(TableFile.Line line, LocalDate day, Fact fact) {}
-
-    /** What has been read so far. */
-    private static final class Notebook implements HistoryFile.Taker {
+    /** What lines are read with, and which holes of which days have been. */
+    private static final class Notebook {
         private final Course course;
         private final Policy policy;
         private final LocalDate today;
         private final String person;
-        private final List<Read> read = new ArrayList<>();
-        private final List<NotReadLine> notRead = new ArrayList<>();
         private final Set<String> taken = new HashSet<>();
 
         private Notebook(Course course, Policy policy, LocalDate today, String person) {
@@ -132,34 +143,22 @@ public final class ImportHistory {
             this.person = person;
         }
 
-        @Override
-        public void line(TableFile.Line line, HistoryLine entry) throws NotRead {
+        private Reading<Fact> read(InputStream in) throws IOException {
+            Table table = Table.of(in);
+            Layout layout = HistoryLine.layout(table);
+            return table.read(line -> read(HistoryLine.of(layout, line, table.separator())));
+        }
+
+        private Fact read(HistoryLine line) throws NotRead {
             try {
-                read.add(new Read(line, entry.day(), fact(entry)));
+                return fact(line);
             } catch (Problem problem) {
                 throw new NotRead(problem.what(), problem.tryThis());
             }
         }
 
-        @Override
-        public void notRead(NotReadLine line) {
-            notRead.add(line);
-        }
-
-        /** Takes back lines whose days are far from all others. */
-        private void withoutFarDays() {
-            Set<LocalDate> far = FarDays.among(read.stream().map(Read::day).toList());
-            for (Read each : read) {
-                if (far.contains(each.day())) {
-                    notRead.add(each.line().notRead(FarDays.why(each.day())));
-                }
-            }
-            read.removeIf(each -> far.contains(each.day()));
-            notRead.sort(Comparator.comparing(NotReadLine::number));
-        }
-
-        private List<Fact> facts() {
-            return read.stream().map(Read::fact).toList();
+        private LocalDate day(Fact fact) {
+            return LocalDate.ofInstant(fact.happenedAt(), course.frame().zone());
         }
 
         private Fact fact(HistoryLine line) throws NotRead {
@@ -221,23 +220,6 @@ public final class ImportHistory {
                     hole.id(),
                     line.place().name());
             return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
-        }
-
-        private Answer answer(Optional<String> unended, boolean kept, int added, int known) {
-            List<LocalDate> days = read.stream().map(Read::day).sorted().toList();
-            return new Answer(
-                    course,
-                    read.size(),
-                    (int) facts().stream()
-                            .filter(fact -> fact.payload() instanceof CutSomewhere)
-                            .count(),
-                    days.stream().findFirst(),
-                    days.stream().reduce((earlier, later) -> later),
-                    List.copyOf(notRead),
-                    unended,
-                    kept,
-                    added,
-                    known);
         }
     }
 }

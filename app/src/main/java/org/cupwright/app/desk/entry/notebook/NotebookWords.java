@@ -7,16 +7,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.cupchange.CupWork.Across;
 import org.cupwright.cupchange.CupWork.Depth;
 import org.cupwright.formats.Separator;
+import org.cupwright.formats.table.NotRead;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 
 /**
- * Places as crews write them into notebooks: {@code 12 on 5 left}, {@code 12 on, 5 from the left}, {@code L5, 12 on}, {@code 12 L5},
- * {@code 5L 12}, {@code back left}, {@code middle}, {@code left in yesterday's hole}. Which words are understood is our choice.
+ * Places as crews write them into notebooks: {@code 12 on 5 left}, {@code 12 on, 5 from the left}, {@code L5, 12 on},
+ * {@code 12 L5}, {@code 5L 12}, {@code back left}, {@code middle}, {@code left in yesterday's hole}. Which words are
+ * understood is our choice.
  */
 final class NotebookWords {
     private static final String NUMBER = "([0-9]{1,3}(?:[.,][0-9]{1,2})?\u00bd?|\u00bd)";

@@ -7,19 +7,15 @@ import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.entry.EntryForm;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
-import org.cupwright.app.desk.table.NotReadLine;
-import org.cupwright.app.desk.table.TableFile;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.finding.Finding;
-import org.cupwright.finding.FindingKind;
-import org.cupwright.finding.Where;
-import org.cupwright.formats.Excerpt;
+import org.cupwright.formats.table.NotReadLine;
+import org.cupwright.formats.table.Reading;
+import org.cupwright.formats.table.Table;
 import org.cupwright.message.Message;
-import org.cupwright.message.Message.Name;
 import org.cupwright.policy.Policy;
 
 /** Takes a table of entries of one kind into the logbook: one that was written from it, or one made by hand. */
@@ -66,10 +62,10 @@ public final class ImportTable {
 
     public Answer read(Wanted wanted, SourceFile file) {
         EntryForm form = EntryForm.of(wanted.kind());
-        TableFile table = FileReading.read(file, TableFile::of);
+        Table table = FileReading.read(file, Table::of);
         TableColumns columns = new TableColumns(form, table.header().fields());
         if (!columns.fit()) {
-            throw FileReading.problem(noColumns(form, table), file.name());
+            throw FileReading.problem(table.without(TableColumns.header(form)).finding(), file.name());
         }
         return session.decideIf(wanted.keep(), Right.RECORD, stores -> {
             Answer answer = answer(stores, wanted, table, form, columns);
@@ -80,22 +76,14 @@ public final class ImportTable {
         });
     }
 
-    private Answer answer(Stores stores, Wanted wanted, TableFile table, EntryForm form, TableColumns columns) {
+    private Answer answer(Stores stores, Wanted wanted, Table table, EntryForm form, TableColumns columns) {
         Course course = session.course(stores);
         LocalDate today = CourseToday.of(course, session.clock());
         Policy policy = stores.policies().history(course.id()).at(today);
         TableEntry entries =
                 new TableEntry(form, columns, course, policy, session.person().name(), session.now());
         TableIntake intake = new TableIntake(stores, course, entries, wanted);
-        Optional<String> unended = table.read(intake);
-        return intake.answer(course, policy, columns.unused(), unended, wanted.keep());
-    }
-
-    private static Finding noColumns(EntryForm form, TableFile table) {
-        return Finding.of(
-                        FindingKind.COLUMN_MISSING,
-                        Where.line(table.header().number()),
-                        new Name(Excerpt.of(table.header().text())))
-                .trying(new Name(String.join(", ", TableColumns.header(form))));
+        Reading<Fact> reading = table.read(intake::take);
+        return intake.answer(policy, reading, columns.unused(), wanted.keep());
     }
 }

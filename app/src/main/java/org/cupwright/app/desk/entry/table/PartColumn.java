@@ -9,15 +9,15 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.entry.EntryForm;
 import org.cupwright.app.desk.entry.Part;
-import org.cupwright.app.desk.table.CellText;
-import org.cupwright.app.desk.table.CsvText;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
+import org.cupwright.formats.table.CellText;
+import org.cupwright.formats.table.CsvText;
 import tools.jackson.databind.JsonNode;
 
 /**
- * A column of a table of entries: a part of what they say, or a piece of one. A place has two columns, a piece of ground has four, every
- * other part one.
+ * A column of a table of entries: a part of what they say, or a piece of one. A place has two columns, a piece of
+ * ground has four, every other part one.
  *
  * @param cell what the column is called and takes
  * @param path where its value lies in what an entry says

@@ -8,7 +8,6 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.UUID;
 import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.entry.Draft;
@@ -17,14 +16,14 @@ import org.cupwright.app.desk.entry.EntryPlace;
 import org.cupwright.app.desk.entry.MomentText;
 import org.cupwright.app.desk.entry.Part;
 import org.cupwright.app.desk.entry.PartText;
-import org.cupwright.app.desk.log.WrittenDay;
-import org.cupwright.app.desk.table.CellText;
-import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
+import org.cupwright.formats.table.CellText;
+import org.cupwright.formats.table.NotRead;
+import org.cupwright.formats.table.WrittenDay;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
@@ -32,8 +31,8 @@ import org.cupwright.policy.Policy;
 import tools.jackson.databind.JsonNode;
 
 /**
- * Makes an entry of a line of a table, by the parts that are typed one by one elsewhere. A line without an id gets one that follows from
- * what it says, whoever says so, so that a table read twice adds nothing.
+ * Makes an entry of a line of a table, by the parts that are typed one by one elsewhere. A line without an id gets one
+ * that follows from what it says, whoever says so, so that a table read twice adds nothing.
  */
 final class TableEntry {
     /** The time of lines that name none (our choice: cups are changed before play; the day is what matters). */
@@ -171,7 +170,7 @@ final class TableEntry {
             Optional<String> typed = part.isPlace() ? columns.find(fields, part.name()) : Optional.empty();
             typed.ifPresent(text -> draft.set(part.name(), texts.read(part, text.strip())));
         }
-        TablePlace place = new TablePlace(form, columns, fields);
+        TablePlace place = new TablePlace(form, columns, fields, texts);
         place.into(draft, places);
         place.check(draft);
         List<Part> missing = draft.missing().stream()
@@ -194,19 +193,5 @@ final class TableEntry {
 
     static NotRead not(String what, String value) {
         return new NotRead(Message.of("table.not." + what, new Name(value)), Message.of("table.try." + what));
-    }
-
-    static OptionalDouble number(TableColumns columns, List<String> fields, String column) throws NotRead {
-        Optional<String> text = columns.find(fields, column).map(String::strip);
-        if (text.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        String plain = text.get().indexOf('.') < 0 ? text.get().replace(',', '.') : text.get();
-        if (!plain.matches("[+-]?[0-9]{1,9}([.][0-9]{1,330})?")) {
-            throw new NotRead(
-                    Message.of("problem.log.value", new Name(column), new Name(text.get())),
-                    Message.of("try.log.number"));
-        }
-        return OptionalDouble.of(Double.parseDouble(plain));
     }
 }

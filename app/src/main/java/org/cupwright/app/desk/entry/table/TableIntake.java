@@ -11,20 +11,20 @@ import java.util.UUID;
 import org.cupwright.app.desk.entry.FactQuestions;
 import org.cupwright.app.desk.log.DayEntries;
 import org.cupwright.app.desk.log.FactsInEffect;
-import org.cupwright.app.desk.table.NotRead;
-import org.cupwright.app.desk.table.NotReadLine;
-import org.cupwright.app.desk.table.TableFile;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.formats.table.Line;
+import org.cupwright.formats.table.NotRead;
+import org.cupwright.formats.table.Reading;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
 import org.cupwright.policy.Policy;
 
 /** The lines of a table beside what the logbook holds: what is new, what is there, and what is asked about. */
-final class TableIntake implements TableFile.Taker {
+final class TableIntake {
     private final Stores stores;
     private final Course course;
     private final TableEntry entries;
@@ -34,7 +34,6 @@ final class TableIntake implements TableFile.Taker {
     private final Map<LocalDate, DayEntries> days = new HashMap<>();
     private final Map<String, Fact> changes = new HashMap<>();
     private final List<Fact> added = new ArrayList<>();
-    private final List<NotReadLine> notRead = new ArrayList<>();
     private final List<Message> remarks = new ArrayList<>();
     private int known;
 
@@ -48,17 +47,9 @@ final class TableIntake implements TableFile.Taker {
                 .forEach(fact -> counting.put(fact.id(), fact));
     }
 
-    @Override
-    public void line(TableFile.Line line) throws NotRead {
-        take(line, entries.of(line.fields()));
-    }
-
-    @Override
-    public void notRead(NotReadLine line) {
-        notRead.add(line);
-    }
-
-    private void take(TableFile.Line line, TableEntry.Made made) throws NotRead {
+    /** Takes a line; what another said already is refused. */
+    Fact take(Line line) throws NotRead {
+        TableEntry.Made made = entries.of(line.fields());
         Fact fact = made.fact();
         Long before = lines.get(fact.id());
         if (before != null) {
@@ -77,6 +68,7 @@ final class TableIntake implements TableFile.Taker {
             }
         }
         lines.put(fact.id(), line.number());
+        return fact;
     }
 
     /** Whether the logbook has the entry, as it was recorded or as it counts. */
@@ -130,16 +122,16 @@ final class TableIntake implements TableFile.Taker {
         return day(fact) + " " + fact.hole().orElse("");
     }
 
-    ImportTable.Answer answer(Course of, Policy policy, List<String> unused, Optional<String> unended, boolean kept) {
+    ImportTable.Answer answer(Policy policy, Reading<Fact> reading, List<String> unused, boolean kept) {
         return new ImportTable.Answer(
-                of,
+                course,
                 policy,
                 List.copyOf(added),
                 known,
-                List.copyOf(notRead),
+                reading.notRead(),
                 unused,
                 List.copyOf(remarks),
-                unended,
+                reading.unended(),
                 kept);
     }
 }

@@ -8,22 +8,26 @@ import org.cupwright.app.desk.entry.Draft;
 import org.cupwright.app.desk.entry.EntryForm;
 import org.cupwright.app.desk.entry.EntryPlace;
 import org.cupwright.app.desk.entry.Part;
+import org.cupwright.app.desk.entry.PartText;
 import org.cupwright.app.desk.entry.notebook.HistoryLine;
-import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
 import org.cupwright.formats.Separator;
+import org.cupwright.formats.table.NotRead;
+import tools.jackson.databind.JsonNode;
 
 /** Where a line of a table says something was: in the columns of a part, or under on and side, or east and north. */
 final class TablePlace {
     private final EntryForm form;
     private final TableColumns columns;
     private final List<String> fields;
+    private final PartText texts;
 
-    TablePlace(EntryForm form, TableColumns columns, List<String> fields) {
+    TablePlace(EntryForm form, TableColumns columns, List<String> fields, PartText texts) {
         this.form = form;
         this.columns = columns;
         this.fields = fields;
+        this.texts = texts;
     }
 
     /** Puts the place into a draft, where the line gives one by itself. */
@@ -34,7 +38,7 @@ final class TablePlace {
             if (draft.says(part.get().name())) {
                 throw TableEntry.not("twoPlaces", part.get().name());
             }
-            OptionalDouble radius = TableEntry.number(columns, fields, "radius");
+            OptionalDouble radius = number("radius");
             if (part.get().type() == Area.class && radius.isEmpty()) {
                 throw TableEntry.not("radius", part.get().name());
             }
@@ -45,8 +49,8 @@ final class TablePlace {
     }
 
     private Optional<Spot> where() throws NotRead {
-        OptionalDouble east = TableEntry.number(columns, fields, "east");
-        OptionalDouble north = TableEntry.number(columns, fields, "north");
+        OptionalDouble east = number("east");
+        OptionalDouble north = number("north");
         Optional<String> on = columns.find(fields, "on").map(String::strip);
         Optional<String> side = columns.find(fields, "side").map(String::strip);
         if (on.isPresent() != side.isPresent()) {
@@ -64,6 +68,15 @@ final class TablePlace {
         return east.isPresent()
                 ? Optional.of(new Spot.At(new MapPoint(east.getAsDouble(), north.getAsDouble())))
                 : Optional.empty();
+    }
+
+    private OptionalDouble number(String column) {
+        return columns
+                .find(fields, column)
+                .map(text -> texts.read(new Part(column, double.class, true), text.strip()))
+                .stream()
+                .mapToDouble(JsonNode::asDouble)
+                .findFirst();
     }
 
     /** Refuses places of which a piece is missing. */

@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.Spot;
-import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.cupchange.CupWork.Across;
 import org.cupwright.cupchange.CupWork.Depth;
+import org.cupwright.formats.table.NotRead;
 import org.cupwright.green.Side;
 import org.junit.jupiter.api.Test;
 

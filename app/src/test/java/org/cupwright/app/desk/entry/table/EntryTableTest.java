@@ -18,11 +18,6 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.entry.EntryForm;
-import org.cupwright.app.desk.table.CellText;
-import org.cupwright.app.desk.table.CsvText;
-import org.cupwright.app.desk.table.NotRead;
-import org.cupwright.app.desk.table.NotReadLine;
-import org.cupwright.app.desk.table.TableFile;
 import org.cupwright.course.Course;
 import org.cupwright.course.CourseFrame;
 import org.cupwright.course.Hole;
@@ -35,6 +30,11 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.GroundNote;
 import org.cupwright.cupchange.MadeFacts;
 import org.cupwright.cupchange.PayloadKinds;
+import org.cupwright.formats.table.CellText;
+import org.cupwright.formats.table.CsvText;
+import org.cupwright.formats.table.NotRead;
+import org.cupwright.formats.table.Reading;
+import org.cupwright.formats.table.Table;
 import org.cupwright.policy.Policy;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
@@ -63,23 +63,13 @@ class EntryTableTest {
         lines.add(TableColumns.header(form));
         facts.forEach(fact -> lines.add(ExportTable.cells(form, fact, ZONE)));
         byte[] file = CsvText.write(lines).getBytes(StandardCharsets.UTF_8);
-        TableFile table = TableFile.of(new ByteArrayInputStream(file));
+        Table table = Table.of(new ByteArrayInputStream(file));
         TableColumns columns = new TableColumns(form, table.header().fields());
         assertThat(columns.unused()).isEmpty();
         TableEntry entries = new TableEntry(form, columns, COURSE, Policy.defaults(), "other", Instant.EPOCH);
-        List<Fact> read = new ArrayList<>();
-        table.read(new TableFile.Taker() {
-            @Override
-            public void line(TableFile.Line line) throws NotRead {
-                read.add(entries.of(line.fields()).fact());
-            }
-
-            @Override
-            public void notRead(NotReadLine line) {
-                throw new AssertionError("line " + line.number() + " does not read: " + line.text());
-            }
-        });
-        return read;
+        Reading<Fact> reading = table.read(line -> entries.of(line.fields()).fact());
+        assertThat(reading.notRead()).isEmpty();
+        return reading.values();
     }
 
     @Test

@@ -1,4 +1,4 @@
-package org.cupwright.app.desk.log;
+package org.cupwright.formats.table;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -9,7 +9,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.cupwright.app.desk.table.NotRead;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
@@ -42,13 +41,22 @@ public final class WrittenDay {
         return text.indexOf('.') < 0 ? LocalDate.parse(text) : LocalDate.parse(text, DOTTED);
     }
 
+    /** The same, empty where {@link #of} fails. */
+    static Optional<LocalDate> find(String text) {
+        try {
+            return Optional.of(of(text));
+        } catch (DateTimeException notOne) {
+            return Optional.empty();
+        }
+    }
+
     /** A day of a line of a table. */
     public static LocalDate inTable(String text) throws NotRead {
-        try {
-            return of(text);
-        } catch (DateTimeException notOne) {
-            throw new NotRead(whyNot(text), Message.of("day.try"));
-        }
+        return find(text).orElseThrow(() -> notOne(text));
+    }
+
+    static NotRead notOne(String text) {
+        return new NotRead(whyNot(text), Message.of("day.try"));
     }
 
     /** Why a text is not a day: the month is shorter, or it is not written as one. */

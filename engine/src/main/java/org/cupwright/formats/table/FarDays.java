@@ -1,4 +1,4 @@
-package org.cupwright.app.desk.table;
+package org.cupwright.formats.table;
 
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,4 +1,4 @@
-package org.cupwright.app.desk.table;
+package org.cupwright.formats.table;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package org.cupwright.app.desk.table;
+package org.cupwright.formats.table;
 
 import org.cupwright.message.Message;
 

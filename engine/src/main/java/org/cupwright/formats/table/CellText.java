@@ -1,8 +1,8 @@
-package org.cupwright.app.desk.table;
+package org.cupwright.formats.table;
 
 /**
- * Texts in the cells of a table. A text that a spreadsheet would take for a formula, and one that would lose blanks at its ends or be
- * taken for nothing, begins with an apostrophe, which is taken off again when the table is read.
+ * Texts in the cells of a table. A text that a spreadsheet would take for a formula, and one that would lose blanks at
+ * its ends or be taken for nothing, begins with an apostrophe, which is taken off again when the table is read.
  */
 public final class CellText {
     /** What a formula, or what some programs take for one, begins with (OWASP, CSV injection). */

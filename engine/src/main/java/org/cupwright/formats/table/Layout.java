@@ -1,0 +1,149 @@
+package org.cupwright.formats.table;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.cupwright.formats.Separator;
+
+/**
+ * Which column of a table is what, and in which unit: as its first line says, and as a person says where it does not.
+ */
+public final class Layout {
+    /**
+     * A unit in the column's name: "tmax (°F)", "rain_mm"; the degree sign may have been lost on the way (another
+     * encoding).
+     */
+    private static final Pattern WITH_UNIT = Pattern.compile("(.*?)[ _(\\[]+[°º\uFFFD]?([A-Za-z/%]{1,4})[)\\]]?");
+
+    private static final Unit AS_IT_IS = new Unit("", 0, 1);
+
+    private final Table table;
+    private final List<Column<?>> declared;
+    private final Map<String, Integer> places = new HashMap<>();
+    private final Map<String, Unit> units = new HashMap<>();
+
+    /** How numbers are written in a column. */
+    public record Writing(Separator separator, Unit unit) {
+        /** A number in the program's unit. */
+        Optional<Double> number(String text) {
+            double value = separator.number(text);
+            return Double.isNaN(value) ? Optional.empty() : Optional.of(unit.toOwn(value));
+        }
+    }
+
+    private Layout(Table table, List<Column<?>> declared) {
+        this.table = table;
+        this.declared = declared;
+    }
+
+    /**
+     * Finds columns by the names of the first line; of two that mean the same the first counts.
+     *
+     * @param said by {@link Column#name()}: what the table calls it, where it is none of the usual names
+     */
+    public static Layout of(Table table, List<Column<?>> declared, Map<String, String> said) {
+        Layout layout = new Layout(table, declared);
+        List<String> names = table.names();
+        for (int place = 0; place < names.size(); place++) {
+            for (Column<?> column : declared) {
+                layout.take(column, names.get(place), place, Optional.ofNullable(said.get(column.name())));
+            }
+        }
+        return layout;
+    }
+
+    private void take(Column<?> column, String name, int place, Optional<String> said) {
+        Matcher matcher = WITH_UNIT.matcher(name);
+        boolean withUnit = matcher.matches() && isUnit(matcher.group(2));
+        boolean meant = said.map(name::equalsIgnoreCase)
+                .orElseGet(() -> column.isCalled(name) || (withUnit && column.isCalled(matcher.group(1))));
+        if (meant && places.putIfAbsent(column.name(), place) == null) {
+            Optional<Unit> own = withUnit ? column.unit(matcher.group(2)) : Optional.empty();
+            own.or(() -> column.units().stream().findFirst()).ifPresent(found -> units.put(column.name(), found));
+        }
+    }
+
+    private boolean isUnit(String written) {
+        return declared.stream()
+                .flatMap(column -> column.units().stream())
+                .anyMatch(unit -> unit.name().equals(written));
+    }
+
+    public boolean has(Column<?> column) {
+        return places.containsKey(column.name());
+    }
+
+    /** The names of columns that must be there and are not. */
+    public List<String> missing() {
+        return declared.stream()
+                .filter(column -> column.isNeeded() && !has(column))
+                .map(Column::name)
+                .toList();
+    }
+
+    /**
+     * The same as the table's own failure.
+     *
+     * @throws org.cupwright.finding.UnreadableFile if one that must be there is not
+     */
+    public Layout complete() {
+        if (!missing().isEmpty()) {
+            throw table.without(missing());
+        }
+        return this;
+    }
+
+    /** The unit of each column that has one, by {@link Column#name()}. */
+    public Map<String, String> unitNames() {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (Column<?> column : declared) {
+            Optional.ofNullable(units.get(column.name())).ifPresent(unit -> names.put(column.name(), unit.name()));
+        }
+        return names;
+    }
+
+    /** Takes a column to be in another unit than its name says. */
+    public void set(Column<?> column, Unit unit) {
+        units.put(column.name(), unit);
+    }
+
+    /** A line of the table by its columns. */
+    public Row row(Line line) {
+        return new Row(line);
+    }
+
+    /** A line by the table's columns. */
+    public final class Row {
+        private final Line line;
+
+        private Row(Line line) {
+            this.line = line;
+        }
+
+        /**
+         * What stands in a column without the blanks about it; empty where nothing does, or there is no such column.
+         */
+        public String text(Column<?> column) {
+            return line.field(places.getOrDefault(column.name(), -1));
+        }
+
+        /**
+         * The value in a column; empty where nothing stands in it.
+         *
+         * @throws NotRead where what stands there is none, in the column's own words
+         */
+        public <T> Optional<T> find(Column<T> column) throws NotRead {
+            String text = text(column);
+            if (text.isEmpty() || column.nothing().contains(text.toLowerCase(Locale.ROOT))) {
+                return Optional.empty();
+            }
+            Unit unit = units.getOrDefault(column.name(), AS_IT_IS);
+            return Optional.of(column.type().read(text, new Writing(table.separator(), unit)));
+        }
+    }
+}

@@ -1,0 +1,23 @@
+package org.cupwright.formats.table;
+
+import java.util.List;
+import org.cupwright.formats.Excerpt;
+
+/**
+ * A line of a table.
+ *
+ * @param number the number in the file of the line with which it begins, the first being 1
+ * @param text what that line says
+ * @param fields its fields as they stand there, blanks about them included
+ */
+public record Line(long number, String text, List<String> fields) {
+    /** A field without the blanks about it; empty where there is no such column. */
+    public String field(int column) {
+        return column >= 0 && column < fields.size() ? fields.get(column).strip() : "";
+    }
+
+    /** The line as one that does not read. */
+    public NotReadLine notRead(NotRead why) {
+        return new NotReadLine(number, Excerpt.of(text), why.what(), why.tryThis());
+    }
+}
