@@ -22,20 +22,29 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.UUID;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.turf.ShowTurf;
+import org.cupwright.app.session.CourseChoice;
+import org.cupwright.app.session.Person;
+import org.cupwright.app.session.Role;
+import org.cupwright.app.session.Session;
+import org.cupwright.app.session.Speech;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.app.store.SqliteLibrary;
+import org.cupwright.app.texts.Door;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Logbook;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
+import org.cupwright.units.Paces;
+import org.cupwright.units.UnitSystem;
 
 /**
  * Asks a store with ten years of eighteen greens' facts how the turf is: with nothing kept, from kept states in a fresh process, again
@@ -180,9 +189,8 @@ public final class TenYearLogbook {
     }
 
     private static TurfState turf(DataFolder folder) {
-        DayQuestion today =
-                new DayQuestion(Optional.of(COURSE.id()), Optional.of(LAST), Optional.empty(), false, Optional.empty());
-        return new ShowTurf(folder, Clock.fixed(EVENING, ZONE)).of(today).turf().state();
+        DayQuestion today = new DayQuestion(Optional.of(LAST), Optional.empty(), false, Optional.empty());
+        return new ShowTurf(session(folder)).of(today).turf().state();
     }
 
     private static void check(String what, TurfState is, List<Fact> more) {
@@ -228,5 +236,15 @@ public final class TenYearLogbook {
                 .mapToLong(pool -> pool.getPeakUsage().getUsed())
                 .sum();
         System.out.printf(Locale.ROOT, "  at most %d MB of heap%n", bytes >> 20);
+    }
+
+    private static Session session(DataFolder folder) {
+        return new Session(
+                folder,
+                new Person("the benchmark", Role.SUPERINTENDENT),
+                new CourseChoice(Optional.empty()),
+                Clock.fixed(EVENING, ZONE),
+                UUID::randomUUID,
+                new Speech(Door.COMMANDS, "en", UnitSystem.METRIC, Paces.STANDARD_METRES));
     }
 }
