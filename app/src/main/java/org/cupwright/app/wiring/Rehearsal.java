@@ -10,10 +10,13 @@ import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.cupwright.app.storage.GreenSurvey;
+import org.cupwright.app.storage.GreenSurvey.Origin;
 import org.cupwright.app.store.SqliteFolder;
 import org.cupwright.app.store.SqliteLibrary;
 import org.cupwright.course.Course;
 import org.cupwright.democourse.DemoCourse;
+import org.cupwright.green.SurveyPoints;
 
 /**
  * Runs a morning's commands on the invented course, in a folder for the moment, while the Java machine notes which
@@ -29,7 +32,12 @@ public final class Rehearsal {
             List.of("weather", "list"),
             List.of("turf", "--json"),
             List.of("turf"),
+            List.of("plan", "--date", "2026-06-21"),
+            List.of("plan", "--date", "2026-06-21", "--json"),
             List.of("explain", "--hole", "7"));
+
+    /** A green whose survey is fitted once, so that the classes for that are noted too. */
+    private static final String SURVEYED = "2";
 
     private final Path folder;
 
@@ -51,10 +59,16 @@ public final class Rehearsal {
     }
 
     private void morning() {
-        Course course = new DemoCourse(1).course();
+        DemoCourse demo = new DemoCourse(1);
+        Course course = demo.course();
+        GreenSurvey survey = new GreenSurvey(
+                SURVEYED,
+                SurveyPoints.scattered(demo.survey(SURVEYED)),
+                new Origin(course.frame().epsg(), "m", "made"));
         try (SqliteFolder data = new SqliteFolder(folder, Clock.systemUTC())) {
             data.write(stores -> {
                 stores.courses().add(course);
+                stores.surveys().add(course.id(), survey);
                 return course;
             });
         }

@@ -70,9 +70,7 @@ public record GoodWithin(double metres, Optional<Heading> moreRoom) {
     private static boolean worse(Verdict verdict, GreenJudgement green, long column, long row) {
         GreenLattice lattice = green.lattice();
         boolean outside = column < 0 || row < 0 || column >= lattice.columns() || row >= lattice.rows();
-        Optional<Verdict> there =
-                outside ? Optional.empty() : green.findVerdict((int) (row * lattice.columns() + column));
-        return there.map(found -> found.compareTo(verdict) > 0).orElse(true);
+        return outside || green.isWorse((int) (row * lattice.columns() + column), verdict);
     }
 
     /** A worse spot bounds the room of every quarter of the compass that it lies in. */

@@ -103,6 +103,11 @@ public final class GreenJudgement {
         return isInside(cell) ? Optional.of(cells.verdict(indexes[cell])) : Optional.empty();
     }
 
+    /** Whether a cell of the lattice is worse than a verdict; what lies outside the outline is. */
+    boolean isWorse(int cell, Verdict than) {
+        return !isInside(cell) || cells.verdict(indexes[cell]).compareTo(than) > 0;
+    }
+
     /** The rule by which a cell is no better, as {@link Judgement#deciding} says; empty also outside the outline. */
     public Optional<RuleId> findDeciding(int cell) {
         return isInside(cell) ? cells.decides(indexes[cell]) : Optional.empty();

@@ -7,16 +7,13 @@ import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
 import org.cupwright.holelocation.spot.LatticeDistances;
+import org.cupwright.holelocation.spot.NearestBorder;
 import org.cupwright.holelocation.spot.PuttingArea;
 import org.cupwright.policy.Policy;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /** How far the position is from that part of the edge beyond which a bunker, water or a fall-off lies, m. */
 final class HazardRule implements Rule {
-    private static final GeometryFactory FACTORY = new GeometryFactory();
-
     private final Optional<LatticeDistances> edge;
     private final double limitMetres;
     private final double cautionMetres;
@@ -24,13 +21,11 @@ final class HazardRule implements Rule {
     HazardRule(Hole hole, PuttingArea area, Policy policy) {
         double reach = EdgeRule.standardPaces(policy.get(DistancePolicy.HAZARD_REACH_PACES));
         Geometry near = area.edgeNear(hole.hazards(), reach);
-        this.edge = near.isEmpty() ? Optional.empty() : Optional.of(distances(area, new IndexedFacetDistance(near)));
+        this.edge = near.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new LatticeDistances(area.lattice(), NearestBorder.of(near)::metresFrom));
         this.limitMetres = EdgeRule.standardPaces(policy.get(DistancePolicy.HAZARD_PACES));
         this.cautionMetres = limitMetres + EdgeRule.standardPaces(policy.get(DistancePolicy.CAUTION_PACES));
-    }
-
-    private static LatticeDistances distances(PuttingArea area, IndexedFacetDistance exact) {
-        return new LatticeDistances(area.lattice(), point -> exact.distance(FACTORY.createPoint(point.toCoordinate())));
     }
 
     @Override

@@ -23,6 +23,11 @@ public record JudgedPosition(SpotGround own, List<SpotGround> about) {
 
     /** Whether part of the ground about the position lies in a gap of the survey. */
     public boolean besideGap() {
-        return about.stream().anyMatch(spot -> spot.coverage() == Coverage.NOT_SURVEYED);
+        for (SpotGround spot : about) {
+            if (spot.coverage() == Coverage.NOT_SURVEYED) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -1,7 +1,10 @@
 package org.cupwright.holelocation.rule;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import org.cupwright.holelocation.Outcome;
 
 /**
@@ -14,12 +17,26 @@ record LeaningOutcome(Outcome outcome, Optional<Outcome> leans) {
     /** How many standard errors a value may be off either way: about 95 of 100 (our choice). */
     static final double ERRORS = 2;
 
+    private static final Map<Outcome, LeaningOutcome> CLEAR =
+            each(outcome -> new LeaningOutcome(outcome, Optional.empty()));
+
+    private static final Map<Outcome, LeaningOutcome> LEANING =
+            each(likelier -> new LeaningOutcome(Outcome.CAUTION, Optional.of(likelier)));
+
+    private static Map<Outcome, LeaningOutcome> each(Function<Outcome, LeaningOutcome> made) {
+        Map<Outcome, LeaningOutcome> all = new EnumMap<>(Outcome.class);
+        for (Outcome outcome : Outcome.values()) {
+            all.put(outcome, made.apply(outcome));
+        }
+        return all;
+    }
+
     static LeaningOutcome of(Outcome outcome) {
-        return new LeaningOutcome(outcome, Optional.empty());
+        return CLEAR.get(outcome);
     }
 
     static LeaningOutcome leaning(Outcome likelier) {
-        return new LeaningOutcome(Outcome.CAUTION, Optional.of(likelier));
+        return LEANING.get(likelier);
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.cupwright.holelocation.rule;
 
-import java.util.Comparator;
 import java.util.function.Function;
 import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.spot.SpotGround;
@@ -16,10 +15,6 @@ import org.cupwright.holelocation.spot.SpotGround;
  * @param error standard error of the value
  */
 record RuleAnswer(LeaningOutcome said, String word, double value, double limit, double margin, double error) {
-    private static final Comparator<RuleAnswer> BEST_FIRST = Comparator.<RuleAnswer>comparingInt(
-                    answer -> answer.said.badness())
-            .thenComparing(RuleAnswer::margin, Comparator.reverseOrder());
-
     static RuleAnswer of(LeaningOutcome said, double value, double limit, double margin, double error) {
         return new RuleAnswer(said, said.word(), value, limit, margin, error);
     }
@@ -43,6 +38,12 @@ record RuleAnswer(LeaningOutcome said, String word, double value, double limit, 
         return bare(LeaningOutcome.of(Outcome.NOT_CHECKED), "notChecked");
     }
 
+    /** By the outcome first, then by the margin. */
+    private boolean isWorseThan(RuleAnswer other) {
+        int badness = said.badness() - other.said.badness();
+        return badness > 0 || (badness == 0 && Double.compare(margin, other.margin) < 0);
+    }
+
     RuleAnswer saying(String otherWord) {
         return new RuleAnswer(said, otherWord, value, limit, margin, error);
     }
@@ -61,7 +62,7 @@ record RuleAnswer(LeaningOutcome said, String word, double value, double limit, 
         for (SpotGround spot : judged.about()) {
             if (spot.known()) {
                 RuleAnswer next = rule.apply(spot);
-                worst = BEST_FIRST.compare(worst, next) < 0 ? next : worst;
+                worst = next.isWorseThan(worst) ? next : worst;
             }
         }
         if (worst.said.outcome() == Outcome.PASS && judged.besideGap()) {

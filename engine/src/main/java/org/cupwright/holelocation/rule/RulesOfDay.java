@@ -88,6 +88,10 @@ public final class RulesOfDay {
 
     /** One result of each rule, in the order of {@link org.cupwright.holelocation.RuleId}. */
     public List<RuleResult> judge(JudgedPosition judged) {
-        return rules.stream().map(rule -> rule.judge(judged)).toList();
+        RuleResult[] results = new RuleResult[rules.size()];
+        for (int i = 0; i < results.length; i++) {
+            results[i] = rules.get(i).judge(judged);
+        }
+        return List.of(results);
     }
 }

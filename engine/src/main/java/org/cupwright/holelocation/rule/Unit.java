@@ -1,8 +1,10 @@
 package org.cupwright.holelocation.rule;
 
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleFunction;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
@@ -15,6 +17,15 @@ enum Unit {
     METRES("m", Message.Length::new),
     MILLIMETRES("mm", millimetres -> new Message.Length(millimetres / 1000));
 
+    /** Keys of sentences by rule and last part: a green asks for some ten thousand of each. */
+    private static final Map<RuleId, Map<String, String>> KEYS = new EnumMap<>(RuleId.class);
+
+    static {
+        for (RuleId rule : RuleId.values()) {
+            KEYS.put(rule, new ConcurrentHashMap<>());
+        }
+    }
+
     private final String symbol;
     private final DoubleFunction<Message.Argument> argument;
 
@@ -25,12 +36,6 @@ enum Unit {
 
     /** An answer of a rule as its result. */
     RuleResult result(RuleId rule, RuleAnswer answer) {
-        List<Message.Argument> arguments = new ArrayList<>();
-        for (double number : new double[] {answer.value(), answer.limit()}) {
-            if (Double.isFinite(number)) {
-                arguments.add(argument.apply(number));
-            }
-        }
         return new RuleResult(
                 rule,
                 ifKnown(answer.value()),
@@ -40,7 +45,20 @@ enum Unit {
                 ifKnown(answer.error()),
                 answer.said().outcome(),
                 answer.said().leans(),
-                new Message("rule." + rule.id() + "." + answer.word(), arguments));
+                new Message(key(rule, answer.word()), arguments(answer.value(), answer.limit())));
+    }
+
+    private List<Message.Argument> arguments(double value, double limit) {
+        if (!Double.isFinite(value)) {
+            return Double.isFinite(limit) ? List.of(argument.apply(limit)) : List.of();
+        }
+        return Double.isFinite(limit)
+                ? List.of(argument.apply(value), argument.apply(limit))
+                : List.of(argument.apply(value));
+    }
+
+    private static String key(RuleId rule, String word) {
+        return KEYS.get(rule).computeIfAbsent(word, last -> "rule." + rule.id() + "." + last);
     }
 
     private static OptionalDouble ifKnown(double number) {

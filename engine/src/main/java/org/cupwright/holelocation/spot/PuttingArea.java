@@ -10,7 +10,6 @@ import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Location;
-import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 
 /**
  * The part of a green on which a ball counts as on the green: its outline without false fronts and other fall-offs that
@@ -37,9 +36,7 @@ public final class PuttingArea {
         this.area = withoutFallOffs(hole);
         this.locator = new IndexedPointInAreaLocator(area);
         this.lattice = GreenLattice.over(hole.green(), 1);
-        IndexedFacetDistance exact = new IndexedFacetDistance(area.getBoundary());
-        this.edge = new LatticeDistances(
-                lattice, point -> exact.distance(area.getFactory().createPoint(point.toCoordinate())));
+        this.edge = new LatticeDistances(lattice, NearestBorder.of(area.getBoundary())::metresFrom);
         this.cells = new byte[lattice.size()];
         settle();
     }

@@ -3,13 +3,10 @@ package org.cupwright.holelocation.spot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.cupwright.course.MapPoint;
 import org.cupwright.green.ContourLines;
 import org.cupwright.green.GreenLattice;
 import org.cupwright.green.ScalarGrid;
-import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.MultiLineString;
 
 /**
@@ -21,8 +18,6 @@ import org.locationtech.jts.geom.MultiLineString;
 public final class SteepGround {
     private final double limit;
     private final ToDoubleFunction<SpotGround> measure;
-    private final List<Coordinate[]> borders = new ArrayList<>();
-    private final List<Envelope> boxes = new ArrayList<>();
     private final LatticeDistances fromBorders;
 
     /**
@@ -32,19 +27,20 @@ public final class SteepGround {
     public SteepGround(SpotGrid grid, ToDoubleFunction<SpotGround> measure, double limit) {
         this.measure = measure;
         this.limit = limit;
-        this.fromBorders = new LatticeDistances(grid.lattice(), this::metresFromBorders);
+        List<Coordinate[]> borders = new ArrayList<>();
         ScalarGrid slopes = slopes(grid, measure);
         MultiLineString lines = ContourLines.at(limit, slopes);
         for (int i = 0; i < lines.getNumGeometries(); i++) {
-            add(lines.getGeometryN(i).getCoordinates());
+            borders.add(lines.getGeometryN(i).getCoordinates());
         }
         for (int row = 0; row < slopes.rows(); row++) {
             for (int column = 0; column < slopes.columns(); column++) {
                 if (slopes.value(column, row) > limit && besideUnknown(slopes, column, row)) {
-                    add(new Coordinate[] {new Coordinate(slopes.east(column), slopes.north(row))});
+                    borders.add(new Coordinate[] {new Coordinate(slopes.east(column), slopes.north(row))});
                 }
             }
         }
+        this.fromBorders = new LatticeDistances(grid.lattice(), new NearestBorder(borders)::metresFrom);
     }
 
     private static ScalarGrid slopes(SpotGrid grid, ToDoubleFunction<SpotGround> measure) {
@@ -71,29 +67,8 @@ public final class SteepGround {
         return false;
     }
 
-    private void add(Coordinate[] border) {
-        Envelope box = new Envelope();
-        for (Coordinate corner : border) {
-            box.expandToInclude(corner);
-        }
-        borders.add(border);
-        boxes.add(box);
-    }
-
     /** Distance to the nearest steep ground, m: 0 in it, infinite where the green has none. */
     public double metresFrom(SpotGround spot) {
         return measure.applyAsDouble(spot) > limit ? 0 : fromBorders.from(spot.at());
-    }
-
-    private double metresFromBorders(MapPoint at) {
-        Coordinate from = at.toCoordinate();
-        Envelope point = new Envelope(from);
-        double nearest = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < borders.size(); i++) {
-            if (boxes.get(i).distance(point) < nearest) {
-                nearest = Math.min(nearest, Distance.pointToSegmentString(from, borders.get(i)));
-            }
-        }
-        return nearest;
     }
 }
