@@ -12,6 +12,8 @@ import java.util.OptionalInt;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.DayReading.WeatherForecast;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.ImpossibleFact;
+import org.cupwright.message.Message.PlainNumber;
 import org.cupwright.policy.Policy;
 import org.cupwright.turf.water.WaterBalance;
 import org.cupwright.turf.water.WaterStatus;
@@ -95,6 +97,9 @@ class RecordedWeatherTest {
                         OptionalDouble.empty(),
                         OptionalInt.empty(),
                         OptionalDouble.empty()))
-                .hasMessage("the lowest temperature, 18 °C, is above the highest, 7 °C");
+                .isInstanceOfSatisfying(ImpossibleFact.class, impossible -> {
+                    assertThat(impossible.why().key()).isEqualTo("impossible.temperatures");
+                    assertThat(impossible.why().arguments()).containsExactly(new PlainNumber(18), new PlainNumber(7));
+                });
     }
 }
