@@ -1,0 +1,61 @@
+package org.cupwright.app.wiring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.cupwright.app.cli.MadeCourse;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Ctrl-C while longer work goes on: the real program, told to stop as a terminal tells it. */
+class InterruptIT {
+    private static final int GREENS = 24;
+    private static final int POINTS_EACH = 12_000;
+    private static final long LONGEST_SECONDS = 120;
+
+    @TempDir
+    private Path path;
+
+    @Test
+    void anImportThatIsStoppedSaysSoAndKeepsNothing() throws IOException, InterruptedException {
+        Path data = path.resolve("data");
+        Path outlines = MadeCourse.outlines(path, GREENS);
+        Path points = MadeCourse.survey(path, GREENS, POINTS_EACH, 1);
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-jar",
+                        System.getProperty("cupwright.jar"),
+                        "import",
+                        "--course",
+                        "made",
+                        "--outlines",
+                        outlines.toString(),
+                        "--elevation",
+                        points.toString(),
+                        "--crs",
+                        "EPSG:32626",
+                        "--data",
+                        data.toString())
+                .start();
+        try (BufferedReader said = process.errorReader(StandardCharsets.UTF_8)) {
+            assertThat(said.readLine()).as("the first word of progress").contains("of " + GREENS + " greens");
+            int told = new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
+                    .start()
+                    .waitFor();
+            assertThat(told).isZero();
+            List<String> rest = said.lines().toList();
+            assertThat(process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS)).isTrue();
+            assertThat(String.join("\n", rest)).contains("Stopped before it was done");
+            assertThat(process.exitValue()).isNotZero();
+        } finally {
+            process.destroyForcibly();
+        }
+        assertThat(Files.exists(data.resolve("cupwright.db"))).isFalse();
+    }
+}
