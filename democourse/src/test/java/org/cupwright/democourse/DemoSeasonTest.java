@@ -218,7 +218,10 @@ class DemoSeasonTest {
         assertThat(new DemoSeason(new DemoCourse(2)).facts()).doesNotContainAnyElementsOf(FACTS);
     }
 
-    /** The digest was taken from the first run that satisfied the tests above; it moves only when the invented season is changed, or what a fact holds. */
+    /**
+     * The digest was taken from the first run that satisfied the tests above; it moves only when the invented season is
+     * changed, or what a fact holds.
+     */
     @Test
     void theSameBytesOnEveryMachine() {
         Digest digest = new Digest();

@@ -18,8 +18,8 @@ import org.cupwright.policy.PolicyHistory;
 /**
  * A plain process that reads a policy again and again: twice within one reading, with a pause of random length between,
  * and then, still within it, by a second opening of the folder, which sees what was written meanwhile. After each
- * reading it says so in one line of four numbers: how many changes both times of the reading and the second opening saw,
- * and 1 where both times of the reading were the same in full and all changes came in pairs of one value, else 0.
+ * reading it says so in one line of four numbers: how many changes both times of the reading and the second opening
+ * saw, and 1 where both times of the reading were the same in full and all changes came in pairs of one value, else 0.
  *
  * <p>Arguments: the data folder, the course, the seed. It ends when it is killed.
  */
