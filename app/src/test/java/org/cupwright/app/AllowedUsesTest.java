@@ -25,10 +25,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Which package may use which: the table below <em>is</em> the structure of the project. A package that is not in it fails.
+ * Which package may use which: the table below <em>is</em> the structure of the project. A package that is not in it
+ * fails.
  *
- * <p>A package's sub-packages belong to it. Every package may also use what is in {@link #EVERYWHERE}. Changing the table needs
- * a decision record (docs/decisions).
+ * <p>A package's sub-packages belong to it. Every package may also use what is in {@link #EVERYWHERE}. Changing the
+ * table needs a decision record (docs/decisions).
  */
 class AllowedUsesTest {
     private static final String ROOT = "org.cupwright.";

@@ -15,9 +15,9 @@ import org.cupwright.rotation.counting.Split;
 import org.cupwright.rotation.counting.Tally;
 
 /**
- * Ways of choosing one kind of position for each green, compared on invented prices; the figures of decision record 0003:
- * {@code DayCountingMethods [greens [cases [whole]]]}, 12 and 5 by default; without {@code whole} the table over all counts is left
- * out, which takes minutes and gigabytes for eighteen greens.
+ * Ways of choosing one kind of position for each green, compared on invented prices; the figures of decision record
+ * 0003: {@code DayCountingMethods [greens [cases [whole]]]}, 12 and 5 by default; without {@code whole} the table over
+ * all counts is left out, which takes minutes and gigabytes for eighteen greens.
  */
 public final class DayCountingMethods {
     private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();

@@ -24,10 +24,10 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.util.GeometricShapeFactory;
 
 /**
- * Fits eighteen invented greens of 350 to 860 m², 9 points/m² with 10 mm of noise, on two threads, and reads plane and change of
- * slope at every 0.25 m cell; then evaluates one surface many times. Prints the times and checks that slopes are right to their
- * errors; then fits one green of 8,000 points by itself. Expected on two free cores: within 12 s and 500 MB; within 60 ns an
- * evaluation; within 1.5 s.
+ * Fits eighteen invented greens of 350 to 860 m², 9 points/m² with 10 mm of noise, on two threads, and reads plane and
+ * change of slope at every 0.25 m cell; then evaluates one surface many times. Prints the times and checks that slopes
+ * are right to their errors; then fits one green of 8,000 points by itself. Expected on two free cores: within 12 s and
+ * 500 MB; within 60 ns an evaluation; within 1.5 s.
  *
  * <p>A main class: run it with the benchmarks module's class path, e.g. {@code java -Xmx500m -cp … }.
  */
@@ -103,7 +103,8 @@ public final class FitEighteenGreens {
         int cells = results.stream().mapToInt(Result::cells).sum();
         double z = results.stream().mapToDouble(Result::meanSquaredZ).average().orElseThrow();
         System.out.printf(
-                "%s: %d greens, %d cells: %.2f s, %.2f s of processor time, mean squared error in standard errors %.2f%n",
+                "%s: %d greens, %d cells: %.2f s, %.2f s of processor time, "
+                        + "mean squared error in standard errors %.2f%n",
                 label, GREENS, cells, (System.nanoTime() - started) / 1e9, processorSeconds() - processor, z);
         if (!(z > 0.1 && z < 1.5)) {
             throw new IllegalStateException("errors of the slopes do not fit their standard errors: " + z);

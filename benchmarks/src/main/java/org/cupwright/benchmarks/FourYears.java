@@ -23,14 +23,14 @@ import org.cupwright.turf.weather.WeatherOutlook;
 import org.cupwright.turf.weather.WeatherSeries;
 
 /**
- * Four years of hole changes on the invented course in the weather of a real place (vega-datasets, seattle-weather.csv, 2012–2015):
- * each day is planned on the ground that the days before have left, with no more of the weather than was known on its morning.
- * Prints growing days by month and days on which a rule was set aside; stops when a day has no full plan, or when more than one day
- * in twenty has anything set aside.
+ * Four years of hole changes on the invented course in the weather of a real place (vega-datasets, seattle-weather.csv,
+ * 2012–2015): each day is planned on the ground that the days before have left, with no more of the weather than was
+ * known on its morning. Prints growing days by month and days on which a rule was set aside; stops when a day has no
+ * full plan, or when more than one day in twenty has anything set aside.
  *
- * <p>Holes are changed daily from April to October and three times a week otherwise (our choice of a club's habit). Of the lattice's
- * spots every other one along and across is offered to the plan, all of them where that leaves few. Takes a while:
- * for a quick look {@code JAVA_TOOL_OPTIONS=-Dcupwright.days=60 benchmarks/run FourYears}.
+ * <p>Holes are changed daily from April to October and three times a week otherwise (our choice of a club's habit). Of
+ * the lattice's spots every other one along and across is offered to the plan, all of them where that leaves few. Takes
+ * a while: for a quick look {@code JAVA_TOOL_OPTIONS=-Dcupwright.days=60 benchmarks/run FourYears}.
  */
 public final class FourYears {
     private static final LocalDate FIRST = LocalDate.of(2012, 1, 1);

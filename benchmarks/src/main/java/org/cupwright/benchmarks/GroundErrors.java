@@ -8,8 +8,8 @@ import org.cupwright.testing.study.StudySums.Figure;
 
 /**
  * Measures how honest the errors of fitted ground are, on invented ground whose truth is known, and prints the table of
- * docs/ground-errors.md. Every figure has its own error from the spread between surveys. Stops when an interval holds the truth
- * less often than it is let (our choice: 0.90).
+ * docs/ground-errors.md. Every figure has its own error from the spread between surveys. Stops when an interval holds
+ * the truth less often than it is let (our choice: 0.90).
  *
  * <p>{@code benchmarks/run GroundErrors} takes 200 surveys a case, some ten minutes on two free cores; for a quick look
  * {@code JAVA_TOOL_OPTIONS=-Dcupwright.surveys=10 benchmarks/run GroundErrors}.

@@ -24,8 +24,8 @@ import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
 
 /**
- * Judges whole greens of the invented course, until eighteen surveyed ones are done, and single positions; prints the times and
- * checks the answers: shares sum to one, and single positions agree with their greens.
+ * Judges whole greens of the invented course, until eighteen surveyed ones are done, and single positions; prints the
+ * times and checks the answers: shares sum to one, and single positions agree with their greens.
  *
  * <p>Run by benchmarks/run, or as a main class with the benchmarks module's class path.
  */

@@ -27,8 +27,8 @@ import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.rotation.candidate.Wishes;
 
 /**
- * Invented greens for the planning benchmarks: thirty metres square, candidates on two to four patches of a given radius, a
- * quarter of them to be used with care, none with more than two metres of room.
+ * Invented greens for the planning benchmarks: thirty metres square, candidates on two to four patches of a given
+ * radius, a quarter of them to be used with care, none with more than two metres of room.
  */
 final class MadeCandidates {
     private static final double SIZE_METRES = 30;

@@ -4,13 +4,17 @@ import org.cupwright.green.Jet;
 import org.cupwright.green.Surface;
 
 /**
- * A surface made of one bicubic polynomial for each square cell, as a fitted spline's is: Hermite interpolation of another
- * surface's heights, slopes and twists (the second mixed derivative) at the cells' corners. Continuous height and slope.
+ * A surface made of one bicubic polynomial for each square cell, as a fitted spline's is: Hermite interpolation of
+ * another surface's heights, slopes and twists (the second mixed derivative) at the cells' corners. Continuous height
+ * and slope.
  */
 final class PatchSurface implements Surface {
     private static final int TERMS = 16;
 
-    /** From values and derivatives at 0 and 1 (value 0, value 1, derivative 0, derivative 1) to the powers' coefficients. */
+    /**
+     * From values and derivatives at 0 and 1 (value 0, value 1, derivative 0, derivative 1) to the powers'
+     * coefficients.
+     */
     private static final double[][] HERMITE = {
         {1, 0, 0, 0},
         {0, 0, 1, 0},

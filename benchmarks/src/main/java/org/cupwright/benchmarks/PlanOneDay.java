@@ -17,8 +17,8 @@ import org.cupwright.rotation.Term;
  * How long one day's plan takes, on invented greens: {@code PlanOneDay [greens [candidates [days
  * [patchMetres]]]]}, 18, 300, 30 and 4 by default; with patches of 30 m candidates lie all over the greens.
  *
- * <p>Every plan is checked: thirds even or the reason named, no term better than its bound, and the same plan when asked again. The times are the
- * thread's own, so that other work on the machine does not count.
+ * <p>Every plan is checked: thirds even or the reason named, no term better than its bound, and the same plan when
+ * asked again. The times are the thread's own, so that other work on the machine does not count.
  */
 public final class PlanOneDay {
     private PlanOneDay() {}

@@ -6,8 +6,8 @@ import org.cupwright.roll.ReferenceRoll;
 import org.cupwright.roll.RollState;
 
 /**
- * Typical putts, seeded: from places within 8 m of the origin, in all directions, at 1.5–2.2 m/s (2 to 4.5 m on the level at
- * 10 ft).
+ * Typical putts, seeded: from places within 8 m of the origin, in all directions, at 1.5–2.2 m/s (2 to 4.5 m on the
+ * level at 10 ft).
  */
 final class Putts {
     private final double[] east;

@@ -19,9 +19,9 @@ import org.cupwright.testing.Shapes;
 import org.cupwright.units.GreenSpeed;
 
 /**
- * How many putts a second the engine rolls on two threads, on bicubic patches of 0.5 m, beside Hipparchus' Dormand–Prince 8(5,3)
- * at 1e-6 on the same putts in the same run. The stops are compared with the reference at 1e-10 first: fast and wrong does not
- * count.
+ * How many putts a second the engine rolls on two threads, on bicubic patches of 0.5 m, beside Hipparchus'
+ * Dormand–Prince 8(5,3) at 1e-6 on the same putts in the same run. The stops are compared with the reference at 1e-10
+ * first: fast and wrong does not count.
  *
  * <pre>
  * mvn -q package -DskipTests -pl benchmarks -am
@@ -91,7 +91,8 @@ public final class PuttsPerSecond {
      * Putts a second.
      *
      * @param wall by the clock, all threads together
-     * @param busy by the processor time the threads got, all threads together: what a machine with nothing else to do would reach
+     * @param busy by the processor time the threads got, all threads together: what a machine with nothing else to do
+     *     would reach
      */
     private record Rate(double wall, double busy) {
         Rate plus(Rate other) {

@@ -12,8 +12,8 @@ import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
 
 /**
- * What remembering measured greens saves: fitting and measuring every surveyed green of the invented course against reading it from
- * bytes, in one run, and whether every spot is the same to the bit.
+ * What remembering measured greens saves: fitting and measuring every surveyed green of the invented course against
+ * reading it from bytes, in one run, and whether every spot is the same to the bit.
  */
 public final class RememberedGreens {
     private static final Policy POLICY = Policy.defaults();

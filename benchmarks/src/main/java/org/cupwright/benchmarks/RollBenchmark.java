@@ -20,8 +20,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * Time of one typical putt on one thread, on bicubic patches of 0.5 m and on the surface they were made from, and by the
- * reference integrator. {@link PuttsPerSecond} checks the stops.
+ * Time of one typical putt on one thread, on bicubic patches of 0.5 m and on the surface they were made from, and by
+ * the reference integrator. {@link PuttsPerSecond} checks the stops.
  *
  * <pre>
  * mvn -q package -DskipTests -pl benchmarks -am

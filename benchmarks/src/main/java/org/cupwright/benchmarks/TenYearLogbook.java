@@ -47,14 +47,16 @@ import org.cupwright.units.Paces;
 import org.cupwright.units.UnitSystem;
 
 /**
- * Asks a store with ten years of eighteen greens' facts how the turf is: with nothing kept, from kept states in a fresh process, again
- * in the same process, and after facts that come ninety days late, one after the other. Each answer is compared with the fold of all facts in memory.
+ * Asks a store with ten years of eighteen greens' facts how the turf is: with nothing kept, from kept states in a fresh
+ * process, again in the same process, and after facts that come ninety days late, one after the other. Each answer is
+ * compared with the fold of all facts in memory.
  *
- * <p>Facts arrive as a crew's phones send them: on the day they happened, in any order, one in fifty up to two months late. With
- * nothing kept they are also read where they arrived in any order at all, so that neighbours in time lie nowhere near each other.
+ * <p>Facts arrive as a crew's phones send them: on the day they happened, in any order, one in fifty up to two months
+ * late. With nothing kept they are also read where they arrived in any order at all, so that neighbours in time lie
+ * nowhere near each other.
  *
- * <p>Each step is a process of its own, started as the launcher starts the program, with at most 400 MB of memory: that it ends says
- * that the memory was enough. Aimed at on two free cores: within 10 s, 1 s, 50 ms and 1 s.
+ * <p>Each step is a process of its own, started as the launcher starts the program, with at most 400 MB of memory: that
+ * it ends says that the memory was enough. Aimed at on two free cores: within 10 s, 1 s, 50 ms and 1 s.
  */
 public final class TenYearLogbook {
     private static final int DAYS = 3653;

@@ -29,8 +29,8 @@ import org.cupwright.cupchange.PlugWork.PlugSeen;
 import org.cupwright.cupchange.PlugWork.PlugTended;
 
 /**
- * An invented logbook: eighteen greens, a change a day on each, ten facts more about each change. Nobody keeps so full a logbook; it is
- * meant to be more than enough.
+ * An invented logbook: eighteen greens, a change a day on each, ten facts more about each change. Nobody keeps so full
+ * a logbook; it is meant to be more than enough.
  */
 final class TenYearsOfFacts {
     static final LocalDate FIRST = LocalDate.of(2015, 1, 1);

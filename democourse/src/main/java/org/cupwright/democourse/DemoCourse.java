@@ -27,7 +27,8 @@ import org.cupwright.units.Heading;
 /**
  * Wrenfold Moor: an invented course of eighteen holes on open ocean, made up for demonstrations and tests.
  *
- * <p>Nobody ever surveyed it and no such club exists. The same seed gives the same course, points and readings on every machine.
+ * <p>Nobody ever surveyed it and no such club exists. The same seed gives the same course, points and readings on every
+ * machine.
  */
 public final class DemoCourse {
     public static final String ID = "wrenfold-moor";
@@ -60,7 +61,10 @@ public final class DemoCourse {
         return course;
     }
 
-    /** The form that the hole's green really has: what surveys and readings are taken from, and answers are held against. */
+    /**
+     * The form that the hole's green really has: what surveys and readings are taken from, and answers are held
+     * against.
+     */
     public MadeSurface trueSurface(String holeId) {
         return layout(holeId).surface(30 + 2 * (layout(holeId).middle().east() % 7));
     }

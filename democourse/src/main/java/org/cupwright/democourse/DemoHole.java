@@ -7,8 +7,8 @@ import org.cupwright.course.MapPoint;
 /**
  * The invented plan of one hole, from which its outline, ground and surroundings are made.
  *
- * <p>Lengths in metres. Points of the line of play are relative to the course's corner; everything about the green is in the
- * green's own frame: x to the right and y along the line of play, from the green's middle.
+ * <p>Lengths in metres. Points of the line of play are relative to the course's corner; everything about the green is
+ * in the green's own frame: x to the right and y along the line of play, from the green's middle.
  *
  * @param id the hole's number
  * @param par its par

@@ -191,8 +191,8 @@ final class DemoHoles {
     }
 
     /**
-     * Four low steps across it, on which no ball stops once the green is faster than 11.5 ft; from then on no ground is left far
-     * enough from a step.
+     * Four low steps across it, on which no ball stops once the green is faster than 11.5 ft; from then on no ground is
+     * left far enough from a step.
      */
     private static DemoHole runsOutWhenFast() {
         return new DemoHole(

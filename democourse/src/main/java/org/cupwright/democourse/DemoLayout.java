@@ -13,8 +13,8 @@ import org.locationtech.jts.geom.Polygon;
  * Lays an invented hole on the map: from the green's own frame (x right, y along play) to the course's.
  *
  * @param hole the hole's plan
- * @param frame the line of play at the green whose frame the green's shape and ground are drawn in: its own, but for the second
- *     hole of a double green, which takes the first one's
+ * @param frame the line of play at the green whose frame the green's shape and ground are drawn in: its own, but for
+ *     the second hole of a double green, which takes the first one's
  */
 record DemoLayout(DemoHole hole, DemoHole frame) {
     /** The map's lower left corner, about which the holes' plans are drawn. */

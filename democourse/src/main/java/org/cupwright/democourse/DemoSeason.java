@@ -9,11 +9,11 @@ import org.cupwright.cupchange.Fact;
 /**
  * The invented logbook of {@link DemoCourse}: 120 days, the last of them the day before {@link DemoCourse#TODAY}.
  *
- * <p>Holes are changed on three days a week in late winter and every day from April on, by two people with a cutter each; some
- * are moved, some plugs want care, and the second cutter's plugs begin to stand high in May. Ground is closed and opened again, the greens are
- * tined and topdressed in March, weather, rounds and green speeds are written down on most days, one slip is corrected, and
- * ground is saved for a club event three weeks ahead. Nobody of these names exists. The same course gives the same facts on every
- * machine.
+ * <p>Holes are changed on three days a week in late winter and every day from April on, by two people with a cutter
+ * each; some are moved, some plugs want care, and the second cutter's plugs begin to stand high in May. Ground is
+ * closed and opened again, the greens are tined and topdressed in March, weather, rounds and green speeds are written
+ * down on most days, one slip is corrected, and ground is saved for a club event three weeks ahead. Nobody of these
+ * names exists. The same course gives the same facts on every machine.
  */
 public final class DemoSeason {
     static final int DAYS = 120;
@@ -43,7 +43,9 @@ public final class DemoSeason {
         return SeasonSaved.EVENT;
     }
 
-    /** All entries, in the order in which they happened, as they were recorded: the correction beside what it corrects. */
+    /**
+     * All entries, in the order in which they happened, as they were recorded: the correction beside what it corrects.
+     */
     public List<Fact> facts() {
         return facts;
     }

@@ -12,7 +12,10 @@ import org.cupwright.green.SurveyPoint;
 import org.cupwright.units.Heading;
 import org.locationtech.jts.geom.Envelope;
 
-/** Invented measurements of an invented green: a walk over it with a satellite receiver, and readings of a digital level. */
+/**
+ * Invented measurements of an invented green: a walk over it with a satellite receiver, and readings of a digital
+ * level.
+ */
 final class DemoSurvey {
     /** Points per square metre. */
     private static final double DENSITY = 8;

@@ -19,8 +19,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 
 /**
- * The ground of an invented green on which its crew cuts holes: by eye, so by plain geometry. Off the edge and what lies beside it,
- * not steep and not broken, and off banks too steep for a ball to stop on.
+ * The ground of an invented green on which its crew cuts holes: by eye, so by plain geometry. Off the edge and what
+ * lies beside it, not steep and not broken, and off banks too steep for a ball to stop on.
  *
  * @param spots on a grid of some 0.8 m, row by row from the south-west
  */
@@ -48,8 +48,8 @@ record SeasonGoodGround(List<Spot> spots) {
     private static final double ABOUT_METRES = 1;
 
     /**
-     * Rise over run of a bank that everybody sees (our choice: well above 0.078, on which no ball stops at 10 ft; the low steps of the
-     * twelfth are none).
+     * Rise over run of a bank that everybody sees (our choice: well above 0.078, on which no ball stops at 10 ft; the
+     * low steps of the twelfth are none).
      */
     private static final double BANK = 0.1;
 
@@ -86,7 +86,10 @@ record SeasonGoodGround(List<Spot> spots) {
         return new SeasonGoodGround(List.copyOf(spots));
     }
 
-    /** Of a double green the first of its holes in round order has the left half, the other the right one, as the first comes to it. */
+    /**
+     * Of a double green the first of its holes in round order has the left half, the other the right one, as the first
+     * comes to it.
+     */
     private static Predicate<MapPoint> ownHalf(Course course, Hole hole) {
         List<Hole> sharing = course.sharingGreenWith(hole);
         if (sharing.isEmpty()) {

@@ -71,7 +71,9 @@ final class SeasonGround {
                         Optional.of(WORN_UNTIL)));
     }
 
-    /** A square in the green's own frame (x right, y along play), its near left corner given; corners to the centimetre. */
+    /**
+     * A square in the green's own frame (x right, y along play), its near left corner given; corners to the centimetre.
+     */
     private static Area square(DemoCourse demo, String hole, double x, double y, double side) {
         Hole of = demo.course().find(hole).orElseThrow();
         var play = of.lineOfPlay().orElseThrow().atGreen();

@@ -12,7 +12,10 @@ import java.util.UUID;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
 
-/** Puts invented entries into their envelopes. Ids come from the seed and the entry's number, so they are the same every time. */
+/**
+ * Puts invented entries into their envelopes. Ids come from the seed and the entry's number, so they are the same every
+ * time.
+ */
 final class SeasonLog {
     /** The invented crew: who changes holes on either nine, and who answers for the greens. */
     static final String FRONT_NINE = "Linnet";

@@ -11,9 +11,15 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.SeasonGoodGround.Spot;
 import org.cupwright.green.Third;
 
-/** Where an invented crew would put the holes of one green, day after day: spread over its good ground, off what still rests. */
+/**
+ * Where an invented crew would put the holes of one green, day after day: spread over its good ground, off what still
+ * rests.
+ */
 final class SeasonSpots {
-    /** A little more than the three paces about an old hole that rest: R&A, Guidance on Running a Competition, ch. 4 (superseded). */
+    /**
+     * A little more than the three paces about an old hole that rest: R&A, Guidance on Running a Competition, ch. 4
+     * (superseded).
+     */
     private static final double REST_METRES = 2.8;
 
     /** Lemons, USGA Green Section Record, 2008: no fewer than 14 days. */
@@ -46,7 +52,10 @@ final class SeasonSpots {
                 .toArray();
     }
 
-    /** The spot for a day, in the wanted third if there is ground left in it; where all rests, the one farthest from what rests. */
+    /**
+     * The spot for a day, in the wanted third if there is ground left in it; where all rests, the one farthest from
+     * what rests.
+     */
     MapPoint choose(LocalDate day, Third wanted, Random random) {
         List<MapPoint> resting = resting(day);
         boolean[] free = new boolean[good.size()];
@@ -62,7 +71,10 @@ final class SeasonSpots {
         return from.isEmpty() ? farthest(resting) : thrifty(from, free, random);
     }
 
-    /** One of those that leave the most ground for the days after: whoever does otherwise runs out of it on a small green. */
+    /**
+     * One of those that leave the most ground for the days after: whoever does otherwise runs out of it on a small
+     * green.
+     */
     private MapPoint thrifty(List<Integer> from, boolean[] free, Random random) {
         long[] taken = new long[free.length];
         from.forEach(

@@ -65,7 +65,10 @@ final class SeasonUpkeep {
         log.all(day, time, SeasonLog.HEAD, new Maintained(work));
     }
 
-    /** Faster as the season goes on, slow for a fortnight after the tining; read on most mornings, now and then both ways. */
+    /**
+     * Faster as the season goes on, slow for a fortnight after the tining; read on most mornings, now and then both
+     * ways.
+     */
     private void speed(LocalDate day, double share) {
         boolean tined = !day.isBefore(TINED) && day.isBefore(TINED.plusDays(14));
         double level = SLOWEST_FEET + (FASTEST_FEET - SLOWEST_FEET) * share - (tined ? 0.6 : 0);

@@ -8,8 +8,8 @@ import java.util.Random;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 
 /**
- * An invented maritime spring: mild, windy, rain on two days in five, wet and dry spells that hold for some days. A few days were
- * never written down.
+ * An invented maritime spring: mild, windy, rain on two days in five, wet and dry spells that hold for some days. A few
+ * days were never written down.
  */
 final class SeasonWeather {
     private static final double MEAN_AT_FIRST_CELSIUS = 9.5;

@@ -135,7 +135,10 @@ class DemoCourseIT {
         }
     }
 
-    /** The digest was taken from the first run that satisfied the tests above; it moves only when the invented course is changed. */
+    /**
+     * The digest was taken from the first run that satisfied the tests above; it moves only when the invented course is
+     * changed.
+     */
     @Test
     void theSameBytesOnEveryMachine() {
         assertThat(digest()).isEqualTo("b9ebabf37c07625795a1e122b69a6ecad81e9668fea289e91c869434a9a617cc");

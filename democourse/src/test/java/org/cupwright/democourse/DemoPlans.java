@@ -51,9 +51,11 @@ import org.cupwright.turf.weather.WeatherOutlook;
 import org.cupwright.units.GreenSpeed;
 
 /**
- * Plans days of the invented course one by one, at 10 ft and with the settings as they come; its greens are measured once.
+ * Plans days of the invented course one by one, at 10 ft and with the settings as they come; its greens are measured
+ * once.
  *
- * <p>Of the lattice's spots every so many-th along and across are offered to the plan: fewer make it faster and its choice smaller.
+ * <p>Of the lattice's spots every so many-th along and across are offered to the plan: fewer make it faster and its
+ * choice smaller.
  */
 public final class DemoPlans {
     static final DemoCourse DEMO = new DemoCourse(1);
@@ -62,7 +64,9 @@ public final class DemoPlans {
     static final Policy POLICY = Policy.defaults();
     private static final GreenSpeed SPEED = new GreenSpeed(10);
 
-    /** Fewer spots than this are offered whole (our choice): where ground is scarce, thinning could lose the last of it. */
+    /**
+     * Fewer spots than this are offered whole (our choice): where ground is scarce, thinning could lose the last of it.
+     */
     private static final int FEW = 200;
 
     private static final Set<Verdict> GOOD = EnumSet.of(Verdict.PASS, Verdict.CAUTION);

@@ -25,8 +25,8 @@ import org.cupwright.turf.weather.WeatherOutlook;
 import org.junit.jupiter.api.Test;
 
 /**
- * After its invented season the invented course has ground for four weeks more, at 10 ft and with the settings as they come: day
- * after day is planned on the ground that the season and the days planned before have left.
+ * After its invented season the invented course has ground for four weeks more, at 10 ft and with the settings as they
+ * come: day after day is planned on the ground that the season and the days planned before have left.
  */
 class DemoSeasonPlansIT {
     private final List<Fact> facts = new ArrayList<>(new DemoSeason(DemoPlans.DEMO).facts());

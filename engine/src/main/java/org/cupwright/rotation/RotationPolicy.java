@@ -95,13 +95,15 @@ public final class RotationPolicy {
             "doubtful",
             "points/hole",
             60,
-            "our choice: on top of care, as much as a hole too many on one side; nobody trusts a spot he can see is wrong");
+            "our choice: on top of care, as much as a hole too many on one side; "
+                    + "nobody trusts a spot he can see is wrong");
 
     public static final Setting<Double> WEIGHT_NOT_VOUCHED_FOR = weight(
             "notVouchedFor",
             "points/hole",
             20,
-            "our choice: where nobody measured, a person's word is worth two holes off the spread across, less than care");
+            "our choice: where nobody measured, a person's word is worth two holes off the spread across, "
+                    + "less than care");
 
     public static final Setting<Double> WEIGHT_LITTLE_ROOM = weight(
             "littleRoom",

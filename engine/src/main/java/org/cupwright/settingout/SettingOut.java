@@ -86,10 +86,9 @@ public final class SettingOut {
     }
 
     private List<MapPoint> findAll(End end, double endPaces, Side side, double sidePaces) {
-        GreenFrame known = frame.orElseThrow(
-                () -> new IllegalStateException(
-                        "hole " + hole.id()
-                                + " has no line of play, so its green has no front and no left. Draw the line, or give its direction."));
+        GreenFrame known = frame.orElseThrow(() -> new IllegalStateException("hole " + hole.id()
+                + " has no line of play, so its green has no front and no left. "
+                + "Draw the line, or give its direction."));
         return known.findAll(end, Paces.toMetres(endPaces, paceMetres), side, Paces.toMetres(sidePaces, paceMetres));
     }
 

@@ -17,7 +17,9 @@ import org.cupwright.formats.outlines.GeoJsonFeatures;
 import org.cupwright.formats.outlines.OutlineRequest;
 import org.cupwright.formats.outlines.ReadCourse;
 
-/** Writes map files of an invented course in the open Atlantic (30.5° W, 40° N; UTM zone 25 N), metres from that point. */
+/**
+ * Writes map files of an invented course in the open Atlantic (30.5° W, 40° N; UTM zone 25 N), metres from that point.
+ */
 public final class InventedMap {
     private static final double LONGITUDE = -30.5;
     private static final double LATITUDE = 40;

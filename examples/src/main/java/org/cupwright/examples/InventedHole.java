@@ -8,7 +8,8 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * One invented hole: an egg-shaped green whose ground falls towards the line of play, with a mound and a step to a back tier.
+ * One invented hole: an egg-shaped green whose ground falls towards the line of play, with a mound and a step to a back
+ * tier.
  *
  * @param ref its number
  * @param par its par

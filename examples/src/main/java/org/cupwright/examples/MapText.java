@@ -16,7 +16,10 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Shapes as GeoJSON (RFC 7946): longitude and latitude on WGS84, outer rings anticlockwise; polygons without holes only. */
+/**
+ * Shapes as GeoJSON (RFC 7946): longitude and latitude on WGS84, outer rings anticlockwise; polygons without holes
+ * only.
+ */
 final class MapText {
     /** Nine decimals of a degree are a tenth of a millimetre. */
     private static final int DECIMALS = 9;

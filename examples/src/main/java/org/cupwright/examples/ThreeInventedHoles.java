@@ -15,8 +15,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Makes the example files of {@code examples/data}: a course of three holes that does not exist, in the open Atlantic. Its one
- * argument is the folder to write to; the same files come out every time.
+ * Makes the example files of {@code examples/data}: a course of three holes that does not exist, in the open Atlantic.
+ * Its one argument is the folder to write to; the same files come out every time.
  */
 public final class ThreeInventedHoles {
     /** UTM zone 25 N on WGS84. */
@@ -85,7 +85,8 @@ public final class ThreeInventedHoles {
 
     static String levels() {
         return """
-                # invented level readings: paces on and from the side; percent downhill along the line of play and to its right
+                # invented level readings: paces on and from the side; \
+                percent downhill along the line of play and to its right
                 hole,on,side,heading,fall,fallRight
                 1,14,L12,play,-1.5,-0.6
                 1,20,R10,play,-1.8,0.2

@@ -7,8 +7,9 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
 
 /**
- * How far a longer piece of work has come, and the way to stop it. What works tells of each part that is done; whoever waits may stop
- * it from another thread, and then the next part that is told of ends the work with a problem, before anything was kept.
+ * How far a longer piece of work has come, and the way to stop it. What works tells of each part that is done; whoever
+ * waits may stop it from another thread, and then the next part that is told of ends the work with a problem, before
+ * anything was kept.
  */
 public final class Progress {
     private final Consumer<Step> listener;

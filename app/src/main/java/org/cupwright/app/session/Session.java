@@ -13,8 +13,8 @@ import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
 /**
- * One request's surroundings: who asks, for which course, when, through which door. Made where the request comes in; use cases get
- * everything of the kind from here.
+ * One request's surroundings: who asks, for which course, when, through which door. Made where the request comes in;
+ * use cases get everything of the kind from here.
  *
  * @param folder what is kept
  * @param person who asks

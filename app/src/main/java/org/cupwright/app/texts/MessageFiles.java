@@ -44,6 +44,11 @@ final class MessageFiles {
         return file(door.file(language)).orElse(Map.of());
     }
 
+    /** The keys that take the place of those no sentence is written for any more, by the old key. */
+    Map<String, String> retired() {
+        return file("messages_retired.properties").orElse(Map.of());
+    }
+
     private Optional<Map<String, String>> file(String name) {
         return parsed.computeIfAbsent(name, this::parse);
     }

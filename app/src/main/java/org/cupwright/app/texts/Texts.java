@@ -33,12 +33,20 @@ public final class Texts {
     private final Locale locale;
     private final Door door;
     private final List<Map<String, String>> sentences;
+    private final Map<String, String> retired;
     private final Quantities quantities;
 
-    private Texts(Locale locale, Door door, List<Map<String, String>> sentences, UnitSystem units, double paceMetres) {
+    private Texts(
+            Locale locale,
+            Door door,
+            List<Map<String, String>> sentences,
+            Map<String, String> retired,
+            UnitSystem units,
+            double paceMetres) {
         this.locale = locale;
         this.door = door;
         this.sentences = sentences;
+        this.retired = retired;
         this.quantities = new Quantities(units, locale, paceMetres, say("unit.pace"), say("unit.paces"));
     }
 
@@ -65,7 +73,7 @@ public final class Texts {
                 files.of(LAST_RESORT).orElseThrow(() -> new IllegalStateException("the English words are missing"));
         return files.of(language)
                 .map(words -> List.of(files.of(language, door), words, files.of(LAST_RESORT, door), english))
-                .map(all -> new Texts(Locale.forLanguageTag(language), door, all, units, paceMetres));
+                .map(all -> new Texts(Locale.forLanguageTag(language), door, all, files.retired(), units, paceMetres));
     }
 
     /** The sentence of a message. */
@@ -150,6 +158,10 @@ public final class Texts {
     }
 
     private Optional<String> pattern(String key) {
+        return sentence(key).or(() -> Optional.ofNullable(retired.get(key)).flatMap(this::sentence));
+    }
+
+    private Optional<String> sentence(String key) {
         return sentences.stream()
                 .filter(file -> file.containsKey(key))
                 .findFirst()

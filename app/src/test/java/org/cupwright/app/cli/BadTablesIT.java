@@ -20,8 +20,9 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Invented tables, spoilt at random: exactly the lines that were spoilt are refused, each with its reason, the rest is offered in
- * whichever way the table was saved, nothing is kept before it is wanted, and then the rest is (the course's today is 2026-06-20).
+ * Invented tables, spoilt at random: exactly the lines that were spoilt are refused, each with its reason, the rest is
+ * offered in whichever way the table was saved, nothing is kept before it is wanted, and then the rest is (the course's
+ * today is 2026-06-20).
  */
 class BadTablesIT {
     private static final LocalDate FIRST = LocalDate.of(2026, 1, 1);

@@ -71,7 +71,8 @@ class DrawnCommandsIT {
     private static String point(int hole, double on, double left, String properties) {
         return String.format(
                 Locale.ROOT,
-                "{\"type\":\"Feature\",\"properties\":{%s},\"geometry\":{\"type\":\"Point\",\"coordinates\":[%.6f,%.6f]}}",
+                "{\"type\":\"Feature\",\"properties\":{%s},"
+                        + "\"geometry\":{\"type\":\"Point\",\"coordinates\":[%.6f,%.6f]}}",
                 properties,
                 MadeCourse.WEST + 100 * (hole - 1) + 0.914 * left,
                 MadeCourse.SOUTH + 0.914 * on);

@@ -16,7 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** What is doubtful, and what changed, on an invented course with a tilted survey, a gap, a blunder and a second survey. */
+/**
+ * What is doubtful, and what changed, on an invented course with a tilted survey, a gap, a blunder and a second survey.
+ */
 class FindingsIT {
     @TempDir
     static Path files;

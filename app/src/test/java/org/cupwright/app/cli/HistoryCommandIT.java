@@ -106,7 +106,8 @@ class HistoryCommandIT {
     @Test
     void aNotebookInWordsSaysNoMoreThanItKnows() throws IOException {
         String notebook = "date,hole,words\n2026-05-01,1,"
-                + "\"12 on, 5 left\"\n2026-05-02,1,back left\n2026-05-03,1,left in yesterday's hole\n2026-05-04,1,5 L 12\n"
+                + "\"12 on, 5 left\"\n2026-05-02,1,back left\n2026-05-03,1,left in yesterday's hole\n"
+                + "2026-05-04,1,5 L 12\n"
                 + "2026-05-05,1,by the oak\n2026-05-06,1,\n";
         Result dry = read(notebook);
         assertThat(dry.out().replaceAll("\\s+", " "))

@@ -11,7 +11,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Invented entries go out as tables and come back, and tables made by hand are taken in (the course's today is 2026-06-20). */
+/**
+ * Invented entries go out as tables and come back, and tables made by hand are taken in (the course's today is
+ * 2026-06-20).
+ */
 class LogTablesIT {
     @TempDir
     Path files;

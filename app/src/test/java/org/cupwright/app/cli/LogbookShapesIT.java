@@ -14,7 +14,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
-/** What the commands of the logbook, of notebooks and of the weather write with {@code --json} keeps to the published schemas. */
+/**
+ * What the commands of the logbook, of notebooks and of the weather write with {@code --json} keeps to the published
+ * schemas.
+ */
 class LogbookShapesIT {
     @TempDir
     static Path files;

@@ -6,7 +6,10 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Random;
 
-/** Files of an invented course of square greens in the open Atlantic (UTM zone 26 north), 22 m a side, all played northwards. */
+/**
+ * Files of an invented course of square greens in the open Atlantic (UTM zone 26 north), 22 m a side, all played
+ * northwards.
+ */
 public final class MadeCourse {
     /** West edge of the first green, m. */
     public static final double WEST = 500_000;
@@ -64,7 +67,10 @@ public final class MadeCourse {
         return String.format(Locale.ROOT, "[%.3f,%.3f]", east, north);
     }
 
-    /** Invented survey points of the first greens: a slope of 1.2 % to the south, noise of 5 mm, 5 points a square metre. */
+    /**
+     * Invented survey points of the first greens: a slope of 1.2 % to the south, noise of 5 mm, 5 points a square
+     * metre.
+     */
     public static Path survey(Path folder, int greens, double perUnit) throws IOException {
         return survey(folder, greens, 3000, perUnit);
     }

@@ -31,8 +31,8 @@ final class MadeFaults {
     }
 
     /**
-     * The first survey: green 1 rises 1 % too much to the east; on green 2 nobody went within 2.5 m of (6, 15), and one point
-     * stands a quarter of a metre too high at (17, 9).
+     * The first survey: green 1 rises 1 % too much to the east; on green 2 nobody went within 2.5 m of (6, 15), and one
+     * point stands a quarter of a metre too high at (17, 9).
      */
     static Path first(Path folder) throws IOException {
         return write(folder.resolve("first.csv"), 1, new int[] {1, 2, 3}, (hole, east, north) -> {

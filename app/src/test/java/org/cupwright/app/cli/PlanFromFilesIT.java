@@ -20,8 +20,8 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * Whole courses from their files to the plan, held against the files and the true ground they were made from.
  *
- * <p>The check has arithmetic of its own: distances from the squares' corners as they stand in the file, slopes from the made
- * surface by least squares over the disc. Nothing may be broken unless the plan lists it as set aside.
+ * <p>The check has arithmetic of its own: distances from the squares' corners as they stand in the file, slopes from
+ * the made surface by least squares over the disc. Nothing may be broken unless the plan lists it as set aside.
  */
 class PlanFromFilesIT {
     private static final int GREENS = 3;

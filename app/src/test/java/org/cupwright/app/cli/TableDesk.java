@@ -11,7 +11,9 @@ import java.util.Arrays;
 import java.util.List;
 import org.cupwright.app.cli.InProcess.Result;
 
-/** A data folder with the made course, and tables that are handed to its commands (the course's today is 2026-06-20). */
+/**
+ * A data folder with the made course, and tables that are handed to its commands (the course's today is 2026-06-20).
+ */
 final class TableDesk {
     private final Path files;
     private final InProcess cupwright;

@@ -6,7 +6,10 @@ import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.upkeep.FolderUpkeep;
 
-/** A folder in which somebody else does something once, right after the first thing was read, or else before anything is written. */
+/**
+ * A folder in which somebody else does something once, right after the first thing was read, or else before anything is
+ * written.
+ */
 final class BetweenReadAndWrite implements DataFolder {
     private final DataFolder folder;
     private final Runnable somebodyElse;

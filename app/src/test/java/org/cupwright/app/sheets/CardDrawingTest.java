@@ -61,7 +61,10 @@ class CardDrawingTest {
         }
     }
 
-    /** Heights are good to 3 mm where lines go straight through cells of a quarter metre, on the steepest bank of the course. */
+    /**
+     * Heights are good to 3 mm where lines go straight through cells of a quarter metre, on the steepest bank of the
+     * course.
+     */
     @ParameterizedTest
     @EnumSource
     void everyContourLineRunsAtItsHeight(PaperSize paper) throws IOException {

@@ -7,8 +7,8 @@ import org.cupwright.course.Outline;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
- * From the ground to the paper and back, by least squares through an outline's corners as they are drawn: an affine map of its own
- * making, which knows nothing of how drawings are made.
+ * From the ground to the paper and back, by least squares through an outline's corners as they are drawn: an affine map
+ * of its own making, which knows nothing of how drawings are made.
  */
 final class OutlineFit {
     private final double[] across;

@@ -11,8 +11,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /**
- * No finished sentence leaves the engine: what it has to say are keys of the message file. English stands only in exceptions that tell
- * a programmer of a defect, and in the sources of settings, which are citations.
+ * No finished sentence leaves the engine: what it has to say are keys of the message file. English stands only in
+ * exceptions that tell a programmer of a defect, and in the sources of settings, which are citations.
  */
 class EngineSentencesTest {
     private static final Path ENGINE = Path.of("../engine/src/main/java/org/cupwright");
@@ -23,7 +23,10 @@ class EngineSentencesTest {
     private static final Pattern TOKEN = Pattern.compile("\"(?:\\\\.|[^\"\\\\])*\"|[;{}]|[^;{}\"]+");
     private static final Pattern SENTENCE = Pattern.compile("\".*[A-Za-z]{2,} [A-Za-z].*\"");
 
-    /** What may go before a sentence in its statement: a defect being told of, or where a setting or a constant of it comes from. */
+    /**
+     * What may go before a sentence in its statement: a defect being told of, or where a setting or a constant of it
+     * comes from.
+     */
     private static final Pattern MAY_SPEAK = Pattern.compile(
             "new (?:Illegal(?:Argument|State)|IndexOutOfBounds|Arithmetic|UncheckedIO)Exception\\(|requireNonNull\\("
                     + "|super\\(reason|(?:new Setting<>|weight|amount)\\(|String [A-Z]+ =|check\\(day");

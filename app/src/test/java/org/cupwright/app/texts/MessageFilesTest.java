@@ -151,6 +151,9 @@ class MessageFilesTest {
         }
         assertThat(opened)
                 .containsExactlyInAnyOrder(
-                        "messages_en.properties", "messages_en.commands.properties", "messages_xx.properties");
+                        "messages_en.properties",
+                        "messages_en.commands.properties",
+                        "messages_retired.properties",
+                        "messages_xx.properties");
     }
 }

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Bad input to the real program: it says what is wrong, where, and what to try, gives status 1, and leaves the data folder as it
- * was, both where there was none and where there was a course in it.
+ * Bad input to the real program: it says what is wrong, where, and what to try, gives status 1, and leaves the data
+ * folder as it was, both where there was none and where there was a course in it.
  */
 class BadInputIT {
     private static final double W = MadeCourse.WEST;

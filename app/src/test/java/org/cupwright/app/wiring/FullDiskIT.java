@@ -44,8 +44,8 @@ class FullDiskIT {
     }
 
     /**
-     * Whatever room is left, an entry is refused and not there, or kept and there. Among the cases are ones where the entry fits and
-     * only the closing of the journal does not.
+     * Whatever room is left, an entry is refused and not there, or kept and there. Among the cases are ones where the
+     * entry fits and only the closing of the journal does not.
      */
     @Test
     void withAnyRoomLeftAnEntryIsKeptOrRefusedNeverLost() throws IOException, InterruptedException {

@@ -51,7 +51,10 @@ class KeepingIT {
         return new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     }
 
-    /** Each of them is killed without warning 5 to 200 ms after one of its writes began; every tenth after its very first. */
+    /**
+     * Each of them is killed without warning 5 to 200 ms after one of its writes began; every tenth after its very
+     * first.
+     */
     @Test
     void killedWritersLoseNothingThatWasAcknowledged() throws IOException, InterruptedException {
         int kills = Suite.count("killed writers", 100, 12);

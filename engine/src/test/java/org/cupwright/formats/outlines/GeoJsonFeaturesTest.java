@@ -130,8 +130,10 @@ class GeoJsonFeaturesTest {
     void readsOutlinesGivenInMetres() {
         String json =
                 "{\"type\":\"FeatureCollection\",\"crs\":{\"properties\":{\"name\":\"EPSG:32625\"}},\"features\":["
-                        + "{\"type\":\"Feature\",\"properties\":{\"golf\":\"green\",\"ref\":1.0},\"geometry\":{\"type\":\"Polygon\","
-                        + "\"coordinates\":[[[500000,4400000,12],[500020,4400000,12],[500020,4400030],[500000,4400000]]]}}]}";
+                        + "{\"type\":\"Feature\",\"properties\":{\"golf\":\"green\",\"ref\":1.0},"
+                        + "\"geometry\":{\"type\":\"Polygon\","
+                        + "\"coordinates\":[[[500000,4400000,12],[500020,4400000,12],"
+                        + "[500020,4400030],[500000,4400000]]]}}]}";
         ReadCourse read = InventedMap.readCourse(json, InventedMap.request());
         assertThat(read.course().find("1").orElseThrow().green().areaSquareMetres())
                 .isCloseTo(300, within(1e-6));

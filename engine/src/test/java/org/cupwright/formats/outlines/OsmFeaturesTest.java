@@ -28,7 +28,8 @@ class OsmFeaturesTest {
             <node id="9" lon="-30.4999" lat="40.00015"/>
             """;
     private static final String GREEN = """
-            <way id="11"><nd ref="1"/><nd ref="2"/><nd ref="3"/><nd ref="4"/><nd ref="1"/><tag k="golf" v="green"/></way>
+            <way id="11"><nd ref="1"/><nd ref="2"/><nd ref="3"/><nd ref="4"/><nd ref="1"/>
+              <tag k="golf" v="green"/></way>
             """;
 
     private static ReadCourse read(String elements) {
@@ -47,7 +48,8 @@ class OsmFeaturesTest {
     @Test
     void readsAGreenWithItsHoleLine() {
         ReadCourse read = read(NODES + GREEN + """
-                <way id="12"><nd ref="5"/><nd ref="6"/><tag k="golf" v="hole"/><tag k="ref" v="3"/><tag k="par" v="3"/></way>
+                <way id="12"><nd ref="5"/><nd ref="6"/><tag k="golf" v="hole"/>
+                  <tag k="ref" v="3"/><tag k="par" v="3"/></way>
                 <way id="13"><nd ref="1"/><nd ref="5"/><tag k="highway" v="path"/></way>
                 """);
         Hole hole = read.course().find("3").orElseThrow();

@@ -12,7 +12,8 @@ import org.cupwright.app.desk.files.SourceFile;
  * An entry for the logbook as a person gives it.
  *
  * @param kind the kind of entry
- * @param holes the holes it is about, one fact each; {@code all} for every hole of the course; empty for the whole course
+ * @param holes the holes it is about, one fact each; {@code all} for every hole of the course; empty for the whole
+ *     course
  * @param where the place on the green
  * @param radiusMetres how far about the place the ground is meant
  * @param asPlanned cut where the day's plan had it

@@ -11,8 +11,8 @@ import org.cupwright.cupchange.Payload;
 import org.cupwright.cupchange.PayloadKinds;
 
 /**
- * What a kind of entry asks for: its parts in order. Names are taken as people type them: {@code cup-changed}, {@code CupChanged}
- * and {@code cupChanged} are one, and a beginning that fits one name only will do.
+ * What a kind of entry asks for: its parts in order. Names are taken as people type them: {@code cup-changed},
+ * {@code CupChanged} and {@code cupChanged} are one, and a beginning that fits one name only will do.
  *
  * @param kind the kind's name
  * @param parts its parts

@@ -18,9 +18,10 @@ import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
 /**
- * A moment as a person types it: {@code 05:40} on the day that is spoken of, {@code 2026-06-20T05:40} by the course's clock, or a
- * moment that ends in Z or in its offset from UTC, as tables have it. In the night in which clocks are put forward an hour is missing, and its times are refused; in the
- * night in which they are put back one comes twice, the first is taken, and that is said.
+ * A moment as a person types it: {@code 05:40} on the day that is spoken of, {@code 2026-06-20T05:40} by the course's
+ * clock, or a moment that ends in Z or in its offset from UTC, as tables have it. In the night in which clocks are put
+ * forward an hour is missing, and its times are refused; in the night in which they are put back one comes twice, the
+ * first is taken, and that is said.
  */
 public final class MomentText {
     private static final Pattern WITH_OFFSET = Pattern.compile(".{10}[T ].*[+-][0-9:]{2,8}");

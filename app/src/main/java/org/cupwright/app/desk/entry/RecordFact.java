@@ -33,7 +33,10 @@ import tools.jackson.databind.node.JsonNodeFactory;
 
 /** Keeps an entry in the logbook. When the answer is there, it is on the disk. */
 public final class RecordFact {
-    /** The time of entries of another day that name none (our choice: cups are changed before play; the day is what matters). */
+    /**
+     * The time of entries of another day that name none (our choice: cups are changed before play; the day is what
+     * matters).
+     */
     private static final LocalTime MORNING = LocalTime.of(5, 0);
 
     private static final String CUT_AT = "cutAt";
@@ -151,7 +154,9 @@ public final class RecordFact {
         return entry.when().map(ground.moments()::read).orElseGet(() -> today ? now : morning(ground, zone));
     }
 
-    /** The morning of a day; after what is entered of that morning already, so that the later entry counts as the later. */
+    /**
+     * The morning of a day; after what is entered of that morning already, so that the later entry counts as the later.
+     */
     private static Instant morning(Ground ground, ZoneId zone) {
         Instant morning = ground.day().atTime(MORNING).atZone(zone).toInstant();
         return ground.entries()

@@ -10,7 +10,10 @@ import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.junit.jupiter.api.Test;
 
-/** Clocks go forward on 29 March 2026 and back on 25 October 2026 in Berlin; a month of other days beside them in Lord Howe. */
+/**
+ * Clocks go forward on 29 March 2026 and back on 25 October 2026 in Berlin; a month of other days beside them in Lord
+ * Howe.
+ */
 class MomentTextTest {
     private static final ZoneId BERLIN = ZoneId.of("Europe/Berlin");
     private static final LocalDate FORWARD = LocalDate.of(2026, 3, 29);

@@ -33,7 +33,9 @@ import org.cupwright.turf.weather.WeatherDay;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Turf and weather from kept states against the whole logbook, on a real file; the zone has nights of 23 and 25 hours. */
+/**
+ * Turf and weather from kept states against the whole logbook, on a real file; the zone has nights of 23 and 25 hours.
+ */
 class CheckpointsIT {
     private static final ZoneId ZONE = ZoneId.of("America/New_York");
     private static final FoldedTurf TURF = new FoldedTurf(ZONE);

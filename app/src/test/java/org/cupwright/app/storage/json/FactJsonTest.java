@@ -34,8 +34,10 @@ class FactJsonTest {
         JsonNode json = JsonMapper.shared().readTree(FactJson.write(fact));
         JsonNode expected = JsonMapper.shared().readTree("""
                         {"id":"00000000-0000-4000-8000-000000000007","version":1,"happenedAt":"2026-06-20T04:40:00Z",
-                         "recordedAtDevice":"2026-06-20T04:41:00Z","person":"invented person","course":"made-up","hole":"7",
-                         "payload":{"kind":"cupChanged","planned":{"east":12.5,"north":30.0},"cutAt":{"east":12.5,"north":30.0},
+                         "recordedAtDevice":"2026-06-20T04:41:00Z","person":"invented person",
+                         "course":"made-up","hole":"7",
+                         "payload":{"kind":"cupChanged","planned":{"east":12.5,"north":30.0},
+                         "cutAt":{"east":12.5,"north":30.0},
                          "foundBy":"paces","way":"onePiece","soil":"none","rimWhited":false,"edgeRagged":false}}
                         """);
         assertThat(json).isEqualTo(expected);

@@ -26,7 +26,7 @@ import org.tinfour.standard.IncrementalTin;
  * <p>A height on a triangle is a weighted mean of three noisy heights; at an even choice of spots its variance is half
  * a point's. The fit's own error is small beside that, so the two differ by about 0.7 of the noise.
  */
-class SurveyedGroundAgainstReferenceTest {
+class SurveyedGroundAgainstReferenceIT {
     private static final double RADIUS = 7;
     private static final double SIGMA = 0.01;
     private static final Outline GREEN = Shapes.circle(0, 0, RADIUS);

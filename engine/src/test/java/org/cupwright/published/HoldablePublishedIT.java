@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * tolerance 1 %. Read off a chart after Lemons, Golf Course Industry, June 2018 (its heading is damaged: our reading of
  * its columns): working limits at 9 to 14 ft; tolerance 3 %, the chart being drawn to about that.
  */
-class HoldablePublishedTest {
+class HoldablePublishedIT {
     @ParameterizedTest
     @CsvSource({"9, 4.35", "10, 3.90", "11, 3.58", "12, 3.24", "13, 2.99", "14, 2.90"})
     void theLimitOnAPlaneIsTheWorkingLimit(double speedFeet, double workingLimitPercent) {

@@ -20,7 +20,7 @@ import org.locationtech.jts.geom.LineString;
  * Places against lines cut by the geometry library, and round trips from places back to points, on random invented
  * greens.
  */
-class GreenFrameAgainstReferenceTest {
+class GreenFrameAgainstReferenceIT {
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     @Test

@@ -33,7 +33,7 @@ import org.cupwright.units.Paces;
 import org.junit.jupiter.api.Test;
 
 /** The invented season is one that an invented crew could have had. */
-class DemoSeasonTest {
+class DemoSeasonIT {
     private static final DemoCourse DEMO = new DemoCourse(1);
     private static final Course COURSE = DEMO.course();
     private static final ZoneId ZONE = COURSE.frame().zone();
@@ -63,8 +63,7 @@ class DemoSeasonTest {
 
     @Test
     void itEndsOnTheEveningBeforeTheDemosToday() {
-        List<LocalDate> days =
-                FACTS.stream().map(DemoSeasonTest::day).distinct().toList();
+        List<LocalDate> days = FACTS.stream().map(DemoSeasonIT::day).distinct().toList();
         assertThat(days).hasSize(120).isSorted();
         assertThat(days.get(119)).isEqualTo(DemoCourse.TODAY.minusDays(1));
         assertThat(DemoSeason.event()).isEqualTo(DemoCourse.TODAY.plusDays(21));
@@ -218,7 +217,10 @@ class DemoSeasonTest {
         assertThat(new DemoSeason(new DemoCourse(2)).facts()).doesNotContainAnyElementsOf(FACTS);
     }
 
-    /** The digest was taken from the first run that satisfied the tests above; it moves only when the invented season is changed, or what a fact holds. */
+    /**
+     * The digest was taken from the first run that satisfied the tests above; it moves only when the invented season is
+     * changed, or what a fact holds.
+     */
     @Test
     void theSameBytesOnEveryMachine() {
         Digest digest = new Digest();

@@ -46,7 +46,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What plans and logbook leave on the greens; outlines of the invented course, nothing measured. */
-class DayGroundTest {
+class DayGroundIT {
     private static final LocalDate MONDAY = LocalDate.of(2026, 6, 15);
     private static final Course COURSE = holes("3", "6");
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T12:00:00Z"), ZoneOffset.UTC);
