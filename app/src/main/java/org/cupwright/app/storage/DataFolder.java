@@ -5,11 +5,15 @@ import org.cupwright.app.storage.upkeep.FolderUpkeep;
 
 /** Where everything that is known of the courses is kept. */
 public interface DataFolder extends AutoCloseable {
-    /** Reads what is kept, all of it as it is at one moment; a folder that does not exist or holds nothing reads as empty and is left as it is. */
+    /**
+     * Reads what is kept, all of it as it is at one moment; a folder that does not exist or holds nothing reads as
+     * empty and is left as it is.
+     */
     <T> T read(Function<Stores, T> work);
 
     /**
-     * Changes what is kept, all of it or nothing, and answers what the work does; the folder is made when it is not there.
+     * Changes what is kept, all of it or nothing, and answers what the work does; the folder is made when it is not
+     * there.
      */
     <T> T write(Function<Stores, T> work);
 

@@ -10,8 +10,8 @@ import org.cupwright.green.DrawnItem;
 import org.cupwright.green.PersonsOpinion;
 
 /**
- * All ground that people drew on a course's greens. It is kept beside the course and not in it, so that a new map of the greens
- * leaves it where it is.
+ * All ground that people drew on a course's greens. It is kept beside the course and not in it, so that a new map of
+ * the greens leaves it where it is.
  *
  * @param all the oldest first, each with an id of its own
  */
@@ -52,8 +52,9 @@ public record DrawnOnCourse(List<Kept> all) {
     }
 
     /**
-     * These with one more. One of the same id, or without an id one of the same kind at the same place, is what was said before: the
-     * later word takes its place, under its id. What has no id yet gets one: hole, kind and a number, as {@code 7-bad-2}.
+     * These with one more. One of the same id, or without an id one of the same kind at the same place, is what was
+     * said before: the later word takes its place, under its id. What has no id yet gets one: hole, kind and a number,
+     * as {@code 7-bad-2}.
      */
     public DrawnOnCourse with(ReadDrawn.Item later) {
         Optional<String> id = idOf(later);

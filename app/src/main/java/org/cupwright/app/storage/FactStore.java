@@ -7,7 +7,9 @@ import java.util.Set;
 import java.util.UUID;
 import org.cupwright.cupchange.Fact;
 
-/** Everything that was ever recorded. Nothing is changed or taken away: what was wrong is corrected by a further fact. */
+/**
+ * Everything that was ever recorded. Nothing is changed or taken away: what was wrong is corrected by a further fact.
+ */
 public interface FactStore {
     /** Before anything that a logbook can hold. */
     Instant LONG_AGO = Instant.parse("0001-01-01T00:00:00Z");
@@ -44,14 +46,14 @@ public interface FactStore {
     List<Fact> all(String courseId);
 
     /**
-     * Those that happened from one moment on and before another, and every correction of one of them, whenever that was said; as they
-     * were recorded.
+     * Those that happened from one moment on and before another, and every correction of one of them, whenever that was
+     * said; as they were recorded.
      */
     List<Fact> between(String courseId, Instant from, Instant before);
 
     /**
-     * Those of some kinds that happened from one moment on and before another, those of other kinds that were ever corrected into one
-     * of them, and all corrections of any of these: enough to know which facts of these kinds count.
+     * Those of some kinds that happened from one moment on and before another, those of other kinds that were ever
+     * corrected into one of them, and all corrections of any of these: enough to know which facts of these kinds count.
      */
     List<Fact> ofKinds(String courseId, Set<String> kinds, Instant from, Instant before);
 
@@ -65,8 +67,8 @@ public interface FactStore {
     Optional<Arrival> lastArrival();
 
     /**
-     * Whether what happened before a moment counts as it did when the logbook had come so far: it had come so far, and since then
-     * nothing has arrived that happened before the moment, or corrects such a fact.
+     * Whether what happened before a moment counts as it did when the logbook had come so far: it had come so far, and
+     * since then nothing has arrived that happened before the moment, or corrects such a fact.
      */
     boolean isUnchangedBefore(String courseId, Instant moment, Arrival since);
 }

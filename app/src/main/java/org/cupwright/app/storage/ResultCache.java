@@ -3,8 +3,8 @@ package org.cupwright.app.storage;
 import java.util.Optional;
 
 /**
- * Keeps results by name. What was kept may be gone at any time, and is never the answer to another name, or of another build of the
- * program. Safe for use by several threads and processes.
+ * Keeps results by name. What was kept may be gone at any time, and is never the answer to another name, or of another
+ * build of the program. Safe for use by several threads and processes.
  */
 public interface ResultCache {
     /** What was kept under the name, if it is still there. */

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * How far what is kept of a course has come: what takes long is worked out on a reading that has it, and before anything is written
- * it is compared with how far things are then.
+ * How far what is kept of a course has come: what takes long is worked out on a reading that has it, and before
+ * anything is written it is compared with how far things are then.
  *
  * @param byPart for each part the number of its newest row; 0 where there is none
  */

@@ -102,8 +102,9 @@ final class Database {
     }
 
     /**
-     * On a folder that cannot be written the file is read as it lies, without the files that reading makes for its time. Where a
-     * journal lies beside it, it holds entries that are kept: then it is read with it, for which the system may want to write.
+     * On a folder that cannot be written the file is read as it lies, without the files that reading makes for its
+     * time. Where a journal lies beside it, it holds entries that are kept: then it is read with it, for which the
+     * system may want to write.
      */
     private Connection readable() throws SQLException {
         SQLiteConfig config = config();
@@ -117,8 +118,8 @@ final class Database {
     }
 
     /**
-     * Closing copies the journal into the file. Where that fails, as on a full disk, the journal stays, and what was committed
-     * is in it and on the disk: it is read from there, so the work is done all the same.
+     * Closing copies the journal into the file. Where that fails, as on a full disk, the journal stays, and what was
+     * committed is in it and on the disk: it is read from there, so the work is done all the same.
      */
     static void closeKept(Connection connection) {
         try {

@@ -17,8 +17,8 @@ import tools.jackson.databind.module.SimpleModule;
 /**
  * Courses, plans, level readings and drawn ground as JSON documents: records by the names of their components.
  *
- * <p>What is written here is read back by later versions: a component that is renamed needs a new data format. A list that an older
- * version did not write yet is read as empty. A test reads documents as the first version wrote them.
+ * <p>What is written here is read back by later versions: a component that is renamed needs a new data format. A list
+ * that an older version did not write yet is read as empty. A test reads documents as the first version wrote them.
  */
 final class Documents {
     /** Made when the first document is read or written: commands that need none start faster without it. */

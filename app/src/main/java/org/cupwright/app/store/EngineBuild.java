@@ -15,8 +15,8 @@ import org.cupwright.app.storage.Sha256;
 import org.cupwright.holelocation.judging.GreenJudge;
 
 /**
- * Which build of the engine computes, on which Java: by the contents of its classes, as a version's name stays the same while its
- * developers change it.
+ * Which build of the engine computes, on which Java: by the contents of its classes, as a version's name stays the same
+ * while its developers change it.
  */
 final class EngineBuild {
     private static final int LETTERS = 16;
@@ -66,7 +66,10 @@ final class EngineBuild {
         }
     }
 
-    /** Names, sizes and check sums as the jar lists them: reading and digesting all that is in it would slow every start. */
+    /**
+     * Names, sizes and check sums as the jar lists them: reading and digesting all that is in it would slow every
+     * start.
+     */
     private static String contents(Path jar) throws IOException {
         try (ZipFile zip = new ZipFile(jar.toFile())) {
             return zip.stream()

@@ -14,8 +14,8 @@ import java.util.stream.Stream;
 import org.cupwright.app.storage.ResultCache;
 
 /**
- * Results as files in the folder {@code cache}, one a result, in a folder of their build. Nobody misses them when they are deleted;
- * no backup holds them.
+ * Results as files in the folder {@code cache}, one a result, in a folder of their build. Nobody misses them when they
+ * are deleted; no backup holds them.
  *
  * <p>The newest are kept, by when they were last of use; results of other builds go with the first result of this one.
  */

@@ -15,11 +15,12 @@ import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
 
 /**
- * Who may be in a data folder at once: any number that write, or one alone that makes, upgrades or replaces the data file.
+ * Who may be in a data folder at once: any number that write, or one alone that makes, upgrades or replaces the data
+ * file.
  *
- * <p>The database orders single transactions by itself; this is for what takes several. Between processes it is a lock on a file
- * that the system lets go when its holder dies; within one process, where such locks do not count, it is a lock of the language.
- * Those that only read need not ask.
+ * <p>The database orders single transactions by itself; this is for what takes several. Between processes it is a lock
+ * on a file that the system lets go when its holder dies; within one process, where such locks do not count, it is a
+ * lock of the language. Those that only read need not ask.
  */
 final class FolderGate {
     /** Longest wait, s: our choice; an upgrade of a large folder takes seconds. */
@@ -134,7 +135,9 @@ final class FolderGate {
         return FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
     }
 
-    /** Whether the lock was got, on the file that has the name now: another process may have taken it away meanwhile. */
+    /**
+     * Whether the lock was got, on the file that has the name now: another process may have taken it away meanwhile.
+     */
     private boolean holds(FileChannel channel, boolean withOthers) throws IOException {
         Object before = key();
         FileLock lock = channel.tryLock(0, Long.MAX_VALUE, withOthers);

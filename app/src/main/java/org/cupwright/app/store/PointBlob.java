@@ -11,7 +11,10 @@ import java.util.zip.GZIPInputStream;
 import java.util.zip.GZIPOutputStream;
 import org.cupwright.green.SurveyPoints;
 
-/** Surveyed points as one compact value: gzip of all easts, all norths, all heights, as the exact numbers that were read. */
+/**
+ * Surveyed points as one compact value: gzip of all easts, all norths, all heights, as the exact numbers that were
+ * read.
+ */
 final class PointBlob {
     private PointBlob() {}
 

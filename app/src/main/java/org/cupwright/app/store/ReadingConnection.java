@@ -10,8 +10,9 @@ import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 
 /**
- * The connection by which a process reads, kept open from one reading to the next. Nothing is held between readings: no lock, and no
- * moment to which the database would have to keep its journal. Where another file has taken the name, it is opened anew.
+ * The connection by which a process reads, kept open from one reading to the next. Nothing is held between readings: no
+ * lock, and no moment to which the database would have to keep its journal. Where another file has taken the name, it
+ * is opened anew.
  */
 final class ReadingConnection implements AutoCloseable {
     private final Database database;

@@ -18,9 +18,10 @@ import org.cupwright.message.Problem;
 /**
  * Puts a backup in place of what is kept.
  *
- * <p>The backup is first copied beside the data file, which also tells whether it is sound. Then, with every writer kept waiting,
- * what was kept is copied aside, and the contents are exchanged in one transaction of the data file, so that those that read
- * meanwhile see all of the old or all of the new. Only a data file that the database gives up on is exchanged as a file.
+ * <p>The backup is first copied beside the data file, which also tells whether it is sound. Then, with every writer
+ * kept waiting, what was kept is copied aside, and the contents are exchanged in one transaction of the data file, so
+ * that those that read meanwhile see all of the old or all of the new. Only a data file that the database gives up on
+ * is exchanged as a file.
  */
 final class Restore {
     private final Database database;

@@ -17,11 +17,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A whole copy of a data file in one file: taken at one moment while others write, checked, on the disk, and only then given its
- * name, so that a file of that name is never half a copy.
+ * A whole copy of a data file in one file: taken at one moment while others write, checked, on the disk, and only then
+ * given its name, so that a file of that name is never half a copy.
  *
- * <p>By {@code VACUUM INTO}, which reads one moment and lets others go on writing. The library's page-by-page copying starts again
- * with every change that another process makes, and need not come to an end on a busy folder.
+ * <p>By {@code VACUUM INTO}, which reads one moment and lets others go on writing. The library's page-by-page copying
+ * starts again with every change that another process makes, and need not come to an end on a busy folder.
  */
 final class Snapshot {
     private static final DateTimeFormatter STAMP =

@@ -163,7 +163,8 @@ final class SqlFacts implements FactStore {
         return sql.find(
                         row -> row.getBoolean(1),
                         "WITH RECURSIVE arrived (id, corrects, happened_millis) AS ("
-                                + "SELECT id, corrects, happened_millis FROM fact WHERE received > ? AND course || '' = ?"
+                                + "SELECT id, corrects, happened_millis FROM fact "
+                                + "WHERE received > ? AND course || '' = ?"
                                 + " UNION SELECT fact.id, fact.corrects, fact.happened_millis"
                                 + " FROM arrived CROSS JOIN fact ON fact.id = arrived.corrects)"
                                 + " SELECT EXISTS (SELECT 1 FROM fact WHERE received = ? AND id = ?)"

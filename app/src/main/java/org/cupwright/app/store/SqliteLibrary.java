@@ -8,8 +8,8 @@ import org.sqlite.SQLiteJDBCLoader;
 import org.sqlite.util.LibraryLoaderUtil;
 
 /**
- * The part of SQLite that is not Java. Left in its jar it is unpacked into the system's folder for temporary files and compared byte
- * by byte at every start; where it lies in a folder, it is taken from there.
+ * The part of SQLite that is not Java. Left in its jar it is unpacked into the system's folder for temporary files and
+ * compared byte by byte at every start; where it lies in a folder, it is taken from there.
  */
 public final class SqliteLibrary {
     /** The system property that names the folder in which the driver looks first. */

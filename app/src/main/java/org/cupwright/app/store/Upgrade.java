@@ -14,8 +14,8 @@ import org.flywaydb.core.Flyway;
 /**
  * Makes the data file, and brings one of an older format up to date. Only for whoever is alone in the folder.
  *
- * <p>A new file is made under another name and gets its own when it is whole. An older one is copied first, and the copy kept:
- * without it nothing is changed.
+ * <p>A new file is made under another name and gets its own when it is whole. An older one is copied first, and the
+ * copy kept: without it nothing is changed.
  */
 final class Upgrade {
     /** Held so that the level set on it is kept: the log manager forgets loggers that nobody holds. */
@@ -65,7 +65,9 @@ final class Upgrade {
         }
     }
 
-    /** What cannot be deleted now is deleted by the next that makes a file; the failure that led here is told instead. */
+    /**
+     * What cannot be deleted now is deleted by the next that makes a file; the failure that led here is told instead.
+     */
     private static void deleteQuietly(Database database) {
         for (Path path : database.files()) {
             path.toFile().delete();

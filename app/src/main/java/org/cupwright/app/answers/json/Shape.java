@@ -5,7 +5,10 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** A JSON object being put together: what it says by name, in the order said. The values may be any that {@link Shapes} knows. */
+/**
+ * A JSON object being put together: what it says by name, in the order said. The values may be any that {@link Shapes}
+ * knows.
+ */
 public final class Shape {
     private final Map<String, Object> parts = new LinkedHashMap<>();
 

@@ -33,8 +33,8 @@ import tools.jackson.databind.module.SimpleModule;
 import tools.jackson.databind.ser.std.StdSerializer;
 
 /**
- * Answers as JSON, the same at every door: records by the names of their components and in their order, numbers to 0.0001, choices
- * in lower camel case, messages as sentences, null where nothing is known.
+ * Answers as JSON, the same at every door: records by the names of their components and in their order, numbers to
+ * 0.0001, choices in lower camel case, messages as sentences, null where nothing is known.
  */
 public final class Shapes {
     private final SimpleModule types = new SimpleModule();

@@ -16,7 +16,10 @@ final class DefectReport {
         this.surroundings = surroundings;
     }
 
-    /** Writes the details into the data folder, or the folder for temporary files where that cannot be; answers the path. */
+    /**
+     * Writes the details into the data folder, or the folder for temporary files where that cannot be; answers the
+     * path.
+     */
     String write(Path data, Throwable defect) {
         Instant now = surroundings.clock().instant();
         String name = "cupwright-defect-" + now.toString().replace(":", "") + ".txt";

@@ -5,8 +5,8 @@ import java.util.concurrent.TimeUnit;
 import org.cupwright.app.desk.Progress;
 
 /**
- * Ctrl-C while a longer piece of work goes on: the work is told to stop, and the program ends when it has, so that what is kept stays
- * whole and the person is told.
+ * Ctrl-C while a longer piece of work goes on: the work is told to stop, and the program ends when it has, so that what
+ * is kept stays whole and the person is told.
  */
 final class Interrupt implements AutoCloseable {
     /** Work tells of its parts every second or two; what takes longer is broken off (our choice). */

@@ -23,7 +23,8 @@ import tools.jackson.databind.node.ObjectNode;
         name = "import",
         description = {
             "Reads a table of old hole locations and says what reads; --yes keeps it.",
-            "The first line names the columns date, hole, on and side, as in 2025-05-31,7,12,L5; instead of on and side",
+            "The first line names the columns date, hole, on and side, as in 2025-05-31,7,12,L5; "
+                    + "instead of on and side",
             "a column words, as in 12 on 5 left, back left, or left in yesterday's hole."
         })
 final class HistoryImportCommand extends CourseCommand {

@@ -21,8 +21,10 @@ import tools.jackson.databind.node.ObjectNode;
         name = "import",
         description = {
             "Reads the entries of a file that log export wrote and says what is new; --yes keeps it, all or none.",
-            "With --csv --kind K: a table of entries of one kind, from log export or made by hand. The first line names the",
-            "columns: date or time, hole, the parts that log kinds lists; for places also on and side, or east and north."
+            "With --csv --kind K: a table of entries of one kind, from log export or made by hand. "
+                    + "The first line names the",
+            "columns: date or time, hole, the parts that log kinds lists; "
+                    + "for places also on and side, or east and north."
         })
 final class LogImportCommand extends CourseCommand {
     @Parameters(paramLabel = "FILE", description = "The file.")

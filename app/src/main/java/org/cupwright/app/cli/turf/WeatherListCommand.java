@@ -21,8 +21,8 @@ import picocli.CommandLine.Option;
 /** Shows the weather day by day. */
 @Command(
         name = "list",
-        description =
-                "Shows the weather of each day and what it rests on. Default: two weeks up to today, and the days that are foretold.")
+        description = "Shows the weather of each day and what it rests on. Default: two weeks up to today, "
+                + "and the days that are foretold.")
 final class WeatherListCommand extends CourseCommand {
     private static final int DAY = 17;
     private static final int NUMBER = 9;

@@ -17,9 +17,9 @@ import tools.jackson.databind.jsontype.NamedType;
 import tools.jackson.databind.module.SimpleModule;
 
 /**
- * Facts as JSON, the same in the store, in files and between devices: records by the names of their components, choices in lower
- * camel case, moments as ISO instants, places as {@code {"east","north"}} in the course's frame, the payload's kind in its property
- * {@code kind}. What is not known is left out.
+ * Facts as JSON, the same in the store, in files and between devices: records by the names of their components, choices
+ * in lower camel case, moments as ISO instants, places as {@code {"east","north"}} in the course's frame, the payload's
+ * kind in its property {@code kind}. What is not known is left out.
  */
 public final class FactJson {
     /** Made when the first fact is read or written: commands that need none start faster without it. */

@@ -10,8 +10,8 @@ import tools.jackson.databind.ValueDeserializer;
 import tools.jackson.databind.ext.javatime.deser.InstantDeserializer;
 
 /**
- * Reads moments. Those in UTC, as nearly all are written, are read by their places in the text: a long logbook has millions, and the
- * general reader takes half of the time that all else together takes.
+ * Reads moments. Those in UTC, as nearly all are written, are read by their places in the text: a long logbook has
+ * millions, and the general reader takes half of the time that all else together takes.
  */
 final class MomentIn extends ValueDeserializer<Instant> {
     private static final String FORM = "0000-00-00T00:00:00";

@@ -8,15 +8,17 @@ public interface FolderUpkeep {
      * Copies all that is kept, as it is at one moment, into one file: whole or not at all.
      *
      * @param replace whether a file of that name may be replaced
-     * @throws org.cupwright.message.Problem if there is nothing to copy, the file is there already, or it cannot be written
+     * @throws org.cupwright.message.Problem if there is nothing to copy, the file is there already, or it cannot be
+     *     written
      */
     BackupDone backup(Path target, boolean replace);
 
     /**
-     * Puts a backup in the place of all that is kept, whole or not at all. What was there is copied first, and the copy stays
-     * beside it.
+     * Puts a backup in the place of all that is kept, whole or not at all. What was there is copied first, and the copy
+     * stays beside it.
      *
-     * @throws org.cupwright.message.Problem if the file is no sound backup, or the folder cannot be had alone or written
+     * @throws org.cupwright.message.Problem if the file is no sound backup, or the folder cannot be had alone or
+     *     written
      */
     RestoreDone restore(Path source);
 
