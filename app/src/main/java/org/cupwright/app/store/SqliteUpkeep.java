@@ -84,13 +84,19 @@ final class SqliteUpkeep implements FolderUpkeep {
         for (String said : brokenLinks(connection)) {
             damages.add(damage(Message.of("check.link", new Name(said))));
         }
+        int format = Database.pragma(connection, "user_version");
+        if (format == Database.FORMAT) {
+            for (String object : SchemaObjects.missing(connection)) {
+                damages.add(damage(Message.of("check.schema", new Name(object))));
+            }
+        }
         FolderContents contents = new FolderContents(connection);
         damages.addAll(contents.unreadable());
         String journal = text(connection, "PRAGMA journal_mode");
         return new FolderReport(
                 database.file(),
                 true,
-                Database.pragma(connection, "user_version"),
+                format,
                 journal,
                 Database.pragma(connection, "synchronous"),
                 contents.counts(),
