@@ -3,8 +3,10 @@ package org.cupwright.app.storage;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.cupwright.green.LevelReading;
+import org.cupwright.green.ReadingId;
 
 /**
  * The slopes read with a level on a course's greens.
@@ -50,6 +52,29 @@ public record LevelSpots(Map<String, List<LevelReading>> byHole) {
 
     public static boolean sameSpot(LevelReading one, LevelReading other) {
         return one.place().distanceMetres(other.place()) <= SAME_SPOT_METRES;
+    }
+
+    /**
+     * A reading with where it lies and what it is called.
+     *
+     * @param id follows from the reading, so that it means the same one whatever else is kept
+     */
+    public record Called(String id, String hole, LevelReading reading) {}
+
+    /** The readings of a hole, each with what it is called. */
+    public List<Called> called(String hole) {
+        return of(hole).stream()
+                .map(reading -> new Called(ReadingId.of(hole, reading), hole, reading))
+                .toList();
+    }
+
+    /** The readings of some holes whose id begins so; none where nothing is given of it. */
+    public List<Called> find(List<String> holes, String beginning) {
+        String start = beginning.strip().toLowerCase(Locale.ROOT);
+        return holes.stream()
+                .flatMap(hole -> called(hole).stream())
+                .filter(one -> !start.isEmpty() && one.id().startsWith(start))
+                .toList();
     }
 
     /** These without one. */

@@ -5,14 +5,10 @@ import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.annotation.Nulls;
 import java.util.List;
-import org.cupwright.course.Outline;
 import org.cupwright.message.Message;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.module.SimpleModule;
 
 /**
  * Courses, plans, level readings and drawn ground as JSON documents: records by the names of their components.
@@ -23,8 +19,7 @@ import tools.jackson.databind.module.SimpleModule;
 final class Documents {
     /** Made when the first document is read or written: commands that need none start faster without it. */
     private static final class Mapper {
-        static final JsonMapper INSTANCE = JsonMapper.builder()
-                .addModule(geometry())
+        static final JsonMapper INSTANCE = PlaceDocuments.addedTo(JsonMapper.builder())
                 .addMixIn(Message.Argument.class, ArgumentNames.class)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .withConfigOverride(
@@ -42,17 +37,6 @@ final class Documents {
         } catch (JacksonException damaged) {
             throw new IllegalStateException("a stored " + type.getSimpleName() + " cannot be read", damaged);
         }
-    }
-
-    private static SimpleModule geometry() {
-        SimpleModule module = new SimpleModule("geometry");
-        module.addSerializer(Polygon.class, new PolygonWriter());
-        module.addDeserializer(Polygon.class, new PolygonReader());
-        module.addSerializer(Geometry.class, new PlaceWriter());
-        module.addDeserializer(Geometry.class, new PlaceReader());
-        module.addSerializer(Outline.class, new OutlineWriter());
-        module.addDeserializer(Outline.class, new OutlineReader());
-        return module;
     }
 
     /** Which kind of argument it is stands in the property {@code is}. */

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.storage.upkeep.RestoreDone;
-import org.cupwright.app.store.FolderGate.Pass;
+import org.cupwright.app.store.FolderLock.Pass;
 import org.cupwright.message.Problem;
 
 /**
@@ -25,12 +25,12 @@ import org.cupwright.message.Problem;
  */
 final class Restore {
     private final Database database;
-    private final FolderGate gate;
+    private final FolderLock lock;
     private final Clock clock;
 
-    Restore(Database database, FolderGate gate, Clock clock) {
+    Restore(Database database, FolderLock lock, Clock clock) {
         this.database = database;
-        this.gate = gate;
+        this.lock = lock;
         this.clock = clock;
     }
 
@@ -84,7 +84,7 @@ final class Restore {
 
     @SuppressWarnings("try") // the pass is held, not used
     private RestoreDone exchanged(Path source, Database ready) throws IOException {
-        try (Pass alone = gate.alone()) {
+        try (Pass alone = lock.alone()) {
             return StoreProblems.telling(database.file(), () -> {
                 Optional<Path> before = database.exists() ? Optional.of(keepBefore()) : Optional.empty();
                 if (before.isPresent() && isSound()) {

@@ -15,7 +15,7 @@ import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.upkeep.FolderUpkeep;
-import org.cupwright.app.store.FolderGate.Pass;
+import org.cupwright.app.store.FolderLock.Pass;
 
 /**
  * A data folder with one SQLite file in it.
@@ -26,7 +26,7 @@ public final class SqliteFolder implements DataFolder {
     private final Path folder;
     private final Database database;
     private final ReadingConnection reading;
-    private final FolderGate gate;
+    private final FolderLock lock;
     private final Clock clock;
 
     /**
@@ -37,7 +37,7 @@ public final class SqliteFolder implements DataFolder {
         this.folder = folder.toAbsolutePath().normalize();
         this.database = Database.in(this.folder);
         this.reading = new ReadingConnection(database);
-        this.gate = FolderGate.of(this.folder);
+        this.lock = FolderLock.of(this.folder);
         this.clock = clock;
     }
 
@@ -57,7 +57,7 @@ public final class SqliteFolder implements DataFolder {
 
     @Override
     public FolderUpkeep upkeep() {
-        return new SqliteUpkeep(database, gate, clock);
+        return new SqliteUpkeep(database, lock, clock);
     }
 
     @Override
@@ -100,7 +100,7 @@ public final class SqliteFolder implements DataFolder {
     /** Does the work, unless the file has to be made or upgraded first. */
     @SuppressWarnings("try") // the pass is held, not used
     private <T> Optional<Answered<T>> writtenUpToDate(Function<Stores, T> work) {
-        try (Pass among = gate.toWrite()) {
+        try (Pass among = lock.toWrite()) {
             return database.exists()
                     ? StoreProblems.telling(database.file(), () -> inTransaction(work))
                     : Optional.empty();
@@ -112,7 +112,7 @@ public final class SqliteFolder implements DataFolder {
         if (!Files.isWritable(folder)) {
             throw StoreProblems.olderNotWritable(folder);
         }
-        try (Pass alone = gate.alone()) {
+        try (Pass alone = lock.alone()) {
             return new Upgrade(database, clock).bringUpToDate();
         }
     }
@@ -146,7 +146,7 @@ public final class SqliteFolder implements DataFolder {
     /** What is committed goes from the journal into the file, so that no reader that stays keeps it out. */
     private static void closeKept(Connection connection) {
         try (Statement statement = connection.createStatement()) {
-            statement.execute("PRAGMA wal_checkpoint(PASSIVE)");
+            statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
         } catch (SQLException journalStays) {
             System.getLogger(SqliteFolder.class.getName())
                     .log(System.Logger.Level.DEBUG, "the journal is copied later", journalStays);
@@ -174,14 +174,14 @@ public final class SqliteFolder implements DataFolder {
     /** Takes away what a failed first write made, unless another process has kept something there meanwhile. */
     @SuppressWarnings("try") // the pass is held, not used
     private void takeAway(Deque<Path> made, RuntimeException because) {
-        try (Pass alone = gate.alone()) {
+        try (Pass alone = lock.alone()) {
             if (database.exists() && FolderContents.anythingIn(database)) {
                 return;
             }
             for (Path path : database.files()) {
                 Files.deleteIfExists(path);
             }
-            Files.deleteIfExists(gate.file());
+            Files.deleteIfExists(lock.file());
             for (Path path : made) {
                 Files.deleteIfExists(path);
             }

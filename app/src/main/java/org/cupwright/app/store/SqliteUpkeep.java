@@ -23,12 +23,12 @@ import org.cupwright.message.Problem;
 /** Backup, restore and check of a folder's data file. */
 final class SqliteUpkeep implements FolderUpkeep {
     private final Database database;
-    private final FolderGate gate;
+    private final FolderLock lock;
     private final Clock clock;
 
-    SqliteUpkeep(Database database, FolderGate gate, Clock clock) {
+    SqliteUpkeep(Database database, FolderLock lock, Clock clock) {
         this.database = database;
-        this.gate = gate;
+        this.lock = lock;
         this.clock = clock;
     }
 
@@ -53,7 +53,7 @@ final class SqliteUpkeep implements FolderUpkeep {
 
     @Override
     public RestoreDone restore(Path source) {
-        return new Restore(database, gate, clock).from(source.toAbsolutePath().normalize());
+        return new Restore(database, lock, clock).from(source.toAbsolutePath().normalize());
     }
 
     static FolderCounts counts(Database database) throws SQLException {
@@ -84,13 +84,19 @@ final class SqliteUpkeep implements FolderUpkeep {
         for (String said : brokenLinks(connection)) {
             damages.add(damage(Message.of("check.link", new Name(said))));
         }
+        int format = Database.pragma(connection, "user_version");
+        if (format == Database.FORMAT) {
+            for (String object : SchemaObjects.missing(connection)) {
+                damages.add(damage(Message.of("check.schema", new Name(object))));
+            }
+        }
         FolderContents contents = new FolderContents(connection);
         damages.addAll(contents.unreadable());
         String journal = text(connection, "PRAGMA journal_mode");
         return new FolderReport(
                 database.file(),
                 true,
-                Database.pragma(connection, "user_version"),
+                format,
                 journal,
                 Database.pragma(connection, "synchronous"),
                 contents.counts(),

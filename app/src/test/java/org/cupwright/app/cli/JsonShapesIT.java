@@ -181,13 +181,16 @@ class JsonShapesIT {
         assertThat(kept.path("now").path("slopePercent").asDouble()).isEqualTo(2);
         JsonNode list = checked("level-list", cupwright.run("level", "list", "--json"));
         assertThat(list.path("readings").path(0).path("number").asInt()).isEqualTo(1);
-        checked("level-remove", cupwright.run("level", "remove", "--hole", "2", "--number", "1", "--json"));
+        String id = list.path("readings").path(0).path("id").asString();
+        assertThat(id).isEqualTo(kept.path("id").asString());
+        checked("level-remove", cupwright.run("level", "remove", "--id", id, "--json"));
         JsonNode overruled = checked(
                 "level-add",
                 cupwright.run("level", "add", "--hole", "1", "--at", "500011,4400011", "--falls", "180=3.5", "--json"));
         assertThat(overruled.path("before").path("slopePercent").asDouble()).isBetween(1.0, 1.4);
         assertThat(overruled.path("now").path("slopePercent").asDouble()).isEqualTo(3.5);
-        checked("level-remove", cupwright.run("level", "remove", "--hole", "1", "--number", "1", "--json"));
+        String other = overruled.path("id").asString();
+        checked("level-remove", cupwright.run("level", "remove", "--hole", "1", "--id", other, "--json"));
         JsonNode none = checked("level-list", cupwright.run("level", "list", "--json"));
         assertThat(none.path("readings").size()).isZero();
     }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -106,8 +107,50 @@ class LevelCommandsIT {
         add("front=1.4");
         assertThat(add("front=2.1").out()).contains("in place of the earlier reading there, 1.4 %");
         assertThat(run("level", "list").out()).contains("2.1 %").doesNotContain("1.4 %");
-        run("level", "remove", "--hole", "2", "--number", "1");
+        run("level", "remove", "--id", ids().get(0));
         assertThat(run("level", "list").out()).contains("No readings yet");
+    }
+
+    /** The ids that the list shows, in its order. */
+    private List<String> ids() {
+        return linesWith(" on · ", run("level", "list").out()).stream()
+                .map(line -> line.strip().split(" ")[0])
+                .toList();
+    }
+
+    @Test
+    void whatOneTakesBackLeavesAnothersIdMeaningTheSameReading() {
+        run("level", "add", "--hole", "2", "--on", "9", "--side", "L9", "--falls", "front=1", "--person", "Ash");
+        run("level", "add", "--hole", "2", "--on", "12", "--side", "R9", "--falls", "front=2", "--person", "Ida");
+        run("level", "add", "--hole", "2", "--on", "14", "--side", "R7", "--falls", "front=3", "--person", "Ash");
+        List<String> seenByIda = ids();
+        assertThat(seenByIda).hasSize(3).doesNotHaveDuplicates().allMatch(id -> id.matches("[0-9a-f]{8}"));
+        run("level", "remove", "--id", seenByIda.get(0));
+        run("level", "remove", "--id", seenByIda.get(1), "--hole", "2");
+        assertThat(run("level", "list").out()).contains("3.0 %").doesNotContain("1.0 %", "2.0 %");
+        assertThat(ids()).containsExactly(seenByIda.get(2));
+        assertThat(refused(1, "level", "remove", "--id", seenByIda.get(1))).contains("No level reading");
+        assertThat(refused(1, "level", "remove", "--id", seenByIda.get(2), "--hole", "1"))
+                .contains("No level reading");
+    }
+
+    @Test
+    void theBeginningOfAnIdWillDoWhereNoOtherBeginsSo() {
+        for (int on = 6; on <= 22; on++) {
+            run("level", "add", "--hole", "2", "--on", on, "--side", "L9", "--falls", "front=1");
+        }
+        List<String> ids = ids();
+        String shared = ids.stream()
+                .map(id -> id.substring(0, 1))
+                .filter(start -> ids.stream().filter(id -> id.startsWith(start)).count() > 1)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("seventeen ids begin with sixteen letters"));
+        String[] several = ids.stream().filter(id -> id.startsWith(shared)).toArray(String[]::new);
+        assertThat(refused(1, "level", "remove", "--id", shared))
+                .contains("More than one level reading")
+                .contains(several);
+        run("level", "remove", "--id", several[0].substring(0, 7).toUpperCase(Locale.ROOT));
+        assertThat(ids()).hasSize(16).doesNotContain(several[0]);
     }
 
     @Test
@@ -129,7 +172,9 @@ class LevelCommandsIT {
         assertThat(refused(1, adding("front=41"))).contains("so much");
         assertThat(refused(1, adding("front=1", "back=1"))).contains("across");
         refused(2, "level", "add", "--hole", "2", "--falls", "front=1");
-        refused(1, "level", "remove", "--hole", "2", "--number", "1");
+        assertThat(refused(1, "level", "remove", "--id", "0000"))
+                .contains("No level reading", "option --id", "level list");
+        refused(2, "level", "remove", "--hole", "2");
         refused(2, "level", "round", "--spots", "9");
         refused(1, "level", "round", "--hole", "77");
         assertThat(run("level", "list").out()).contains("No readings yet");

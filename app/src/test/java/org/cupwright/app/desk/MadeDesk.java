@@ -38,6 +38,10 @@ final class MadeDesk {
     static final UUID NOTE = id("note");
     static final UUID ODD = id("odd");
     static final String DRAWN = "1-usual-1";
+
+    /** What the maker's level reading on the first hole is called. */
+    static final String READING = "aedf8ef3";
+
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T12:00:00Z"), ZoneOffset.UTC);
 
     private MadeDesk() {}

@@ -82,7 +82,10 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                 of("demo", Right.SURVEY, asking -> new SetUpDemo(asking).ifMissing()),
                 of("level reading", Right.SURVEY, asking -> level(asking).add(today(), "2", spot(6), falls())),
                 of("same level reading", Right.SURVEY, asking -> level(asking).add(today(), "1", spot(5), falls())),
-                of("level reading back", Right.SURVEY, asking -> level(asking).remove(today(), "1", 1)),
+                of(
+                        "level reading back",
+                        Right.SURVEY,
+                        asking -> level(asking).remove(today(), MadeDesk.READING, List.of())),
                 of("drawn", Right.SURVEY, asking -> new KeepDrawn(asking).add(today(), "2", spot(7), usual())),
                 of("drawn back", Right.SURVEY, asking -> new KeepDrawn(asking).remove(today(), MadeDesk.DRAWN)));
     }

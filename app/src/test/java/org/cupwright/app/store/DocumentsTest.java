@@ -16,12 +16,17 @@ import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
+import org.cupwright.course.Outline;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.PersonsOpinion;
 import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.io.ParseException;
+import org.locationtech.jts.io.WKTReader;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -65,6 +70,21 @@ class DocumentsTest {
                 new DrawnOnCourse.Kept(List.of("2", "11"), new DrawnItem("2-bad-1", word, DrawnItem.disc(at, 2))),
                 new DrawnOnCourse.Kept(List.of("1"), new DrawnItem("1-usual-1", usual, DrawnItem.spot(at)))));
         assertThat(documents.read(documents.write(drawn), DrawnOnCourse.class)).isEqualTo(drawn);
+    }
+
+    @Test
+    void placesKeepTheirFormToTheByte() throws ParseException {
+        String rings =
+                "[[[0.0,0.0],[9.5,1.0E-5],[9.5,500007.312],[0.0,0.0]],[[1.0,0.5],[2.0,0.5],[2.0,0.75],[1.0,0.5]]]";
+        Geometry polygon = new WKTReader()
+                .read("POLYGON ((0 0, 9.5 0.00001, 9.5 500007.312, 0 0), (1 0.5, 2 0.5, 2 0.75, 1 0.5))");
+        assertThat(documents.write(polygon)).isEqualTo(rings);
+        assertThat(documents.write(new Outline((Polygon) polygon))).isEqualTo(rings);
+        assertThat(documents.write(new WKTReader().read("POINT (500007.312 -0.25)")))
+                .isEqualTo("[500007.312,-0.25]");
+        assertThat(documents.read(rings, Outline.class).polygon().equalsExact(polygon))
+                .isTrue();
+        assertThat(documents.read(rings, Polygon.class).equalsExact(polygon)).isTrue();
     }
 
     @Test

@@ -214,6 +214,25 @@ class UpkeepTest {
     }
 
     @Test
+    void aRestoredFolderHasEveryTableAndIndexAndALostOneIsNamed() throws SQLException {
+        Path backup = files.resolve("b.db");
+        upkeep.backup(backup, false);
+        upkeep.restore(backup);
+        assertThat(upkeep.check().damages()).isEmpty();
+        Path file = data.resolve("cupwright.db");
+        String lost = "survey_version_hole";
+        change(file, "DROP INDEX " + lost);
+        change(file, "DROP TABLE drawn_version");
+        List<String> named = upkeep.check().damages().stream()
+                .map(damage -> damage.what().toString())
+                .toList();
+        assertThat(named).anyMatch(what -> what.contains("check.schema") && what.contains("index " + lost));
+        assertThat(named).anyMatch(what -> what.contains("check.schema") && what.contains("table drawn_version"));
+        upkeep.restore(backup);
+        assertThat(upkeep.check().damages()).isEmpty();
+    }
+
+    @Test
     void entriesThatCannotBeReadAreNamed() throws SQLException {
         Path file = data.resolve("cupwright.db");
         change(file, "UPDATE fact SET document = json_set(document, '$.payload.kind', 'nonsense') WHERE received = 5");

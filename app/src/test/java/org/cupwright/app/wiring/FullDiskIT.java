@@ -80,6 +80,7 @@ class FullDiskIT {
             assertThat(folder.upkeep().check().sound()).isTrue();
             Writes.to(folder, stores -> FactWriter.facts("last", 0).forEach(stores.facts()::add));
             assertThat(facts(folder)).hasSize(kept.size() + FactWriter.TOGETHER);
+            folder.close();
         });
     }
 

@@ -12,12 +12,13 @@ import org.cupwright.finding.Where;
 import org.cupwright.green.GroundPolicy;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.PlaneFit;
+import org.cupwright.green.ReadingId;
 import org.cupwright.green.agreement.SurveyAgainstReadings;
 import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.message.Message.Argument;
-import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Direction;
 import org.cupwright.message.Message.Length;
+import org.cupwright.message.Message.Name;
 import org.cupwright.message.Message.Slope;
 import org.cupwright.message.Message.SlopePoints;
 import org.cupwright.message.Message.Translated;
@@ -27,15 +28,15 @@ import org.cupwright.policy.Policy;
 final class ReadingFindings {
     private ReadingFindings() {}
 
-    /** Readings that lie off the green; they are told by their number on it, the first being 1. */
+    /** Readings that lie off the green; they are told by what they are called. */
     static List<GroundFinding> offGreen(Hole hole, List<LevelReading> readings) {
         List<GroundFinding> findings = new ArrayList<>();
-        for (int i = 0; i < readings.size(); i++) {
-            MapPoint place = readings.get(i).place();
+        for (LevelReading reading : readings) {
+            MapPoint place = reading.place();
             if (!hole.green().contains(place)) {
                 Length off = new Length(hole.green().distanceToEdgeMetres(place));
                 findings.add(GroundFinding.of(Finding.of(FindingKind.READING_OFF_GREEN, Where.hole(hole.id()), off)
-                        .trying(new Count(i + 1L))
+                        .trying(new Name(ReadingId.of(hole.id(), reading)))
                         .at(place)));
             }
         }

@@ -14,12 +14,14 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.MadeSurface;
+import org.cupwright.green.ReadingId;
 import org.cupwright.green.Surface;
 import org.cupwright.green.SurveyPoints;
 import org.cupwright.message.Message.Area;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Direction;
 import org.cupwright.message.Message.Length;
+import org.cupwright.message.Message.Name;
 import org.cupwright.message.Message.Slope;
 import org.cupwright.message.Message.SlopePoints;
 import org.cupwright.policy.Policy;
@@ -158,6 +160,8 @@ class GroundFindingsTest {
         assertThat(kinds(findings)).containsExactly(FindingKind.NO_SURVEY, FindingKind.READING_OFF_GREEN);
         assertThat(findings.get(0).finding().value()).isEqualTo(new Count(1));
         assertThat(findings.get(1).finding().value()).isEqualTo(new Length(3));
+        assertThat(findings.get(1).finding().tryThis().arguments())
+                .containsExactly(new Name(ReadingId.of(HOLE.id(), reading(6, 15, 0, 0.01))));
         Hole small = Hole.of("1", Shapes.rectangle(0, 0, 5, 5));
         assertThat(kinds(GroundFindings.of(small, Optional.empty(), List.of(), Policy.defaults())))
                 .containsExactly(FindingKind.NO_SURVEY, FindingKind.GREEN_VERY_SMALL, FindingKind.NO_LINE_OF_PLAY);

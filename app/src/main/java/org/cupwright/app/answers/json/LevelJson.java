@@ -11,6 +11,7 @@ import org.cupwright.app.desk.level.LevelRoundOfDay.GreenRound;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.green.LevelReading;
+import org.cupwright.green.ReadingId;
 import org.cupwright.holelocation.levelround.LevelRound;
 import org.cupwright.holelocation.levelround.RoundSpot;
 import tools.jackson.databind.JsonNode;
@@ -54,6 +55,7 @@ public final class LevelJson {
         return new Shape()
                 .with("course", day.course().id())
                 .with("hole", hole.id())
+                .with("id", ReadingId.of(hole.id(), reading))
                 .with("position", places.at(hole.id(), reading.place()))
                 .with("reading", reading.plane())
                 .with("person", reading.person())

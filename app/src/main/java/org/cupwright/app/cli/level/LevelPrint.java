@@ -15,6 +15,7 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.PlaneFit;
+import org.cupwright.green.ReadingId;
 
 /** Level readings as pages. */
 final class LevelPrint {
@@ -74,7 +75,7 @@ final class LevelPrint {
     private String row(CourseDay day, LevelReadingList.OfGreen green, int index) {
         LevelReading reading = green.readings().get(index);
         Optional<PlaneFit> without = green.without().get(index);
-        return "  " + Layout.right(Integer.toString(index + 1), 2) + "  "
+        return "  " + ReadingId.of(green.hole().id(), reading) + "  "
                 + Layout.left(where(day, green.hole(), reading), PLACE_WIDTH)
                 + Layout.left(words.falls(green.hole(), reading), FALLS_WIDTH)
                 + without.map(plane -> texts.say("level.without", words.withError(plane)))

@@ -12,13 +12,13 @@ import org.cupwright.app.desk.green.MeasuredGreen;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.LevelSpots;
+import org.cupwright.app.storage.LevelSpots.Called;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Hole;
 import org.cupwright.green.Ground;
 import org.cupwright.green.GroundPolicy;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.PlaneFit;
-import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
@@ -76,24 +76,33 @@ public final class KeepLevelReading {
     /** A reading that was taken back. */
     public record TakenBack(CourseDay day, Hole hole, LevelReading reading) {}
 
-    /** Takes a reading back, by its number on its green. */
-    public TakenBack remove(DayQuestion question, String holeId, int number) {
+    /**
+     * Takes a reading back.
+     *
+     * @param id the reading's id, or so much of its beginning that it is the only one
+     * @param holes where to look; none, or "all": on every hole
+     */
+    public TakenBack remove(DayQuestion question, String id, List<String> holes) {
         return session.decide(Right.SURVEY, stores -> {
             CourseDay day = CourseDay.of(stores, question, session);
-            Hole hole = HoleChoice.hole(day.course(), holeId);
             LevelSpots all = stores.surveys().levels(day.course().id());
-            List<LevelReading> readings = all.of(hole.id());
-            if (number < 1 || number > readings.size()) {
-                throw noSuchReading(hole, number, readings.size());
-            }
-            LevelReading gone = readings.get(number - 1);
-            stores.surveys().addLevels(day.course().id(), all.without(hole.id(), gone));
-            return new TakenBack(day, hole, gone);
+            List<String> where =
+                    HoleChoice.holes(day.course(), holes).stream().map(Hole::id).toList();
+            Called gone = only(id, all.find(where, id));
+            stores.surveys().addLevels(day.course().id(), all.without(gone.hole(), gone.reading()));
+            return new TakenBack(day, HoleChoice.hole(day.course(), gone.hole()), gone.reading());
         });
     }
 
-    private static Problem noSuchReading(Hole hole, int number, int count) {
-        return Problem.of("noSuchReading", "number", Integer.toString(number), new Name(hole.id()), new Count(count));
+    private static Called only(String id, List<Called> found) {
+        if (found.isEmpty()) {
+            throw Problem.of("noSuchReading", "id", id, new Name(id));
+        }
+        if (found.size() > 1) {
+            String ids = String.join(", ", found.stream().map(Called::id).toList());
+            throw Problem.of("severalReadings", "id", id, new Name(id), new Name(ids));
+        }
+        return found.get(0);
     }
 
     /** The readings of some holes; none named, or "all": of every hole that has any. */

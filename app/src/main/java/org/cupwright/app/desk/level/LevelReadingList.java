@@ -19,7 +19,7 @@ public record LevelReadingList(CourseDay day, List<OfGreen> greens) {
     }
 
     /**
-     * One green's readings, numbered from 1 in this order.
+     * One green's readings.
      *
      * @param hole the hole
      * @param readings the oldest first

@@ -22,24 +22,24 @@ import java.util.concurrent.locks.ReentrantReadWriteLock;
  * on a file that the system lets go when its holder dies; within one process, where such locks do not count, it is a
  * lock of the language. Those that only read need not ask.
  */
-final class FolderGate {
+final class FolderLock {
     /** Longest wait, s: our choice; an upgrade of a large folder takes seconds. */
     private static final long LONGEST_SECONDS = 60;
 
     private static final long PAUSE_MILLISECONDS = 10;
-    private static final Map<Path, FolderGate> GATES = new ConcurrentHashMap<>();
+    private static final Map<Path, FolderLock> LOCKS = new ConcurrentHashMap<>();
 
     private final Path file;
     private final ReentrantReadWriteLock here = new ReentrantReadWriteLock(true);
     private FileChannel shared;
     private int writers;
 
-    private FolderGate(Path folder) {
+    private FolderLock(Path folder) {
         this.file = folder.resolve("cupwright.lock");
     }
 
-    static FolderGate of(Path folder) {
-        return GATES.computeIfAbsent(folder, FolderGate::new);
+    static FolderLock of(Path folder) {
+        return LOCKS.computeIfAbsent(folder, FolderLock::new);
     }
 
     /** Leave to be in the folder; closing it gives the leave back. */
