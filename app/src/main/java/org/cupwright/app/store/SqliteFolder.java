@@ -146,6 +146,7 @@ public final class SqliteFolder implements DataFolder {
     /** What is committed goes from the journal into the file, so that no reader that stays keeps it out. */
     private static void closeKept(Connection connection) {
         try (Statement statement = connection.createStatement()) {
+            connection.setAutoCommit(true); // within a transaction the journal cannot be copied
             statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
         } catch (SQLException journalStays) {
             System.getLogger(SqliteFolder.class.getName())

@@ -50,37 +50,39 @@ class FullDiskIT {
     @Test
     void withAnyRoomLeftAnEntryIsKeptOrRefusedNeverLost() throws IOException, InterruptedException {
         Mounted.on(files, "size=8m", mount -> {
-            SqliteFolder folder = new SqliteFolder(mount.resolve("data"), Clock.systemUTC());
-            Writes.to(folder, stores -> FactWriter.facts("first", 0).forEach(stores.facts()::add));
-            Set<Fact> kept = new HashSet<>(facts(folder));
-            int refused = 0;
-            int closed = 0;
-            int journalsLeft = 0;
-            for (int pages = 0; pages <= MOST_FREE_PAGES; pages += STEP) {
-                Path filler = mount.resolve("filler");
-                fill(filler, (long) pages * PAGE);
-                List<Fact> wanted = wanted(pages);
-                boolean told = written(folder, wanted);
-                Path journal = mount.resolve("data/cupwright.db-wal");
-                boolean left = Files.exists(journal) && Files.size(journal) > 0;
-                journalsLeft += told && left ? 1 : 0;
-                closed += told && !left ? 1 : 0;
-                refused += told ? 0 : 1;
-                Files.delete(filler);
-                Set<Fact> there = facts(folder);
-                assertThat(there).as(pages + " pages free").containsAll(kept);
-                assertThat(there.size() - kept.size()).as(pages + " pages free").isEqualTo(told ? wanted.size() : 0);
-                kept = there;
+            try (SqliteFolder folder = new SqliteFolder(mount.resolve("data"), Clock.systemUTC())) {
+                Writes.to(folder, stores -> FactWriter.facts("first", 0).forEach(stores.facts()::add));
+                Set<Fact> kept = new HashSet<>(facts(folder));
+                int refused = 0;
+                int closed = 0;
+                int journalsLeft = 0;
+                for (int pages = 0; pages <= MOST_FREE_PAGES; pages += STEP) {
+                    Path filler = mount.resolve("filler");
+                    fill(filler, (long) pages * PAGE);
+                    List<Fact> wanted = wanted(pages);
+                    boolean told = written(folder, wanted);
+                    Path journal = mount.resolve("data/cupwright.db-wal");
+                    boolean left = Files.exists(journal) && Files.size(journal) > 0;
+                    journalsLeft += told && left ? 1 : 0;
+                    closed += told && !left ? 1 : 0;
+                    refused += told ? 0 : 1;
+                    Files.delete(filler);
+                    Set<Fact> there = facts(folder);
+                    assertThat(there).as(pages + " pages free").containsAll(kept);
+                    assertThat(there.size() - kept.size())
+                            .as(pages + " pages free")
+                            .isEqualTo(told ? wanted.size() : 0);
+                    kept = there;
+                }
+                System.out.println("full disk: " + refused + " refused, " + journalsLeft
+                        + " kept with the journal left beside the file, " + closed + " kept and closed");
+                assertThat(refused).isPositive();
+                assertThat(journalsLeft).as("cases where only closing failed").isPositive();
+                assertThat(closed).isPositive();
+                assertThat(folder.upkeep().check().sound()).isTrue();
+                Writes.to(folder, stores -> FactWriter.facts("last", 0).forEach(stores.facts()::add));
+                assertThat(facts(folder)).hasSize(kept.size() + FactWriter.TOGETHER);
             }
-            System.out.println("full disk: " + refused + " refused, " + journalsLeft
-                    + " kept with the journal left beside the file, " + closed + " kept and closed");
-            assertThat(refused).isPositive();
-            assertThat(journalsLeft).as("cases where only closing failed").isPositive();
-            assertThat(closed).isPositive();
-            assertThat(folder.upkeep().check().sound()).isTrue();
-            Writes.to(folder, stores -> FactWriter.facts("last", 0).forEach(stores.facts()::add));
-            assertThat(facts(folder)).hasSize(kept.size() + FactWriter.TOGETHER);
-            folder.close();
         });
     }
 
