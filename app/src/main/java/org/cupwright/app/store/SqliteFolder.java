@@ -147,6 +147,7 @@ public final class SqliteFolder implements DataFolder {
     private static void closeKept(Connection connection) {
         try (Statement statement = connection.createStatement()) {
             connection.setAutoCommit(true); // within a transaction the journal cannot be copied
+            statement.execute("PRAGMA busy_timeout = 0"); // whoever reads at this moment is not waited for
             statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
         } catch (SQLException journalStays) {
             System.getLogger(SqliteFolder.class.getName())
