@@ -152,6 +152,26 @@ class AllowedUsesTest {
                 .check(CLASSES);
     }
 
+    /** The stores say what every database takes; what only one says stands in that one's package. */
+    @Test
+    void onlyADatabasesOwnPackageKnowsIt() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.cupwright.app.store.sqlite..")
+                .and(areIn(others("app.people"), "every other package"))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.sqlite..", "org.postgresql..", "org.flywaydb..")
+                .check(CLASSES);
+        noClasses()
+                .that()
+                .resideInAPackage("org.cupwright.app.store")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.cupwright.app.store.sqlite..")
+                .check(CLASSES);
+    }
+
     @Test
     void springStaysAtTheEdges() {
         Set<String> springless = others("app.store", "app.people", "app.office", "app.field", "app.wiring");

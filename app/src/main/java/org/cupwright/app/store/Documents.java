@@ -16,7 +16,7 @@ import tools.jackson.databind.json.JsonMapper;
  * <p>What is written here is read back by later versions: a component that is renamed needs a new data format. A list
  * that an older version did not write yet is read as empty. A test reads documents as the first version wrote them.
  */
-final class Documents {
+public final class Documents {
     /** Made when the first document is read or written: commands that need none start faster without it. */
     private static final class Mapper {
         static final JsonMapper INSTANCE = PlaceDocuments.addedTo(JsonMapper.builder())
@@ -27,11 +27,13 @@ final class Documents {
                 .build();
     }
 
-    String write(Object value) {
+    private Documents() {}
+
+    public static String write(Object value) {
         return Mapper.INSTANCE.writeValueAsString(value);
     }
 
-    <T> T read(String document, Class<T> type) {
+    public static <T> T read(String document, Class<T> type) {
         try {
             return Mapper.INSTANCE.readValue(document, type);
         } catch (JacksonException damaged) {

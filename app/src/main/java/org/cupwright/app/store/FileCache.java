@@ -19,7 +19,7 @@ import org.cupwright.app.storage.ResultCache;
  *
  * <p>The newest are kept, by when they were last of use; results of other builds go with the first result of this one.
  */
-final class FileCache implements ResultCache {
+public final class FileCache implements ResultCache {
     /** Every green of a course of eighteen at twenty speeds, some 400 MB. Our choice. */
     static final int MOST_RESULTS = 360;
 
@@ -27,7 +27,8 @@ final class FileCache implements ResultCache {
     private final Optional<String> build;
     private final Clock clock;
 
-    FileCache(Path dataFolder, Optional<String> build, Clock clock) {
+    /** @param build which build of the program computes; nothing is kept where that is not known */
+    public FileCache(Path dataFolder, Optional<String> build, Clock clock) {
         this.folder = dataFolder.resolve("cache");
         this.build = build;
         this.clock = clock;

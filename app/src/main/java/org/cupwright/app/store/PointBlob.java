@@ -15,7 +15,7 @@ import org.cupwright.green.SurveyPoints;
  * Surveyed points as one compact value: gzip of all easts, all norths, all heights, as the exact numbers that were
  * read.
  */
-final class PointBlob {
+public final class PointBlob {
     private PointBlob() {}
 
     static byte[] write(SurveyPoints points) {
@@ -31,7 +31,7 @@ final class PointBlob {
     }
 
     /** Reads points written by {@link #write}; a cell and a σ make them a grid's, NaN for both scattered ones. */
-    static SurveyPoints read(byte[] blob, int count, double cellMetres, double sigmaMetres) {
+    public static SurveyPoints read(byte[] blob, int count, double cellMetres, double sigmaMetres) {
         try (DataInputStream in = new DataInputStream(new GZIPInputStream(new ByteArrayInputStream(blob)))) {
             double[] east = column(count, in);
             double[] north = column(count, in);

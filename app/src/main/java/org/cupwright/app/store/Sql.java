@@ -9,24 +9,18 @@ import java.util.List;
 import java.util.Optional;
 
 /** Statements with their arguments on one connection. */
-final class Sql {
-    private final Connection connection;
-
-    Sql(Connection connection) {
-        this.connection = connection;
-    }
-
+public record Sql(Connection connection) {
     /** Reads one row into a value. */
-    interface Row<T> {
+    public interface Row<T> {
         T read(ResultSet row) throws SQLException;
     }
 
     /** Does something with one row. */
-    interface RowTaker {
+    public interface RowTaker {
         void take(ResultSet row) throws SQLException;
     }
 
-    void each(RowTaker taker, String query, Object... arguments) {
+    public void each(RowTaker taker, String query, Object... arguments) {
         try (PreparedStatement statement = prepared(query, arguments);
                 ResultSet rows = statement.executeQuery()) {
             while (rows.next()) {
@@ -37,22 +31,28 @@ final class Sql {
         }
     }
 
-    <T> List<T> list(Row<T> reader, String query, Object... arguments) {
+    public <T> List<T> list(Row<T> reader, String query, Object... arguments) {
         List<T> found = new ArrayList<>();
         each(row -> found.add(reader.read(row)), query, arguments);
         return found;
     }
 
-    <T> Optional<T> find(Row<T> reader, String query, Object... arguments) {
+    public <T> Optional<T> find(Row<T> reader, String query, Object... arguments) {
         return list(reader, query, arguments).stream().findFirst();
     }
 
-    void run(String statementText, Object... arguments) {
-        change(statementText, arguments);
+    /** The texts that a query of one column finds. */
+    public List<String> texts(String query, Object... arguments) {
+        return list(row -> row.getString(1), query, arguments);
+    }
+
+    /** The number that a query of one column and one row answers. */
+    public long number(String query, Object... arguments) {
+        return find(row -> row.getLong(1), query, arguments).orElseThrow();
     }
 
     /** Answers how many rows were changed. */
-    int change(String statementText, Object... arguments) {
+    public int change(String statementText, Object... arguments) {
         try (PreparedStatement statement = prepared(statementText, arguments)) {
             return statement.executeUpdate();
         } catch (SQLException error) {

@@ -13,21 +13,8 @@ import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.Fact;
 
-final class SqlFacts implements FactStore {
-    /** Documents of the facts {@code part} begins with, and of all that correct one of them, directly or by a chain. */
-    private static final String WITH_CORRECTIONS =
-            " UNION SELECT fact.id FROM part CROSS JOIN fact ON fact.corrects = part.id)"
-                    + " SELECT fact.document FROM part CROSS JOIN fact ON fact.id = part.id";
-
+record SqlFacts(Sql sql, Dialect dialect, Clock clock) implements FactStore {
     private static final String IN_STRETCH = "fact.course = ? AND fact.happened_millis BETWEEN ? AND ?";
-
-    private final Sql sql;
-    private final Clock clock;
-
-    SqlFacts(Sql sql, Clock clock) {
-        this.sql = sql;
-        this.clock = clock;
-    }
 
     @Override
     public Kept add(Fact fact) {
@@ -35,7 +22,7 @@ final class SqlFacts implements FactStore {
         Fact received = fact.recordedAtServer().isPresent() ? fact : fact.receivedAt(now);
         int added = sql.change(
                 "INSERT INTO fact (id, course, hole, kind, happened_millis, recorded_at, document, corrects)"
-                        + " VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING",
+                        + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)" + dialect.unlessThere("id"),
                 fact.id().toString(),
                 fact.course(),
                 fact.hole().orElse(null),
@@ -93,13 +80,14 @@ final class SqlFacts implements FactStore {
                         + " FROM fact WHERE " + IN_STRETCH + " ORDER BY happened_millis",
                 stretch.toArray());
         if (!corrected.isEmpty()) {
-            List<Object> arguments = new ArrayList<>(List.of("[\"" + String.join("\",\"", corrected) + "\"]"));
+            List<Object> arguments = new ArrayList<>(List.of(dialect.argument(corrected)));
             arguments.addAll(stretch);
             read(
                     reader,
-                    "WITH RECURSIVE part (id) AS (SELECT correction.id FROM json_each(?) AS corrected"
-                            + " CROSS JOIN fact AS correction ON correction.corrects = corrected.value"
-                            + WITH_CORRECTIONS + " WHERE NOT (" + IN_STRETCH + ")",
+                    "WITH RECURSIVE part (id) AS (SELECT correction.id FROM "
+                            + dialect.eachText("corrected") + dialect.joinAfter()
+                            + "fact AS correction ON correction.corrects = corrected.value"
+                            + withCorrections() + " WHERE NOT (" + IN_STRETCH + ")",
                     arguments.toArray());
         }
         return reader.facts().stream()
@@ -119,16 +107,17 @@ final class SqlFacts implements FactStore {
         arguments.addAll(stretch);
         arguments.addAll(kinds);
         arguments.addAll(stretch);
+        String joined = dialect.joinAfter() + "fact";
         FactReader reader = new FactReader();
         read(
                 reader,
                 "WITH RECURSIVE became (id) AS (SELECT corrects FROM fact WHERE course = ? AND kind = 'correction'"
-                        + " AND json_extract(document, '$.payload.replacement.kind') IN " + asked
-                        + " UNION SELECT fact.corrects FROM became CROSS JOIN fact ON fact.id = became.id"
+                        + " AND " + dialect.textIn("document", "payload", "replacement", "kind") + " IN " + asked
+                        + " UNION SELECT fact.corrects FROM became" + joined + " ON fact.id = became.id"
                         + " WHERE fact.corrects IS NOT NULL),"
                         + " part (id) AS (SELECT id FROM fact WHERE " + IN_STRETCH + " AND kind IN " + asked
-                        + " UNION SELECT fact.id FROM became CROSS JOIN fact ON fact.id = became.id WHERE "
-                        + IN_STRETCH + WITH_CORRECTIONS,
+                        + " UNION SELECT fact.id FROM became" + joined + " ON fact.id = became.id WHERE "
+                        + IN_STRETCH + withCorrections(),
                 arguments.toArray());
         return reader.facts();
     }
@@ -145,7 +134,8 @@ final class SqlFacts implements FactStore {
     public List<Fact> receivedAfter(String courseId, long number) {
         return sql.list(
                 row -> FactJson.read(row.getString(1)),
-                "SELECT document FROM fact WHERE received > ? AND course || '' = ? ORDER BY received",
+                "SELECT document FROM fact WHERE received > ? AND " + dialect.passingIndex("course")
+                        + " = ? ORDER BY received",
                 number,
                 courseId);
     }
@@ -157,16 +147,16 @@ final class SqlFacts implements FactStore {
                 "SELECT received, id FROM fact ORDER BY received DESC LIMIT 1");
     }
 
-    /** {@code course || ''} keeps the database from reading all of the course instead of the few that came since. */
+    /** By the course's index the database would read all of the course instead of the few that came since. */
     @Override
     public boolean isUnchangedBefore(String courseId, Instant moment, Arrival since) {
         return sql.find(
                         row -> row.getBoolean(1),
                         "WITH RECURSIVE arrived (id, corrects, happened_millis) AS ("
                                 + "SELECT id, corrects, happened_millis FROM fact "
-                                + "WHERE received > ? AND course || '' = ?"
+                                + "WHERE received > ? AND " + dialect.passingIndex("course") + " = ?"
                                 + " UNION SELECT fact.id, fact.corrects, fact.happened_millis"
-                                + " FROM arrived CROSS JOIN fact ON fact.id = arrived.corrects)"
+                                + " FROM arrived" + dialect.joinAfter() + "fact ON fact.id = arrived.corrects)"
                                 + " SELECT EXISTS (SELECT 1 FROM fact WHERE received = ? AND id = ?)"
                                 + " AND NOT EXISTS (SELECT 1 FROM arrived WHERE happened_millis < ?)",
                         since.number(),
@@ -175,6 +165,13 @@ final class SqlFacts implements FactStore {
                         since.id().toString(),
                         moment.toEpochMilli())
                 .orElseThrow();
+    }
+
+    /** Documents of the facts {@code part} begins with, and of all that correct one of them, directly or by a chain. */
+    private String withCorrections() {
+        String joined = dialect.joinAfter() + "fact";
+        return " UNION SELECT fact.id FROM part" + joined + " ON fact.corrects = part.id)"
+                + " SELECT fact.document FROM part" + joined + " ON fact.id = part.id";
     }
 
     private void read(FactReader reader, String query, Object... arguments) {

@@ -3,7 +3,7 @@ package org.cupwright.app.store;
 import java.sql.SQLException;
 
 /** Carries an error of the database out of a store's method to the folder, which knows what to say about it. */
-final class SqlFailure extends RuntimeException {
+public final class SqlFailure extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     private final SQLException error;
@@ -13,7 +13,7 @@ final class SqlFailure extends RuntimeException {
         this.error = error;
     }
 
-    SQLException error() {
+    public SQLException error() {
         return error;
     }
 }

@@ -5,19 +5,11 @@ import java.util.Optional;
 import org.cupwright.app.storage.Photo;
 import org.cupwright.app.storage.PhotoStore;
 
-final class SqlPhotos implements PhotoStore {
-    private final Sql sql;
-    private final Clock clock;
-
-    SqlPhotos(Sql sql, Clock clock) {
-        this.sql = sql;
-        this.clock = clock;
-    }
-
+record SqlPhotos(Sql sql, Dialect dialect, Clock clock) implements PhotoStore {
     @Override
     public void add(Photo photo) {
         sql.change(
-                "INSERT INTO photo (hash, recorded_at, content) VALUES (?, ?, ?) ON CONFLICT (hash) DO NOTHING",
+                "INSERT INTO photo (hash, recorded_at, content) VALUES (?, ?, ?)" + dialect.unlessThere("hash"),
                 photo.hash(),
                 clock.instant().toString(),
                 photo.bytes());

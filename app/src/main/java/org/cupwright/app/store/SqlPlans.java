@@ -8,16 +8,7 @@ import org.cupwright.app.storage.PlanStore;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.policy.EnumNames;
 
-final class SqlPlans implements PlanStore {
-    private final Sql sql;
-    private final Documents documents = new Documents();
-    private final Clock clock;
-
-    SqlPlans(Sql sql, Clock clock) {
-        this.sql = sql;
-        this.clock = clock;
-    }
-
+record SqlPlans(Sql sql, Clock clock) implements PlanStore {
     @Override
     public Optional<StoredPlan> find(String courseId, LocalDate day) {
         return between(courseId, day, day).stream().findFirst();
@@ -26,15 +17,14 @@ final class SqlPlans implements PlanStore {
     @Override
     public List<StoredPlan> between(String courseId, LocalDate first, LocalDate last) {
         return sql
-                .list(
-                        row -> row.getString(1),
+                .texts(
                         "SELECT document FROM plan_version WHERE id IN (SELECT max(id) FROM plan_version"
                                 + " WHERE course = ? AND day BETWEEN ? AND ? GROUP BY day) ORDER BY day",
                         courseId,
                         first.toString(),
                         last.toString())
                 .stream()
-                .map(document -> documents.read(document, StoredPlan.class))
+                .map(document -> Documents.read(document, StoredPlan.class))
                 .toList();
     }
 
@@ -49,7 +39,7 @@ final class SqlPlans implements PlanStore {
 
     @Override
     public void add(StoredPlan plan) {
-        sql.run(
+        sql.change(
                 "INSERT INTO plan_version (course, day, recorded_at, state, policy_version, engine_version, document)"
                         + " VALUES (?, ?, ?, ?, ?, ?, ?)",
                 plan.courseId(),
@@ -58,6 +48,6 @@ final class SqlPlans implements PlanStore {
                 EnumNames.lowerCamel(plan.state()),
                 plan.basis().policyVersion(),
                 plan.basis().engineVersion(),
-                documents.write(plan));
+                Documents.write(plan));
     }
 }

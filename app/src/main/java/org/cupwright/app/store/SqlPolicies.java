@@ -6,15 +6,7 @@ import org.cupwright.app.storage.PolicyStore;
 import org.cupwright.policy.PolicyChange;
 import org.cupwright.policy.PolicyHistory;
 
-final class SqlPolicies implements PolicyStore {
-    private final Sql sql;
-    private final Clock clock;
-
-    SqlPolicies(Sql sql, Clock clock) {
-        this.sql = sql;
-        this.clock = clock;
-    }
-
+record SqlPolicies(Sql sql, Clock clock) implements PolicyStore {
     @Override
     public PolicyHistory history(String courseId) {
         return new PolicyHistory(sql.list(
@@ -26,7 +18,7 @@ final class SqlPolicies implements PolicyStore {
 
     @Override
     public void add(String courseId, PolicyChange change) {
-        sql.run(
+        sql.change(
                 "INSERT INTO policy_change (course, recorded_at, effective, setting, value) VALUES (?, ?, ?, ?, ?)",
                 courseId,
                 clock.instant().toString(),

@@ -2,6 +2,8 @@ package org.cupwright.app.store;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.Map;
 import org.cupwright.app.storage.CourseStore;
 import org.cupwright.app.storage.DrawnStore;
 import org.cupwright.app.storage.FactStore;
@@ -12,22 +14,13 @@ import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.SurveyStore;
 import org.cupwright.app.storage.Versions;
+import org.cupwright.app.storage.Versions.Part;
 
 /** The stores of one transaction. */
-final class SqlStores implements Stores {
-    private final Sql sql;
-    private final ResultCache cache;
-    private final Clock clock;
-
-    SqlStores(Sql sql, ResultCache cache, Clock clock) {
-        this.sql = sql;
-        this.cache = cache;
-        this.clock = clock;
-    }
-
+public record SqlStores(Sql sql, Dialect dialect, ResultCache cache, Clock clock) implements Stores {
     @Override
     public CourseStore courses() {
-        return new SqlCourses(sql, clock);
+        return new SqlCourses(new CourseDocuments(sql, clock, "course_version"));
     }
 
     @Override
@@ -47,26 +40,34 @@ final class SqlStores implements Stores {
 
     @Override
     public DrawnStore drawn() {
-        return new SqlDrawn(sql, clock);
+        return new SqlDrawn(new CourseDocuments(sql, clock, "drawn_version"));
     }
 
     @Override
     public FactStore facts() {
-        return new SqlFacts(sql, clock);
+        return new SqlFacts(sql, dialect, clock);
     }
 
     @Override
     public PhotoStore photos() {
-        return new SqlPhotos(sql, clock);
+        return new SqlPhotos(sql, dialect, clock);
     }
 
+    /** Every part's newest row, by an index. */
     @Override
     public Versions versions(String courseId, LocalDate day) {
-        return new SqlVersions(sql).of(courseId, day);
+        Map<Part, Long> newest = new EnumMap<>(Part.class);
+        newest.put(Part.COURSE, newest("id", "course_version WHERE course = ?", courseId));
+        newest.put(Part.SURVEYS, newest("id", "survey_version WHERE course = ?", courseId));
+        newest.put(Part.LEVELS, newest("id", "levels_version WHERE course = ?", courseId));
+        newest.put(Part.DRAWN, newest("id", "drawn_version WHERE course = ?", courseId));
+        newest.put(Part.POLICY, newest("id", "policy_change WHERE course IN ('', ?)", courseId));
+        newest.put(Part.PLAN, newest("id", "plan_version WHERE course = ? AND day = ?", courseId, day.toString()));
+        newest.put(Part.LOGBOOK, newest("received", "fact"));
+        return new Versions(newest);
     }
 
-    @Override
-    public ResultCache cache() {
-        return cache;
+    private long newest(String number, String rows, Object... arguments) {
+        return sql.number("SELECT coalesce(max(" + number + "), 0) FROM " + rows, arguments);
     }
 }

@@ -1,5 +1,5 @@
 /**
- * One SQLite file in the data folder: its schema, its transactions and the stores that app.desk asks for. SQL stands
- * nowhere else.
+ * The stores that app.desk asks for, in SQL that every database takes; what each says in its own way they take from
+ * {@link org.cupwright.app.store.Dialect}. A package for each database has the rest. SQL stands nowhere else.
  */
 package org.cupwright.app.store;

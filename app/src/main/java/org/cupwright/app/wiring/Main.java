@@ -9,7 +9,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import org.cupwright.app.cli.Cli;
 import org.cupwright.app.cli.command.Surroundings;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 
 /** The program: commands without any application context, so that they start at once. */
 public final class Main {

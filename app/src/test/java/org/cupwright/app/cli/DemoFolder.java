@@ -8,7 +8,7 @@ import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.Writes;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.course.Hole;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.green.LevelReading;

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.cupwright.app.cli.command.Surroundings;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 
 /** Runs command lines in this process on a data folder, on an invented morning. */
 final class InProcess {

@@ -22,7 +22,7 @@ import org.cupwright.app.session.Speech;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.json.FactJson;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.app.texts.Door;
 import org.cupwright.cupchange.CrewNote.NoteToNext;
 import org.cupwright.cupchange.CrewNote.Severity;

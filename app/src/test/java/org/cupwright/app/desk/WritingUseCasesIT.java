@@ -15,7 +15,7 @@ import java.util.Set;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.storage.DataFolder;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.message.Problem;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

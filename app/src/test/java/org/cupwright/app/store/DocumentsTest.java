@@ -33,8 +33,6 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Documents of format 1, written when it was new, are still read, and are written the same again. */
 class DocumentsTest {
-    private final Documents documents = new Documents();
-
     private static String resource(String name) throws IOException {
         try (InputStream stream = DocumentsTest.class.getResourceAsStream(name)) {
             return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
@@ -42,7 +40,7 @@ class DocumentsTest {
     }
 
     private void assertWrittenTheSame(JsonNode first, Object read) {
-        assertThat(JsonMapper.shared().readTree(documents.write(read))).isEqualTo(first);
+        assertThat(JsonMapper.shared().readTree(Documents.write(read))).isEqualTo(first);
     }
 
     /** The document with the lists that came after it was written. */
@@ -69,7 +67,7 @@ class DocumentsTest {
         DrawnOnCourse drawn = new DrawnOnCourse(List.of(
                 new DrawnOnCourse.Kept(List.of("2", "11"), new DrawnItem("2-bad-1", word, DrawnItem.disc(at, 2))),
                 new DrawnOnCourse.Kept(List.of("1"), new DrawnItem("1-usual-1", usual, DrawnItem.spot(at)))));
-        assertThat(documents.read(documents.write(drawn), DrawnOnCourse.class)).isEqualTo(drawn);
+        assertThat(Documents.read(Documents.write(drawn), DrawnOnCourse.class)).isEqualTo(drawn);
     }
 
     @Test
@@ -78,19 +76,19 @@ class DocumentsTest {
                 "[[[0.0,0.0],[9.5,1.0E-5],[9.5,500007.312],[0.0,0.0]],[[1.0,0.5],[2.0,0.5],[2.0,0.75],[1.0,0.5]]]";
         Geometry polygon = new WKTReader()
                 .read("POLYGON ((0 0, 9.5 0.00001, 9.5 500007.312, 0 0), (1 0.5, 2 0.5, 2 0.75, 1 0.5))");
-        assertThat(documents.write(polygon)).isEqualTo(rings);
-        assertThat(documents.write(new Outline((Polygon) polygon))).isEqualTo(rings);
-        assertThat(documents.write(new WKTReader().read("POINT (500007.312 -0.25)")))
+        assertThat(Documents.write(polygon)).isEqualTo(rings);
+        assertThat(Documents.write(new Outline((Polygon) polygon))).isEqualTo(rings);
+        assertThat(Documents.write(new WKTReader().read("POINT (500007.312 -0.25)")))
                 .isEqualTo("[500007.312,-0.25]");
-        assertThat(documents.read(rings, Outline.class).polygon().equalsExact(polygon))
+        assertThat(Documents.read(rings, Outline.class).polygon().equalsExact(polygon))
                 .isTrue();
-        assertThat(documents.read(rings, Polygon.class).equalsExact(polygon)).isTrue();
+        assertThat(Documents.read(rings, Polygon.class).equalsExact(polygon)).isTrue();
     }
 
     @Test
     void aCourseOfFormat1IsRead() throws IOException {
         String text = resource("course-format-1.json");
-        Course course = documents.read(text, Course.class);
+        Course course = Documents.read(text, Course.class);
         Hole hole = course.find("1").orElseThrow();
         assertThat(hole.green().areaSquareMetres()).isEqualTo(484);
         assertThat(hole.lineOfPlay().orElseThrow().atGreen().degrees()).isZero();
@@ -101,7 +99,7 @@ class DocumentsTest {
 
     @Test
     void readingsFromBeforePersonAndDayWereKeptAreRead() {
-        LevelSpots spots = documents.read("""
+        LevelSpots spots = Documents.read("""
                 {"byHole":{"7":[{"place":{"east":12.5,"north":30.0},
                   "gradientEast":0.01,"gradientNorth":-0.02,"standardError":0.001}]}}
                 """, LevelSpots.class);
@@ -113,7 +111,7 @@ class DocumentsTest {
     @Test
     void aPlanOfFormat1IsRead() throws IOException {
         String text = resource("plan-format-1.json");
-        StoredPlan plan = documents.read(text, StoredPlan.class);
+        StoredPlan plan = Documents.read(text, StoredPlan.class);
         StoredHole hole = plan.find("1").orElseThrow();
         assertThat(plan.basis().speedFeet()).isEqualTo(10);
         assertThat(hole.position().judgement().rule(RuleId.EDGE).outcome()).isEqualTo(Outcome.PASS);
@@ -125,7 +123,7 @@ class DocumentsTest {
 
     @Test
     void aDamagedDocumentIsADefectThatNamesIt() {
-        assertThatThrownBy(() -> documents.read("{\"id\":", Course.class))
+        assertThatThrownBy(() -> Documents.read("{\"id\":", Course.class))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("Course");
     }

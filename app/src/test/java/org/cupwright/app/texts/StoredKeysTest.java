@@ -18,7 +18,7 @@ import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.StoredPlan.Basis;
 import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.storage.Writes;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.message.Message;
 import org.cupwright.rotation.Totals;
 import org.cupwright.rotation.counting.Parts;

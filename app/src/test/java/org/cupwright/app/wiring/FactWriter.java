@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.cupwright.app.storage.FactStore.Kept;
 import org.cupwright.app.storage.Writes;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.cupchange.CrewNote.NoteToNext;
 import org.cupwright.cupchange.Fact;
 

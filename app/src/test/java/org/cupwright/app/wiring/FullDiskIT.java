@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Set;
 import org.cupwright.app.cli.MadeCourse;
 import org.cupwright.app.storage.Writes;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.app.wiring.RealProcess.Result;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Problem;

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.cupwright.app.storage.Stores;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.policy.PolicyChange;
 import org.cupwright.policy.PolicyHistory;
 

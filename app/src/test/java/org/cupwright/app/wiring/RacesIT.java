@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.cupwright.app.cli.MadeCourse;
 import org.cupwright.app.storage.StoredPlan.State;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.app.wiring.RealProcess.Result;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;

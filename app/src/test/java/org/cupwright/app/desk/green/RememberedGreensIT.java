@@ -21,7 +21,7 @@ import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.GreenSurvey.Origin;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Writes;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.course.Course;
 import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.DemoCourse;

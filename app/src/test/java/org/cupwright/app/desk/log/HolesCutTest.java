@@ -14,7 +14,7 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.log.HolesCut.HoleCut;
 import org.cupwright.app.storage.Writes;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.course.Course;
 import org.cupwright.course.CourseFrame;
 import org.cupwright.course.Hole;

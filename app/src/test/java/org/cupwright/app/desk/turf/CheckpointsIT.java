@@ -20,7 +20,7 @@ import org.cupwright.app.desk.history.FoldedFacts;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Writes;
-import org.cupwright.app.store.SqliteFolder;
+import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Logbook;

@@ -1,4 +1,4 @@
-package org.cupwright.app.store;
+package org.cupwright.app.store.sqlite;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -30,7 +30,8 @@ final class Snapshot {
     private Snapshot() {}
 
     /** A free name beside the data file, which says what the copy is and when it was taken. */
-    static Path name(Path folder, String what, Instant moment) {
+    static Path nameBeside(Database database, String what, Instant moment) {
+        Path folder = database.file().getParent();
         String base = "cupwright-" + what + "-" + STAMP.format(moment);
         Path name = folder.resolve(base + ".db");
         for (int i = 2; Files.exists(name); i++) {
@@ -39,8 +40,8 @@ final class Snapshot {
         return name;
     }
 
-    /** Writes the copy, over what has the name already. */
-    static void write(Database from, Path target) throws SQLException, IOException {
+    /** Writes the copy, over what has the name already; answers the copy. */
+    static Path write(Database from, Path target) throws SQLException, IOException {
         Path part = target.resolveSibling(
                 "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
@@ -48,13 +49,11 @@ final class Snapshot {
             try (Connection connection = from.openToCopy()) {
                 copy(connection, part);
             }
-            List<String> damage = damage(Database.at(part));
-            if (!damage.isEmpty()) {
-                throw StoreProblems.copyDamaged(from.file(), damage.get(0));
-            }
+            refuseDamaged(new Database(part), from.file());
             sync(part);
             Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             syncFolder(target.getParent());
+            return target;
         } finally {
             Files.deleteIfExists(part);
         }
@@ -76,6 +75,15 @@ final class Snapshot {
         try (Connection connection = database.openToRead()) {
             return damage(connection);
         }
+    }
+
+    /** Tells damage that the database finds in one file of another one, or of the file itself; answers the file. */
+    static Database refuseDamaged(Database database, Path told) throws SQLException {
+        List<String> damage = damage(database);
+        if (!damage.isEmpty()) {
+            throw StoreProblems.about("store.damaged", told, damage.get(0));
+        }
+        return database;
     }
 
     static List<String> damage(Connection connection) throws SQLException {

@@ -1,4 +1,4 @@
-package org.cupwright.app.store;
+package org.cupwright.app.store.sqlite;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -8,11 +8,12 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.storage.upkeep.RestoreDone;
-import org.cupwright.app.store.FolderLock.Pass;
+import org.cupwright.app.store.Sql;
+import org.cupwright.app.store.sqlite.FolderLock.Pass;
+import org.cupwright.app.store.sqlite.StoreProblems.Work;
 import org.cupwright.message.Problem;
 
 /**
@@ -23,71 +24,48 @@ import org.cupwright.message.Problem;
  * that those that read meanwhile see all of the old or all of the new. Only a data file that the database gives up on
  * is exchanged as a file.
  */
-final class Restore {
-    private final Database database;
-    private final FolderLock lock;
-    private final Clock clock;
-
-    Restore(Database database, FolderLock lock, Clock clock) {
-        this.database = database;
-        this.lock = lock;
-        this.clock = clock;
-    }
-
+record Restore(Database database, FolderLock lock, Clock clock) {
     RestoreDone from(Path source) {
         if (!Files.isRegularFile(source)) {
-            throw UpkeepProblems.noSuchBackup(source);
+            throw StoreProblems.about("upkeep.noSuchBackup", source);
         }
         if (source.equals(database.file())) {
-            throw UpkeepProblems.sourceIsData(source);
+            throw StoreProblems.about("upkeep.sourceIsData", source);
         }
         Path folder = database.file().getParent();
-        Database ready = Database.at(
-                folder.resolve("cupwright.db." + ProcessHandle.current().pid() + ".restoring"));
+        Database ready =
+                new Database(database.beside("." + ProcessHandle.current().pid() + ".restoring"));
         try {
-            refuseUnsound(source);
-            Files.createDirectories(folder);
-            copyOf(source, ready);
-            return exchanged(source, ready);
-        } catch (IOException refused) {
-            throw StoreProblems.of(refused, folder);
+            return StoreProblems.telling(folder, () -> {
+                // before anything is made: a backup that is none leaves no trace
+                telling(source, () -> Snapshot.refuseDamaged(new Database(source), source));
+                Files.createDirectories(folder);
+                telling(source, () -> Snapshot.write(new Database(source), ready.file()));
+                return exchanged(source, ready);
+            });
         } finally {
-            for (Path left : ready.files()) {
-                left.toFile().delete();
-            }
+            ready.deleteQuietly();
         }
     }
 
-    /** Before anything is made: a backup that is none leaves no trace. */
-    private static void refuseUnsound(Path source) {
+    /** What keeps a backup from being used is told of the backup; what keeps the folder from being written is not. */
+    private static <T> void telling(Path source, Work<T> work) throws IOException {
         try {
-            List<String> damage = Snapshot.damage(Database.at(source));
-            if (!damage.isEmpty()) {
-                throw StoreProblems.copyDamaged(source, damage.get(0));
-            }
+            work.run();
         } catch (SQLException error) {
-            throw UpkeepProblems.unusable(StoreProblems.of(error, source), source);
+            throw StoreProblems.ofSource(StoreProblems.of(error, source), source);
         } catch (Problem problem) {
-            throw UpkeepProblems.unusable(problem, source);
-        }
-    }
-
-    private static void copyOf(Path source, Database ready) throws IOException {
-        try {
-            Snapshot.write(Database.at(source), ready.file());
-        } catch (SQLException error) {
-            throw UpkeepProblems.unusable(StoreProblems.of(error, source), source);
-        } catch (Problem problem) {
-            throw UpkeepProblems.unusable(problem, source);
+            throw StoreProblems.ofSource(problem, source);
         }
     }
 
     @SuppressWarnings("try") // the pass is held, not used
-    private RestoreDone exchanged(Path source, Database ready) throws IOException {
+    private RestoreDone exchanged(Path source, Database ready) {
         try (Pass alone = lock.alone()) {
             return StoreProblems.telling(database.file(), () -> {
-                Optional<Path> before = database.exists() ? Optional.of(keepBefore()) : Optional.empty();
-                if (before.isPresent() && isSound()) {
+                boolean sound = database.exists() && isSound();
+                Optional<Path> before = database.exists() ? Optional.of(keepBefore(sound)) : Optional.empty();
+                if (sound) {
                     exchangeContents(ready);
                 } else {
                     exchangeFile(ready);
@@ -97,61 +75,47 @@ final class Restore {
         }
     }
 
+    /** A file that is damaged is answered with false; whatever else is wrong is told. */
     private boolean isSound() throws SQLException {
         try {
             return Snapshot.damage(database).isEmpty();
         } catch (SQLException error) {
-            return notDamage(error);
+            if (StoreProblems.isAbout(StoreProblems.of(error, database.file()), "store.damaged")) {
+                return false;
+            }
+            throw error;
         }
-    }
-
-    /** A file that is damaged is answered with false; whatever else is wrong is told. */
-    private boolean notDamage(SQLException error) throws SQLException {
-        RuntimeException known = StoreProblems.of(error, database.file());
-        if (known instanceof Problem problem && problem.what().key().equals("problem.store.damaged")) {
-            return false;
-        }
-        throw error;
     }
 
     /** A copy of what is there; of a damaged file, its very bytes. */
-    private Path keepBefore() throws SQLException {
-        Path copy = Snapshot.name(database.file().getParent(), "before-restore", clock.instant());
+    private Path keepBefore(boolean sound) throws SQLException {
+        Path copy = Snapshot.nameBeside(database, "before-restore", clock.instant());
         try {
-            if (isSound()) {
-                Snapshot.write(database, copy);
-            } else {
-                copyBytes(copy);
-            }
-            return copy;
+            return sound ? Snapshot.write(database, copy) : copyBytes(copy);
         } catch (IOException refused) {
-            throw UpkeepProblems.notKept(copy, refused);
+            throw StoreProblems.about("upkeep.beforeNotKept", copy, String.valueOf(refused.getMessage()));
         }
     }
 
-    private void copyBytes(Path copy) throws IOException {
+    private Path copyBytes(Path copy) throws IOException {
         List<Path> from = database.files();
-        List<Path> to = Database.at(copy).files();
+        List<Path> to = new Database(copy).files();
         for (int i = 0; i < 2; i++) { // the file and its journal; the third is made anew
             if (Files.exists(from.get(i))) {
                 Files.copy(from.get(i), to.get(i));
                 Snapshot.sync(to.get(i));
             }
         }
+        return copy;
     }
 
-    private void exchangeFile(Database ready) throws SQLException {
-        try {
-            List<Path> old = database.files();
-            for (Path beside : old.subList(1, old.size())) {
-                Files.deleteIfExists(beside);
-            }
-            Files.move(
-                    ready.file(), database.file(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-            Snapshot.syncFolder(database.file().getParent());
-        } catch (IOException refused) {
-            throw StoreProblems.of(refused, database.file());
+    private void exchangeFile(Database ready) throws IOException {
+        List<Path> old = database.files();
+        for (Path beside : old.subList(1, old.size())) {
+            Files.deleteIfExists(beside);
         }
+        Files.move(ready.file(), database.file(), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        Snapshot.syncFolder(database.file().getParent());
     }
 
     private void exchangeContents(Database ready) throws SQLException {
@@ -186,19 +150,16 @@ final class Restore {
 
     private static List<String> names(Connection connection, String schema) {
         return new Sql(connection)
-                .list(
-                        row -> row.getString(1),
-                        "SELECT name FROM " + schema
-                                + ".sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY rowid");
+                .texts("SELECT name FROM " + schema
+                        + ".sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY rowid");
     }
 
     private static List<String> schema(Connection connection, String type) {
-        return new ArrayList<>(new Sql(connection)
-                .list(
-                        row -> row.getString(1),
+        return new Sql(connection)
+                .texts(
                         "SELECT sql FROM restored.sqlite_schema WHERE type = ? AND sql IS NOT NULL"
                                 + " AND name NOT LIKE 'sqlite_%' ORDER BY rowid",
-                        type));
+                        type);
     }
 
     private static void run(Connection connection, String statementText) throws SQLException {

@@ -1,4 +1,4 @@
-package org.cupwright.app.store;
+package org.cupwright.app.store.sqlite;
 
 import java.io.UncheckedIOException;
 import java.sql.Connection;
@@ -17,6 +17,9 @@ import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.app.storage.json.UnreadableFact;
 import org.cupwright.app.storage.upkeep.FolderCounts;
 import org.cupwright.app.storage.upkeep.FolderReport.Damage;
+import org.cupwright.app.store.Documents;
+import org.cupwright.app.store.PointBlob;
+import org.cupwright.app.store.Sql;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message;
@@ -25,14 +28,12 @@ import org.cupwright.message.Message.Name;
 
 /** All rows of a data file: how many there are, and whether each can still be read. */
 final class FolderContents {
-    private final Documents documents = new Documents();
     private final Sql sql;
     private final Set<String> tables;
 
     FolderContents(Connection connection) {
         this.sql = new Sql(connection);
-        this.tables =
-                new TreeSet<>(sql.list(row -> row.getString(1), "SELECT name FROM sqlite_schema WHERE type = 'table'"));
+        this.tables = new TreeSet<>(sql.texts("SELECT name FROM sqlite_schema WHERE type = 'table'"));
     }
 
     static boolean anythingIn(Database database) throws SQLException {
@@ -60,21 +61,15 @@ final class FolderContents {
     /** Entries that came without their photo, as a logbook that is imported does. */
     private long photosMissing() {
         return tables.contains("photo")
-                ? sql.find(
-                                row -> row.getLong(1),
-                                "SELECT count(*) FROM (SELECT CASE WHEN json_valid(document)"
-                                        + " THEN json_extract(document, '$.payload.photo') END AS hash"
-                                        + " FROM fact WHERE kind = 'somethingOdd')"
-                                        + " WHERE hash IS NOT NULL AND hash NOT IN (SELECT hash FROM photo)")
-                        .orElseThrow()
+                ? sql.number("SELECT count(*) FROM (SELECT CASE WHEN json_valid(document)"
+                        + " THEN json_extract(document, '$.payload.photo') END AS hash"
+                        + " FROM fact WHERE kind = 'somethingOdd')"
+                        + " WHERE hash IS NOT NULL AND hash NOT IN (SELECT hash FROM photo)")
                 : 0;
     }
 
     private long count(String table, String what) {
-        return tables.contains(table)
-                ? sql.find(row -> row.getLong(1), "SELECT count(" + what + ") FROM \"" + table + "\"")
-                        .orElseThrow()
-                : 0;
+        return tables.contains(table) ? sql.number("SELECT count(" + what + ") FROM \"" + table + "\"") : 0;
     }
 
     /** Reads a row with everything in it; throws what it throws when it cannot be read. */
@@ -85,10 +80,10 @@ final class FolderContents {
     /** The rows that cannot be read as what they should be. */
     List<Damage> unreadable() {
         List<Damage> found = new ArrayList<>();
-        look("course_version", "id", row -> documents.read(row.getString("document"), Course.class), found);
-        look("levels_version", "id", row -> documents.read(row.getString("document"), LevelSpots.class), found);
-        look("drawn_version", "id", row -> documents.read(row.getString("document"), DrawnOnCourse.class), found);
-        look("plan_version", "id", row -> documents.read(row.getString("document"), StoredPlan.class), found);
+        look("course_version", "id", row -> Documents.read(row.getString("document"), Course.class), found);
+        look("levels_version", "id", row -> Documents.read(row.getString("document"), LevelSpots.class), found);
+        look("drawn_version", "id", row -> Documents.read(row.getString("document"), DrawnOnCourse.class), found);
+        look("plan_version", "id", row -> Documents.read(row.getString("document"), StoredPlan.class), found);
         look("policy_change", "id", row -> LocalDate.parse(row.getString("effective")), found);
         look("survey_version", "id", FolderContents::points, found);
         look("fact", "received", FolderContents::fact, found);

@@ -1,4 +1,4 @@
-package org.cupwright.app.store;
+package org.cupwright.app.store.sqlite;
 
 import java.io.IOException;
 import java.nio.file.FileSystemException;
@@ -6,23 +6,25 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Locale;
+import org.cupwright.app.store.SqlFailure;
 import org.cupwright.message.Message;
+import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.flywaydb.core.api.FlywayException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
-/** What can go wrong with a data folder and a person can mend. */
+/** What can go wrong with a data folder, or with its backup, and a person can mend. */
 final class StoreProblems {
     private StoreProblems() {}
 
     /** A piece of work on the database. */
     interface Work<T> {
-        T run() throws SQLException;
+        T run() throws SQLException, IOException;
     }
 
-    /** Does a piece of work; errors of the database come out as problems where a person can mend them. */
+    /** Does a piece of work on a file; errors come out as problems where a person can mend them. */
     static <T> T telling(Path file, Work<T> work) {
         try {
             return work.run();
@@ -30,21 +32,24 @@ final class StoreProblems {
             throw of(error, file);
         } catch (SqlFailure failure) {
             throw of(failure.error(), file);
+        } catch (IOException error) {
+            throw of(error, file);
         } catch (FlywayException failure) {
             throw of(failure, file);
         }
     }
 
-    static Problem busy(Path file) {
-        return about("busy", file, "");
+    /** A problem with a file or folder, by the name of what is said of it. */
+    static Problem about(String kind, Path place) {
+        return about(kind, place, "");
     }
 
-    static Problem olderNotWritable(Path folder) {
-        return about("olderNotWritable", folder, "");
+    static Problem about(String kind, Path place, String value) {
+        return Problem.of(Message.of("problem." + kind), where(place), value, Message.of("try." + kind));
     }
 
-    static Problem copyDamaged(Path file, String said) {
-        return about("damaged", file, said);
+    static boolean isAbout(RuntimeException error, String kind) {
+        return error instanceof Problem problem && problem.what().key().equals("problem." + kind);
     }
 
     /** The backup that goes before an upgrade could not be written. */
@@ -52,30 +57,22 @@ final class StoreProblems {
         return new Problem(Message.of("problem.store.notBackedUp"), List.of(where(copy)), why.value(), why.tryThis());
     }
 
-    static Problem cannotMake(Path folder) {
-        return about("folderNotWritable", folder, "");
-    }
-
-    static Problem notOurs(Path file) {
-        return about("notOurs", file, "");
-    }
-
     static Problem newer(Path file, int found, int known) {
         return new Problem(
-                Message.of("problem.store.newer", new Message.Count(found), new Message.Count(known)),
+                Message.of("problem.store.newer", new Count(found), new Count(known)),
                 List.of(where(file)),
-                new Message.Count(found),
+                new Count(found),
                 Message.of("try.store.newer"));
     }
 
     /** The problem behind an error of the database, or the error itself as a defect when nobody outside can mend it. */
     static RuntimeException of(SQLException error, Path file) {
         String kind = error instanceof SQLiteException sqlite ? kind(sqlite.getResultCode()) : "";
-        return kind.isEmpty() ? new IllegalStateException(error) : about(kind, file, error.getMessage());
+        return kind.isEmpty() ? new IllegalStateException(error) : about("store." + kind, file, error.getMessage());
     }
 
     /** As {@link #of}, for an error that came up inside another library: its cause decides. */
-    static RuntimeException of(RuntimeException error, Path file) {
+    private static RuntimeException of(FlywayException error, Path file) {
         for (Throwable cause = error.getCause(); cause != null; cause = cause.getCause()) {
             if (cause instanceof SQLException sql) {
                 RuntimeException known = of(sql, file);
@@ -86,12 +83,30 @@ final class StoreProblems {
     }
 
     /** The problem behind an error of the file system. */
-    static Problem of(IOException error, Path file) {
+    private static Problem of(IOException error, Path file) {
         String said = error instanceof FileSystemException told && told.getReason() != null
                 ? told.getReason()
                 : String.valueOf(error.getMessage());
         boolean full = said.toLowerCase(Locale.ROOT).contains("space");
-        return about(full ? "full" : "folderNotWritable", file, said);
+        return about(full ? "store.full" : "store.folderNotWritable", file, said);
+    }
+
+    /** A backup could not be written: what to try is another thing than where the data themselves have no room. */
+    static Problem ofTarget(IOException error, Path target) {
+        boolean full = isAbout(of(error, target), "store.full");
+        String kind = full ? "upkeep.targetFull" : "upkeep.targetNotWritable";
+        return about(kind, target, String.valueOf(error.getMessage()));
+    }
+
+    /** A file is no sound backup of a data folder. */
+    static RuntimeException ofSource(RuntimeException why, Path source) {
+        return switch (why instanceof Problem problem ? problem.what().key() : "") {
+            case "problem.store.damaged" ->
+                about("upkeep.backupDamaged", source, ((Name) ((Problem) why).value()).text());
+            case "problem.store.notOurs" -> about("upkeep.notABackup", source);
+            case "problem.store.folderNotWritable" -> about("upkeep.backupNotReadable", source);
+            default -> why;
+        };
     }
 
     private static String kind(SQLiteErrorCode code) {
@@ -108,10 +123,6 @@ final class StoreProblems {
             return "damaged";
         }
         return name.startsWith("SQLITE_BUSY") || name.startsWith("SQLITE_LOCKED") ? "busy" : "";
-    }
-
-    private static Problem about(String kind, Path place, String value) {
-        return Problem.of(Message.of("problem.store." + kind), where(place), value, Message.of("try.store." + kind));
     }
 
     private static Message where(Path place) {

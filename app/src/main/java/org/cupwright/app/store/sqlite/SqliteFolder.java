@@ -1,4 +1,4 @@
-package org.cupwright.app.store;
+package org.cupwright.app.store.sqlite;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,7 +15,11 @@ import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.upkeep.FolderUpkeep;
-import org.cupwright.app.store.FolderLock.Pass;
+import org.cupwright.app.store.EngineBuild;
+import org.cupwright.app.store.FileCache;
+import org.cupwright.app.store.Sql;
+import org.cupwright.app.store.SqlStores;
+import org.cupwright.app.store.sqlite.FolderLock.Pass;
 
 /**
  * A data folder with one SQLite file in it.
@@ -47,7 +51,7 @@ public final class SqliteFolder implements DataFolder {
     }
 
     private Stores stores(Connection connection) {
-        return new SqlStores(new Sql(connection), cache(), clock);
+        return new SqlStores(new Sql(connection), new SqliteDialect(), cache(), clock);
     }
 
     @Override
@@ -108,9 +112,9 @@ public final class SqliteFolder implements DataFolder {
     }
 
     @SuppressWarnings("try") // the pass is held, not used
-    private boolean bringUpToDate() throws SQLException {
+    private boolean bringUpToDate() throws SQLException, IOException {
         if (!Files.isWritable(folder)) {
-            throw StoreProblems.olderNotWritable(folder);
+            throw StoreProblems.about("store.olderNotWritable", folder);
         }
         try (Pass alone = lock.alone()) {
             return new Upgrade(database, clock).bringUpToDate();
@@ -165,10 +169,10 @@ public final class SqliteFolder implements DataFolder {
         try {
             Files.createDirectories(folder);
         } catch (IOException refused) {
-            throw StoreProblems.cannotMake(folder);
+            throw StoreProblems.about("store.folderNotWritable", folder);
         }
         if (!Files.isWritable(folder)) {
-            throw StoreProblems.cannotMake(folder);
+            throw StoreProblems.about("store.folderNotWritable", folder);
         }
         return missing;
     }
@@ -180,9 +184,7 @@ public final class SqliteFolder implements DataFolder {
             if (database.exists() && FolderContents.anythingIn(database)) {
                 return;
             }
-            for (Path path : database.files()) {
-                Files.deleteIfExists(path);
-            }
+            database.delete();
             Files.deleteIfExists(lock.file());
             for (Path path : made) {
                 Files.deleteIfExists(path);

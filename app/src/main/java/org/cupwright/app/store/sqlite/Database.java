@@ -1,4 +1,4 @@
-package org.cupwright.app.store;
+package org.cupwright.app.store.sqlite;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,7 +14,7 @@ import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
 /** One data file: opening it, and what it says of itself. */
-final class Database {
+record Database(Path file) {
     /** The data format this program writes; the newest migration sets it as the file's user_version. */
     static final int FORMAT = 5;
 
@@ -26,22 +26,8 @@ final class Database {
     /** How often any data file was opened, so that a test can tell. */
     static final AtomicInteger OPENED = new AtomicInteger();
 
-    private final Path file;
-
-    private Database(Path file) {
-        this.file = file;
-    }
-
     static Database in(Path folder) {
-        return at(folder.resolve("cupwright.db"));
-    }
-
-    static Database at(Path file) {
-        return new Database(file);
-    }
-
-    Path file() {
-        return file;
+        return new Database(folder.resolve("cupwright.db"));
     }
 
     boolean exists() {
@@ -53,7 +39,7 @@ final class Database {
         return List.of(file, beside("-wal"), beside("-shm"));
     }
 
-    private Path beside(String ending) {
+    Path beside(String ending) {
         return file.resolveSibling(file.getFileName() + ending);
     }
 
@@ -71,7 +57,7 @@ final class Database {
     int format(Connection connection) throws SQLException {
         int version = pragma(connection, "user_version");
         if (pragma(connection, "application_id") != APPLICATION) {
-            throw StoreProblems.notOurs(file);
+            throw StoreProblems.about("store.notOurs", file);
         }
         if (version > FORMAT) {
             throw StoreProblems.newer(file, version, FORMAT);
@@ -128,6 +114,17 @@ final class Database {
             System.getLogger(Database.class.getName())
                     .log(System.Logger.Level.DEBUG, "the journal stays beside the data file", journalStays);
         }
+    }
+
+    void delete() throws IOException {
+        for (Path path : files()) {
+            Files.deleteIfExists(path);
+        }
+    }
+
+    /** What cannot be deleted now is deleted by the next that makes it; what led here is told instead. */
+    void deleteQuietly() {
+        files().forEach(path -> path.toFile().delete());
     }
 
     private boolean journalHoldsSomething() {

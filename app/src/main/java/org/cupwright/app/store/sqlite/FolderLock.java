@@ -1,4 +1,4 @@
-package org.cupwright.app.store;
+package org.cupwright.app.store.sqlite;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -13,6 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
+import java.util.function.Supplier;
 
 /**
  * Who may be in a data folder at once: any number that write, or one alone that makes, upgrades or replaces the data
@@ -54,35 +55,30 @@ final class FolderLock {
     }
 
     Pass toWrite() {
-        enter(here.readLock());
-        try {
-            oneMoreWriter();
-        } catch (RuntimeException refused) {
-            here.readLock().unlock();
-            throw refused;
-        }
-        return () -> {
-            try {
-                oneWriterLess();
-            } finally {
-                here.readLock().unlock();
-            }
-        };
+        return pass(here.readLock(), this::oneMoreWriter);
     }
 
     Pass alone() {
-        enter(here.writeLock());
-        try {
+        return pass(here.writeLock(), () -> {
             FileChannel channel = locked(false);
+            return () -> close(channel);
+        });
+    }
+
+    /** The lock within this process comes first and goes last. */
+    private Pass pass(Lock lock, Supplier<Pass> amongProcesses) {
+        enter(lock);
+        try {
+            Pass pass = amongProcesses.get();
             return () -> {
                 try {
-                    close(channel);
+                    pass.close();
                 } finally {
-                    here.writeLock().unlock();
+                    lock.unlock();
                 }
             };
         } catch (RuntimeException refused) {
-            here.writeLock().unlock();
+            lock.unlock();
             throw refused;
         }
     }
@@ -90,19 +86,20 @@ final class FolderLock {
     private void enter(Lock lock) {
         try {
             if (!lock.tryLock(LONGEST_SECONDS, TimeUnit.SECONDS)) {
-                throw StoreProblems.busy(file);
+                throw StoreProblems.about("store.busy", file);
             }
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
-            throw StoreProblems.busy(file);
+            throw StoreProblems.about("store.busy", file);
         }
     }
 
-    private synchronized void oneMoreWriter() {
+    private synchronized Pass oneMoreWriter() {
         if (writers == 0) {
             shared = locked(true);
         }
         writers++;
+        return this::oneWriterLess;
     }
 
     private synchronized void oneWriterLess() {
@@ -126,9 +123,9 @@ final class FolderLock {
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         } catch (IOException refused) {
-            throw StoreProblems.cannotMake(file.getParent());
+            throw StoreProblems.about("store.folderNotWritable", file.getParent());
         }
-        throw StoreProblems.busy(file);
+        throw StoreProblems.about("store.busy", file);
     }
 
     private FileChannel open() throws IOException {

@@ -1,4 +1,4 @@
-package org.cupwright.app.store;
+package org.cupwright.app.store.sqlite;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,39 +16,54 @@ import org.cupwright.app.storage.upkeep.FolderReport;
 import org.cupwright.app.storage.upkeep.FolderReport.Damage;
 import org.cupwright.app.storage.upkeep.FolderUpkeep;
 import org.cupwright.app.storage.upkeep.RestoreDone;
+import org.cupwright.app.store.Sql;
+import org.cupwright.app.store.SqlFailure;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
 /** Backup, restore and check of a folder's data file. */
-final class SqliteUpkeep implements FolderUpkeep {
-    private final Database database;
-    private final FolderLock lock;
-    private final Clock clock;
-
-    SqliteUpkeep(Database database, FolderLock lock, Clock clock) {
-        this.database = database;
-        this.lock = lock;
-        this.clock = clock;
-    }
-
+record SqliteUpkeep(Database database, FolderLock lock, Clock clock) implements FolderUpkeep {
     @Override
     public BackupDone backup(Path target, boolean replace) {
         Path file = target.toAbsolutePath().normalize();
         if (!database.exists()) {
-            throw UpkeepProblems.nothingToBackUp(database.file().getParent());
+            throw StoreProblems.about("upkeep.nothingToBackUp", database.file().getParent());
         }
-        UpkeepProblems.refuseTarget(file, database, replace);
+        refuseTarget(file, replace);
         return StoreProblems.telling(database.file(), () -> {
             try {
                 Snapshot.write(database, file);
-                return new BackupDone(file, Files.size(file), counts(Database.at(file)));
+                return new BackupDone(file, Files.size(file), counts(new Database(file)));
             } catch (IOException refused) {
-                throw UpkeepProblems.of(refused, file);
+                throw StoreProblems.ofTarget(refused, file);
             } catch (SQLException refused) {
-                throw UpkeepProblems.ofBackup(refused, database.file(), file);
+                if (StoreProblems.isAbout(StoreProblems.of(refused, file), "store.full")) {
+                    throw StoreProblems.about("upkeep.targetFull", file, refused.getMessage());
+                }
+                throw refused;
             }
         });
+    }
+
+    /** Refuses a target that is there, or that a backup cannot be written to. */
+    private void refuseTarget(Path target, boolean replace) {
+        Path folder = target.getParent();
+        if (database.files().contains(target)) {
+            throw StoreProblems.about("upkeep.targetIsData", target);
+        }
+        if (Files.isDirectory(target)) {
+            throw StoreProblems.about("upkeep.targetIsFolder", target);
+        }
+        if (Files.exists(target) && !replace) {
+            throw StoreProblems.about("upkeep.targetExists", target);
+        }
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw StoreProblems.about("upkeep.targetFolderMissing", target);
+        }
+        if (!Files.isWritable(folder)) {
+            throw StoreProblems.about("upkeep.targetNotWritable", target);
+        }
     }
 
     @Override
@@ -86,7 +101,7 @@ final class SqliteUpkeep implements FolderUpkeep {
         }
         int format = Database.pragma(connection, "user_version");
         if (format == Database.FORMAT) {
-            for (String object : SchemaObjects.missing(connection)) {
+            for (String object : EmptyDatabase.missingIn(connection)) {
                 damages.add(damage(Message.of("check.schema", new Name(object))));
             }
         }
@@ -121,7 +136,7 @@ final class SqliteUpkeep implements FolderUpkeep {
 
     /** A file so damaged that the database gives up on it; anything else that keeps it from being read is a problem. */
     private FolderReport damaged(RuntimeException why) {
-        if (why instanceof Problem problem && problem.what().key().equals("problem.store.damaged")) {
+        if (why instanceof Problem problem && StoreProblems.isAbout(why, "store.damaged")) {
             return new FolderReport(
                     database.file(), true, 0, "", 0, FolderCounts.NONE, List.of(damage(problem.what())));
         }

@@ -1,4 +1,4 @@
-package org.cupwright.app.store;
+package org.cupwright.app.store.sqlite;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -57,7 +57,7 @@ public final class OldFormat {
     }
 
     private static String resource(String name) throws IOException {
-        try (InputStream stream = OldFormat.class.getResourceAsStream(name)) {
+        try (InputStream stream = OldFormat.class.getResourceAsStream("/org/cupwright/app/store/" + name)) {
             return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
