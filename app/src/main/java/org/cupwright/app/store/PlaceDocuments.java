@@ -1,5 +1,7 @@
 package org.cupwright.app.store;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -38,9 +40,14 @@ final class PlaceDocuments {
     @JsonDeserialize(converter = ToPlace.class)
     private interface OfPlace {}
 
-    @JsonSerialize(converter = OutlineCoordinates.class)
-    @JsonDeserialize(converter = ToOutline.class)
-    private interface OfOutline {}
+    /** An outline is written as its polygon. */
+    private abstract static class OfOutline {
+        @JsonCreator(mode = JsonCreator.Mode.DELEGATING)
+        OfOutline(Polygon polygon) {}
+
+        @JsonValue
+        abstract Polygon polygon();
+    }
 
     static final class Coordinates extends StdConverter<Geometry, Object> {
         @Override
@@ -49,24 +56,10 @@ final class PlaceDocuments {
         }
     }
 
-    static final class OutlineCoordinates extends StdConverter<Outline, Object> {
-        @Override
-        public Object convert(Outline outline) {
-            return rings(outline.polygon());
-        }
-    }
-
     static final class ToPolygon extends StdConverter<double[][][], Polygon> {
         @Override
         public Polygon convert(double[][][] rings) {
             return polygon(rings);
-        }
-    }
-
-    static final class ToOutline extends StdConverter<double[][][], Outline> {
-        @Override
-        public Outline convert(double[][][] rings) {
-            return new Outline(polygon(rings));
         }
     }
 

@@ -6,14 +6,11 @@ import java.sql.SQLException;
 public final class SqlFailure extends RuntimeException {
     private static final long serialVersionUID = 1;
 
-    private final SQLException error;
-
     SqlFailure(SQLException error) {
         super(error);
-        this.error = error;
     }
 
     public SQLException error() {
-        return error;
+        return (SQLException) getCause();
     }
 }

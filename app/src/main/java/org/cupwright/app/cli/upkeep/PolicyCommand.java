@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.UpkeepJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.policy.ChangePolicy;
@@ -35,9 +36,11 @@ public final class PolicyCommand extends CourseCommand {
         if (!wanted.isEmpty()) {
             new ChangePolicy(task.session(), catalogue).set(day, wanted);
         }
-        PolicyPrint print = new PolicyPrint(task.texts(), day);
+        List<PolicyEntry> entries = entries(task, day);
         task.print(
-                task.options().json() ? Json.document(print.json(entries(task, day))) : print.page(entries(task, day)));
+                task.options().json()
+                        ? Json.document(new UpkeepJson(task.texts()).settings(day, entries))
+                        : new PolicyPrint(task.texts(), day).page(entries));
     }
 
     private List<PolicyEntry> entries(Task task, LocalDate day) {

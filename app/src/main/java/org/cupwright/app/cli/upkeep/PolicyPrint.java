@@ -3,15 +3,13 @@ package org.cupwright.app.cli.upkeep;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.cupwright.app.answers.json.UpkeepJson;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.desk.policy.PolicyEntry;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Setting;
-import tools.jackson.databind.JsonNode;
 
-/** Settings as a page and as JSON. */
+/** Settings as a page. */
 final class PolicyPrint {
     private final Texts texts;
     private final LocalDate day;
@@ -43,10 +41,6 @@ final class PolicyPrint {
                 "    ", texts.say("policy.accepts", texts.say(setting.type().accepts()))));
         lines.addAll(Layout.wrapped("    ", mark(setting) + ": " + setting.source() + "."));
         return lines;
-    }
-
-    JsonNode json(List<PolicyEntry> entries) {
-        return new UpkeepJson(texts).settings(day, entries);
     }
 
     private String mark(Setting<?> setting) {

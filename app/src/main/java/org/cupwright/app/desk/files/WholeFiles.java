@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -118,11 +119,18 @@ public final class WholeFiles {
         Path beside = Files.createTempFile(target.getParent(), ".cupwright", ".part");
         fresh.put(target, beside);
         Files.write(beside, bytes);
-        FileRights.asUsual(beside);
+        othersMayRead(beside);
         if (contents.size() > 1 && Files.exists(target)) {
             Path copy = Files.createTempFile(target.getParent(), ".cupwright", ".former");
             former.put(target, copy);
             Files.copy(target, copy, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
+        }
+    }
+
+    /** The golf shop prints it; files made under another name first are private otherwise. */
+    private static void othersMayRead(Path file) throws IOException {
+        if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r--r--"));
         }
     }
 

@@ -5,11 +5,11 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.cupwright.app.store.Sql;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -54,7 +54,7 @@ record Database(Path file) {
         }
     }
 
-    int format(Connection connection) throws SQLException {
+    int format(Connection connection) {
         int version = pragma(connection, "user_version");
         if (pragma(connection, "application_id") != APPLICATION) {
             throw StoreProblems.about("store.notOurs", file);
@@ -142,9 +142,9 @@ record Database(Path file) {
     }
 
     private Connection checked(Connection connection, String first) throws SQLException {
-        try (Statement statement = connection.createStatement()) {
+        try {
             format(connection);
-            statement.execute(first);
+            run(connection, first);
             return connection;
         } catch (SQLException | RuntimeException refused) {
             connection.close();
@@ -171,10 +171,13 @@ record Database(Path file) {
         return source;
     }
 
-    static int pragma(Connection connection, String name) throws SQLException {
-        try (Statement statement = connection.createStatement();
-                ResultSet answer = statement.executeQuery("PRAGMA " + name)) {
-            return answer.getInt(1);
+    static int pragma(Connection connection, String name) {
+        return (int) new Sql(connection).number("PRAGMA " + name);
+    }
+
+    static void run(Connection connection, String statementText) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(statementText);
         }
     }
 }

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 
@@ -60,13 +59,13 @@ final class ReadingConnection implements AutoCloseable {
 
     private <T> T atOneMoment(Work<T> work) throws SQLException {
         open();
-        try (Statement statement = connection.createStatement()) {
-            statement.execute("BEGIN DEFERRED");
+        try {
+            Database.run(connection, "BEGIN DEFERRED");
             try {
                 database.format(connection); // the first thing read is the moment
                 return work.on(connection);
             } finally {
-                statement.execute("ROLLBACK");
+                Database.run(connection, "ROLLBACK");
             }
         } finally {
             if (!database.folderIsWritable()) {

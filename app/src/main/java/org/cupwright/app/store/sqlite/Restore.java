@@ -6,12 +6,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.storage.upkeep.RestoreDone;
 import org.cupwright.app.store.Sql;
+import org.cupwright.app.store.SqlFailure;
 import org.cupwright.app.store.sqlite.FolderLock.Pass;
 import org.cupwright.app.store.sqlite.StoreProblems.Work;
 import org.cupwright.message.Problem;
@@ -49,13 +49,11 @@ record Restore(Database database, FolderLock lock, Clock clock) {
     }
 
     /** What keeps a backup from being used is told of the backup; what keeps the folder from being written is not. */
-    private static <T> void telling(Path source, Work<T> work) throws IOException {
+    private static void telling(Path source, Work<?> work) throws IOException {
         try {
             work.run();
-        } catch (SQLException error) {
-            throw StoreProblems.ofSource(StoreProblems.of(error, source), source);
-        } catch (Problem problem) {
-            throw StoreProblems.ofSource(problem, source);
+        } catch (SQLException | SqlFailure | Problem unusable) {
+            throw StoreProblems.ofSource(unusable, source);
         }
     }
 
@@ -76,14 +74,15 @@ record Restore(Database database, FolderLock lock, Clock clock) {
     }
 
     /** A file that is damaged is answered with false; whatever else is wrong is told. */
-    private boolean isSound() throws SQLException {
+    private boolean isSound() {
         try {
-            return Snapshot.damage(database).isEmpty();
-        } catch (SQLException error) {
-            if (StoreProblems.isAbout(StoreProblems.of(error, database.file()), "store.damaged")) {
+            return StoreProblems.telling(
+                    database.file(), () -> Snapshot.damage(database).isEmpty());
+        } catch (Problem problem) {
+            if (StoreProblems.isAbout(problem, "store.damaged")) {
                 return false;
             }
-            throw error;
+            throw problem;
         }
     }
 
@@ -120,7 +119,7 @@ record Restore(Database database, FolderLock lock, Clock clock) {
 
     private void exchangeContents(Database ready) throws SQLException {
         try (Connection connection = database.openToExchange()) {
-            run(connection, "ATTACH " + Snapshot.quoted(ready.file()) + " AS restored");
+            Database.run(connection, "ATTACH " + Snapshot.quoted(ready.file()) + " AS restored");
             connection.setAutoCommit(false);
             try {
                 exchange(connection);
@@ -134,18 +133,18 @@ record Restore(Database database, FolderLock lock, Clock clock) {
 
     private static void exchange(Connection connection) throws SQLException {
         for (String table : names(connection, "main")) {
-            run(connection, "DROP TABLE \"" + table + "\"");
+            Database.run(connection, "DROP TABLE \"" + table + "\"");
         }
         for (String made : schema(connection, "table")) {
-            run(connection, made);
+            Database.run(connection, made);
         }
         for (String table : names(connection, "restored")) {
-            run(connection, "INSERT INTO main.\"" + table + "\" SELECT * FROM restored.\"" + table + "\"");
+            Database.run(connection, "INSERT INTO main.\"" + table + "\" SELECT * FROM restored.\"" + table + "\"");
         }
         for (String made : schema(connection, "index")) {
-            run(connection, made);
+            Database.run(connection, made);
         }
-        run(connection, "PRAGMA main.user_version = " + Database.pragma(connection, "restored.user_version"));
+        Database.run(connection, "PRAGMA main.user_version = " + Database.pragma(connection, "restored.user_version"));
     }
 
     private static List<String> names(Connection connection, String schema) {
@@ -160,11 +159,5 @@ record Restore(Database database, FolderLock lock, Clock clock) {
                         "SELECT sql FROM restored.sqlite_schema WHERE type = ? AND sql IS NOT NULL"
                                 + " AND name NOT LIKE 'sqlite_%' ORDER BY rowid",
                         type);
-    }
-
-    private static void run(Connection connection, String statementText) throws SQLException {
-        try (Statement statement = connection.createStatement()) {
-            statement.execute(statementText);
-        }
     }
 }

@@ -7,14 +7,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.List;
+import org.cupwright.app.store.Sql;
 
 /**
  * A whole copy of a data file in one file: taken at one moment while others write, checked, on the disk, and only then
@@ -47,7 +45,8 @@ final class Snapshot {
         try {
             Files.deleteIfExists(part);
             try (Connection connection = from.openToCopy()) {
-                copy(connection, part);
+                // the driver does not take it with an argument
+                Database.run(connection, "VACUUM INTO " + quoted(part));
             }
             refuseDamaged(new Database(part), from.file());
             sync(part);
@@ -56,12 +55,6 @@ final class Snapshot {
             return target;
         } finally {
             Files.deleteIfExists(part);
-        }
-    }
-
-    private static void copy(Connection connection, Path target) throws SQLException {
-        try (Statement statement = connection.createStatement()) {
-            statement.execute("VACUUM INTO " + quoted(target)); // the driver does not take it with an argument
         }
     }
 
@@ -86,16 +79,11 @@ final class Snapshot {
         return database;
     }
 
-    static List<String> damage(Connection connection) throws SQLException {
-        List<String> found = new ArrayList<>();
-        try (Statement statement = connection.createStatement();
-                ResultSet rows = statement.executeQuery("PRAGMA integrity_check")) {
-            while (rows.next()) {
-                found.add(rows.getString(1));
-            }
-        }
-        found.removeIf("ok"::equals);
-        return found;
+    static List<String> damage(Connection connection) {
+        return new Sql(connection)
+                .texts("PRAGMA integrity_check").stream()
+                        .filter(said -> !said.equals("ok"))
+                        .toList();
     }
 
     static void sync(Path file) throws IOException {

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Clock;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -84,12 +83,7 @@ public final class SqliteFolder implements DataFolder {
         Deque<Path> made = makeFolder();
         boolean absent = !database.exists();
         try {
-            Optional<Answered<T>> answered = writtenUpToDate(work);
-            while (answered.isEmpty()) {
-                StoreProblems.telling(database.file(), this::bringUpToDate);
-                answered = writtenUpToDate(work);
-            }
-            return answered.get().answer();
+            return StoreProblems.telling(database.file(), () -> written(work));
         } catch (RuntimeException failed) {
             if (absent) {
                 takeAway(made, failed);
@@ -98,16 +92,34 @@ public final class SqliteFolder implements DataFolder {
         }
     }
 
-    /** What work answered, which may be nothing. */
-    private record Answered<T>(T answer) {}
-
-    /** Does the work, unless the file has to be made or upgraded first. */
+    /** Does the work, as soon as the file is made and up to date. */
     @SuppressWarnings("try") // the pass is held, not used
-    private <T> Optional<Answered<T>> writtenUpToDate(Function<Stores, T> work) {
-        try (Pass among = lock.toWrite()) {
-            return database.exists()
-                    ? StoreProblems.telling(database.file(), () -> inTransaction(work))
-                    : Optional.empty();
+    private <T> T written(Function<Stores, T> work) throws SQLException, IOException {
+        while (true) {
+            try (Pass among = lock.toWrite()) {
+                Optional<Connection> connection = openUpToDate();
+                if (connection.isPresent()) {
+                    return inTransaction(connection.get(), work);
+                }
+            }
+            bringUpToDate();
+        }
+    }
+
+    /** Opens the file, unless it has to be made or upgraded first. */
+    private Optional<Connection> openUpToDate() throws SQLException {
+        if (!database.exists()) {
+            return Optional.empty();
+        }
+        Connection connection = database.openToWrite();
+        boolean upToDate = false;
+        try {
+            upToDate = database.format(connection) == Database.FORMAT;
+            return upToDate ? Optional.of(connection) : Optional.empty();
+        } finally {
+            if (!upToDate) {
+                connection.close();
+            }
         }
     }
 
@@ -121,18 +133,13 @@ public final class SqliteFolder implements DataFolder {
         }
     }
 
-    private <T> Optional<Answered<T>> inTransaction(Function<Stores, T> work) throws SQLException {
-        Connection connection = database.openToWrite();
+    private <T> T inTransaction(Connection connection, Function<Stores, T> work) throws SQLException {
         try {
-            if (database.format(connection) < Database.FORMAT) {
-                connection.close();
-                return Optional.empty();
-            }
             connection.setAutoCommit(false);
             T answer = work.apply(stores(connection));
             connection.commit();
             closeKept(connection);
-            return Optional.of(new Answered<>(answer));
+            return answer;
         } catch (RuntimeException | SQLException failed) {
             rollBack(connection, failed);
             throw failed;
@@ -149,10 +156,10 @@ public final class SqliteFolder implements DataFolder {
 
     /** What is committed goes from the journal into the file, so that no reader that stays keeps it out. */
     private static void closeKept(Connection connection) {
-        try (Statement statement = connection.createStatement()) {
+        try {
             connection.setAutoCommit(true); // within a transaction the journal cannot be copied
-            statement.execute("PRAGMA busy_timeout = 0"); // whoever reads at this moment is not waited for
-            statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
+            Database.run(connection, "PRAGMA busy_timeout = 0"); // whoever reads at this moment is not waited for
+            Database.run(connection, "PRAGMA wal_checkpoint(TRUNCATE)");
         } catch (SQLException journalStays) {
             System.getLogger(SqliteFolder.class.getName())
                     .log(System.Logger.Level.DEBUG, "the journal is copied later", journalStays);

@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +35,7 @@ record SqliteUpkeep(Database database, FolderLock lock, Clock clock) implements 
                 return new BackupDone(file, Files.size(file), counts(new Database(file)));
             } catch (IOException refused) {
                 throw StoreProblems.ofTarget(refused, file);
-            } catch (SQLException refused) {
+            } catch (SQLException | SqlFailure refused) {
                 if (StoreProblems.isAbout(StoreProblems.of(refused, file), "store.full")) {
                     throw StoreProblems.about("upkeep.targetFull", file, refused.getMessage());
                 }
@@ -84,21 +82,21 @@ record SqliteUpkeep(Database database, FolderLock lock, Clock clock) implements 
         }
         try (Connection connection = database.openToRead()) {
             return report(connection);
-        } catch (SQLException error) {
+        } catch (SQLException | SqlFailure error) {
             return damaged(StoreProblems.of(error, database.file()));
-        } catch (SqlFailure failure) {
-            return damaged(StoreProblems.of(failure.error(), database.file()));
         }
     }
 
     private FolderReport report(Connection connection) throws SQLException {
+        Sql sql = new Sql(connection);
         List<Damage> damages = new ArrayList<>();
         for (String said : Snapshot.damage(connection)) {
             damages.add(damage(Message.of("check.integrity", new Name(said))));
         }
-        for (String said : brokenLinks(connection)) {
-            damages.add(damage(Message.of("check.link", new Name(said))));
-        }
+        sql.each(
+                row -> damages.add(
+                        damage(Message.of("check.link", new Name(row.getString(1) + " " + row.getString(2))))),
+                "PRAGMA foreign_key_check");
         int format = Database.pragma(connection, "user_version");
         if (format == Database.FORMAT) {
             for (String object : EmptyDatabase.missingIn(connection)) {
@@ -107,26 +105,14 @@ record SqliteUpkeep(Database database, FolderLock lock, Clock clock) implements 
         }
         FolderContents contents = new FolderContents(connection);
         damages.addAll(contents.unreadable());
-        String journal = text(connection, "PRAGMA journal_mode");
         return new FolderReport(
                 database.file(),
                 true,
                 format,
-                journal,
+                sql.texts("PRAGMA journal_mode").get(0),
                 Database.pragma(connection, "synchronous"),
                 contents.counts(),
                 damages);
-    }
-
-    private static List<String> brokenLinks(Connection connection) {
-        return new Sql(connection).list(row -> row.getString(1) + " " + row.getString(2), "PRAGMA foreign_key_check");
-    }
-
-    private static String text(Connection connection, String query) throws SQLException {
-        try (Statement statement = connection.createStatement();
-                ResultSet answer = statement.executeQuery(query)) {
-            return answer.getString(1);
-        }
     }
 
     private Damage damage(Message what) {

@@ -28,14 +28,8 @@ final class StoreProblems {
     static <T> T telling(Path file, Work<T> work) {
         try {
             return work.run();
-        } catch (SQLException error) {
+        } catch (SQLException | SqlFailure | IOException | FlywayException error) {
             throw of(error, file);
-        } catch (SqlFailure failure) {
-            throw of(failure.error(), file);
-        } catch (IOException error) {
-            throw of(error, file);
-        } catch (FlywayException failure) {
-            throw of(failure, file);
         }
     }
 
@@ -65,25 +59,26 @@ final class StoreProblems {
                 Message.of("try.store.newer"));
     }
 
-    /** The problem behind an error of the database, or the error itself as a defect when nobody outside can mend it. */
-    static RuntimeException of(SQLException error, Path file) {
-        String kind = error instanceof SQLiteException sqlite ? kind(sqlite.getResultCode()) : "";
-        return kind.isEmpty() ? new IllegalStateException(error) : about("store." + kind, file, error.getMessage());
-    }
-
-    /** As {@link #of}, for an error that came up inside another library: its cause decides. */
-    private static RuntimeException of(FlywayException error, Path file) {
-        for (Throwable cause = error.getCause(); cause != null; cause = cause.getCause()) {
+    /** The problem behind an error, or the error itself as a defect when nobody outside can mend it. */
+    static RuntimeException of(Exception error, Path file) {
+        if (error instanceof SqlFailure failure) {
+            return of(failure.error(), file);
+        }
+        if (error instanceof IOException refused) {
+            return ofFiles(refused, file);
+        }
+        for (Throwable cause = error; cause != null; cause = cause.getCause()) {
             if (cause instanceof SQLException sql) {
-                RuntimeException known = of(sql, file);
-                return known instanceof Problem ? known : error;
+                String kind = sql instanceof SQLiteException sqlite ? kind(sqlite.getResultCode()) : "";
+                if (!kind.isEmpty()) {
+                    return about("store." + kind, file, sql.getMessage());
+                }
             }
         }
-        return error;
+        return error instanceof RuntimeException defect ? defect : new IllegalStateException(error);
     }
 
-    /** The problem behind an error of the file system. */
-    private static Problem of(IOException error, Path file) {
+    private static Problem ofFiles(IOException error, Path file) {
         String said = error instanceof FileSystemException told && told.getReason() != null
                 ? told.getReason()
                 : String.valueOf(error.getMessage());
@@ -98,14 +93,15 @@ final class StoreProblems {
         return about(kind, target, String.valueOf(error.getMessage()));
     }
 
-    /** A file is no sound backup of a data folder. */
-    static RuntimeException ofSource(RuntimeException why, Path source) {
-        return switch (why instanceof Problem problem ? problem.what().key() : "") {
+    /** As {@link #of}, for a file that was to be a backup of a data folder. */
+    static RuntimeException ofSource(Exception error, Path source) {
+        RuntimeException known = error instanceof Problem problem ? problem : of(error, source);
+        return switch (known instanceof Problem problem ? problem.what().key() : "") {
             case "problem.store.damaged" ->
-                about("upkeep.backupDamaged", source, ((Name) ((Problem) why).value()).text());
+                about("upkeep.backupDamaged", source, ((Name) ((Problem) known).value()).text());
             case "problem.store.notOurs" -> about("upkeep.notABackup", source);
             case "problem.store.folderNotWritable" -> about("upkeep.backupNotReadable", source);
-            default -> why;
+            default -> known;
         };
     }
 
