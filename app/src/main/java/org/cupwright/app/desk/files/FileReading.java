@@ -27,12 +27,11 @@ public final class FileReading {
         } catch (UnreadableFile unreadable) {
             throw problem(unreadable.finding(), file.name());
         } catch (NoSuchFileException missing) {
-            throw about("problem.file.missing", file, "try.file.missing");
+            throw about("missing", file, file.name());
         } catch (AccessDeniedException refused) {
-            throw about("problem.file.refused", file, "try.file.refused");
+            throw about("refused", file, file.name());
         } catch (IOException failed) {
-            throw Problem.of(
-                    Message.of("problem.file.failed"), where(file), failed.getMessage(), Message.of("try.file.failed"));
+            throw about("failed", file, failed.getMessage());
         }
     }
 
@@ -45,11 +44,11 @@ public final class FileReading {
                 finding.tryThis());
     }
 
-    private static Problem about(String what, SourceFile file, String tryThis) {
-        return Problem.of(Message.of(what), where(file), file.name(), Message.of(tryThis));
-    }
-
-    private static Message where(SourceFile file) {
-        return Message.of("where.place", new Name(file.name()));
+    private static Problem about(String kind, SourceFile file, String value) {
+        return Problem.of(
+                Message.of("problem.file." + kind),
+                Message.of("where.place", new Name(file.name())),
+                value,
+                Message.of("try.file." + kind));
     }
 }

@@ -57,7 +57,7 @@ record Database(Path file) {
     int format(Connection connection) {
         int version = pragma(connection, "user_version");
         if (pragma(connection, "application_id") != APPLICATION) {
-            throw StoreProblems.about("store.notOurs", file);
+            throw StoreProblems.about("notOurs", file);
         }
         if (version > FORMAT) {
             throw StoreProblems.newer(file, version, FORMAT);

@@ -86,11 +86,11 @@ final class FolderLock {
     private void enter(Lock lock) {
         try {
             if (!lock.tryLock(LONGEST_SECONDS, TimeUnit.SECONDS)) {
-                throw StoreProblems.about("store.busy", file);
+                throw StoreProblems.about("busy", file);
             }
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
-            throw StoreProblems.about("store.busy", file);
+            throw StoreProblems.about("busy", file);
         }
     }
 
@@ -123,9 +123,9 @@ final class FolderLock {
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         } catch (IOException refused) {
-            throw StoreProblems.about("store.folderNotWritable", file.getParent());
+            throw StoreProblems.about("folderNotWritable", file.getParent());
         }
-        throw StoreProblems.about("store.busy", file);
+        throw StoreProblems.about("busy", file);
     }
 
     private FileChannel open() throws IOException {

@@ -27,10 +27,10 @@ import org.cupwright.message.Problem;
 record Restore(Database database, FolderLock lock, Clock clock) {
     RestoreDone from(Path source) {
         if (!Files.isRegularFile(source)) {
-            throw StoreProblems.about("upkeep.noSuchBackup", source);
+            throw StoreProblems.aboutBackup("noSuchBackup", source);
         }
         if (source.equals(database.file())) {
-            throw StoreProblems.about("upkeep.sourceIsData", source);
+            throw StoreProblems.aboutBackup("sourceIsData", source);
         }
         Path folder = database.file().getParent();
         Database ready =
@@ -79,7 +79,7 @@ record Restore(Database database, FolderLock lock, Clock clock) {
             return StoreProblems.telling(
                     database.file(), () -> Snapshot.damage(database).isEmpty());
         } catch (Problem problem) {
-            if (StoreProblems.isAbout(problem, "store.damaged")) {
+            if (StoreProblems.isAbout(problem, "damaged")) {
                 return false;
             }
             throw problem;
@@ -92,7 +92,7 @@ record Restore(Database database, FolderLock lock, Clock clock) {
         try {
             return sound ? Snapshot.write(database, copy) : copyBytes(copy);
         } catch (IOException refused) {
-            throw StoreProblems.about("upkeep.beforeNotKept", copy, String.valueOf(refused.getMessage()));
+            throw StoreProblems.aboutBackup("beforeNotKept", copy, String.valueOf(refused.getMessage()));
         }
     }
 

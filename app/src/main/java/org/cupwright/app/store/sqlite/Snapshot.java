@@ -74,7 +74,7 @@ final class Snapshot {
     static Database refuseDamaged(Database database, Path told) throws SQLException {
         List<String> damage = damage(database);
         if (!damage.isEmpty()) {
-            throw StoreProblems.about("store.damaged", told, damage.get(0));
+            throw StoreProblems.about("damaged", told, damage.get(0));
         }
         return database;
     }

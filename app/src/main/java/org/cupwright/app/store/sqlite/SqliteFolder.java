@@ -126,7 +126,7 @@ public final class SqliteFolder implements DataFolder {
     @SuppressWarnings("try") // the pass is held, not used
     private boolean bringUpToDate() throws SQLException, IOException {
         if (!Files.isWritable(folder)) {
-            throw StoreProblems.about("store.olderNotWritable", folder);
+            throw StoreProblems.about("olderNotWritable", folder);
         }
         try (Pass alone = lock.alone()) {
             return new Upgrade(database, clock).bringUpToDate();
@@ -176,10 +176,10 @@ public final class SqliteFolder implements DataFolder {
         try {
             Files.createDirectories(folder);
         } catch (IOException refused) {
-            throw StoreProblems.about("store.folderNotWritable", folder);
+            throw StoreProblems.about("folderNotWritable", folder);
         }
         if (!Files.isWritable(folder)) {
-            throw StoreProblems.about("store.folderNotWritable", folder);
+            throw StoreProblems.about("folderNotWritable", folder);
         }
         return missing;
     }

@@ -26,7 +26,7 @@ record SqliteUpkeep(Database database, FolderLock lock, Clock clock) implements 
     public BackupDone backup(Path target, boolean replace) {
         Path file = target.toAbsolutePath().normalize();
         if (!database.exists()) {
-            throw StoreProblems.about("upkeep.nothingToBackUp", database.file().getParent());
+            throw StoreProblems.aboutBackup("nothingToBackUp", database.file().getParent());
         }
         refuseTarget(file, replace);
         return StoreProblems.telling(database.file(), () -> {
@@ -36,8 +36,8 @@ record SqliteUpkeep(Database database, FolderLock lock, Clock clock) implements 
             } catch (IOException refused) {
                 throw StoreProblems.ofTarget(refused, file);
             } catch (SQLException | SqlFailure refused) {
-                if (StoreProblems.isAbout(StoreProblems.of(refused, file), "store.full")) {
-                    throw StoreProblems.about("upkeep.targetFull", file, refused.getMessage());
+                if (StoreProblems.isAbout(StoreProblems.of(refused, file), "full")) {
+                    throw StoreProblems.aboutBackup("targetFull", file, refused.getMessage());
                 }
                 throw refused;
             }
@@ -48,19 +48,19 @@ record SqliteUpkeep(Database database, FolderLock lock, Clock clock) implements 
     private void refuseTarget(Path target, boolean replace) {
         Path folder = target.getParent();
         if (database.files().contains(target)) {
-            throw StoreProblems.about("upkeep.targetIsData", target);
+            throw StoreProblems.aboutBackup("targetIsData", target);
         }
         if (Files.isDirectory(target)) {
-            throw StoreProblems.about("upkeep.targetIsFolder", target);
+            throw StoreProblems.aboutBackup("targetIsFolder", target);
         }
         if (Files.exists(target) && !replace) {
-            throw StoreProblems.about("upkeep.targetExists", target);
+            throw StoreProblems.aboutBackup("targetExists", target);
         }
         if (folder == null || !Files.isDirectory(folder)) {
-            throw StoreProblems.about("upkeep.targetFolderMissing", target);
+            throw StoreProblems.aboutBackup("targetFolderMissing", target);
         }
         if (!Files.isWritable(folder)) {
-            throw StoreProblems.about("upkeep.targetNotWritable", target);
+            throw StoreProblems.aboutBackup("targetNotWritable", target);
         }
     }
 
@@ -122,7 +122,7 @@ record SqliteUpkeep(Database database, FolderLock lock, Clock clock) implements 
 
     /** A file so damaged that the database gives up on it; anything else that keeps it from being read is a problem. */
     private FolderReport damaged(RuntimeException why) {
-        if (why instanceof Problem problem && StoreProblems.isAbout(why, "store.damaged")) {
+        if (why instanceof Problem problem && StoreProblems.isAbout(why, "damaged")) {
             return new FolderReport(
                     database.file(), true, 0, "", 0, FolderCounts.NONE, List.of(damage(problem.what())));
         }

@@ -39,11 +39,20 @@ final class StoreProblems {
     }
 
     static Problem about(String kind, Path place, String value) {
-        return Problem.of(Message.of("problem." + kind), where(place), value, Message.of("try." + kind));
+        return Problem.of(Message.of("problem.store." + kind), where(place), value, Message.of("try.store." + kind));
+    }
+
+    /** The same for a backup that is written or put in place. */
+    static Problem aboutBackup(String kind, Path place) {
+        return aboutBackup(kind, place, "");
+    }
+
+    static Problem aboutBackup(String kind, Path place, String value) {
+        return Problem.of(Message.of("problem.upkeep." + kind), where(place), value, Message.of("try.upkeep." + kind));
     }
 
     static boolean isAbout(RuntimeException error, String kind) {
-        return error instanceof Problem problem && problem.what().key().equals("problem." + kind);
+        return error instanceof Problem problem && problem.what().key().equals("problem.store." + kind);
     }
 
     /** The backup that goes before an upgrade could not be written. */
@@ -71,7 +80,7 @@ final class StoreProblems {
             if (cause instanceof SQLException sql) {
                 String kind = sql instanceof SQLiteException sqlite ? kind(sqlite.getResultCode()) : "";
                 if (!kind.isEmpty()) {
-                    return about("store." + kind, file, sql.getMessage());
+                    return about(kind, file, sql.getMessage());
                 }
             }
         }
@@ -83,14 +92,14 @@ final class StoreProblems {
                 ? told.getReason()
                 : String.valueOf(error.getMessage());
         boolean full = said.toLowerCase(Locale.ROOT).contains("space");
-        return about(full ? "store.full" : "store.folderNotWritable", file, said);
+        return about(full ? "full" : "folderNotWritable", file, said);
     }
 
     /** A backup could not be written: what to try is another thing than where the data themselves have no room. */
     static Problem ofTarget(IOException error, Path target) {
-        boolean full = isAbout(of(error, target), "store.full");
-        String kind = full ? "upkeep.targetFull" : "upkeep.targetNotWritable";
-        return about(kind, target, String.valueOf(error.getMessage()));
+        boolean full = isAbout(of(error, target), "full");
+        String kind = full ? "targetFull" : "targetNotWritable";
+        return aboutBackup(kind, target, String.valueOf(error.getMessage()));
     }
 
     /** As {@link #of}, for a file that was to be a backup of a data folder. */
@@ -98,9 +107,9 @@ final class StoreProblems {
         RuntimeException known = error instanceof Problem problem ? problem : of(error, source);
         return switch (known instanceof Problem problem ? problem.what().key() : "") {
             case "problem.store.damaged" ->
-                about("upkeep.backupDamaged", source, ((Name) ((Problem) known).value()).text());
-            case "problem.store.notOurs" -> about("upkeep.notABackup", source);
-            case "problem.store.folderNotWritable" -> about("upkeep.backupNotReadable", source);
+                aboutBackup("backupDamaged", source, ((Name) ((Problem) known).value()).text());
+            case "problem.store.notOurs" -> aboutBackup("notABackup", source);
+            case "problem.store.folderNotWritable" -> aboutBackup("backupNotReadable", source);
             default -> known;
         };
     }
