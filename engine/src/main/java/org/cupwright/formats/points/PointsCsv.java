@@ -67,8 +67,8 @@ public final class PointsCsv {
         double y = plan.number(ColumnRole.NORTH, fields);
         double z = plan.number(ColumnRole.HEIGHT, fields);
         boolean classed = plan.columns().containsKey(ColumnRole.CLASS);
-        double pointClass = classed ? plan.number(ColumnRole.CLASS, fields) : PointCloud.NO_CLASS;
-        if (Double.isNaN(x + y + z + pointClass) || Math.abs(pointClass) > Short.MAX_VALUE) {
+        double pointClass = classed ? plan.number(ColumnRole.CLASS, fields) : PointCollector.NO_CLASS;
+        if (!Double.isFinite(x + y + z + pointClass) || Math.abs(pointClass) > Short.MAX_VALUE) {
             notRead++;
             if (notRead <= MOST_TOLD) {
                 Message.Argument text = new Message.Name(Excerpt.of(line));
