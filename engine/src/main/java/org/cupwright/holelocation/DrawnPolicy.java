@@ -5,26 +5,28 @@ import static org.cupwright.policy.SettingType.oneOf;
 
 import java.util.List;
 import org.cupwright.policy.Setting;
+import org.cupwright.policy.Slice;
 
 /** What people's word about ground counts for. */
 public final class DrawnPolicy {
+    private static final Slice SLICE = new Slice("holelocation");
+
     /** What is answered on ground that people say is bad. */
     public enum OnBadGround {
         FAIL,
         CAUTION
     }
 
-    public static final Setting<OnBadGround> BAD_GROUND = Setting.of(
-                    "holelocation.drawnBad", oneOf(OnBadGround.class), "", OnBadGround.FAIL)
+    public static final Setting<OnBadGround> BAD_GROUND = SLICE.setting(
+                    "drawnBad", oneOf(OnBadGround.class), "", OnBadGround.FAIL)
             .ours("our choice: who drew it knows why, and taking it back is one command");
 
-    public static final Setting<Double> USUAL_SPOT_METRES = Setting.of(
-                    "holelocation.usualSpotMetres", number(0, 5), "m", 0.91)
+    public static final Setting<Double> USUAL_SPOT_METRES = SLICE.setting("usualSpotMetres", number(0, 5), "m", 0.91)
             .ours("our choice: a pace; who says that holes go here does not mean the inch");
 
     private DrawnPolicy() {}
 
     public static List<Setting<?>> settings() {
-        return List.of(BAD_GROUND, USUAL_SPOT_METRES);
+        return SLICE.settings();
     }
 }

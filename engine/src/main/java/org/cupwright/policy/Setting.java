@@ -27,26 +27,6 @@ public record Setting<T>(
         }
     }
 
-    /** A setting in the making, of whose default nothing has been said yet but what it is. */
-    public record Unsourced<T>(String key, SettingType<T> type, String unit, T defaultValue) {
-        public Setting<T> published(String source) {
-            return new Setting<>(key, type, unit, defaultValue, SourceKind.PUBLISHED, source);
-        }
-
-        public Setting<T> commonPractice(String source) {
-            return new Setting<>(key, type, unit, defaultValue, SourceKind.COMMON_PRACTICE, source);
-        }
-
-        public Setting<T> ours(String source) {
-            return new Setting<>(key, type, unit, defaultValue, SourceKind.OURS, source);
-        }
-    }
-
-    /** A setting, to be followed by where its default comes from. */
-    public static <T> Unsourced<T> of(String key, SettingType<T> type, String unit, T defaultValue) {
-        return new Unsourced<>(key, type, unit, defaultValue);
-    }
-
     /** Key of the sentence that explains the setting in one line, for app.texts. */
     public String sentenceKey() {
         return "setting." + key;

@@ -16,7 +16,6 @@ import org.cupwright.finding.UnreadableFile;
 import org.cupwright.finding.Where;
 import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.green.SurveyPoints;
-import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
@@ -114,8 +113,8 @@ public final class PointCollector {
             near |= keep((Near) found, point, units.heightMetres(z));
         }
         if (near && ++kept > MOST_POINTS) {
-            Message.Argument most = new Message.Count(MOST_POINTS);
-            throw Finding.of(FindingKind.TOO_MANY_POINTS, Where.file(), most).failure();
+            throw Finding.of(FindingKind.TOO_MANY_POINTS, Where.file(), MOST_POINTS)
+                    .failure();
         }
     }
 
@@ -145,9 +144,8 @@ public final class PointCollector {
         for (Hole hole : course.holes()) {
             Collected points = byHole.get(hole.id());
             if (points == null) {
-                findings.add(
-                        Finding.of(FindingKind.GREEN_WITHOUT_POINTS, Where.hole(hole.id()), new Message.Name(hole.id()))
-                                .at(hole.green().centroid()));
+                findings.add(Finding.of(FindingKind.GREEN_WITHOUT_POINTS, Where.hole(hole.id()), hole.id())
+                        .at(hole.green().centroid()));
             } else {
                 SurveyPoints once = RepeatedPoints.dropped(hole.id(), points.points(), findings);
                 steepness.add(HeightCheck.check(hole, once, findings));
@@ -163,18 +161,19 @@ public final class PointCollector {
             throw findings
                     .stream() // what the first line that did not read has wrong says more than that there is nothing
                     .findFirst()
-                    .orElseGet(() -> Finding.of(FindingKind.NO_POINTS, Where.file(), new Message.Count(0)))
+                    .orElseGet(() -> Finding.of(FindingKind.NO_POINTS, Where.file(), 0))
                     .failure();
         }
         if (extent.isEmpty()) {
-            Message.Argument wanted = new Message.Name(request.classes().stream()
-                    .sorted()
-                    .map(String::valueOf)
-                    .reduce((a, b) -> a + ", " + b)
-                    .orElse(""));
-            Message.Argument present = new Message.Name(byClass.toString());
-            throw Finding.of(FindingKind.NO_POINTS_OF_CLASS, Where.file(), wanted)
-                    .trying(present)
+            throw Finding.of(
+                            FindingKind.NO_POINTS_OF_CLASS,
+                            Where.file(),
+                            request.classes().stream()
+                                    .sorted()
+                                    .map(String::valueOf)
+                                    .reduce((a, b) -> a + ", " + b)
+                                    .orElse(""))
+                    .trying(byClass.toString())
                     .failure();
         }
         if (kept == 0) {

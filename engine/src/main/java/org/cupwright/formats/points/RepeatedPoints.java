@@ -68,12 +68,12 @@ final class RepeatedPoints {
 
     private void tell(String holeId, List<Finding> findings) {
         if (repeated > 0) {
-            findings.add(Finding.of(FindingKind.POINTS_TWICE, Where.hole(holeId), new Message.Count(repeated)));
+            findings.add(Finding.of(FindingKind.POINTS_TWICE, Where.hole(holeId), repeated));
         }
         if (disagreeing > 0) {
             findings.add(Finding.of(FindingKind.HEIGHTS_DISAGREE, Where.hole(holeId), new Message.Length(worst))
                     .at(new MapPoint(points.east(worstAt), points.north(worstAt)))
-                    .trying(new Message.Count(disagreeing)));
+                    .trying(disagreeing));
         }
     }
 }
