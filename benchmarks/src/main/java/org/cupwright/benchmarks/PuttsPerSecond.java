@@ -8,11 +8,12 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.cupwright.course.Hole;
 import org.cupwright.green.MadeSurface;
 import org.cupwright.green.Surface;
+import org.cupwright.holelocation.spot.PuttingArea;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.Edge;
-import org.cupwright.roll.OutlineEdge;
 import org.cupwright.roll.ReferenceRoll;
 import org.cupwright.roll.RollState;
 import org.cupwright.testing.Shapes;
@@ -78,7 +79,7 @@ public final class PuttsPerSecond {
 
     private void measure(ExecutorService threads) throws Exception {
         Rate free = rate(threads, () -> engine(Edge.NONE));
-        Rate edged = rate(threads, () -> engine(new OutlineEdge(Shapes.circle(0, 0, 12))));
+        Rate edged = rate(threads, () -> engine(new PuttingArea(Hole.of("1", Shapes.circle(0, 0, 12)))::contains));
         Rate reference = rate(threads, this::hipparchus);
         free.print("engine, no edge");
         edged.print("engine, with an edge");

@@ -5,7 +5,6 @@ import org.cupwright.course.Hole;
 import org.cupwright.green.Ground;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.LevelSpotsGround;
-import org.cupwright.green.OutlineOnlyGround;
 import org.cupwright.green.SurveyPoint;
 import org.cupwright.green.SurveyPoints;
 import org.cupwright.green.surveyed.SurveyTooThin;
@@ -20,7 +19,7 @@ final class DemoGrounds {
         List<SurveyPoint> points = demo.survey(hole.id());
         List<LevelReading> readings = demo.levelReadings(hole.id());
         if (points.isEmpty()) {
-            return readings.isEmpty() ? new OutlineOnlyGround() : new LevelSpotsGround(readings, policy);
+            return new LevelSpotsGround(readings, policy);
         }
         try {
             return SurveyedGround.fit(hole.green(), SurveyPoints.scattered(points), policy);

@@ -2,6 +2,8 @@ package org.cupwright.course;
 
 import org.cupwright.units.Heading;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Point;
 
 /**
  * A point in the course's frame.
@@ -10,6 +12,8 @@ import org.locationtech.jts.geom.Coordinate;
  * @param north metres north of the frame's origin
  */
 public record MapPoint(double east, double north) {
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
     public MapPoint {
         if (!Double.isFinite(east) || !Double.isFinite(north)) {
             throw new IllegalArgumentException("not a point: " + east + ", " + north);
@@ -22,6 +26,11 @@ public record MapPoint(double east, double north) {
 
     public Coordinate toCoordinate() {
         return new Coordinate(east, north);
+    }
+
+    /** This point as a geometry. */
+    public Point toPoint() {
+        return FACTORY.createPoint(toCoordinate());
     }
 
     public double distanceMetres(MapPoint other) {

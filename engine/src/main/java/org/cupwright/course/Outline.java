@@ -42,7 +42,7 @@ public final class Outline {
 
     /** Distance to the nearest edge, metres, never negative: inside and outside alike. */
     public double distanceToEdgeMetres(MapPoint point) {
-        return edge.distance(polygon.getFactory().createPoint(point.toCoordinate()));
+        return edge.distance(point.toPoint());
     }
 
     public double areaSquareMetres() {

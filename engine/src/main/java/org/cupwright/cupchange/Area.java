@@ -50,7 +50,7 @@ public sealed interface Area {
 
         @Override
         public Geometry toGeometry() {
-            return new GeometryFactory().createPoint(centre.toCoordinate()).buffer(radiusMetres, 16);
+            return centre.toPoint().buffer(radiusMetres, 16);
         }
     }
 }

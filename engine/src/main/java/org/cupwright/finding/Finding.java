@@ -32,6 +32,16 @@ public record Finding(
         return new Finding(kind, Optional.empty(), where, value, List.of(), Message.of(kind.tryKey()));
     }
 
+    /** A finding whose value is a name or what the file says. */
+    public static Finding of(FindingKind kind, Message where, String value) {
+        return of(kind, where, new Message.Name(value));
+    }
+
+    /** A finding whose value is a number of things. */
+    public static Finding of(FindingKind kind, Message where, long count) {
+        return of(kind, where, new Message.Count(count));
+    }
+
     public Finding at(MapPoint point) {
         return new Finding(kind, Optional.of(point), where, value, details, tryThis);
     }
@@ -39,6 +49,16 @@ public record Finding(
     /** The same with arguments for its advice. */
     public Finding trying(Message.Argument... arguments) {
         return new Finding(kind, place, where, value, details, new Message(kind.tryKey(), List.of(arguments)));
+    }
+
+    /** The same with a name as its advice's argument. */
+    public Finding trying(String name) {
+        return trying(new Message.Name(name));
+    }
+
+    /** The same with a number of things as its advice's argument. */
+    public Finding trying(long count) {
+        return trying(new Message.Count(count));
     }
 
     /** The same with more for its sentence to say beside the value. */

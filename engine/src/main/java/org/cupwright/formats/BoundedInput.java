@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.Where;
-import org.cupwright.message.Message;
 
 /**
  * A stream that ends in a clear failure once it has given more bytes than a survey of this kind can have.
@@ -82,8 +81,7 @@ public final class BoundedInput extends FilterInputStream {
     private void count(long bytes) {
         left -= bytes;
         if (left < 0) {
-            Message.Argument limit = new Message.Count(maxBytes);
-            throw Finding.of(FindingKind.FILE_TOO_LARGE, Where.file(), limit).failure();
+            throw Finding.of(FindingKind.FILE_TOO_LARGE, Where.file(), maxBytes).failure();
         }
     }
 }

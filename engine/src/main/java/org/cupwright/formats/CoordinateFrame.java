@@ -5,7 +5,6 @@ import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.finding.Where;
-import org.cupwright.message.Message;
 import org.locationtech.proj4j.CoordinateReferenceSystem;
 import org.locationtech.proj4j.Proj4jException;
 import org.locationtech.proj4j.util.CRSCache;
@@ -85,8 +84,7 @@ public final class CoordinateFrame {
     }
 
     private static Finding unknown(int epsg) {
-        Message.Argument given = new Message.Name("EPSG:" + epsg);
-        return Finding.of(FindingKind.UNKNOWN_FRAME, Where.file(), given);
+        return Finding.of(FindingKind.UNKNOWN_FRAME, Where.file(), "EPSG:" + epsg);
     }
 
     /**

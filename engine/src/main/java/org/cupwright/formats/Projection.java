@@ -5,7 +5,6 @@ import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.finding.Where;
-import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.CoordinateSequenceFilter;
@@ -79,9 +78,7 @@ public final class Projection {
     }
 
     private Finding outside(double x, double y) {
-        Message.Argument point = new Message.Name(x + ", " + y);
-        Message.Argument frame = new Message.Name(from.toString());
-        return Finding.of(FindingKind.OUTSIDE_FRAME, Where.file(), point).trying(frame);
+        return Finding.of(FindingKind.OUTSIDE_FRAME, Where.file(), x + ", " + y).trying(from.toString());
     }
 
     private final class EveryPoint implements CoordinateSequenceFilter {

@@ -8,7 +8,6 @@ import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.finding.Where;
-import org.cupwright.message.Message;
 
 /**
  * The lines of a text file from outside that say something: comments ({@code #}) and blank lines are passed over. Lines
@@ -56,8 +55,7 @@ public final class TextLines {
         number++;
         while (character >= 0 && character != '\n') {
             if (character == 0 || line.length() >= LONGEST_LINE) {
-                Message.Argument start = new Message.Name(Excerpt.of(line.toString()));
-                throw Finding.of(FindingKind.NOT_TEXT, Where.line(number), start)
+                throw Finding.of(FindingKind.NOT_TEXT, Where.line(number), Excerpt.of(line.toString()))
                         .failure();
             }
             line.append((char) character);

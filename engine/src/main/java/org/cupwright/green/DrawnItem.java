@@ -3,7 +3,6 @@ package org.cupwright.green;
 import java.util.Optional;
 import org.cupwright.course.MapPoint;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 
@@ -34,7 +33,7 @@ public record DrawnItem(String id, PersonsOpinion word, Geometry place) {
 
     /** A point as a place. */
     public static Geometry spot(MapPoint at) {
-        return new GeometryFactory().createPoint(at.toCoordinate());
+        return at.toPoint();
     }
 
     /** The ground within a distance of a point as a place: a polygon of 64 corners. */

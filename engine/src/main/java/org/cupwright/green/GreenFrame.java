@@ -102,11 +102,6 @@ public final class GreenFrame {
         return wholeDepth.length();
     }
 
-    /** Width of the whole green at right angles to the line of play, m. */
-    public double widthMetres() {
-        return wholeWidth.length();
-    }
-
     /**
      * Where a point of the green lies.
      *
@@ -140,12 +135,7 @@ public final class GreenFrame {
      * choice where several places fit. Empty where no place of the green fits.
      */
     public Optional<MapPoint> find(double onMetres, Side side, double sideMetres) {
-        return find(End.FRONT, onMetres, side, sideMetres);
-    }
-
-    /** As {@link #find(double, Side, double)}, measured from the front or from the back. */
-    public Optional<MapPoint> find(End end, double endMetres, Side side, double sideMetres) {
-        return findAll(end, endMetres, side, sideMetres).stream().findFirst();
+        return findAll(End.FRONT, onMetres, side, sideMetres).stream().findFirst();
     }
 
     /**

@@ -20,7 +20,9 @@ public interface Ground {
     Coverage coverageAt(MapPoint point);
 
     /** The surface a ball can be rolled on; empty without a survey. */
-    Optional<Surface> surface();
+    default Optional<Surface> surface() {
+        return Optional.empty();
+    }
 
     /**
      * The plane fitted over {@link #DISC_RADIUS_METRES} about the point; empty where {@link #coverageAt} is not KNOWN.
@@ -28,14 +30,20 @@ public interface Ground {
     Optional<PlaneFit> planeAt(MapPoint point);
 
     /** The quadratic fitted over a disc about the point; empty without a survey there. */
-    Optional<BendFit> bendAt(MapPoint point, double discRadiusMetres);
+    default Optional<BendFit> bendAt(MapPoint point, double discRadiusMetres) {
+        return Optional.empty();
+    }
 
     /**
      * Standard error of a height difference between neighbouring points (about a metre apart), m; NaN without a
      * survey.
      */
-    double heightStandardErrorMetres();
+    default double heightStandardErrorMetres() {
+        return Double.NaN;
+    }
 
     /** Residual standard deviation of the survey's heights (σ_z), m; NaN without a survey. */
-    double surveySigmaMetres();
+    default double surveySigmaMetres() {
+        return Double.NaN;
+    }
 }

@@ -1,105 +1,54 @@
 package org.cupwright.green;
 
+import static org.cupwright.policy.SettingType.number;
+import static org.cupwright.policy.SettingType.wholeNumber;
+
 import java.util.List;
 import org.cupwright.policy.Setting;
-import org.cupwright.policy.SettingType;
-import org.cupwright.policy.SourceKind;
+import org.cupwright.policy.Slice;
 
 /** The settings by which surveys and level readings become ground. */
 public final class GroundPolicy {
-    public static final Setting<Double> GRID_SIGMA_METRES = new Setting<>(
-            "ground.gridSigmaMetres",
-            SettingType.number(0.001, 1),
-            "m",
-            0.10,
-            SourceKind.OURS,
-            "our choice: a grid that does not say how good its heights are is taken for ordinary airborne data");
+    private static final Slice SLICE = new Slice("ground");
 
-    public static final Setting<Double> GRID_CELL_METRES = new Setting<>(
-            "ground.gridCellMetres",
-            SettingType.number(0.1, 2),
-            "m",
-            1.0,
-            SourceKind.OURS,
-            "our choice: wider cells smooth away what a 0.91 m disc is to show");
+    public static final Setting<Double> GRID_SIGMA_METRES = SLICE.setting(
+                    "gridSigmaMetres", number(0.001, 1), "m", 0.10)
+            .ours("our choice: a grid that does not say how good its heights are is taken for ordinary airborne data");
 
-    public static final Setting<Double> READING_STANDARD_ERROR_PERCENT = new Setting<>(
-            "ground.readingStandardErrorPercent",
-            SettingType.number(0.01, 2),
-            "%",
-            0.1,
-            SourceKind.OURS,
-            "our choice: what a digital level laid on turf repeats to");
+    public static final Setting<Double> GRID_CELL_METRES = SLICE.setting("gridCellMetres", number(0.1, 2), "m", 1.0)
+            .ours("our choice: wider cells smooth away what a 0.91 m disc is to show");
 
-    public static final Setting<Double> READING_REACH_METRES = new Setting<>(
-            "ground.readingReachMetres",
-            SettingType.number(0.1, 2),
-            "m",
-            0.6,
-            SourceKind.OURS,
-            "our choice: the error of placing a hole, over which a reading is taken to hold");
+    public static final Setting<Double> READING_STANDARD_ERROR_PERCENT = SLICE.setting(
+                    "readingStandardErrorPercent", number(0.01, 2), "%", 0.1)
+            .ours("our choice: what a digital level laid on turf repeats to");
 
-    public static final Setting<Integer> LEAST_POINTS_IN_DISC = new Setting<>(
-            "ground.leastPointsInDisc",
-            SettingType.wholeNumber(4, 50),
-            "",
-            6,
-            SourceKind.OURS,
-            "our choice: twice what a plane needs, in the 0.91 m disc");
+    public static final Setting<Double> READING_REACH_METRES = SLICE.setting(
+                    "readingReachMetres", number(0.1, 2), "m", 0.6)
+            .ours("our choice: the error of placing a hole, over which a reading is taken to hold");
 
-    public static final Setting<Double> WIDEST_GAP_METRES = new Setting<>(
-            "ground.widestGapMetres",
-            SettingType.number(0.2, 3),
-            "m",
-            1.0,
-            SourceKind.OURS,
-            "our choice: a spot in the middle of a wider empty circle is not surveyed");
+    public static final Setting<Integer> LEAST_POINTS_IN_DISC = SLICE.setting(
+                    "leastPointsInDisc", wholeNumber(4, 50), "", 6)
+            .ours("our choice: twice what a plane needs, in the 0.91 m disc");
 
-    public static final Setting<Double> MARGIN_METRES = new Setting<>(
-            "ground.marginMetres",
-            SettingType.number(0, 10),
-            "m",
-            2.0,
-            SourceKind.OURS,
-            "our choice: points so far outside the outline still help the slope at the edge");
+    public static final Setting<Double> WIDEST_GAP_METRES = SLICE.setting("widestGapMetres", number(0.2, 3), "m", 1.0)
+            .ours("our choice: a spot in the middle of a wider empty circle is not surveyed");
 
-    public static final Setting<Double> KNOT_SPACING_METRES = new Setting<>(
-            "ground.knotSpacingMetres",
-            SettingType.number(0.25, 1),
-            "m",
-            0.5,
-            SourceKind.OURS,
-            "our choice: four knots across the 0.91 m disc");
+    public static final Setting<Double> MARGIN_METRES = SLICE.setting("marginMetres", number(0, 10), "m", 2.0)
+            .ours("our choice: points so far outside the outline still help the slope at the edge");
 
-    public static final Setting<Double> PENALTY_DIVISOR = new Setting<>(
-            "ground.penaltyDivisor",
-            SettingType.number(1, 20),
-            "",
-            3.0,
-            SourceKind.OURS,
-            "our choice: the full restricted-likelihood penalty smooths tiers away and its intervals miss there");
+    public static final Setting<Double> KNOT_SPACING_METRES = SLICE.setting(
+                    "knotSpacingMetres", number(0.25, 1), "m", 0.5)
+            .ours("our choice: four knots across the 0.91 m disc");
 
-    public static final Setting<Double> BLUNDER_LIMIT = new Setting<>(
-            "ground.blunderLimit",
-            SettingType.number(3, 20),
-            "robust sd",
-            4.0,
-            SourceKind.OURS,
-            "our choice: of ten thousand sound points fewer than one lies so far off");
+    public static final Setting<Double> PENALTY_DIVISOR = SLICE.setting("penaltyDivisor", number(1, 20), "", 3.0)
+            .ours("our choice: the full restricted-likelihood penalty smooths tiers away and its intervals miss there");
+
+    public static final Setting<Double> BLUNDER_LIMIT = SLICE.setting("blunderLimit", number(3, 20), "robust sd", 4.0)
+            .ours("our choice: of ten thousand sound points fewer than one lies so far off");
 
     private GroundPolicy() {}
 
     public static List<Setting<?>> settings() {
-        return List.of(
-                GRID_SIGMA_METRES,
-                GRID_CELL_METRES,
-                READING_STANDARD_ERROR_PERCENT,
-                READING_REACH_METRES,
-                LEAST_POINTS_IN_DISC,
-                WIDEST_GAP_METRES,
-                MARGIN_METRES,
-                KNOT_SPACING_METRES,
-                PENALTY_DIVISOR,
-                BLUNDER_LIMIT);
+        return SLICE.settings();
     }
 }

@@ -6,8 +6,8 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.policy.Policy;
 
 /**
- * A green without a survey on which slopes were read with a level at some spots: known there, and a short way about
- * them.
+ * A green without a survey: its slopes are known where they were read with a level, and a short way about; where nobody
+ * read any, nothing can be said of them.
  */
 public final class LevelSpotsGround implements Ground {
     private final LevelReadings readings;
@@ -31,27 +31,7 @@ public final class LevelSpotsGround implements Ground {
     }
 
     @Override
-    public Optional<Surface> surface() {
-        return Optional.empty();
-    }
-
-    @Override
     public Optional<PlaneFit> planeAt(MapPoint point) {
         return readings.findNear(point).map(LevelReading::plane);
-    }
-
-    @Override
-    public Optional<BendFit> bendAt(MapPoint point, double discRadiusMetres) {
-        return Optional.empty();
-    }
-
-    @Override
-    public double heightStandardErrorMetres() {
-        return Double.NaN;
-    }
-
-    @Override
-    public double surveySigmaMetres() {
-        return Double.NaN;
     }
 }

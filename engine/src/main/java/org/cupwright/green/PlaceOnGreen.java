@@ -12,17 +12,4 @@ package org.cupwright.green;
  * @param lateral left, centre or right
  */
 public record PlaceOnGreen(
-        double onMetres, double fromBackMetres, Side side, double sideMetres, Third third, Lateral lateral) {
-    /** The depth that "on" is measured through: from where it begins to the back, m. */
-    public double depthMetres() {
-        return onMetres + fromBackMetres;
-    }
-
-    /**
-     * Distance beyond the middle of that depth, m; negative in front of it: on less half the depth (a press
-     * explanation, 2016).
-     */
-    public double fromCentreMetres() {
-        return onMetres - depthMetres() / 2;
-    }
-}
+        double onMetres, double fromBackMetres, Side side, double sideMetres, Third third, Lateral lateral) {}

@@ -112,11 +112,6 @@ public final class SurveyPoints {
         return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
-    /** Points at the same places with other heights, m. */
-    public SurveyPoints withHeights(double[] heightMetres) {
-        return new SurveyPoints(east, north, heightMetres.clone(), cellMetres, sigmaMetres);
-    }
-
     /** The points whose number passes a test, in the same order. */
     public SurveyPoints where(IntPredicate wanted) {
         int[] chosen = IntStream.range(0, east.length).filter(wanted).toArray();

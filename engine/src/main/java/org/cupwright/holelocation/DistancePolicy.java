@@ -1,117 +1,58 @@
 package org.cupwright.holelocation;
 
+import static org.cupwright.policy.SettingType.number;
+import static org.cupwright.policy.SettingType.wholeNumber;
+
 import java.util.List;
 import org.cupwright.policy.Setting;
-import org.cupwright.policy.SettingType;
-import org.cupwright.policy.SourceKind;
+import org.cupwright.policy.Slice;
 
 /** How far a hole keeps from edges, hazards, old holes and plugs. */
 public final class DistancePolicy {
+    private static final Slice SLICE = new Slice("holelocation");
+
     private static final String RANDA = "R&A, Guidance on Running a Competition, ch. 4 (superseded)";
     private static final String LEMONS = "Lemons, USGA Green Section Record, 2008";
 
-    public static final Setting<Double> EDGE_PACES = new Setting<>(
-            "holelocation.edgePaces",
-            SettingType.number(0, 20),
-            "paces",
-            4.0,
-            SourceKind.PUBLISHED,
-            RANDA + ": generally at least four paces from any edge; later texts drop the number");
+    public static final Setting<Double> EDGE_PACES = SLICE.setting("edgePaces", number(0, 20), "paces", 4.0)
+            .published(RANDA + ": generally at least four paces from any edge; later texts drop the number");
 
-    public static final Setting<Double> EDGE_LEAST_PACES = new Setting<>(
-            "holelocation.edgeLeastPaces",
-            SettingType.number(0, 20),
-            "paces",
-            2.0,
-            SourceKind.OURS,
-            "our choice: where the edge rule has to be set aside, no hole comes nearer than this");
+    public static final Setting<Double> EDGE_LEAST_PACES = SLICE.setting("edgeLeastPaces", number(0, 20), "paces", 2.0)
+            .ours("our choice: where the edge rule has to be set aside, no hole comes nearer than this");
 
-    public static final Setting<Double> HAZARD_PACES = new Setting<>(
-            "holelocation.hazardPaces",
-            SettingType.number(0, 30),
-            "paces",
-            5.0,
-            SourceKind.OURS,
-            "our choice; " + RANDA + " asks for more than the usual beside a bunker or a fall-off, without a number");
+    public static final Setting<Double> HAZARD_PACES = SLICE.setting("hazardPaces", number(0, 30), "paces", 5.0)
+            .ours("our choice; " + RANDA
+                    + " asks for more than the usual beside a bunker or a fall-off, without a number");
 
-    public static final Setting<Double> HAZARD_REACH_PACES = new Setting<>(
-            "holelocation.hazardReachPaces",
-            SettingType.number(0, 30),
-            "paces",
-            5.0,
-            SourceKind.OURS,
-            "our choice: a bunker, water or a fall-off this near outside the edge makes it a hazardous one");
+    public static final Setting<Double> HAZARD_REACH_PACES = SLICE.setting(
+                    "hazardReachPaces", number(0, 30), "paces", 5.0)
+            .ours("our choice: a bunker, water or a fall-off this near outside the edge makes it a hazardous one");
 
-    public static final Setting<Double> CAUTION_PACES = new Setting<>(
-            "holelocation.cautionPaces",
-            SettingType.number(0, 5),
-            "paces",
-            0.5,
-            SourceKind.OURS,
-            "our choice: pacing and rounding move a person by about half a pace");
+    public static final Setting<Double> CAUTION_PACES = SLICE.setting("cautionPaces", number(0, 5), "paces", 0.5)
+            .ours("our choice: pacing and rounding move a person by about half a pace");
 
-    public static final Setting<Double> OLD_HOLE_METRES = new Setting<>(
-            "holelocation.oldHoleMetres",
-            SettingType.number(0, 20),
-            "m",
-            2.74,
-            SourceKind.PUBLISHED,
-            RANDA + ": at least three paces from a recent hole");
+    public static final Setting<Double> OLD_HOLE_METRES = SLICE.setting("oldHoleMetres", number(0, 20), "m", 2.74)
+            .published(RANDA + ": at least three paces from a recent hole");
 
-    public static final Setting<Double> OLD_HOLE_CLOSER_METRES = new Setting<>(
-            "holelocation.oldHoleCloserMetres",
-            SettingType.number(0, 20),
-            "m",
-            2.44,
-            SourceKind.PUBLISHED,
-            LEMONS + ": areas of 8 ft radius about a hole");
+    public static final Setting<Double> OLD_HOLE_CLOSER_METRES = SLICE.setting(
+                    "oldHoleCloserMetres", number(0, 20), "m", 2.44)
+            .published(LEMONS + ": areas of 8 ft radius about a hole");
 
-    public static final Setting<Double> LAST_HOLES_METRES = new Setting<>(
-            "holelocation.lastHolesMetres",
-            SettingType.number(0, 30),
-            "m",
-            4.88,
-            SourceKind.PUBLISHED,
-            LEMONS + ": areas of 8 ft radius, so 16 ft between centres");
+    public static final Setting<Double> LAST_HOLES_METRES = SLICE.setting("lastHolesMetres", number(0, 30), "m", 4.88)
+            .published(LEMONS + ": areas of 8 ft radius, so 16 ft between centres");
 
-    public static final Setting<Integer> LAST_HOLES = new Setting<>(
-            "holelocation.lastHoles",
-            SettingType.wholeNumber(0, 50),
-            "holes",
-            4,
-            SourceKind.OURS,
-            "our choice of how many of the last holes the 16 ft are kept from");
+    public static final Setting<Integer> LAST_HOLES = SLICE.setting("lastHoles", wholeNumber(0, 50), "holes", 4)
+            .ours("our choice of how many of the last holes the 16 ft are kept from");
 
-    public static final Setting<Double> PLUG_METRES = new Setting<>(
-            "holelocation.plugMetres",
-            SettingType.number(0, 10),
-            "m",
-            0.91,
-            SourceKind.COMMON_PRACTICE,
-            "3 ft from a plug that still shows");
+    public static final Setting<Double> PLUG_METRES =
+            SLICE.setting("plugMetres", number(0, 10), "m", 0.91).commonPractice("3 ft from a plug that still shows");
 
-    public static final Setting<Double> ON_PLUG_METRES = new Setting<>(
-            "holelocation.onPlugMetres",
-            SettingType.number(0, 1),
-            "m",
-            0.15,
-            SourceKind.OURS,
-            "our choice: nearer centres would cut into the old plug, 108 mm wide, or its edge");
+    public static final Setting<Double> ON_PLUG_METRES = SLICE.setting("onPlugMetres", number(0, 1), "m", 0.15)
+            .ours("our choice: nearer centres would cut into the old plug, 108 mm wide, or its edge");
 
     private DistancePolicy() {}
 
     public static List<Setting<?>> settings() {
-        return List.of(
-                EDGE_PACES,
-                EDGE_LEAST_PACES,
-                HAZARD_PACES,
-                HAZARD_REACH_PACES,
-                CAUTION_PACES,
-                OLD_HOLE_METRES,
-                OLD_HOLE_CLOSER_METRES,
-                LAST_HOLES_METRES,
-                LAST_HOLES,
-                PLUG_METRES,
-                ON_PLUG_METRES);
+        return SLICE.settings();
     }
 }

@@ -1,29 +1,24 @@
 package org.cupwright.holelocation;
 
+import static org.cupwright.policy.SettingType.number;
+import static org.cupwright.policy.SettingType.ranking;
+
 import java.util.List;
 import java.util.stream.Stream;
 import org.cupwright.policy.Setting;
-import org.cupwright.policy.SettingType;
-import org.cupwright.policy.SourceKind;
+import org.cupwright.policy.Slice;
 
 /** The settings by which positions are judged: those of the rules, and what is done with the answers. */
 public final class HoleLocationPolicy {
-    /** What is conceded first where nothing passes; a concession left out is never made. */
-    public static final Setting<List<Concession>> CONCESSIONS = new Setting<>(
-            "holelocation.concessions",
-            SettingType.ranking(Concession.class),
-            "",
-            List.of(Concession.values()),
-            SourceKind.OURS,
-            "our choice of order: what troubles play least goes first, the rest of old holes last");
+    private static final Slice SLICE = new Slice("holelocation");
 
-    public static final Setting<Double> BEST_APART_METRES = new Setting<>(
-            "holelocation.bestApartMetres",
-            SettingType.number(0, 20),
-            "m",
-            3.0,
-            SourceKind.OURS,
-            "our choice: nearer spots are the same choice to whoever cuts the hole");
+    /** What is conceded first where nothing passes; a concession left out is never made. */
+    public static final Setting<List<Concession>> CONCESSIONS = SLICE.setting(
+                    "concessions", ranking(Concession.class), "", List.of(Concession.values()))
+            .ours("our choice of order: what troubles play least goes first, the rest of old holes last");
+
+    public static final Setting<Double> BEST_APART_METRES = SLICE.setting("bestApartMetres", number(0, 20), "m", 3.0)
+            .ours("our choice: nearer spots are the same choice to whoever cuts the hole");
 
     private HoleLocationPolicy() {}
 
@@ -34,7 +29,7 @@ public final class HoleLocationPolicy {
                         SlopePolicy.settings(),
                         HoldPolicy.settings(),
                         DrawnPolicy.settings(),
-                        List.<Setting<?>>of(CONCESSIONS, BEST_APART_METRES))
+                        SLICE.settings())
                 .<Setting<?>>flatMap(List::stream)
                 .toList();
     }

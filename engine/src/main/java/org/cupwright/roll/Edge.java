@@ -16,7 +16,7 @@ public interface Edge {
     /** Whether a point lies on the green, its edge included. */
     boolean holds(double east, double north);
 
-    /** The exact outline. {@link OutlineEdge} answers the same several times faster once it is made. */
+    /** The exact outline. */
     static Edge of(Outline outline) {
         return (east, north) -> outline.contains(new MapPoint(east, north));
     }

@@ -1,2 +1,2 @@
-/** A ball rolling on a green: friction, motion over curved ground, coming to rest, capture by the hole. */
+/** A ball rolling on a green: friction, motion over curved ground, coming to rest. */
 package org.cupwright.roll;

@@ -15,7 +15,7 @@ import org.cupwright.rotation.counting.Shares;
 import org.cupwright.rotation.counting.Split;
 
 /** What the course wants of one day, read from its policy, and how far a position or a day falls short of it. */
-final class Aims {
+public final class Aims {
     /** Half easier, a third medium, a sixth harder on a busy day: see {@link DayRequest#busy()}. */
     private static final Shares BUSY_DAY = new Shares(3, 2, 1);
 
@@ -53,8 +53,8 @@ final class Aims {
         return thirds;
     }
 
-    /** How many holes would have to be in another third; 0 under a scheme that does not ask. */
-    int thirdsOff(long tally) {
+    /** How many holes of a tally would have to be in another third; 0 under a scheme that does not ask. */
+    public int thirdsOff(long tally) {
         return balancesThirds() ? thirds.holesOff(Split.THIRD.parts(tally)) : 0;
     }
 
@@ -70,8 +70,8 @@ final class Aims {
         return policy.get(RotationPolicy.LEFT_RIGHT_APART);
     }
 
-    /** A term of one position; 0 for the terms of the whole day. */
-    double ofPosition(Term term, Candidate candidate, Optional<MapPoint> yesterday) {
+    /** A term of one position, in its own unit; 0 for the terms of the whole day. */
+    public double ofPosition(Term term, Candidate candidate, Optional<MapPoint> yesterday) {
         double away = yesterday.map(candidate.at()::distanceMetres).orElse(Double.POSITIVE_INFINITY);
         return switch (term) {
             case NEAR_YESTERDAY -> Math.max(0, leastFromYesterdayMetres() - away);
@@ -89,8 +89,8 @@ final class Aims {
         };
     }
 
-    /** A term of the whole day; 0 for the terms that are sums over positions. */
-    double ofDay(Term term, long tally) {
+    /** A term of the whole day by its tally, in its own unit; 0 for the terms that are sums over positions. */
+    public double ofDay(Term term, long tally) {
         Parts laterals = Split.LATERAL.parts(tally);
         return switch (term) {
             case LEFT_RIGHT -> Math.max(0, Math.abs(laterals.first() - laterals.third()) - leftRightApart());
@@ -100,7 +100,8 @@ final class Aims {
         };
     }
 
-    double weight(Term term) {
+    /** Points for each unit of a term. */
+    public double weight(Term term) {
         return weights.get(term);
     }
 }

@@ -15,7 +15,7 @@ import org.cupwright.rotation.counting.Tally;
  * @param terms its terms, each in its own unit
  * @param option what it adds to the tally, and its price
  */
-record Appraised(Candidate candidate, Map<Term, Double> terms, Option option) {
+public record Appraised(Candidate candidate, Map<Term, Double> terms, Option option) {
     static Appraised of(Candidate candidate, GreenCandidates green, Aims aims, long seed) {
         Map<Term, Double> terms = new EnumMap<>(Term.class);
         for (Term term : Term.values()) {
@@ -30,15 +30,15 @@ record Appraised(Candidate candidate, Map<Term, Double> terms, Option option) {
         return Tally.HOLE
                 + candidate
                         .third()
-                        .map(third -> Split.THIRD.one(PartOf.third(third)))
+                        .map(third -> Split.THIRD.one(third.ordinal()))
                         .orElse(0L)
                 + candidate
                         .lateral()
-                        .map(lateral -> Split.LATERAL.one(PartOf.lateral(lateral)))
+                        .map(lateral -> Split.LATERAL.one(lateral.ordinal()))
                         .orElse(0L)
                 + candidate
                         .rank()
-                        .map(rank -> Split.DIFFICULTY.one(PartOf.difficulty(rank)))
+                        .map(rank -> Split.DIFFICULTY.one(rank.ordinal()))
                         .orElse(0L);
     }
 }

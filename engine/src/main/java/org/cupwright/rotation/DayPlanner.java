@@ -21,9 +21,17 @@ import org.cupwright.rotation.counting.CheapestChoice.Choice;
  */
 public final class DayPlanner {
     private final Policy policy;
+    private final DaySearch.Maker search;
 
+    /** Plans by exact counting. */
     public DayPlanner(Policy policy) {
+        this(policy, CountingSearch::new);
+    }
+
+    /** Plans by another search; the plan is as good as what that finds. */
+    public DayPlanner(Policy policy, DaySearch.Maker search) {
         this.policy = policy;
+        this.search = search;
     }
 
     public DayPlan plan(DayRequest request) {
@@ -31,16 +39,16 @@ public final class DayPlanner {
         return new KeepApart(asked -> decided(asked, aims), aims).plan(request);
     }
 
-    private static DayPlan decided(DayRequest request, Aims aims) {
+    private DayPlan decided(DayRequest request, Aims aims) {
         OpenGreens open = new OpenGreens(request, aims);
         List<OpenGreen> greens = open.greens();
-        DaySearch search = new CountingSearch(greens, aims);
-        Choice choice = search.find();
+        DaySearch found = search.of(greens, aims);
+        Choice choice = found.find();
         List<Appraised> chosen = new ArrayList<>();
         for (int i = 0; i < greens.size(); i++) {
             chosen.add(greens.get(i).kinds().get(choice.options().get(i)));
         }
-        DayOutcome outcome = new DayOutcome(greens, chosen, choice.tally(), search.thirdsOff());
+        DayOutcome outcome = new DayOutcome(greens, chosen, choice.tally(), found.thirdsOff());
         List<Message> findings = new ArrayList<>(open.findings());
         findings.addAll(new Shortfalls(outcome, aims).all());
         return new DayPlan(
@@ -48,9 +56,9 @@ public final class DayPlanner {
                 request.seed(),
                 holes(outcome, aims),
                 Totals.of(greens.size(), choice.tally()),
-                search.thirdsOff(),
+                found.thirdsOff(),
                 DayScore.of(picks(outcome), aims).terms(),
-                search.bounds(),
+                found.bounds(),
                 findings);
     }
 

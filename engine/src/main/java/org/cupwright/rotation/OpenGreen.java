@@ -20,7 +20,7 @@ import org.cupwright.rotation.counting.Split;
  * @param kinds the cheapest candidate of each combination of third, lateral and difficulty: of one kind no other can be
  *     in a best plan
  */
-record OpenGreen(GreenCandidates from, List<Appraised> all, List<Appraised> kinds) {
+public record OpenGreen(GreenCandidates from, List<Appraised> all, List<Appraised> kinds) {
     private static final Comparator<Appraised> CHEAPEST_FIRST = Comparator.comparingLong(
                     (Appraised one) -> one.option().cost())
             .thenComparing(one -> one.candidate().at().east())
@@ -36,15 +36,18 @@ record OpenGreen(GreenCandidates from, List<Appraised> all, List<Appraised> kind
         return new OpenGreen(from, all, List.copyOf(kinds.values()));
     }
 
-    String hole() {
+    /** The hole's name. */
+    public String hole() {
         return from.hole();
     }
 
-    boolean locked() {
+    /** Whether somebody fixed its position beforehand. */
+    public boolean locked() {
         return from.wishes().locked().isPresent();
     }
 
-    List<Option> options() {
+    /** What may be chosen: the options of its kinds, in their order. */
+    public List<Option> options() {
         return kinds.stream().map(Appraised::option).toList();
     }
 

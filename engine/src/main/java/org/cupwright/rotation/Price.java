@@ -10,7 +10,7 @@ import org.cupwright.course.MapPoint;
  * <p>The upper bits hold thousandths of a point (our choice: a millimetre of a wish of weight 1); the lower 24 a number
  * drawn from the seed and the position, which decides only between plans whose thousandths are equal.
  */
-final class Price {
+public final class Price {
     private static final int TIE_BITS = 24;
 
     /** A hole's draw is below 2^18, so that those of 63 holes together stay below 2^24. */
@@ -31,7 +31,7 @@ final class Price {
     }
 
     /** The price of the terms of the whole day. */
-    static long ofDay(long tally, Aims aims) {
+    public static long ofDay(long tally, Aims aims) {
         double points = 0;
         for (Term term : Term.values()) {
             points += aims.ofDay(term, tally) * aims.weight(term);

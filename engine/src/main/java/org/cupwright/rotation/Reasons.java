@@ -69,7 +69,7 @@ final class Reasons {
         if (!aims.balancesThirds()) {
             return reason("thirdFree", word);
         }
-        int part = PartOf.third(third.get());
+        int part = third.get().ordinal();
         int placed = Split.THIRD.parts(outcome.tally()).total();
         return reason(
                 "third",

@@ -1,80 +1,54 @@
 package org.cupwright.rotation;
 
+import static org.cupwright.policy.SettingType.number;
+import static org.cupwright.policy.SettingType.oneOf;
+import static org.cupwright.policy.SettingType.ranking;
+import static org.cupwright.policy.SettingType.wholeNumber;
+
 import java.util.List;
 import org.cupwright.green.Third;
 import org.cupwright.policy.Setting;
-import org.cupwright.policy.SettingType;
-import org.cupwright.policy.SourceKind;
+import org.cupwright.policy.Slice;
 
 /**
  * What the course may decide about the day's plan. Weights are points for each metre or hole of the term they are
  * named after.
  */
 public final class RotationPolicy {
-    public static final Setting<Scheme> SCHEME = new Setting<>(
-            "rotation.scheme",
-            SettingType.oneOf(Scheme.class),
-            "",
-            Scheme.SIX_SIX_SIX,
-            SourceKind.COMMON_PRACTICE,
-            "six each of front, middle and back over eighteen; that front and back be balanced is R&A and USGA advice"
-                    + " (read in a copy)");
+    private static final Slice SLICE = new Slice("rotation");
 
-    public static final Setting<List<Third>> THIRDS_ALLOWED = new Setting<>(
-            "rotation.thirdsAllowed",
-            SettingType.ranking(Third.class),
-            "",
-            List.of(Third.values()),
-            SourceKind.OURS,
-            "our choice: all three, until the course leaves one out; none named means all");
+    public static final Setting<Scheme> SCHEME = SLICE.setting("scheme", oneOf(Scheme.class), "", Scheme.SIX_SIX_SIX)
+            .commonPractice(
+                    "six each of front, middle and back over eighteen; that front and back be balanced is R&A and USGA advice"
+                            + " (read in a copy)");
 
-    public static final Setting<Double> YESTERDAY_LEAST_METRES = new Setting<>(
-            "rotation.yesterdayLeastMetres",
-            SettingType.number(0, 30),
-            "m",
-            5.0,
-            SourceKind.OURS,
-            "our choice: a little more than the 16 ft between resting areas (Lemons, USGA Green Section Record, 2008)");
+    public static final Setting<List<Third>> THIRDS_ALLOWED = SLICE.setting(
+                    "thirdsAllowed", ranking(Third.class), "", List.of(Third.values()))
+            .ours("our choice: all three, until the course leaves one out; none named means all");
 
-    public static final Setting<Double> YESTERDAY_ENOUGH_METRES = new Setting<>(
-            "rotation.yesterdayEnoughMetres",
-            SettingType.number(0, 60),
-            "m",
-            10.0,
-            SourceKind.OURS,
-            "our choice: twice the least distance; farther is no better");
+    public static final Setting<Double> YESTERDAY_LEAST_METRES = SLICE.setting(
+                    "yesterdayLeastMetres", number(0, 30), "m", 5.0)
+            .ours(
+                    "our choice: a little more than the 16 ft between resting areas (Lemons, USGA Green Section Record, 2008)");
 
-    public static final Setting<Double> SHARED_GREEN_LEAST_METRES = new Setting<>(
-            "rotation.sharedGreenLeastMetres",
-            SettingType.number(0, 60),
-            "m",
-            18.3,
-            SourceKind.OURS,
-            "our choice: twenty paces, so that two groups on a double green do not stand in each other's way");
+    public static final Setting<Double> YESTERDAY_ENOUGH_METRES = SLICE.setting(
+                    "yesterdayEnoughMetres", number(0, 60), "m", 10.0)
+            .ours("our choice: twice the least distance; farther is no better");
 
-    public static final Setting<Integer> LEFT_RIGHT_APART = new Setting<>(
-            "rotation.leftRightApart",
-            SettingType.wholeNumber(0, 18),
-            "holes",
-            2,
-            SourceKind.OURS,
-            "our choice of number; that left and right be balanced is R&A and USGA advice (read in a copy)");
+    public static final Setting<Double> SHARED_GREEN_LEAST_METRES = SLICE.setting(
+                    "sharedGreenLeastMetres", number(0, 60), "m", 18.3)
+            .ours("our choice: twenty paces, so that two groups on a double green do not stand in each other's way");
 
-    public static final Setting<Double> ROOM_ENOUGH_METRES = new Setting<>(
-            "rotation.roomEnoughMetres",
-            SettingType.number(0, 3),
-            "m",
-            1.83,
-            SourceKind.OURS,
-            "our choice: two paces each way, so that a spot paced out a step wrong is still good");
+    public static final Setting<Integer> LEFT_RIGHT_APART = SLICE.setting(
+                    "leftRightApart", wholeNumber(0, 18), "holes", 2)
+            .ours("our choice of number; that left and right be balanced is R&A and USGA advice (read in a copy)");
 
-    public static final Setting<Double> CANDIDATE_SQUARE_METRES = new Setting<>(
-            "rotation.candidateSquareMetres",
-            SettingType.number(0.25, 5),
-            "m",
-            1.0,
-            SourceKind.OURS,
-            "our choice: nobody paces finer; some three hundred candidates a green");
+    public static final Setting<Double> ROOM_ENOUGH_METRES = SLICE.setting("roomEnoughMetres", number(0, 3), "m", 1.83)
+            .ours("our choice: two paces each way, so that a spot paced out a step wrong is still good");
+
+    public static final Setting<Double> CANDIDATE_SQUARE_METRES = SLICE.setting(
+                    "candidateSquareMetres", number(0.25, 5), "m", 1.0)
+            .ours("our choice: nobody paces finer; some three hundred candidates a green");
 
     public static final Setting<Double> WEIGHT_NEAR_YESTERDAY = weight(
             "nearYesterday",
@@ -126,29 +100,11 @@ public final class RotationPolicy {
     private RotationPolicy() {}
 
     private static Setting<Double> weight(String term, String unit, double points, String source) {
-        return new Setting<>(
-                "rotation.weight." + term, SettingType.number(0, 1000), unit, points, SourceKind.OURS, source);
+        return SLICE.setting("weight." + term, number(0, 1000), unit, points).ours(source);
     }
 
     /** All of them, for the catalogue. */
     public static List<Setting<?>> settings() {
-        return List.of(
-                SCHEME,
-                THIRDS_ALLOWED,
-                YESTERDAY_LEAST_METRES,
-                YESTERDAY_ENOUGH_METRES,
-                SHARED_GREEN_LEAST_METRES,
-                LEFT_RIGHT_APART,
-                ROOM_ENOUGH_METRES,
-                CANDIDATE_SQUARE_METRES,
-                WEIGHT_NEAR_YESTERDAY,
-                WEIGHT_CLOSE_TO_YESTERDAY,
-                WEIGHT_CARE,
-                WEIGHT_DOUBTFUL,
-                WEIGHT_NOT_VOUCHED_FOR,
-                WEIGHT_LITTLE_ROOM,
-                WEIGHT_LEFT_RIGHT,
-                WEIGHT_LATERAL,
-                WEIGHT_DIFFICULTY);
+        return SLICE.settings();
     }
 }

@@ -49,7 +49,7 @@ final class Shortfalls {
      * one left over.)
      */
     private void whyThirdsAreOff(Third third) {
-        int part = PartOf.third(third);
+        int part = third.ordinal();
         int placed = Split.THIRD.parts(outcome.tally()).total();
         long one = Split.THIRD.one(part);
         Translated word = new Translated("third." + EnumNames.lowerCamel(third));

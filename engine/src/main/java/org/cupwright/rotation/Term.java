@@ -10,23 +10,23 @@ import org.cupwright.policy.Setting;
  */
 public enum Term {
     /** By how much holes are nearer to yesterday's than the least distance, over all holes. */
-    NEAR_YESTERDAY(Unit.METRES),
+    NEAR_YESTERDAY(Unit.METRES, RotationPolicy.WEIGHT_NEAR_YESTERDAY),
     /** By how much holes are nearer to yesterday's than the distance that is enough, over all holes. */
-    CLOSE_TO_YESTERDAY(Unit.METRES),
+    CLOSE_TO_YESTERDAY(Unit.METRES, RotationPolicy.WEIGHT_CLOSE_TO_YESTERDAY),
     /** Holes whose spot is to be used with care; a locked position the rules refuse counts too. */
-    CARE(Unit.HOLES),
+    CARE(Unit.HOLES, RotationPolicy.WEIGHT_CARE),
     /** Holes at whose spot a rule cannot tell for errors of measurement, and likelier refuses it. */
-    DOUBTFUL(Unit.HOLES),
+    DOUBTFUL(Unit.HOLES, RotationPolicy.WEIGHT_DOUBTFUL),
     /** Holes at whose spot nobody measured the slope, and of which nobody says that it is good. */
-    NOT_VOUCHED_FOR(Unit.HOLES),
+    NOT_VOUCHED_FOR(Unit.HOLES, RotationPolicy.WEIGHT_NOT_VOUCHED_FOR),
     /** By how much the room about the spots falls short of enough, over all holes. */
-    LITTLE_ROOM(Unit.METRES),
+    LITTLE_ROOM(Unit.METRES, RotationPolicy.WEIGHT_LITTLE_ROOM),
     /** By how many holes left and right are farther apart than the course allows. */
-    LEFT_RIGHT(Unit.HOLES),
+    LEFT_RIGHT(Unit.HOLES, RotationPolicy.WEIGHT_LEFT_RIGHT),
     /** Holes off an even spread over left, centre and right. */
-    LATERAL(Unit.HOLES),
+    LATERAL(Unit.HOLES, RotationPolicy.WEIGHT_LATERAL),
     /** Holes off the wanted spread over easier, medium and harder. */
-    DIFFICULTY(Unit.HOLES);
+    DIFFICULTY(Unit.HOLES, RotationPolicy.WEIGHT_DIFFICULTY);
 
     /** What a term is counted in. */
     public enum Unit {
@@ -35,9 +35,11 @@ public enum Term {
     }
 
     private final Unit unit;
+    private final Setting<Double> weight;
 
-    Term(Unit unit) {
+    Term(Unit unit, Setting<Double> weight) {
         this.unit = unit;
+        this.weight = weight;
     }
 
     public Unit unit() {
@@ -46,21 +48,6 @@ public enum Term {
 
     /** The setting that holds its weight, points for each unit. */
     public Setting<Double> weight() {
-        return switch (this) {
-            case NEAR_YESTERDAY -> RotationPolicy.WEIGHT_NEAR_YESTERDAY;
-            case CLOSE_TO_YESTERDAY -> RotationPolicy.WEIGHT_CLOSE_TO_YESTERDAY;
-            case CARE -> RotationPolicy.WEIGHT_CARE;
-            case DOUBTFUL -> RotationPolicy.WEIGHT_DOUBTFUL;
-            case NOT_VOUCHED_FOR -> RotationPolicy.WEIGHT_NOT_VOUCHED_FOR;
-            case LITTLE_ROOM -> RotationPolicy.WEIGHT_LITTLE_ROOM;
-            case LEFT_RIGHT -> RotationPolicy.WEIGHT_LEFT_RIGHT;
-            case LATERAL -> RotationPolicy.WEIGHT_LATERAL;
-            case DIFFICULTY -> RotationPolicy.WEIGHT_DIFFICULTY;
-        };
-    }
-
-    /** Whether the term is of the day as a whole, not a sum over its holes. */
-    public boolean ofTheWholeDay() {
-        return this == LEFT_RIGHT || this == LATERAL || this == DIFFICULTY;
+        return weight;
     }
 }

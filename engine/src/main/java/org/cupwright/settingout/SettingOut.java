@@ -3,7 +3,6 @@ package org.cupwright.settingout;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.End;
@@ -15,8 +14,7 @@ import org.cupwright.units.Heading;
 import org.cupwright.units.Paces;
 
 /**
- * Turns positions on one green into directions for the changer, and paces back into positions, by the course's
- * convention and pace.
+ * Turns positions on one green into directions for the changer, by the course's convention and pace.
  */
 public final class SettingOut {
     private final Hole hole;
@@ -66,40 +64,9 @@ public final class SettingOut {
                 leeway);
     }
 
-    /**
-     * The position so many paces on and so many from a side; empty where the green has none.
-     *
-     * @throws IllegalStateException if the hole has no line of play
-     */
-    public Optional<MapPoint> find(double onPaces, Side side, double sidePaces) {
-        return find(End.FRONT, onPaces, side, sidePaces);
-    }
-
-    /**
-     * The position so many paces from an end and from a side; empty where the green has none. Where several fit, the
-     * one {@link GreenFrame#findAll} puts first.
-     *
-     * @throws IllegalStateException if the hole has no line of play
-     */
-    public Optional<MapPoint> find(End end, double endPaces, Side side, double sidePaces) {
-        return findAll(end, endPaces, side, sidePaces).stream().findFirst();
-    }
-
     private List<MapPoint> findAll(End end, double endPaces, Side side, double sidePaces) {
-        GreenFrame known = frame.orElseThrow(() -> new IllegalStateException("hole " + hole.id()
-                + " has no line of play, so its green has no front and no left. "
-                + "Draw the line, or give its direction."));
+        GreenFrame known = frame.orElseThrow(); // paces are said where there is a frame alone
         return known.findAll(end, Paces.toMetres(endPaces, paceMetres), side, Paces.toMetres(sidePaces, paceMetres));
-    }
-
-    /**
-     * How far beside the position somebody ends up who paces exactly what the directions say, because they are rounded
-     * to half paces, m; empty without a line of play, or where the rounded paces lead nowhere.
-     */
-    public OptionalDouble roundingMetres(Directions directions) {
-        return pacedTo(directions).stream()
-                .mapToDouble(led -> led.distanceMetres(directions.at()))
-                .min();
     }
 
     /**

@@ -103,7 +103,8 @@ class GreenFrameAgainstReferenceIT {
             double sameEnd = end == End.FRONT ? same.onMetres() : same.fromBackMetres();
             assertThat(sameEnd).as(which).isCloseTo(endMetres, within(2e-4));
         }
-        assertThat(frame.find(end, endMetres, place.side(), place.sideMetres()))
+        assertThat(frame.findAll(end, endMetres, place.side(), place.sideMetres()).stream()
+                        .findFirst())
                 .as(which)
                 .contains(found.get(0));
         return found.stream().anyMatch(other -> other.distanceMetres(point) < 0.001);

@@ -65,7 +65,7 @@ class LevelReadingTest {
 
     @Test
     void anOutlineSaysNothingOfSlopes() {
-        Ground ground = new OutlineOnlyGround();
+        Ground ground = new LevelSpotsGround(List.of(), Policy.defaults());
 
         assertThat(ground.restsOn()).isEqualTo(RestsOn.OUTLINE);
         assertThat(ground.coverageAt(SPOT)).isEqualTo(Coverage.NOT_MEASURED);

@@ -8,8 +8,8 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.Green;
 import org.cupwright.green.Ground;
+import org.cupwright.green.LevelSpotsGround;
 import org.cupwright.green.MadeSurface;
-import org.cupwright.green.OutlineOnlyGround;
 import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.green.RestsOn;
@@ -37,7 +37,7 @@ class DrawnGroundJudgedTest {
 
     @Test
     void aPersonsWordIsNoMeasurement() {
-        Judgement spot = at(judge(new OutlineOnlyGround(), DrawnShapes.usual(3, 3)), 3, 3);
+        Judgement spot = at(judge(new LevelSpotsGround(List.of(), Policy.defaults()), DrawnShapes.usual(3, 3)), 3, 3);
         assertThat(spot.verdict()).isEqualTo(Verdict.PASS);
         assertThat(spot.word()).map(PersonsOpinion::kind).contains(Kind.USUAL);
         assertThat(spot.restsOn()).isEqualTo(RestsOn.OUTLINE);
@@ -75,7 +75,7 @@ class DrawnGroundJudgedTest {
 
     @Test
     void whereNobodyMeasuredSpotsSaidToBeGoodComeFirst() {
-        List<Judgement> best = judge(new OutlineOnlyGround(), DrawnShapes.usual(-7, 6))
+        List<Judgement> best = judge(new LevelSpotsGround(List.of(), Policy.defaults()), DrawnShapes.usual(-7, 6))
                 .judgeGreen()
                 .best();
         assertThat(best.get(0).position().distanceMetres(new MapPoint(-7, 6))).isLessThanOrEqualTo(0.91);
@@ -84,7 +84,8 @@ class DrawnGroundJudgedTest {
 
     @Test
     void offGoodGroundCareIsAskedFor() {
-        GreenJudge judge = judge(new OutlineOnlyGround(), DrawnShapes.area(Kind.GOOD, -7, -7, 0, 7));
+        GreenJudge judge =
+                judge(new LevelSpotsGround(List.of(), Policy.defaults()), DrawnShapes.area(Kind.GOOD, -7, -7, 0, 7));
         assertThat(at(judge, -3, 0).verdict()).isEqualTo(Verdict.PASS);
         assertThat(at(judge, 3, 0).verdict()).isEqualTo(Verdict.CAUTION);
         assertThat(at(judge, 3, 0).vouchedFor()).isFalse();

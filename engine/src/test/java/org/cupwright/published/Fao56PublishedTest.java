@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
+import org.cupwright.testing.MadeWeather;
 import org.cupwright.turf.water.Fao56;
 import org.cupwright.turf.water.Hargreaves;
 import org.cupwright.turf.water.PenmanMonteith;
@@ -21,12 +22,11 @@ class Fao56PublishedTest {
      * Example 18: Uccle, 50°48'N, 100 m, 6 July; wind 10 km/h at 10 m. Sunshine 9.25 h is recalled, the other inputs
      * were read.
      */
+    private static final WeatherDay UCCLE_JULY =
+            MadeWeather.humid(WeatherDay.of(LocalDate.of(2015, 7, 6), 21.5, 12.3), 84, 63);
+
     private static final PenmanMonteith UCCLE = PenmanMonteith.of(
-            WeatherDay.of(LocalDate.of(2015, 7, 6), 21.5, 12.3)
-                    .withHumidity(84, 63)
-                    .withWind(2.78)
-                    .withSunshine(9.25),
-            new WeatherStation(50 + 48 / 60.0, 100, 10));
+            MadeWeather.sunny(MadeWeather.windy(UCCLE_JULY, 2.78), 9.25), new WeatherStation(50 + 48 / 60.0, 100, 10));
 
     @Test
     @DisplayName("Example 18: wind at 2 m, psychrometric constant, vapour pressures")

@@ -1,12 +1,15 @@
 package org.cupwright.published;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.DayReading.SpeedRead;
+import org.cupwright.cupchange.ImpossibleFact;
 import org.cupwright.green.MadeSurface;
+import org.cupwright.message.Message.PlainNumber;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.Roll;
 import org.cupwright.roll.RollEnd;
@@ -84,17 +87,38 @@ class GreenSpeedPublishedTest {
         assertThat(roll.seconds()).isCloseTo(feet / 3, within(1e-6));
     }
 
-    /** Brede, USGA Green Section Record 28(6), 1990: 14 ft down, 9 up is 10.957 ft; to half the last digit. */
+    /**
+     * Brede, USGA Green Section Record 28(6), 1990: 14 ft down, 9 up is 10.957 ft; to half the last digit. Whichever
+     * way is read first.
+     */
     @Test
     void readingBothWays() {
         assertThat(bothWays(14, 9).feet()).isCloseTo(10.957, within(5e-4));
         assertThat(bothWays(9, 14).feet()).isCloseTo(10.957, within(5e-4));
     }
 
-    /** Derived: balls rolled both ways on a plane give its speed back, longer by the slope's secant. */
+    /** The same: 20 ft down and 2 up is 3.636 ft, to half the last digit; slower than any green, so it is refused. */
+    @Test
+    void readingBothWaysOnASlopeTooSteepToReadOn() {
+        assertThatThrownBy(() -> bothWays(20, 2)).isInstanceOfSatisfying(ImpossibleFact.class, refused -> {
+            assertThat(refused.why().key()).isEqualTo("impossible.outside");
+            assertThat(((PlainNumber) refused.why().arguments().get(1)).value()).isCloseTo(3.636, within(5e-4));
+        });
+    }
+
+    /** Derived: 15 down, 5 up is 7.5 ft on a slope of 5.22 %, half of ρ; to half the last digit. */
+    @Test
+    void slopeFromReadingBothWays() {
+        GreenSpeed speed = bothWays(15, 5);
+
+        assertThat(speed.feet()).isCloseTo(7.5, within(1e-12));
+        assertThat(100 * slope(15, 5, speed)).isCloseTo(5.22, within(0.005));
+    }
+
+    /** Derived: balls rolled both ways on a plane give back its slope; the speed is longer by the slope's secant. */
     @ParameterizedTest
     @CsvSource({"8, 0.05", "10, 0.02", "12, 0.03"})
-    void ballsRolledBothWaysTellTheSpeed(double feet, double slope) {
+    void ballsRolledBothWaysTellSpeedAndSlope(double feet, double slope) {
         BallRoller roller = new BallRoller(MadeSurface.plane(slope, 0), new GreenSpeed(feet));
         double up =
                 roller.roll(ORIGIN, EAST, GreenSpeed.RELEASE_METRES_PER_SECOND).pathGroundMetres();
@@ -104,6 +128,12 @@ class GreenSpeedPublishedTest {
         GreenSpeed speed = bothWays(LengthUnit.FOOT.fromMetres(down), LengthUnit.FOOT.fromMetres(up));
 
         assertThat(speed.feet()).isCloseTo(feet * Math.sqrt(1 + slope * slope), within(1e-5));
+        assertThat(slope(down, up, speed)).isCloseTo(slope, within(0.002 * slope));
+    }
+
+    /** Derived: the ways are as (ρ + s) to (ρ − s). */
+    private static double slope(double down, double up, GreenSpeed speed) {
+        return speed.rollingResistance() * (down - up) / (down + up);
     }
 
     private static GreenSpeed bothWays(double downFeet, double upFeet) {

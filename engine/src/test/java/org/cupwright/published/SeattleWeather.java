@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
-import org.cupwright.turf.weather.Rain;
+import org.cupwright.testing.MadeWeather;
 import org.cupwright.turf.weather.WeatherDay;
 import org.cupwright.turf.weather.WeatherSeries;
 
@@ -28,8 +28,10 @@ public final class SeattleWeather {
 
     private static WeatherDay day(String line) {
         String[] cells = line.split(",", -1);
-        return WeatherDay.of(LocalDate.parse(cells[0]), Double.parseDouble(cells[2]), Double.parseDouble(cells[3]))
-                .withRain(Rain.of(Double.parseDouble(cells[1])))
-                .withWind(Double.parseDouble(cells[4]));
+        double highest = Double.parseDouble(cells[2]);
+        double lowest = Double.parseDouble(cells[3]);
+        double rain = Double.parseDouble(cells[1]);
+        WeatherDay day = MadeWeather.raining(LocalDate.parse(cells[0]), highest, lowest, rain);
+        return MadeWeather.windy(day, Double.parseDouble(cells[4]));
     }
 }

@@ -24,7 +24,7 @@ class BallRollerTest {
     void ballThatLeavesTheGreenEndsOnItsEdge() {
         Outline outline = Shapes.circle(0, 0, 1.7);
 
-        Roll roll = new BallRoller(LEVEL, TEN_FEET, new OutlineEdge(outline)).roll(ORIGIN, new Heading(20), 1.8288);
+        Roll roll = new BallRoller(LEVEL, TEN_FEET, Edge.of(outline)).roll(ORIGIN, new Heading(20), 1.8288);
 
         assertThat(roll.end()).isEqualTo(RollEnd.OFF_GREEN);
         assertThat(outline.distanceToEdgeMetres(roll.stop())).isLessThan(1e-6);

@@ -81,9 +81,9 @@ final class DayPlanChecker {
         assertThat(plan.thirdsOff()).as(as).isEqualTo(EveryPlan.thirdsOff(chosen));
         int[] counts = new int[9];
         for (Candidate one : chosen) {
-            one.third().ifPresent(third -> counts[PartOf.third(third)]++);
-            one.lateral().ifPresent(lateral -> counts[3 + PartOf.lateral(lateral)]++);
-            one.rank().ifPresent(rank -> counts[6 + PartOf.difficulty(rank)]++);
+            one.third().ifPresent(third -> counts[third.ordinal()]++);
+            one.lateral().ifPresent(lateral -> counts[3 + lateral.ordinal()]++);
+            one.rank().ifPresent(rank -> counts[6 + rank.ordinal()]++);
         }
         for (int part = 0; part < 3; part++) {
             assertThat(plan.totals().thirds().count(part)).as(as).isEqualTo(counts[part]);

@@ -177,7 +177,8 @@ class DayPlannerTest {
     void aLockIsKeptAndCounted() {
         Candidate care = MadeGreens.candidate(15, 25, Verdict.CAUTION, Optional.empty(), true, 0);
         List<GreenCandidates> greens = new ArrayList<>(greens(2, FRONT, MIDDLE, BACK));
-        greens.add(new GreenCandidates("3", List.of(FRONT, MIDDLE), Optional.empty(), Wishes.lockedAt(care)));
+        greens.add(new GreenCandidates(
+                "3", List.of(FRONT, MIDDLE), Optional.empty(), new Wishes(Optional.of(care), List.of(), false)));
         DayPlan plan = plan(greens);
         PlannedHole third = plan.find("3").orElseThrow();
         assertThat(third.candidate()).isEqualTo(care);
@@ -190,8 +191,8 @@ class DayPlannerTest {
     @Test
     void aLockTheRulesRefuseIsReported() {
         Candidate failing = MadeGreens.candidate(15, 25, Verdict.FAIL, Optional.empty(), true, 0);
-        DayPlan plan =
-                plan(List.of(new GreenCandidates("1", List.of(FRONT), Optional.empty(), Wishes.lockedAt(failing))));
+        DayPlan plan = plan(List.of(new GreenCandidates(
+                "1", List.of(FRONT), Optional.empty(), new Wishes(Optional.of(failing), List.of(), false))));
         assertThat(plan.findings()).contains(Message.of("rotation.finding.lockedNotUsable", new Name("1")));
         assertThat(plan.find("1").orElseThrow().reasons())
                 .contains(Message.of(

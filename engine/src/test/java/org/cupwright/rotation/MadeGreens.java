@@ -90,7 +90,7 @@ public final class MadeGreens {
     }
 
     /** A good candidate with plenty of room. */
-    static Candidate good(double east, double north, DifficultyClass rank) {
+    public static Candidate good(double east, double north, DifficultyClass rank) {
         return candidate(east, north, Verdict.PASS, Optional.of(rank), true, 3);
     }
 
@@ -117,11 +117,11 @@ public final class MadeGreens {
     }
 
     /** A candidate in the middle of a third, in the centre of the green. */
-    static Candidate in(Third third) {
-        return good(15, 5 + 10.0 * PartOf.third(third), DifficultyClass.MEDIUM);
+    public static Candidate in(Third third) {
+        return good(15, 5 + 10.0 * third.ordinal(), DifficultyClass.MEDIUM);
     }
 
-    static GreenCandidates green(String hole, Candidate... candidates) {
+    public static GreenCandidates green(String hole, Candidate... candidates) {
         return new GreenCandidates(hole, List.of(candidates), Optional.empty(), Wishes.none());
     }
 
@@ -152,7 +152,7 @@ public final class MadeGreens {
                                     hole,
                                     green.candidates(),
                                     green.yesterday(),
-                                    Wishes.lockedAt(candidate(random, placed)));
+                                    new Wishes(Optional.of(candidate(random, placed)), List.of(), false));
                         case 2 -> new GreenCandidates(hole, onlyFirstThird(green), green.yesterday(), Wishes.none());
                         case 3 ->
                             random.nextInt(4) > 0

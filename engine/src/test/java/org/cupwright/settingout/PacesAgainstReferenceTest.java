@@ -36,7 +36,7 @@ class PacesAgainstReferenceTest {
             SettingOut settingOut = SettingOut.of(hole, Policy.defaults());
             Directions directions = settingOut.directions(wellInside(hole, random));
             if (settingOut.leadToOnePlace(directions)) {
-                offs.add(settingOut.roundingMetres(directions).orElseThrow());
+                offs.add(PacedBack.nearestMetres(hole, Policy.defaults(), directions));
             } else {
                 doubtful++;
             }
@@ -80,8 +80,8 @@ class PacesAgainstReferenceTest {
                     GreenFrame.of(hole, OnConvention.SQUARED_OFF_FRONT).orElseThrow();
             MapPoint position = wellInside(hole, random);
             PacedPlace place = settingOut.directions(position).place().orElseThrow();
-            MapPoint led = settingOut
-                    .find(place.nearerEnd(), place.nearerEndPaces(), place.side(), place.sidePaces())
+            MapPoint led = PacedBack.places(hole, policy, place).stream()
+                    .findFirst()
                     .orElseThrow(() -> new AssertionError("paces lead nowhere, seed " + Suite.seed()));
             assertThat(Math.abs(frame.forwardMetres(led) - frame.forwardMetres(position)))
                     .as("case " + i + ", seed " + Suite.seed())

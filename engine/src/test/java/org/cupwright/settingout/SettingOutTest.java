@@ -141,15 +141,9 @@ class SettingOutTest {
     @Test
     void pacesLeadBack() {
         SettingOut settingOut = settingOut(METRE_PACES, NORTH);
-        assertThat(settingOut.find(22, Side.LEFT, 4.5).orElseThrow().distanceMetres(new MapPoint(4.5, 22)))
-                .isLessThan(1e-9);
-        assertThat(settingOut.find(End.BACK, 8, Side.RIGHT, 5).orElseThrow().distanceMetres(new MapPoint(15, 22)))
-                .isLessThan(1e-9);
-        assertThat(settingOut.find(40, Side.LEFT, 4.5)).isEmpty();
+        Hole hole = RandomGreens.holeOn(Shapes.rectangle(0, 0, 20, 30), NORTH, List.of());
         // 21.8 on is 8.2 from the back, said as 8: 0.2 off; 4.3 said as 4.5: 0.2 off; together 0.2·√2
-        assertThat(settingOut
-                        .roundingMetres(settingOut.directions(new MapPoint(4.3, 21.8)))
-                        .orElseThrow())
+        assertThat(PacedBack.nearestMetres(hole, METRE_PACES, settingOut.directions(new MapPoint(4.3, 21.8))))
                 .isCloseTo(0.2 * Math.sqrt(2), within(1e-9));
     }
 
@@ -163,9 +157,7 @@ class SettingOutTest {
         SettingOut settingOut = SettingOut.of(kidney, METRE_PACES);
         assertThat(settingOut.leadToOnePlace(settingOut.directions(new MapPoint(4, 25))))
                 .isFalse();
-        assertThat(settingOut
-                        .roundingMetres(settingOut.directions(new MapPoint(4, 25)))
-                        .orElseThrow())
+        assertThat(PacedBack.nearestMetres(kidney, METRE_PACES, settingOut.directions(new MapPoint(4, 25))))
                 .isLessThan(1e-9);
         // beside the bay the chord is 30 long
         assertThat(settingOut.leadToOnePlace(settingOut.directions(new MapPoint(15, 25))))
@@ -184,11 +176,7 @@ class SettingOutTest {
         assertThat(directions.place()).isEmpty();
         assertThat(directions.leeway().orElseThrow().goodWithinPaces()).isEqualTo(2);
         assertThat(directions.leeway().orElseThrow().moreRoom()).isEmpty();
-        assertThat(settingOut.roundingMetres(directions)).isEmpty();
         assertThat(settingOut.leadToOnePlace(directions)).isFalse();
-        assertThatThrownBy(() -> settingOut.find(5, Side.LEFT, 5))
-                .isInstanceOf(IllegalStateException.class)
-                .hasMessageContaining("hole B4 has no line of play");
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.cupwright.testing;
 
 import java.util.Random;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Jet;
 import org.cupwright.green.Surface;
@@ -65,5 +66,14 @@ public record MadeSurvey(
             z[i] = jet.z + sigmaMetres * random.nextGaussian();
         }
         return SurveyPoints.grid(cellMetres, Math.max(sigmaMetres, 0.001), x, y, z);
+    }
+
+    /** Points at the same places with other heights, m. */
+    public static SurveyPoints withHeights(SurveyPoints points, double[] heightMetres) {
+        double[] east =
+                IntStream.range(0, points.count()).mapToDouble(points::east).toArray();
+        double[] north =
+                IntStream.range(0, points.count()).mapToDouble(points::north).toArray();
+        return SurveyPoints.scattered(east, north, heightMetres);
     }
 }

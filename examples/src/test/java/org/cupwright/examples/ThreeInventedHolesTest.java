@@ -22,13 +22,14 @@ import org.cupwright.formats.outlines.GeoJsonFeatures;
 import org.cupwright.formats.outlines.OutlineRequest;
 import org.cupwright.formats.outlines.ReadCourse;
 import org.cupwright.formats.points.GreenPoints;
-import org.cupwright.formats.points.PointCloud;
 import org.cupwright.formats.points.PointCollector;
 import org.cupwright.formats.points.PointRequest;
 import org.cupwright.formats.points.PointsCsv;
 import org.cupwright.green.OnConvention;
+import org.cupwright.green.SurveyPoints;
 import org.cupwright.units.Paces;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
 
 class ThreeInventedHolesTest {
     private static final Path DATA = Path.of("data");
@@ -74,10 +75,10 @@ class ThreeInventedHolesTest {
         GreenPoints points = collector.finish();
         assertThat(points.byHole()).containsOnlyKeys("1", "2", "3");
         for (InventedHole hole : ThreeInventedHoles.HOLES) {
-            PointCloud cloud = points.find(String.valueOf(hole.ref())).orElseThrow();
-            assertThat(cloud.size() / hole.green().buffer(3).getArea()).isBetween(4.0, 6.0);
-            for (int i = 0; i < cloud.size(); i++) {
-                double made = hole.heightMetres(cloud.point(i).toCoordinate());
+            SurveyPoints cloud = points.find(String.valueOf(hole.ref())).orElseThrow();
+            assertThat(cloud.count() / hole.green().buffer(3).getArea()).isBetween(4.0, 6.0);
+            for (int i = 0; i < cloud.count(); i++) {
+                double made = hole.heightMetres(new Coordinate(cloud.east(i), cloud.north(i)));
                 assertThat(cloud.heightMetres(i)).isCloseTo(made, within(0.06));
             }
         }

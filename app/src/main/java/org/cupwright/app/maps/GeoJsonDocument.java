@@ -8,7 +8,6 @@ import org.cupwright.formats.Projection;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
@@ -59,7 +58,7 @@ final class GeoJsonDocument {
     }
 
     static Geometry point(MapPoint at) {
-        return new GeometryFactory().createPoint(at.toCoordinate());
+        return at.toPoint();
     }
 
     private ArrayNode rings(Polygon polygon) {

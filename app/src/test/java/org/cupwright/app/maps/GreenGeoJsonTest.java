@@ -19,7 +19,7 @@ import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.formats.Projection;
 import org.cupwright.green.Green;
 import org.cupwright.green.GroundOnDay;
-import org.cupwright.green.OutlineOnlyGround;
+import org.cupwright.green.LevelSpotsGround;
 import org.cupwright.holelocation.DayConditions;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.RuleId;
@@ -44,7 +44,7 @@ class GreenGeoJsonTest {
     private final Hole hole = demo.course().find("10").orElseThrow();
     private final int epsg = demo.course().frame().epsg();
     private final GreenJudge judge = new GreenJudge(
-            new Green(hole, new OutlineOnlyGround()),
+            new Green(hole, new LevelSpotsGround(List.of(), Policy.defaults())),
             new DayConditions(new GreenSpeed(10), false, false, GroundOnDay.clear(DemoCourse.TODAY)),
             Policy.defaults());
     private final GreenJudgement judgement = judge.judgeGreen();

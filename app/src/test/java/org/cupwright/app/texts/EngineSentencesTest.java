@@ -29,7 +29,7 @@ class EngineSentencesTest {
      */
     private static final Pattern MAY_SPEAK = Pattern.compile(
             "new (?:Illegal(?:Argument|State)|IndexOutOfBounds|Arithmetic|UncheckedIO)Exception\\(|requireNonNull\\("
-                    + "|super\\(reason|(?:new Setting<>|weight|amount)\\(|String [A-Z]+ =|check\\(day");
+                    + "|super\\(reason|(?:\\.setting|weight|amount)\\(|String [A-Z]+ =|check\\(day");
 
     private static final Pattern SAID =
             Pattern.compile("(?:Message\\.of|new Message|Translated)\\(\\s*\"([^\"]*)\"(\\s*\\+)?");

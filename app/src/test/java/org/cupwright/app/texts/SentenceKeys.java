@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -19,6 +20,8 @@ import org.cupwright.rotation.Term;
 
 /** Every key that the engine and the app can ask a sentence for, found in their sources. */
 final class SentenceKeys {
+    private static final Set<Term> OF_THE_WHOLE_DAY = EnumSet.of(Term.LEFT_RIGHT, Term.LATERAL, Term.DIFFICULTY);
+
     private static final Path ENGINE = Path.of("../engine/src/main/java/org/cupwright");
     private static final Path APP = Path.of("src/main/java/org/cupwright/app");
 
@@ -125,7 +128,7 @@ final class SentenceKeys {
         }
         for (Term term : Term.values()) {
             keys.add("rotation.whyNot." + EnumNames.lowerCamel(term));
-            if (term.ofTheWholeDay()) {
+            if (OF_THE_WHOLE_DAY.contains(term)) {
                 keys.add("rotation.finding." + EnumNames.lowerCamel(term));
             }
         }

@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.cupwright.course.Hole;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.green.Jet;
 import org.cupwright.green.Surface;
+import org.cupwright.green.SurveyPoint;
+import org.cupwright.green.SurveyPoints;
 import org.cupwright.units.LengthUnit;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
@@ -19,24 +22,24 @@ class HeightCheckTest {
     private final DemoCourse made = new DemoCourse(1);
 
     /** Half a metre apart over the green's rectangle. */
-    private static PointCloud points(Hole hole, Surface surface, double scale) {
-        PointCloud.Builder points = new PointCloud.Builder();
+    private static SurveyPoints points(Hole hole, Surface surface, double scale) {
+        List<SurveyPoint> points = new ArrayList<>();
         Envelope box = hole.green().polygon().getEnvelopeInternal();
         Jet jet = new Jet();
         for (double east = box.getMinX(); east <= box.getMaxX(); east += 0.5) {
             for (double north = box.getMinY(); north <= box.getMaxY(); north += 0.5) {
                 surface.at(east, north, jet);
-                points.add(east, north, jet.z * scale, PointCloud.NO_CLASS);
+                points.add(new SurveyPoint(east, north, jet.z * scale));
             }
         }
-        return points.build();
+        return SurveyPoints.scattered(points);
     }
 
     private List<Finding> findings(int greens, double scale) {
         List<Finding> findings = new ArrayList<>();
         List<Double> steepness = new ArrayList<>();
         for (Hole hole : made.course().holes().subList(0, greens)) {
-            PointCloud points = points(hole, made.trueSurface(hole.id()), scale);
+            SurveyPoints points = points(hole, made.trueSurface(hole.id()), scale);
             steepness.add(HeightCheck.check(hole, points, findings));
         }
         HeightCheck.checkAll(steepness, findings);
@@ -70,7 +73,7 @@ class HeightCheckTest {
         double east = hole.green().centroid().east();
         double north = hole.green().centroid().north();
         Surface bowl = (x, y, out) -> out.z = 0.08 * Math.hypot(x - east, y - north);
-        PointCloud points = points(hole, bowl, 1);
+        SurveyPoints points = points(hole, bowl, 1);
 
         assertThat(RoughSlopes.whole(points).orElseThrow()).isLessThan(0.03);
         assertThat(RoughSlopes.middle(points).orElseThrow()).isBetween(0.065, 0.081);
@@ -81,11 +84,10 @@ class HeightCheckTest {
 
     @Test
     void pointsOnALineHaveNoSlope() {
-        PointCloud.Builder line = new PointCloud.Builder();
-        for (int i = 0; i < 40; i++) {
-            line.add(0.1 * i, 0.2 * i, 0.05 * i, PointCloud.NO_CLASS);
-        }
-        assertThat(RoughSlopes.whole(line.build())).isEmpty();
-        assertThat(RoughSlopes.middle(line.build())).isEmpty();
+        SurveyPoints line = SurveyPoints.scattered(IntStream.range(0, 40)
+                .mapToObj(i -> new SurveyPoint(0.1 * i, 0.2 * i, 0.05 * i))
+                .toList());
+        assertThat(RoughSlopes.whole(line)).isEmpty();
+        assertThat(RoughSlopes.middle(line)).isEmpty();
     }
 }

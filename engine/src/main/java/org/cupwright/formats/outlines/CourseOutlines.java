@@ -19,7 +19,6 @@ import org.cupwright.finding.Where;
 import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.formats.FrameForMeasuring;
 import org.cupwright.formats.Projection;
-import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 
@@ -84,9 +83,11 @@ public final class CourseOutlines {
         if (asked.isEmpty() || FrameForMeasuring.fits(asked.get(), place.x, place.y)) {
             return asked.orElse(utm);
         }
-        Message.Argument given = new Message.Name(asked.get().toString());
-        findings.add(Finding.of(FindingKind.FRAME_NOT_FOR_MEASURING, Where.file(), given)
-                .trying(new Message.Name(utm.toString())));
+        findings.add(Finding.of(
+                        FindingKind.FRAME_NOT_FOR_MEASURING,
+                        Where.file(),
+                        asked.get().toString())
+                .trying(utm.toString()));
         return utm;
     }
 
@@ -101,7 +102,7 @@ public final class CourseOutlines {
                         && feature.tag("leisure").isEmpty())
                 .toList();
         if (!anyGolf && !areas.isEmpty()) {
-            findings.add(Finding.of(FindingKind.GREENS_NOT_TAGGED, Where.file(), new Message.Count(areas.size())));
+            findings.add(Finding.of(FindingKind.GREENS_NOT_TAGGED, Where.file(), areas.size()));
             return areas;
         }
         if (tagged.isEmpty()) {
@@ -111,8 +112,8 @@ public final class CourseOutlines {
     }
 
     private static UnreadableFile noGreens(MapFeatures map) {
-        Message.Argument features = new Message.Count(map.features().size());
-        return Finding.of(FindingKind.NO_GREENS, Where.file(), features).failure();
+        return Finding.of(FindingKind.NO_GREENS, Where.file(), map.features().size())
+                .failure();
     }
 
     private List<Hole> holes(List<HoleDraft> drafts, Surroundings surroundings) {
@@ -146,9 +147,9 @@ public final class CourseOutlines {
                 .map(heading -> LineOfPlay.towards(draft.green().outline(), heading));
         Optional<LineOfPlay> line = given.or(() -> draft.line().map(HoleLine::line));
         if (line.isEmpty()) {
-            findings.add(Finding.of(FindingKind.NO_LINE_OF_PLAY, Where.hole(id), new Message.Name(id))
+            findings.add(Finding.of(FindingKind.NO_LINE_OF_PLAY, Where.hole(id), id)
                     .at(draft.green().outline().centroid())
-                    .trying(new Message.Name(id)));
+                    .trying(id));
         }
         return line;
     }
@@ -158,9 +159,8 @@ public final class CourseOutlines {
                 .filter(id -> !names.contains(id))
                 .sorted()
                 .forEach(id -> {
-                    Message.Argument known = new Message.Name(String.join(", ", names));
-                    findings.add(Finding.of(FindingKind.HOLE_UNKNOWN, Where.hole(id), new Message.Name(id))
-                            .trying(known));
+                    findings.add(Finding.of(FindingKind.HOLE_UNKNOWN, Where.hole(id), id)
+                            .trying(String.join(", ", names)));
                 });
     }
 

@@ -87,16 +87,15 @@ public final class GeoJsonFeatures {
         if (type.equals("Feature")) {
             return List.of(root);
         }
-        Message.Argument start = new Message.Name(Excerpt.of(root.toString()));
-        throw Finding.of(FindingKind.NOT_READABLE, Where.file(), start).failure();
+        throw Finding.of(FindingKind.NOT_READABLE, Where.file(), Excerpt.of(root.toString()))
+                .failure();
     }
 
     private static JsonNode root(InputStream in) throws IOException {
         try {
             JsonNode root = MAPPER.readTree(BoundedInput.withoutMark(in, MAX_BYTES));
             if (root.isMissingNode() || root.isNull()) {
-                throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), new Message.Count(0))
-                        .failure();
+                throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), 0).failure();
             }
             return root;
         } catch (JacksonException e) {
@@ -109,8 +108,8 @@ public final class GeoJsonFeatures {
         Message where = at == null || at.getLineNr() < 1
                 ? Where.file()
                 : Where.lineAndColumn(at.getLineNr(), Math.max(1, at.getColumnNr()));
-        Message.Argument said = new Message.Name(Excerpt.of(String.valueOf(e.getOriginalMessage())));
-        return Finding.of(FindingKind.NOT_READABLE, where, said).failure(e);
+        return Finding.of(FindingKind.NOT_READABLE, where, Excerpt.of(String.valueOf(e.getOriginalMessage())))
+                .failure(e);
     }
 
     /** WGS84 (RFC 7946, section 4), unless the {@code crs} member of GeoJSON 2008 names another. */
@@ -127,8 +126,8 @@ public final class GeoJsonFeatures {
         if (name.endsWith("CRS84")) {
             return CoordinateFrame.of(CoordinateFrame.WGS84);
         }
-        Message.Argument given = new Message.Name(name.isEmpty() ? crs.toString() : name);
-        throw Finding.of(FindingKind.UNKNOWN_FRAME, Where.file(), given).failure();
+        throw Finding.of(FindingKind.UNKNOWN_FRAME, Where.file(), name.isEmpty() ? crs.toString() : name)
+                .failure();
     }
 
     private void read(JsonNode node, int number) {

@@ -103,6 +103,6 @@ final class GeoJsonShape {
     }
 
     private UnreadableFile failure(FindingKind kind, String value) {
-        return Finding.of(kind, where, new Message.Name(value)).failure();
+        return Finding.of(kind, where, value).failure();
     }
 }

@@ -40,8 +40,8 @@ final class GreenShapes {
 
     private void add(MapFeature feature) {
         if (feature.shape().getDimension() == 0) {
-            Message.Argument found = new Message.Name(feature.shape().getGeometryType());
-            findings.add(MapFeature.leftOut(Finding.of(FindingKind.WRONG_SHAPE, feature.where(), found)));
+            findings.add(MapFeature.leftOut(Finding.of(
+                    FindingKind.WRONG_SHAPE, feature.where(), feature.shape().getGeometryType())));
             return;
         }
         List<Polygon> parts = Polygons.of(feature, toCourse);
@@ -49,7 +49,7 @@ final class GreenShapes {
             add(parts.get(0), feature);
             return;
         }
-        findings.add(Finding.of(FindingKind.GREEN_IN_PARTS, feature.where(), new Message.Count(parts.size()))
+        findings.add(Finding.of(FindingKind.GREEN_IN_PARTS, feature.where(), parts.size())
                 .trying(new Message.Area(GreenSize.VERY_SMALL_SQUARE_METRES)));
         parts.stream()
                 .filter(part -> part.getArea() >= GreenSize.VERY_SMALL_SQUARE_METRES)

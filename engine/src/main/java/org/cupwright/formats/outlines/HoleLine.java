@@ -42,8 +42,8 @@ record HoleLine(LineOfPlay line, Optional<String> ref, OptionalInt par, Optional
     static Optional<HoleLine> of(MapFeature feature, Projection toCourse, List<Finding> findings) {
         List<MapPoint> points = feature.shape() instanceof LineString line ? different(line, toCourse) : List.of();
         if (points.size() < 2) {
-            Message.Argument found = new Message.Name(feature.shape().getGeometryType());
-            findings.add(MapFeature.leftOut(Finding.of(FindingKind.WRONG_SHAPE, feature.where(), found)));
+            findings.add(MapFeature.leftOut(Finding.of(
+                    FindingKind.WRONG_SHAPE, feature.where(), feature.shape().getGeometryType())));
             return Optional.empty();
         }
         return Optional.of(new HoleLine(
@@ -73,8 +73,7 @@ record HoleLine(LineOfPlay line, Optional<String> ref, OptionalInt par, Optional
         if (par >= LOWEST_PAR && par <= HIGHEST_PAR) {
             return OptionalInt.of(par);
         }
-        text.ifPresent(slip ->
-                findings.add(Finding.of(FindingKind.PAR_NOT_READABLE, feature.where(), new Message.Name(slip))));
+        text.ifPresent(slip -> findings.add(Finding.of(FindingKind.PAR_NOT_READABLE, feature.where(), slip)));
         return OptionalInt.empty();
     }
 
@@ -85,8 +84,7 @@ record HoleLine(LineOfPlay line, Optional<String> ref, OptionalInt par, Optional
         if (metres >= SHORTEST_METRES && metres <= LONGEST_METRES) {
             return OptionalDouble.of(metres);
         }
-        text.ifPresent(slip ->
-                findings.add(Finding.of(FindingKind.LENGTH_NOT_READABLE, feature.where(), new Message.Name(slip))));
+        text.ifPresent(slip -> findings.add(Finding.of(FindingKind.LENGTH_NOT_READABLE, feature.where(), slip)));
         return OptionalDouble.empty();
     }
 

@@ -58,7 +58,7 @@ final class HoleNames {
         }
         String clean = ref.replaceAll("[^A-Za-z0-9]", "");
         String kept = clean.substring(0, Math.min(LONGEST, clean.length()));
-        findings.add(Finding.of(FindingKind.REF_NOT_USABLE, where(draft), new Message.Name(ref))
+        findings.add(Finding.of(FindingKind.REF_NOT_USABLE, where(draft), ref)
                 .at(draft.green().outline().centroid()));
         return Optional.of(kept).filter(name -> !name.isEmpty());
     }
@@ -70,8 +70,8 @@ final class HoleNames {
                 .filter(taken::add)
                 .findFirst()
                 .orElseThrow();
-        findings.add(Finding.of(FindingKind.REF_USED_TWICE, where(draft), new Message.Name(name))
-                .trying(new Message.Name(other))
+        findings.add(Finding.of(FindingKind.REF_USED_TWICE, where(draft), name)
+                .trying(other)
                 .at(draft.green().outline().centroid()));
         return other;
     }
@@ -91,7 +91,7 @@ final class HoleNames {
             number++;
         }
         String name = "G" + number;
-        findings.add(Finding.of(FindingKind.GREEN_WITHOUT_REF, draft.green().where(), new Message.Name(name))
+        findings.add(Finding.of(FindingKind.GREEN_WITHOUT_REF, draft.green().where(), name)
                 .at(draft.green().outline().centroid()));
         return name;
     }

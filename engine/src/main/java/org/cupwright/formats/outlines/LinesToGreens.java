@@ -90,17 +90,15 @@ final class LinesToGreens {
     }
 
     private static Finding disagreement(GreenShape green, Map<String, HoleDraft> byRef) {
-        Message.Argument own = new Message.Name(String.join(", ", green.refs()));
-        Message.Argument lines = new Message.Name(String.join(", ", byRef.keySet()));
-        return Finding.of(FindingKind.REF_DISAGREES, green.where(), own)
-                .trying(lines)
+        return Finding.of(FindingKind.REF_DISAGREES, green.where(), String.join(", ", green.refs()))
+                .trying(String.join(", ", byRef.keySet()))
                 .at(green.outline().centroid());
     }
 
     private void tellIfShared(GreenShape green, Map<String, HoleDraft> byRef) {
         if (byRef.size() > 1) {
             String names = byRef.keySet().stream().collect(Collectors.joining(", "));
-            findings.add(Finding.of(FindingKind.HOLES_SHARE_GREEN, green.where(), new Message.Name(names))
+            findings.add(Finding.of(FindingKind.HOLES_SHARE_GREEN, green.where(), names)
                     .at(green.outline().centroid()));
         }
     }

@@ -70,8 +70,7 @@ public final class OsmFeatures {
     private Geometry shape(OsmElement way, Message where) {
         Coordinate[] points = points(way, where);
         if (points.length < 2) {
-            Message.Argument count = new Message.Count(points.length);
-            throw Finding.of(FindingKind.RING_TOO_SHORT, where, count).failure();
+            throw Finding.of(FindingKind.RING_TOO_SHORT, where, points.length).failure();
         }
         return "hole".equals(way.tags().get("golf"))
                 ? factory.createLineString(points)
@@ -97,8 +96,7 @@ public final class OsmFeatures {
 
     private static <T> T there(T part, String name, Message where) {
         if (part == null) {
-            throw Finding.of(FindingKind.PART_MISSING, where, new Message.Name(name))
-                    .failure();
+            throw Finding.of(FindingKind.PART_MISSING, where, name).failure();
         }
         return part;
     }

@@ -52,8 +52,8 @@ final class OsmXml {
             xml.close();
         } catch (XMLStreamException e) {
             Message where = e.getLocation() == null ? Where.file() : where(e.getLocation());
-            Message.Argument said = new Message.Name(Excerpt.of(String.valueOf(e.getMessage())));
-            throw Finding.of(FindingKind.NOT_READABLE, where, said).failure(e);
+            throw Finding.of(FindingKind.NOT_READABLE, where, Excerpt.of(String.valueOf(e.getMessage())))
+                    .failure(e);
         }
         return reader;
     }
@@ -95,7 +95,7 @@ final class OsmXml {
         depth++;
         boolean wrongRoot = depth == 1 && !name.equals("osm");
         if (wrongRoot || depth > MAX_DEPTH) {
-            throw Finding.of(FindingKind.NOT_READABLE, where(xml.getLocation()), new Message.Name(name))
+            throw Finding.of(FindingKind.NOT_READABLE, where(xml.getLocation()), name)
                     .failure();
         }
         switch (name) {
@@ -154,7 +154,7 @@ final class OsmXml {
         }
         if (!Double.isFinite(value)) {
             String found = xml.getLocalName() + " " + attribute + "=\"" + Excerpt.of(text) + "\"";
-            throw Finding.of(FindingKind.NOT_A_NUMBER, where(xml.getLocation()), new Message.Name(found))
+            throw Finding.of(FindingKind.NOT_A_NUMBER, where(xml.getLocation()), found)
                     .failure();
         }
         return value;

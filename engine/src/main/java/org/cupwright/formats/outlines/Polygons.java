@@ -45,16 +45,15 @@ public final class Polygons {
             Coordinate[] points = line.getCoordinates();
             return line.getFactory().createPolygon(ring(List.of(points), line.getFactory(), feature.where()));
         }
-        Message.Argument found = new Message.Name(shape.getGeometryType());
-        throw Finding.of(FindingKind.WRONG_SHAPE, feature.where(), found).failure();
+        throw Finding.of(FindingKind.WRONG_SHAPE, feature.where(), shape.getGeometryType())
+                .failure();
     }
 
     private static void check(Polygon polygon, MapFeature feature, Projection toCourse) {
         TopologyValidationError error = new IsValidOp(polygon).getValidationError();
         if (error != null) {
             Coordinate at = error.getCoordinate();
-            Message.Argument point = new Message.Name(at.x + ", " + at.y);
-            throw Finding.of(FindingKind.OUTLINE_CROSSES_ITSELF, feature.where(), point)
+            throw Finding.of(FindingKind.OUTLINE_CROSSES_ITSELF, feature.where(), at.x + ", " + at.y)
                     .at(toCourse.toCourse(at.x, at.y))
                     .failure();
         }
@@ -65,15 +64,16 @@ public final class Polygons {
      */
     static LinearRing ring(List<Coordinate> points, GeometryFactory factory, Message where) {
         if (points.size() < FEWEST_POINTS) {
-            Message.Argument count = new Message.Count(points.size());
-            throw Finding.of(FindingKind.RING_TOO_SHORT, where, count).failure();
+            throw Finding.of(FindingKind.RING_TOO_SHORT, where, points.size()).failure();
         }
         Coordinate first = points.get(0);
         Coordinate last = points.get(points.size() - 1);
         if (!first.equals2D(last)) {
-            Message.Argument ends =
-                    new Message.Name("(" + first.x + ", " + first.y + ") ≠ (" + last.x + ", " + last.y + ")");
-            throw Finding.of(FindingKind.RING_OPEN, where, ends).failure();
+            throw Finding.of(
+                            FindingKind.RING_OPEN,
+                            where,
+                            "(" + first.x + ", " + first.y + ") ≠ (" + last.x + ", " + last.y + ")")
+                    .failure();
         }
         return factory.createLinearRing(points.toArray(Coordinate[]::new));
     }

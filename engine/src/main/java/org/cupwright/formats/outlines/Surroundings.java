@@ -4,13 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.course.Hazard;
-import org.cupwright.course.MapPoint;
 import org.cupwright.course.Tee;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.formats.Projection;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 
 /** Bunkers, water and tees of a map file, and which of them belong to a hole. */
@@ -89,11 +86,7 @@ final class Surroundings {
     private static boolean startsAt(Tee tee, HoleDraft draft) {
         return draft.line()
                 .map(HoleLine::tee)
-                .filter(start -> tee.area().isWithinDistance(point(start), TEE_REACH_METRES))
+                .filter(start -> tee.area().isWithinDistance(start.toPoint(), TEE_REACH_METRES))
                 .isPresent();
-    }
-
-    private static Point point(MapPoint start) {
-        return new GeometryFactory().createPoint(start.toCoordinate());
     }
 }

@@ -44,7 +44,7 @@ record ColumnPlan(Separator separator, Map<ColumnRole, Integer> columns, boolean
         if (!complete) {
             Message.Argument line = new Message.Name(Excerpt.of(firstLine));
             throw Finding.of(FindingKind.COLUMNS_UNKNOWN, Where.line(lineNumber), line)
-                    .trying(new Message.Count(fields.size()))
+                    .trying(fields.size())
                     .failure();
         }
         boolean header = columns.values().stream()

@@ -49,10 +49,11 @@ final class FileExtent {
         }
         for (LengthUnit other : otherUnits(unit)) {
             if (reaches(numbers, Optional.of(other))) {
-                Message.Argument used =
-                        new Message.Name(unit.map(LengthUnit::symbol).orElse(frameUnit()));
-                return Finding.of(FindingKind.UNIT_LOOKS_WRONG, Where.file(), used)
-                        .trying(new Message.Name(other.symbol()));
+                return Finding.of(
+                                FindingKind.UNIT_LOOKS_WRONG,
+                                Where.file(),
+                                unit.map(LengthUnit::symbol).orElse(frameUnit()))
+                        .trying(other.symbol());
             }
         }
         Envelope exchanged = new Envelope(numbers.getMinY(), numbers.getMaxY(), numbers.getMinX(), numbers.getMaxX());

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.finding.Finding;
+import org.cupwright.green.SurveyPoints;
 
 /**
  * The points of a survey, given to the greens they lie on.
@@ -15,14 +16,14 @@ import org.cupwright.finding.Finding;
  * @param findings what the person should know or mend
  */
 public record GreenPoints(
-        long read, long kept, Map<Integer, Long> byClass, Map<String, PointCloud> byHole, List<Finding> findings) {
+        long read, long kept, Map<Integer, Long> byClass, Map<String, SurveyPoints> byHole, List<Finding> findings) {
     public GreenPoints {
         byClass = Map.copyOf(byClass);
         byHole = Map.copyOf(byHole);
         findings = List.copyOf(findings);
     }
 
-    public Optional<PointCloud> find(String holeId) {
+    public Optional<SurveyPoints> find(String holeId) {
         return Optional.ofNullable(byHole.get(holeId));
     }
 }

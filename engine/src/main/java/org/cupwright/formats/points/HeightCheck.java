@@ -1,12 +1,13 @@
 package org.cupwright.formats.points;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.cupwright.course.Hole;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.Where;
+import org.cupwright.green.SurveyPoints;
 import org.cupwright.green.findings.SurveyFindings;
 import org.cupwright.message.Message;
 
@@ -34,8 +35,8 @@ public final class HeightCheck {
      * @return how steep it is, rise over run: as one plane, or in the middle of its parts where they are steeper
      * @throws org.cupwright.finding.UnreadableFile if no green can have such heights
      */
-    public static double check(Hole hole, PointCloud points, List<Finding> findings) {
-        double range = range(points.heightsMetres());
+    public static double check(Hole hole, SurveyPoints points, List<Finding> findings) {
+        double range = range(points);
         if (range > GREATEST_RANGE_METRES) {
             throw finding(FindingKind.HEIGHTS_IMPOSSIBLE, hole, new Message.Length(range))
                     .failure();
@@ -71,8 +72,11 @@ public final class HeightCheck {
         return Finding.of(kind, Where.hole(hole.id()), value).at(hole.green().centroid());
     }
 
-    private static double range(double[] heights) {
-        Arrays.sort(heights);
+    private static double range(SurveyPoints points) {
+        double[] heights = IntStream.range(0, points.count())
+                .mapToDouble(points::heightMetres)
+                .sorted()
+                .toArray();
         int left = (int) (LEFT_OUT_SHARE * heights.length);
         return heights[heights.length - 1 - left] - heights[left];
     }

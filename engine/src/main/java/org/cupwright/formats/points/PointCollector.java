@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -14,7 +15,7 @@ import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.finding.Where;
 import org.cupwright.formats.CoordinateFrame;
-import org.cupwright.message.Message;
+import org.cupwright.green.SurveyPoints;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
@@ -27,6 +28,9 @@ import org.locationtech.jts.index.strtree.STRtree;
  * more memory than its greens. Give it to a reader, then ask {@link #finish}. Not for several threads.
  */
 public final class PointCollector {
+    /** The class of points whose file has no classes. */
+    public static final int NO_CLASS = -1;
+
     /** Points this far outside a green still help to shape its edge, m. Our choice. */
     public static final double MARGIN_METRES = 3;
 
@@ -39,13 +43,33 @@ public final class PointCollector {
     private final STRtree nearGreens = new STRtree();
     private final Map<Integer, Long> byClass = new TreeMap<>();
     private final FileExtent extent;
-    private final Map<String, PointCloud.Builder> byHole = new LinkedHashMap<>();
+    private final Map<String, Collected> byHole = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
     private long read;
     private long kept;
 
     /** A hole's green with the margin about it. */
     private record Near(String holeId, Outline withMargin) {}
+
+    /** The points of a green so far. */
+    private record Collected(DoubleStream.Builder east, DoubleStream.Builder north, DoubleStream.Builder height) {
+        Collected() {
+            this(DoubleStream.builder(), DoubleStream.builder(), DoubleStream.builder());
+        }
+
+        void add(MapPoint point, double heightMetres) {
+            east.add(point.east());
+            north.add(point.north());
+            height.add(heightMetres);
+        }
+
+        SurveyPoints points() {
+            return SurveyPoints.scattered(
+                    east.build().toArray(),
+                    north.build().toArray(),
+                    height.build().toArray());
+        }
+    }
 
     /**
      * A collector for one survey of a course.
@@ -72,11 +96,11 @@ public final class PointCollector {
      * @param x east first, in the file's frame and unit
      * @param y in the file's frame and unit
      * @param z height in the file's unit
-     * @param pointClass the file's class, or {@link PointCloud#NO_CLASS}
+     * @param pointClass the file's class, or {@link #NO_CLASS}
      */
     public void accept(double x, double y, double z, int pointClass) {
         read++;
-        if (pointClass != PointCloud.NO_CLASS) {
+        if (pointClass != NO_CLASS) {
             byClass.merge(pointClass, 1L, Long::sum);
         }
         if (!request.classes().isEmpty() && !request.classes().contains(pointClass)) {
@@ -86,19 +110,18 @@ public final class PointCollector {
         MapPoint point = units.toCourse(x, y);
         boolean near = false;
         for (Object found : nearGreens.query(new Envelope(point.toCoordinate()))) {
-            near |= keep((Near) found, point, units.heightMetres(z), pointClass);
+            near |= keep((Near) found, point, units.heightMetres(z));
         }
         if (near && ++kept > MOST_POINTS) {
-            Message.Argument most = new Message.Count(MOST_POINTS);
-            throw Finding.of(FindingKind.TOO_MANY_POINTS, Where.file(), most).failure();
+            throw Finding.of(FindingKind.TOO_MANY_POINTS, Where.file(), MOST_POINTS)
+                    .failure();
         }
     }
 
-    private boolean keep(Near green, MapPoint point, double heightMetres, int pointClass) {
+    private boolean keep(Near green, MapPoint point, double heightMetres) {
         boolean near = green.withMargin.contains(point);
         if (near) {
-            byHole.computeIfAbsent(green.holeId, id -> new PointCloud.Builder())
-                    .add(point.east(), point.north(), heightMetres, pointClass);
+            byHole.computeIfAbsent(green.holeId, id -> new Collected()).add(point, heightMetres);
         }
         return near;
     }
@@ -116,22 +139,21 @@ public final class PointCollector {
      */
     public GreenPoints finish() {
         failWithoutPoints();
-        Map<String, PointCloud> clouds = new LinkedHashMap<>();
+        Map<String, SurveyPoints> found = new LinkedHashMap<>();
         List<Double> steepness = new ArrayList<>();
         for (Hole hole : course.holes()) {
-            PointCloud.Builder points = byHole.get(hole.id());
+            Collected points = byHole.get(hole.id());
             if (points == null) {
-                findings.add(
-                        Finding.of(FindingKind.GREEN_WITHOUT_POINTS, Where.hole(hole.id()), new Message.Name(hole.id()))
-                                .at(hole.green().centroid()));
+                findings.add(Finding.of(FindingKind.GREEN_WITHOUT_POINTS, Where.hole(hole.id()), hole.id())
+                        .at(hole.green().centroid()));
             } else {
-                PointCloud once = RepeatedPoints.dropped(hole.id(), points.build(), findings);
+                SurveyPoints once = RepeatedPoints.dropped(hole.id(), points.points(), findings);
                 steepness.add(HeightCheck.check(hole, once, findings));
-                clouds.put(hole.id(), once);
+                found.put(hole.id(), once);
             }
         }
         HeightCheck.checkAll(steepness, findings);
-        return new GreenPoints(read, kept, byClass, clouds, findings);
+        return new GreenPoints(read, kept, byClass, found, findings);
     }
 
     private void failWithoutPoints() {
@@ -139,18 +161,19 @@ public final class PointCollector {
             throw findings
                     .stream() // what the first line that did not read has wrong says more than that there is nothing
                     .findFirst()
-                    .orElseGet(() -> Finding.of(FindingKind.NO_POINTS, Where.file(), new Message.Count(0)))
+                    .orElseGet(() -> Finding.of(FindingKind.NO_POINTS, Where.file(), 0))
                     .failure();
         }
         if (extent.isEmpty()) {
-            Message.Argument wanted = new Message.Name(request.classes().stream()
-                    .sorted()
-                    .map(String::valueOf)
-                    .reduce((a, b) -> a + ", " + b)
-                    .orElse(""));
-            Message.Argument present = new Message.Name(byClass.toString());
-            throw Finding.of(FindingKind.NO_POINTS_OF_CLASS, Where.file(), wanted)
-                    .trying(present)
+            throw Finding.of(
+                            FindingKind.NO_POINTS_OF_CLASS,
+                            Where.file(),
+                            request.classes().stream()
+                                    .sorted()
+                                    .map(String::valueOf)
+                                    .reduce((a, b) -> a + ", " + b)
+                                    .orElse(""))
+                    .trying(byClass.toString())
                     .failure();
         }
         if (kept == 0) {

@@ -10,7 +10,6 @@ import org.cupwright.finding.UnreadableFile;
 import org.cupwright.finding.Where;
 import org.cupwright.formats.Excerpt;
 import org.cupwright.formats.TextLines;
-import org.cupwright.message.Message;
 
 /**
  * Reads points from text: {@code x,y,z} or point number, northing, easting, height, description; with a header or
@@ -48,7 +47,7 @@ public final class PointsCsv {
         TextLines lines = new TextLines(in, MAX_BYTES);
         Optional<String> first = lines.next();
         if (first.isEmpty()) {
-            throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), new Message.Count(lines.number()))
+            throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), lines.number())
                     .failure();
         }
         ColumnPlan plan = ColumnPlan.of(first.get(), lines.number(), columns);
@@ -67,12 +66,11 @@ public final class PointsCsv {
         double y = plan.number(ColumnRole.NORTH, fields);
         double z = plan.number(ColumnRole.HEIGHT, fields);
         boolean classed = plan.columns().containsKey(ColumnRole.CLASS);
-        double pointClass = classed ? plan.number(ColumnRole.CLASS, fields) : PointCloud.NO_CLASS;
-        if (Double.isNaN(x + y + z + pointClass) || Math.abs(pointClass) > Short.MAX_VALUE) {
+        double pointClass = classed ? plan.number(ColumnRole.CLASS, fields) : PointCollector.NO_CLASS;
+        if (!Double.isFinite(x + y + z + pointClass) || Math.abs(pointClass) > Short.MAX_VALUE) {
             notRead++;
             if (notRead <= MOST_TOLD) {
-                Message.Argument text = new Message.Name(Excerpt.of(line));
-                points.tell(Finding.of(FindingKind.LINE_NOT_READABLE, Where.line(number), text));
+                points.tell(Finding.of(FindingKind.LINE_NOT_READABLE, Where.line(number), Excerpt.of(line)));
             }
         } else {
             points.accept(x, y, z, (int) pointClass);
@@ -81,7 +79,7 @@ public final class PointsCsv {
 
     private void tellNotRead() {
         if (notRead > MOST_TOLD) {
-            points.tell(Finding.of(FindingKind.LINES_NOT_READABLE, Where.file(), new Message.Count(notRead)));
+            points.tell(Finding.of(FindingKind.LINES_NOT_READABLE, Where.file(), notRead));
         }
     }
 }

@@ -1,6 +1,5 @@
 package org.cupwright.formats.points;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +7,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.Where;
+import org.cupwright.green.SurveyPoints;
 import org.cupwright.message.Message;
 
 /**
@@ -21,7 +21,7 @@ final class RepeatedPoints {
     /** Heights at one place that differ by more are told, m: twice the noise of ordinary airborne lidar. Our choice. */
     private static final double HEIGHTS_AGREE_METRES = 0.05;
 
-    private final PointCloud points;
+    private final SurveyPoints points;
     private final Map<Cell, Integer> first = new HashMap<>();
     private int repeated;
     private int disagreeing;
@@ -30,33 +30,28 @@ final class RepeatedPoints {
 
     private record Cell(long east, long north) {}
 
-    private RepeatedPoints(PointCloud points) {
+    private RepeatedPoints(SurveyPoints points) {
         this.points = points;
     }
 
-    static PointCloud dropped(String holeId, PointCloud points, List<Finding> findings) {
+    static SurveyPoints dropped(String holeId, SurveyPoints points, List<Finding> findings) {
         RepeatedPoints check = new RepeatedPoints(points);
-        int[] kept = check.kept();
+        SurveyPoints kept = points.where(check::isFirst);
         check.tell(holeId, findings);
-        return kept.length == points.size() ? points : points.chosen(kept);
+        return kept;
     }
 
-    private int[] kept() {
-        int[] kept = new int[points.size()];
-        int count = 0;
-        for (int i = 0; i < points.size(); i++) {
-            Integer before = first.putIfAbsent(cell(points.point(i)), i);
-            if (before != null && !differs(before, i)) {
-                repeated++;
-            } else {
-                kept[count++] = i;
-            }
-        }
-        return Arrays.copyOf(kept, count);
+    private boolean isFirst(int point) {
+        Integer before = first.putIfAbsent(cell(point), point);
+        boolean again = before != null && !differs(before, point);
+        repeated += again ? 1 : 0;
+        return !again;
     }
 
-    private static Cell cell(MapPoint point) {
-        return new Cell(Math.round(point.east() / SAME_PLACE_METRES), Math.round(point.north() / SAME_PLACE_METRES));
+    private Cell cell(int point) {
+        return new Cell(
+                Math.round(points.east(point) / SAME_PLACE_METRES),
+                Math.round(points.north(point) / SAME_PLACE_METRES));
     }
 
     private boolean differs(int before, int now) {
@@ -73,12 +68,12 @@ final class RepeatedPoints {
 
     private void tell(String holeId, List<Finding> findings) {
         if (repeated > 0) {
-            findings.add(Finding.of(FindingKind.POINTS_TWICE, Where.hole(holeId), new Message.Count(repeated)));
+            findings.add(Finding.of(FindingKind.POINTS_TWICE, Where.hole(holeId), repeated));
         }
         if (disagreeing > 0) {
             findings.add(Finding.of(FindingKind.HEIGHTS_DISAGREE, Where.hole(holeId), new Message.Length(worst))
-                    .at(points.point(worstAt))
-                    .trying(new Message.Count(disagreeing)));
+                    .at(new MapPoint(points.east(worstAt), points.north(worstAt)))
+                    .trying(disagreeing));
         }
     }
 }

@@ -13,8 +13,6 @@ import org.cupwright.green.SurveyPoints;
 import org.cupwright.green.surveyed.SurveyTooThin;
 import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.message.Message;
-import org.cupwright.message.Message.Count;
-import org.cupwright.message.Message.Name;
 import org.cupwright.policy.Policy;
 
 /** Everything that is known to be doubtful about the ground of a green. Fits the survey: takes up to a second. */
@@ -49,16 +47,14 @@ public final class GroundFindings {
         if (survey.isPresent()) {
             findings.addAll(ofSurvey(hole, survey.get(), readings, policy));
         } else {
-            findings.add(GroundFinding.of(
-                    Finding.of(FindingKind.NO_SURVEY, Where.hole(hole.id()), new Count(readings.size()))));
+            findings.add(GroundFinding.of(Finding.of(FindingKind.NO_SURVEY, Where.hole(hole.id()), readings.size())));
         }
         GreenSize.check(hole.green(), Where.hole(hole.id()))
                 .map(GroundFinding::of)
                 .ifPresent(findings::add);
         if (hole.lineOfPlay().isEmpty()) {
-            findings.add(
-                    GroundFinding.of(Finding.of(FindingKind.NO_LINE_OF_PLAY, Where.hole(hole.id()), new Name(hole.id()))
-                            .trying(new Name(hole.id()))));
+            findings.add(GroundFinding.of(Finding.of(FindingKind.NO_LINE_OF_PLAY, Where.hole(hole.id()), hole.id())
+                    .trying(hole.id())));
         }
         findings.sort(Comparator.comparingInt(GroundFindings::rank));
         return findings;
@@ -85,6 +81,6 @@ public final class GroundFindings {
     /** A survey from which no ground can be fitted. */
     public static Finding tooThin(Hole hole, SurveyTooThin tooThin) {
         Message where = Where.hole(hole.id());
-        return Finding.of(FindingKind.SURVEY_TOO_THIN, where, new Count(tooThin.points()));
+        return Finding.of(FindingKind.SURVEY_TOO_THIN, where, tooThin.points());
     }
 }

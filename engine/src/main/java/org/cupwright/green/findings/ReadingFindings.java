@@ -18,7 +18,6 @@ import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.message.Message.Argument;
 import org.cupwright.message.Message.Direction;
 import org.cupwright.message.Message.Length;
-import org.cupwright.message.Message.Name;
 import org.cupwright.message.Message.Slope;
 import org.cupwright.message.Message.SlopePoints;
 import org.cupwright.message.Message.Translated;
@@ -36,7 +35,7 @@ final class ReadingFindings {
             if (!hole.green().contains(place)) {
                 Length off = new Length(hole.green().distanceToEdgeMetres(place));
                 findings.add(GroundFinding.of(Finding.of(FindingKind.READING_OFF_GREEN, Where.hole(hole.id()), off)
-                        .trying(new Name(ReadingId.of(hole.id(), reading)))
+                        .trying(ReadingId.of(hole.id(), reading))
                         .at(place)));
             }
         }

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.DoubleBinaryOperator;
 import java.util.stream.IntStream;
 import org.cupwright.green.SurveyPoints;
 
@@ -121,7 +120,7 @@ public final class SurveySpline {
         return refit(timesSpacing, used);
     }
 
-    private FittedSpline refit(int timesSpacing, SurveyPoints points) {
+    FittedSpline refit(int timesSpacing, SurveyPoints points) {
         KnotGrid knots = timesSpacing == 1 ? grid : grid.coarser(timesSpacing);
         boolean[] all = new boolean[used.count()];
         Arrays.fill(all, true);
@@ -179,18 +178,6 @@ public final class SurveySpline {
         HeightFunctionals disc = HeightFunctionals.overDisc(radiusMetres);
         return DiscCovariances.of(knots, disc, fitted.inverse(disc), summary.variance(), wanted(knots))
                 .less(condition(fitted).directions);
-    }
-
-    /**
-     * The surface that the same fit (knots, penalty, places of the points that counted) makes of other heights: what it
-     * does to known ground without noise is its systematic error.
-     *
-     * @param heights height by east and north, m
-     */
-    public PolynomialSurface surfaceThrough(DoubleBinaryOperator heights) {
-        double[] other = new double[used.count()];
-        Arrays.setAll(other, i -> heights.applyAsDouble(used.east(i), used.north(i)));
-        return new PolynomialSurface(grid, refit(1, used.withHeights(other)).coefficients, datumMetres);
     }
 
     public PolynomialSurface surface() {

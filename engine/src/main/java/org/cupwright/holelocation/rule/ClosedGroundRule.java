@@ -10,7 +10,6 @@ import org.cupwright.holelocation.RuleResult;
 import org.cupwright.holelocation.SlopePolicy;
 import org.cupwright.policy.Policy;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Point;
 
 /**
@@ -20,8 +19,6 @@ import org.locationtech.jts.geom.Point;
  * <p>Ground saved for an event is not closed: who plans keeps it, and the event uses it.
  */
 final class ClosedGroundRule implements Rule {
-    private static final GeometryFactory FACTORY = new GeometryFactory();
-
     private final List<Geometry> outOfUse;
     private final List<Geometry> lightUse;
     private final double aboutMetres;
@@ -57,10 +54,7 @@ final class ClosedGroundRule implements Rule {
     }
 
     private static double nearest(MapPoint from, List<Geometry> places) {
-        if (places.isEmpty()) {
-            return Double.POSITIVE_INFINITY;
-        }
-        Point point = FACTORY.createPoint(from.toCoordinate());
-        return places.stream().mapToDouble(point::distance).min().getAsDouble();
+        Point point = from.toPoint();
+        return places.stream().mapToDouble(point::distance).min().orElse(Double.POSITIVE_INFINITY);
     }
 }

@@ -14,7 +14,6 @@ import org.cupwright.green.Third;
 import org.cupwright.holelocation.DifficultyClass;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.rotation.candidate.RoomAbout.Square;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 
@@ -36,7 +35,6 @@ public final class GreenSpots {
     private final List<JudgedSpot> spots;
     private final RoomAbout room;
     private final List<PreparedGeometry> saved;
-    private final GeometryFactory points = new GeometryFactory();
 
     public GreenSpots(List<JudgedSpot> spots, GroundOnDay ground) {
         this.spots = List.copyOf(spots);
@@ -83,8 +81,8 @@ public final class GreenSpots {
     private boolean onSavedGround(JudgedSpot spot) {
         return !saved.isEmpty()
                 && saved.stream()
-                        .anyMatch(area -> area.covers(
-                                points.createPoint(spot.judgement().position().toCoordinate())));
+                        .anyMatch(
+                                area -> area.covers(spot.judgement().position().toPoint()));
     }
 
     private record Kind(

@@ -25,10 +25,6 @@ public record Wishes(Optional<Candidate> locked, List<Circle> forbidden, boolean
         return new Wishes(Optional.empty(), List.of(), false);
     }
 
-    public static Wishes lockedAt(Candidate position) {
-        return new Wishes(Optional.of(position), List.of(), false);
-    }
-
     public static Wishes greenClosed() {
         return new Wishes(Optional.empty(), List.of(), true);
     }

@@ -16,13 +16,9 @@ import org.cupwright.turf.state.HolesOnGreen;
 import org.cupwright.turf.state.MarkedGround;
 import org.cupwright.turf.state.OldHole;
 import org.cupwright.turf.state.Plug;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Point;
 
 /** What will lie on a green on a coming day, as it is before that day's hole is cut. */
 public final class ComingGround {
-    private static final GeometryFactory GEOMETRY = new GeometryFactory();
-
     private final TurfDay turf;
     private final Clocks clocks;
 
@@ -89,7 +85,6 @@ public final class ComingGround {
     }
 
     private static GroundItem item(Kind kind, MapPoint at, LocalDate since, Optional<LocalDate> until) {
-        Point place = GEOMETRY.createPoint(at.toCoordinate());
-        return new GroundItem(kind, place, Optional.of(since), until);
+        return new GroundItem(kind, at.toPoint(), Optional.of(since), until);
     }
 }

@@ -60,58 +60,6 @@ public record WeatherDay(
                 Optional.empty());
     }
 
-    public WeatherDay withRain(Rain fallen) {
-        return new WeatherDay(
-                day,
-                highestCelsius,
-                lowestCelsius,
-                highestHumidityPercent,
-                lowestHumidityPercent,
-                windMetresPerSecond,
-                sunshineHours,
-                radiationMegajoules,
-                Optional.of(fallen));
-    }
-
-    public WeatherDay withWind(double metresPerSecond) {
-        return new WeatherDay(
-                day,
-                highestCelsius,
-                lowestCelsius,
-                highestHumidityPercent,
-                lowestHumidityPercent,
-                OptionalDouble.of(metresPerSecond),
-                sunshineHours,
-                radiationMegajoules,
-                rain);
-    }
-
-    public WeatherDay withHumidity(double highestPercent, double lowestPercent) {
-        return new WeatherDay(
-                day,
-                highestCelsius,
-                lowestCelsius,
-                OptionalDouble.of(highestPercent),
-                OptionalDouble.of(lowestPercent),
-                windMetresPerSecond,
-                sunshineHours,
-                radiationMegajoules,
-                rain);
-    }
-
-    public WeatherDay withSunshine(double hours) {
-        return new WeatherDay(
-                day,
-                highestCelsius,
-                lowestCelsius,
-                highestHumidityPercent,
-                lowestHumidityPercent,
-                windMetresPerSecond,
-                OptionalDouble.of(hours),
-                radiationMegajoules,
-                rain);
-    }
-
     /** Mean of highest and lowest, as both the growth potential and FAO-56 take it. */
     public double meanCelsius() {
         return (highestCelsius + lowestCelsius) / 2;

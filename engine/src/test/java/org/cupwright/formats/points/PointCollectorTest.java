@@ -9,12 +9,14 @@ import static org.cupwright.formats.points.InventedPoints.read;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleBinaryOperator;
+import org.cupwright.course.MapPoint;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.formats.InventedMap;
 import org.cupwright.formats.Projection;
 import org.cupwright.formats.Separator;
+import org.cupwright.green.SurveyPoints;
 import org.cupwright.message.Message;
 import org.cupwright.units.LengthUnit;
 import org.junit.jupiter.api.Test;
@@ -30,6 +32,10 @@ class PointCollectorTest {
         return InventedMap.troubleOf(() -> read(text, request));
     }
 
+    private static MapPoint point(SurveyPoints points, int number) {
+        return new MapPoint(points.east(number), points.north(number));
+    }
+
     private static String tilted(DoubleBinaryOperator height) {
         return lines(XYZ, height, 1);
     }
@@ -38,9 +44,9 @@ class PointCollectorTest {
     @EnumSource(LengthUnit.class)
     void turnsEveryUnitIntoMetres(LengthUnit unit) {
         String text = lines(XYZ, (x, y) -> 100 + 0.02 * x, unit.fromMetres(1));
-        PointCloud cloud = read(text, METRES.in(unit)).find("1").orElseThrow();
-        PointCloud same = read(gentle(XYZ)).find("1").orElseThrow();
-        assertThat(cloud.size()).isEqualTo(same.size());
+        SurveyPoints cloud = read(text, METRES.in(unit)).find("1").orElseThrow();
+        SurveyPoints same = read(gentle(XYZ)).find("1").orElseThrow();
+        assertThat(cloud.count()).isEqualTo(same.count());
         assertThat(cloud.east(7)).isCloseTo(same.east(7), within(0.001));
         assertThat(cloud.heightMetres(7)).isCloseTo(same.heightMetres(7), within(0.001));
     }
@@ -70,11 +76,11 @@ class PointCollectorTest {
             Coordinate moved = toOther.apply(Double.parseDouble(xyz.get(0)), Double.parseDouble(xyz.get(1)));
             text.append(String.format(Locale.ROOT, "%.4f,%.4f,%s%n", moved.x, moved.y, xyz.get(2)));
         }
-        PointCloud cloud = read(text.toString(), METRES.in(CoordinateFrame.of(32626)))
+        SurveyPoints cloud = read(text.toString(), METRES.in(CoordinateFrame.of(32626)))
                 .find("1")
                 .orElseThrow();
-        PointCloud same = read(gentle(XYZ)).find("1").orElseThrow();
-        assertThat(cloud.point(9).distanceMetres(same.point(9))).isLessThan(0.001);
+        SurveyPoints same = read(gentle(XYZ)).find("1").orElseThrow();
+        assertThat(point(cloud, 9).distanceMetres(point(same, 9))).isLessThan(0.001);
         assertThat(trouble(text.toString(), METRES).kind()).isEqualTo(FindingKind.POINTS_FAR_FROM_GREENS);
     }
 
@@ -128,8 +134,8 @@ class PointCollectorTest {
     void dropsPointsThatStandTwiceAndTellsHeightsThatDisagree() {
         String twice = gentle(XYZ) + gentle(XYZ);
         GreenPoints once = read(twice);
-        assertThat(once.find("1").orElseThrow().size())
-                .isEqualTo(read(gentle(XYZ)).find("1").orElseThrow().size());
+        assertThat(once.find("1").orElseThrow().count())
+                .isEqualTo(read(gentle(XYZ)).find("1").orElseThrow().count());
         assertThat(once.findings()).extracting(Finding::kind).contains(FindingKind.POINTS_TWICE);
         String other =
                 String.format(Locale.ROOT, XYZ, InventedPoints.MIDDLE.east(), InventedPoints.MIDDLE.north(), 100.5);
@@ -154,10 +160,10 @@ class PointCollectorTest {
 
     @Test
     void keepsPointsAroundTheEdgeAndNoneBeyond() {
-        PointCloud cloud = read(gentle(XYZ)).find("1").orElseThrow();
+        SurveyPoints cloud = read(gentle(XYZ)).find("1").orElseThrow();
         boolean beyondTheEdge = false;
-        for (int i = 0; i < cloud.size(); i++) {
-            double away = cloud.point(i).distanceMetres(InventedPoints.MIDDLE);
+        for (int i = 0; i < cloud.count(); i++) {
+            double away = point(cloud, i).distanceMetres(InventedPoints.MIDDLE);
             assertThat(away).isLessThanOrEqualTo(15.01);
             beyondTheEdge |= away > 12.1;
         }

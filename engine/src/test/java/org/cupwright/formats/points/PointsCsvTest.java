@@ -10,6 +10,7 @@ import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.Where;
 import org.cupwright.formats.InventedMap;
+import org.cupwright.green.SurveyPoints;
 import org.cupwright.message.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,9 +22,9 @@ class PointsCsvTest {
 
     private static void assertGentle(GreenPoints points) {
         assertThat(points.read()).isEqualTo(POINTS);
-        PointCloud cloud = points.find("1").orElseThrow();
-        assertThat(cloud.size()).isEqualTo((int) points.kept()).isGreaterThan(1500);
-        for (int i = 0; i < cloud.size(); i++) {
+        SurveyPoints cloud = points.find("1").orElseThrow();
+        assertThat(cloud.count()).isEqualTo((int) points.kept()).isGreaterThan(1500);
+        for (int i = 0; i < cloud.count(); i++) {
             double x = cloud.east(i) - InventedPoints.MIDDLE.east();
             assertThat(cloud.heightMetres(i)).isCloseTo(100 + 0.02 * x, within(0.001));
         }
@@ -85,7 +86,7 @@ class PointsCsvTest {
         GreenPoints points = read(text, PointRequest.asTheCourse().ofClasses(2, 9));
         assertThat(points.byClass()).containsEntry(2, (long) POINTS).containsEntry(5, (long) POINTS);
         assertThat(points.read()).isEqualTo(2L * POINTS);
-        assertThat(points.find("1").orElseThrow().size()).isLessThanOrEqualTo(POINTS);
+        assertThat(points.find("1").orElseThrow().count()).isLessThanOrEqualTo(POINTS);
     }
 
     @Test

@@ -71,9 +71,11 @@ class GroundFindingsTest {
     private static SurveyPoints sound() {
         SurveyPoints exact = new MadeSurvey(FALLS_SOUTH, -2, -2, 14, 14, 16, 0, 4).points();
         SplittableRandom random = new SplittableRandom(5);
-        return exact.withHeights(IntStream.range(0, exact.count())
-                .mapToDouble(i -> exact.heightMetres(i) + random.nextDouble(-0.009, 0.009))
-                .toArray());
+        return MadeSurvey.withHeights(
+                exact,
+                IntStream.range(0, exact.count())
+                        .mapToDouble(i -> exact.heightMetres(i) + random.nextDouble(-0.009, 0.009))
+                        .toArray());
     }
 
     @Test
@@ -105,7 +107,7 @@ class GroundFindingsTest {
         double[] heights = IntStream.range(0, points.count())
                 .mapToDouble(i -> points.heightMetres(i) - (i == near ? 0.3 : 0))
                 .toArray();
-        GroundFinding off = only(FindingKind.POINT_LEFT_OUT, of(points.withHeights(heights)));
+        GroundFinding off = only(FindingKind.POINT_LEFT_OUT, of(MadeSurvey.withHeights(points, heights)));
         assertThat(off.finding().place()).contains(new MapPoint(points.east(near), points.north(near)));
         assertThat(((Length) off.finding().value()).metres()).isCloseTo(0.3, within(0.02));
         assertThat(off.finding().says().arguments().get(1).toString()).contains("below");

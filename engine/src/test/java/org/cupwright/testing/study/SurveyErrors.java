@@ -5,12 +5,12 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.green.BendFit;
 import org.cupwright.green.Coverage;
 import org.cupwright.green.Ground;
-import org.cupwright.green.Jet;
 import org.cupwright.green.MadeSurface;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.green.Surface;
 import org.cupwright.green.SurveyPoints;
 import org.cupwright.green.spline.PointIndex;
+import org.cupwright.green.spline.SameFit;
 import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.testing.DiscQuadrature;
 import org.cupwright.testing.study.StudySums.Sum;
@@ -40,11 +40,7 @@ final class SurveyErrors {
         this.fitted = fitted;
         this.index = new PointIndex(points);
         this.sigmaMetres = sigmaMetres;
-        Jet jet = new Jet();
-        this.withoutNoise = fitted.spline().surfaceThrough((east, north) -> {
-            made.surface().at(east, north, jet);
-            return jet.z;
-        });
+        this.withoutNoise = SameFit.through(made.surface(), fitted.spline());
     }
 
     StudySums at(List<MapPoint> positions) {

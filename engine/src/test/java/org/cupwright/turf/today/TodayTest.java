@@ -26,6 +26,7 @@ import org.cupwright.green.GroundItem;
 import org.cupwright.green.GroundItem.Kind;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.policy.Policy;
+import org.cupwright.testing.MadeWeather;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
 import org.cupwright.turf.today.WateringItem.Reason;
@@ -56,7 +57,8 @@ class TodayTest {
         for (int back = 1; back < 90; back++) {
             WeatherDay past = WeatherDay.of(day.minusDays(back), 25, 15);
             Optional<Rain> rain = back == 1 ? rainYesterday : Optional.of(Rain.NONE);
-            weather.add(rain.map(past::withRain).orElse(past));
+            weather.add(rain.map(fallen -> MadeWeather.raining(past.day(), 25, 15, fallen.millimetres()))
+                    .orElse(past));
         }
         weather.add(WeatherDay.of(day, highestToday, 15));
         TurfState state = TurfFold.fold(

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.cupwright.policy.Policy;
-import org.cupwright.turf.weather.Rain;
+import org.cupwright.testing.MadeWeather;
 import org.cupwright.turf.weather.WeatherDay;
 import org.cupwright.turf.weather.WeatherOutlook;
 import org.cupwright.turf.weather.WeatherSeries;
@@ -23,7 +23,7 @@ class WaterBalanceTest {
         List<WeatherDay> days = new ArrayList<>();
         for (int back = 1; back <= WaterBalance.DAYS_BACK; back++) {
             double rain = back == 10 ? rainTenDaysAgo : 0;
-            days.add(WeatherDay.of(DAY.minusDays(back), 18, 8).withRain(Rain.of(rain)));
+            days.add(MadeWeather.raining(DAY.minusDays(back), 18, 8, rain));
         }
         WaterBalance balance = new WaterBalance(WeatherOutlook.of(WeatherSeries.of(days)), SITE, Policy.defaults());
         return balance.onMorning(

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.testing.MadeWeather;
 import org.cupwright.turf.GrassKind;
 import org.cupwright.turf.growth.GrowthSeries;
 import org.junit.jupiter.api.Test;
@@ -22,8 +23,8 @@ class WeatherOutlookTest {
 
     @Test
     void fillsAShortGapBetweenItsNeighboursAndCountsIt() {
-        WeatherOutlook outlook = WeatherOutlook.of(WeatherSeries.of(
-                List.of(WeatherDay.of(DAY, 10, 0).withRain(Rain.of(3)), WeatherDay.of(DAY.plusDays(3), 16, 6))));
+        WeatherOutlook outlook = WeatherOutlook.of(
+                WeatherSeries.of(List.of(MadeWeather.raining(DAY, 10, 0, 3), WeatherDay.of(DAY.plusDays(3), 16, 6))));
         KnownWeather leapDay = outlook.find(DAY.plusDays(1)).orElseThrow();
         assertThat(leapDay.source()).isEqualTo(WeatherSource.FILLED);
         assertThat(leapDay.weather().day()).isEqualTo(LocalDate.of(2024, 2, 29));
@@ -70,7 +71,8 @@ class WeatherOutlookTest {
     void refusesWhatCannotBe() {
         assertThatThrownBy(() -> WeatherDay.of(DAY, 3, 8)).hasMessageContaining("lowest");
         assertThatThrownBy(() -> WeatherDay.of(DAY, Double.NaN, 8)).hasMessageContaining("lowest");
-        assertThatThrownBy(() -> WeatherDay.of(DAY, 8, 3).withHumidity(50, 60)).hasMessageContaining("humidity");
+        assertThatThrownBy(() -> MadeWeather.humid(WeatherDay.of(DAY, 8, 3), 50, 60))
+                .hasMessageContaining("humidity");
         assertThatThrownBy(() -> new Rain(2, true)).hasMessageContaining("trace");
     }
 }

@@ -16,7 +16,6 @@ import org.cupwright.green.Green;
 import org.cupwright.green.Ground;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.LevelSpotsGround;
-import org.cupwright.green.OutlineOnlyGround;
 import org.cupwright.green.surveyed.SurveyTooThin;
 import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.policy.Policy;
@@ -80,12 +79,12 @@ public record MeasuredGreen(
 
     private Ground ground(Policy policy) {
         if (survey.isEmpty()) {
-            return withoutSurvey(policy);
+            return new LevelSpotsGround(readings, policy);
         }
         try {
             return fitted(policy);
         } catch (SurveyTooThin tooThin) {
-            return withoutSurvey(policy); // the import said so
+            return new LevelSpotsGround(readings, policy); // the import said so
         }
     }
 
@@ -94,9 +93,5 @@ public record MeasuredGreen(
         SurveyedGround ground =
                 SurveyedGround.fit(hole.green(), survey.orElseThrow().points(), policy);
         return readings.isEmpty() ? ground : ground.withReadings(readings);
-    }
-
-    private Ground withoutSurvey(Policy policy) {
-        return readings.isEmpty() ? new OutlineOnlyGround() : new LevelSpotsGround(readings, policy);
     }
 }

@@ -12,7 +12,6 @@ import org.cupwright.course.Course;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.formats.points.GreenPoints;
-import org.cupwright.formats.points.PointCloud;
 import org.cupwright.formats.points.PointCollector;
 import org.cupwright.formats.points.PointRequest;
 import org.cupwright.formats.points.PointsCsv;
@@ -64,9 +63,8 @@ final class SurveyReading {
         return LengthUnit.METRE;
     }
 
-    GreenSurvey survey(String hole, PointCloud points, List<SourceFile> files) {
-        SurveyPoints scattered = SurveyPoints.scattered(points.easts(), points.norths(), points.heightsMetres());
-        return new GreenSurvey(hole, scattered, new Origin(frame.epsg(), unit().symbol(), names(files)));
+    GreenSurvey survey(String hole, SurveyPoints points, List<SourceFile> files) {
+        return new GreenSurvey(hole, points, new Origin(frame.epsg(), unit().symbol(), names(files)));
     }
 
     static String names(List<SourceFile> files) {

@@ -1,29 +1,29 @@
 package org.cupwright.app.desk.policy;
 
+import static org.cupwright.policy.SettingType.oneOf;
+import static org.cupwright.policy.SettingType.text;
+
 import java.util.List;
 import org.cupwright.policy.Setting;
-import org.cupwright.policy.SettingType;
-import org.cupwright.policy.SourceKind;
+import org.cupwright.policy.Slice;
 import org.cupwright.units.UnitSystem;
 
 /** The settings that the desk itself reads. */
 public final class DeskPolicy {
+    private static final Slice SLICE = new Slice("desk");
+
     /** How lengths are shown. */
-    public static final Setting<UnitSystem> UNITS = new Setting<>(
-            "desk.units",
-            SettingType.oneOf(UnitSystem.class),
-            "",
-            UnitSystem.METRIC,
-            SourceKind.OURS,
-            "the engine's own units; places on a green are told in paces whatever is chosen");
+    public static final Setting<UnitSystem> UNITS = SLICE.setting(
+                    "units", oneOf(UnitSystem.class), "", UnitSystem.METRIC)
+            .ours("the engine's own units; places on a green are told in paces whatever is chosen");
 
     /** The language in which everything is said. */
-    public static final Setting<String> LANGUAGE = new Setting<>(
-            "desk.language", SettingType.text(3), "", "en", SourceKind.OURS, "the language every text exists in");
+    public static final Setting<String> LANGUAGE =
+            SLICE.setting("language", text(3), "", "en").ours("the language every text exists in");
 
     private DeskPolicy() {}
 
     public static List<Setting<?>> settings() {
-        return List.of(UNITS, LANGUAGE);
+        return SLICE.settings();
     }
 }
