@@ -34,7 +34,9 @@ public record MapPoint(double east, double north) {
     }
 
     public double distanceMetres(MapPoint other) {
-        return Math.hypot(east - other.east, north - other.north);
+        double east = this.east - other.east;
+        double north = this.north - other.north;
+        return Math.sqrt(east * east + north * north);
     }
 
     /** The point so many metres away in a direction. */

@@ -5,6 +5,7 @@ import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
 import org.cupwright.holelocation.SlopePolicy;
+import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.holelocation.spot.SpotGround;
 import org.cupwright.policy.Policy;
 
@@ -17,17 +18,19 @@ import org.cupwright.policy.Policy;
  * uncertain} says so.
  */
 final class EvenGradeRule implements Rule {
+    private final WorstAbout about;
     private final double limitPoints;
     private final double greatestErrorPoints;
 
-    EvenGradeRule(Policy policy) {
+    EvenGradeRule(SpotGrid grid, Policy policy) {
+        this.about = new WorstAbout(grid, this::at);
         this.limitPoints = policy.get(SlopePolicy.EVEN_GRADE_POINTS);
         this.greatestErrorPoints = policy.get(SlopePolicy.EVEN_GRADE_ERROR_POINTS);
     }
 
     @Override
     public RuleResult judge(JudgedPosition judged) {
-        return Unit.POINTS.result(RuleId.EVEN_GRADE, RuleAnswer.worst(judged, this::at));
+        return Unit.POINTS.result(RuleId.EVEN_GRADE, about.of(judged));
     }
 
     private RuleAnswer at(SpotGround spot) {

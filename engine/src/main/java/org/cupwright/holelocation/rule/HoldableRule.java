@@ -6,6 +6,7 @@ import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
 import org.cupwright.holelocation.spot.LeaveMeter;
+import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.holelocation.spot.SpotGround;
 import org.cupwright.policy.Policy;
 
@@ -19,12 +20,14 @@ import org.cupwright.policy.Policy;
  * than p stands for a climb.
  */
 final class HoldableRule implements Rule {
+    private final WorstAbout about;
     private final double resistance;
     private final double pastMetres;
     private final double limitMetres;
     private final double cautionMetres;
 
-    HoldableRule(DayConditions day, Policy policy) {
+    HoldableRule(SpotGrid grid, DayConditions day, Policy policy) {
+        this.about = new WorstAbout(grid, this::at);
         this.resistance = day.fastest().rollingResistance();
         this.pastMetres = policy.get(HoldPolicy.PAST_METRES);
         this.limitMetres = policy.get(HoldPolicy.HOLD_METRES);
@@ -33,7 +36,7 @@ final class HoldableRule implements Rule {
 
     @Override
     public RuleResult judge(JudgedPosition judged) {
-        return Unit.METRES.result(RuleId.HOLDABLE, RuleAnswer.worst(judged, this::at));
+        return Unit.METRES.result(RuleId.HOLDABLE, about.of(judged));
     }
 
     private RuleAnswer at(SpotGround spot) {

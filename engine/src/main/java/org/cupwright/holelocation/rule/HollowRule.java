@@ -25,7 +25,7 @@ final class HollowRule implements Rule {
     private static final double NEIGHBOURS_METRES = 1;
 
     private final boolean surveyed;
-    private final Optional<HollowDepths> depths;
+    private final Optional<WorstAbout> depths;
     private final double heightError;
     private final double passMillimetres;
     private final double failMillimetres;
@@ -33,7 +33,7 @@ final class HollowRule implements Rule {
     HollowRule(Ground ground, SpotGrid grid, DayConditions day, Policy policy) {
         this.surveyed = ground.restsOn() == RestsOn.SURVEY;
         this.depths = day.rainExpected()
-                ? ground.surface().map(surface -> new HollowDepths(surface, grid))
+                ? ground.surface().map(surface -> about(grid, new HollowDepths(surface, grid)))
                 : Optional.empty();
         this.heightError = 1000 * ground.heightStandardErrorMetres();
         this.passMillimetres = policy.get(SlopePolicy.HOLLOW_PASS_MILLIMETRES);
@@ -47,8 +47,12 @@ final class HollowRule implements Rule {
         }
         return Unit.MILLIMETRES.result(
                 RuleId.HOLLOW,
-                depths.map(known -> RuleAnswer.worst(judged, spot -> at(spot, known)))
+                depths.map(about -> about.of(judged))
                         .orElseGet(() -> RuleAnswer.bare(LeaningOutcome.of(Outcome.PASS), "dry")));
+    }
+
+    private WorstAbout about(SpotGrid grid, HollowDepths known) {
+        return new WorstAbout(grid, spot -> at(spot, known));
     }
 
     private RuleAnswer at(SpotGround spot, HollowDepths known) {

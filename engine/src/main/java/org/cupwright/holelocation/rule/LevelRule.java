@@ -4,6 +4,7 @@ import org.cupwright.holelocation.DayConditions;
 import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
+import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.holelocation.spot.SpotGround;
 import org.cupwright.policy.Policy;
 
@@ -14,15 +15,17 @@ import org.cupwright.policy.Policy;
  * wet}), somebody should look.
  */
 final class LevelRule implements Rule {
+    private final WorstAbout about;
     private final LevelLimits limits;
 
-    LevelRule(DayConditions day, Policy policy) {
+    LevelRule(SpotGrid grid, DayConditions day, Policy policy) {
+        this.about = new WorstAbout(grid, this::at);
         this.limits = LevelLimits.of(day, policy);
     }
 
     @Override
     public RuleResult judge(JudgedPosition judged) {
-        return Unit.PERCENT.result(RuleId.LEVEL, RuleAnswer.worst(judged, this::at));
+        return Unit.PERCENT.result(RuleId.LEVEL, about.of(judged));
     }
 
     private RuleAnswer at(SpotGround spot) {

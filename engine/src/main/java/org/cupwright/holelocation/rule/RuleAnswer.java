@@ -1,8 +1,6 @@
 package org.cupwright.holelocation.rule;
 
-import java.util.function.Function;
 import org.cupwright.holelocation.Outcome;
-import org.cupwright.holelocation.spot.SpotGround;
 
 /**
  * What a rule measured at one spot: numbers in the rule's unit, NaN where there is none.
@@ -39,36 +37,12 @@ record RuleAnswer(LeaningOutcome said, String word, double value, double limit, 
     }
 
     /** By the outcome first, then by the margin. */
-    private boolean isWorseThan(RuleAnswer other) {
+    boolean isWorseThan(RuleAnswer other) {
         int badness = said.badness() - other.said.badness();
         return badness > 0 || (badness == 0 && Double.compare(margin, other.margin) < 0);
     }
 
     RuleAnswer saying(String otherWord) {
         return new RuleAnswer(said, otherWord, value, limit, margin, error);
-    }
-
-    /**
-     * The worst of the ground about a position: the worst outcome, and of several such the one with the least margin.
-     *
-     * <p>The position itself must be known, or nothing is said. Spots that nobody measured are passed over: a level's
-     * reading speaks for the ground about it. A gap in a survey is no such spot: beside one, what passes is a caution.
-     */
-    static RuleAnswer worst(JudgedPosition judged, Function<SpotGround, RuleAnswer> rule) {
-        if (!judged.own().known()) {
-            return notChecked();
-        }
-        RuleAnswer worst = rule.apply(judged.own());
-        for (SpotGround spot : judged.about()) {
-            if (spot.known()) {
-                RuleAnswer next = rule.apply(spot);
-                worst = next.isWorseThan(worst) ? next : worst;
-            }
-        }
-        if (worst.said.outcome() == Outcome.PASS && judged.besideGap()) {
-            return new RuleAnswer(
-                    LeaningOutcome.of(Outcome.CAUTION), "gap", worst.value, worst.limit, worst.margin, worst.error);
-        }
-        return worst;
     }
 }

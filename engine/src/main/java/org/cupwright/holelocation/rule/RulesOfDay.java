@@ -59,9 +59,9 @@ public final class RulesOfDay {
         PuttingArea area = measured.area();
         SpotGrid grid = measured.grid();
         return List.of(
-                new LevelRule(day, policy),
-                new EvenGradeRule(policy),
-                new HoldableRule(day, policy),
+                new LevelRule(grid, day, policy),
+                new EvenGradeRule(grid, policy),
+                new HoldableRule(grid, day, policy),
                 new EdgeRule(area, policy),
                 new HazardRule(green.hole(), area, policy),
                 new RidgeRule(grid, green.ground().restsOn(), day, policy),

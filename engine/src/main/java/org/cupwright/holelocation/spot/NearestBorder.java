@@ -3,20 +3,15 @@ package org.cupwright.holelocation.spot;
 import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.course.MapPoint;
-import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
 /**
- * How far it is from a point to the nearest of some lines: exactly what {@link Distance#pointToSegment} says of the
- * nearest piece, which is found by squared distances first. For lines of some hundred pieces that is quicker than an
- * index. Safe for use by several threads.
+ * How far it is from a point to the nearest of some lines. For lines of some hundred pieces, looking at each by its
+ * squared distance is quicker than an index. Safe for use by several threads.
  */
 public final class NearestBorder {
-    /** Squared distances tell which pieces may be the nearest; rounding makes less of a difference than this. */
-    private static final double SLACK = 1 + 1e-6;
-
     private final List<Coordinate[]> borders;
     private final List<Envelope> boxes = new ArrayList<>();
 
@@ -44,31 +39,13 @@ public final class NearestBorder {
     /** The distance, m; infinite where there are no lines. */
     public double metresFrom(MapPoint at) {
         Coordinate from = at.toCoordinate();
-        double nearestSquared = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < borders.size(); i++) {
-            if (squaredFromBox(boxes.get(i), from) <= SLACK * nearestSquared) {
-                nearestSquared = Math.min(nearestSquared, squared(from, borders.get(i)));
-            }
-        }
         double nearest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < borders.size(); i++) {
-            if (squaredFromBox(boxes.get(i), from) <= SLACK * nearestSquared) {
-                nearest = Math.min(nearest, exact(from, borders.get(i), SLACK * nearestSquared));
+            if (squaredFromBox(boxes.get(i), from) < nearest) {
+                nearest = Math.min(nearest, squared(from, borders.get(i)));
             }
         }
-        return nearest;
-    }
-
-    /** The exact distance to those pieces of a border that are no farther than the nearest but for rounding. */
-    private static double exact(Coordinate from, Coordinate[] border, double atMostSquared) {
-        double nearest = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < Math.max(1, border.length - 1); i++) {
-            Coordinate end = border[Math.min(i + 1, border.length - 1)];
-            if (squared(from, border[i], end) <= atMostSquared) {
-                nearest = Math.min(nearest, Distance.pointToSegment(from, border[i], end));
-            }
-        }
-        return nearest;
+        return Math.sqrt(nearest);
     }
 
     private static double squared(Coordinate from, Coordinate[] border) {

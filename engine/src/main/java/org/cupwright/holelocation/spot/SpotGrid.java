@@ -108,6 +108,12 @@ public final class SpotGrid {
         return outside ? Optional.empty() : Optional.ofNullable(spots[row * lattice.columns() + column]);
     }
 
+    /** The cell of a spot that was measured with the lattice; −1 for any other. */
+    public int cellOf(SpotGround spot) {
+        int cell = lattice.nearest(spot.at());
+        return cell >= 0 && spots[cell] == spot ? cell : -1;
+    }
+
     /** The cell whose spot is exactly this point; empty between spots and off the green. */
     public Optional<SpotGround> findExactly(MapPoint point) {
         int cell = lattice.nearest(point);

@@ -9,7 +9,7 @@ import org.cupwright.policy.Policy;
 import org.junit.jupiter.api.Test;
 
 class EvenGradeRuleTest {
-    private final Rule rule = new EvenGradeRule(Policy.defaults());
+    private final Rule rule = new EvenGradeRule(Grids.elsewhere(), Policy.defaults());
 
     private RuleResult judge(double points, double error) {
         return rule.judge(Spots.alone(Spots.bend(points, error)));

@@ -7,12 +7,14 @@ import org.cupwright.course.Outline;
 import org.cupwright.green.Coverage;
 import org.cupwright.green.Green;
 import org.cupwright.green.Ground;
+import org.cupwright.green.OutlineOnlyGround;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.holelocation.spot.GreenMeasurement;
 import org.cupwright.holelocation.spot.Leave;
 import org.cupwright.holelocation.spot.SpotGrid;
 import org.cupwright.holelocation.spot.SpotGround;
 import org.cupwright.policy.Policy;
+import org.cupwright.testing.Shapes;
 import org.cupwright.units.GreenSpeed;
 
 /** Invented greens, measured all over, for the rules that look at the whole of one. */
@@ -23,6 +25,11 @@ final class Grids {
         Hole hole = Hole.of("1", outline);
         return GreenMeasurement.measure(new Green(hole, ground), new GreenSpeed(10), Policy.defaults())
                 .grid();
+    }
+
+    /** The lattice of some green, for positions that are made by hand and lie on none. */
+    static SpotGrid elsewhere() {
+        return measured(Shapes.rectangle(0, 0, 1, 1), new OutlineOnlyGround());
     }
 
     /** A position with its plane and nothing about it. */

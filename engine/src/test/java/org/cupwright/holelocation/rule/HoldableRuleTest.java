@@ -12,7 +12,7 @@ import org.cupwright.testing.Days;
 import org.junit.jupiter.api.Test;
 
 class HoldableRuleTest {
-    private final Rule rule = new HoldableRule(Days.dry(10), Policy.defaults());
+    private final Rule rule = new HoldableRule(Grids.elsewhere(), Days.dry(10), Policy.defaults());
 
     private RuleResult judge(double leaveMetres, double slopeErrorPercent) {
         return rule.judge(Spots.alone(Spots.leave(leaveMetres, slopeErrorPercent)));

@@ -9,8 +9,8 @@ import org.cupwright.testing.Days;
 import org.junit.jupiter.api.Test;
 
 class LevelRuleTest {
-    private final Rule everyDay = new LevelRule(Days.dry(10), Policy.defaults());
-    private final Rule rainyDay = new LevelRule(Days.rainy(10), Policy.defaults());
+    private final Rule everyDay = new LevelRule(Grids.elsewhere(), Days.dry(10), Policy.defaults());
+    private final Rule rainyDay = new LevelRule(Grids.elsewhere(), Days.rainy(10), Policy.defaults());
 
     private static JudgedPosition slope(double percent, double error) {
         return Spots.alone(Spots.slope(percent, error));
@@ -40,14 +40,14 @@ class LevelRuleTest {
     @Test
     void onFastGreensHalfTheRollingResistanceIsTheLimit() {
         // 0.5 · 0.7830 / 14 = 2.796 %
-        Rule fast = new LevelRule(Days.dry(14), Policy.defaults());
+        Rule fast = new LevelRule(Grids.elsewhere(), Days.dry(14), Policy.defaults());
         assertRule(fast.judge(slope(2.79, 0))).says(Outcome.CAUTION, "caution");
         assertRule(fast.judge(slope(2.80, 0))).says(Outcome.FAIL, "fail");
     }
 
     @Test
     void eventsKeepToTheStricterCap() {
-        Rule event = new LevelRule(Days.event(10), Policy.defaults());
+        Rule event = new LevelRule(Grids.elsewhere(), Days.event(10), Policy.defaults());
         assertRule(event.judge(slope(2.4, 0))).says(Outcome.PASS, "pass");
         assertRule(event.judge(slope(2.6, 0))).says(Outcome.FAIL, "fail");
     }

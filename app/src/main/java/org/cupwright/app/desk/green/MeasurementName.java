@@ -1,5 +1,6 @@
 package org.cupwright.app.desk.green;
 
+import java.io.BufferedOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -36,7 +37,7 @@ public final class MeasurementName {
             Hole hole, SurveyPoints survey, List<LevelReading> readings, GreenSpeed speed, Policy policy) {
         MessageDigest digest = Sha256.digest();
         OutputStream bytes = new DigestOutputStream(OutputStream.nullOutputStream(), digest);
-        try (DataOutputStream out = new DataOutputStream(bytes)) {
+        try (DataOutputStream out = new DataOutputStream(new BufferedOutputStream(bytes))) {
             MeasurementName name = new MeasurementName(out);
             name.hole(hole);
             name.survey(survey);
