@@ -18,6 +18,8 @@ import org.cupwright.app.desk.entry.RecordFact;
 import org.cupwright.app.desk.entry.SeeToOdd;
 import org.cupwright.app.desk.entry.notebook.ImportHistory;
 import org.cupwright.app.desk.entry.table.ImportTable;
+import org.cupwright.app.desk.entry.typed.EntryForm;
+import org.cupwright.app.desk.entry.typed.TypedEntry;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.intake.ImportCourse;
 import org.cupwright.app.desk.intake.ImportRequest;
@@ -54,7 +56,10 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                 of("withdraw", Right.RECORD, asking -> new CorrectFact(asking).withdraw(MadeDesk.NOTE.toString())),
                 of("odd seen", Right.RECORD, asking -> new SeeToOdd(asking).seen(MadeDesk.ODD.toString())),
                 of("lines", Right.RECORD, asking -> new FactLines(asking).read(file(MadeDesk.line()), true)),
-                of("table", Right.RECORD, asking -> new ImportTable(asking).read(table(), file(TABLE))),
+                of(
+                        "table",
+                        Right.RECORD,
+                        asking -> new ImportTable(asking).read(EntryForm.of("speedRead"), file(TABLE), false, true)),
                 of("notebook", Right.RECORD, asking -> new ImportHistory(asking).read(file(NOTEBOOK), false, true)),
                 of(
                         "weather",
@@ -106,35 +111,28 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
     }
 
     private static Entry entry(String kind, List<String> holes, boolean asPlanned, Map<String, String> parts) {
-        return new Entry(
-                kind,
-                holes,
-                Optional.empty(),
-                OptionalDouble.empty(),
-                asPlanned,
-                Optional.of(MadeDesk.DAY),
-                Optional.empty(),
+        TypedEntry says = new TypedEntry(
+                Optional.of(EntryForm.of(kind)),
                 parts,
                 Optional.empty(),
-                false);
+                OptionalDouble.empty(),
+                Optional.empty(),
+                asPlanned,
+                Optional.empty());
+        return new Entry(holes, asPlanned, Optional.of(MadeDesk.DAY), says, Optional.empty(), false);
     }
 
     private static CorrectFact.Change correction() {
+        Map<String, String> parts = Map.of("text", "an invented note, put right");
         return new CorrectFact.Change(
                 MadeDesk.NOTE.toString(),
                 Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                Map.of("text", "an invented note, put right"),
+                TypedEntry.change(parts, Optional.empty(), OptionalDouble.empty()),
                 false);
     }
 
     private static SourceFile file(String text) {
         return new SourceFile("made", () -> new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
-    }
-
-    private static ImportTable.Wanted table() {
-        return new ImportTable.Wanted("speedRead", false, true);
     }
 
     private static ImportWeather.Request weather(String rest) {

@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** A day as people and programs write it into tables. */
 public final class WrittenDay {
@@ -51,12 +52,12 @@ public final class WrittenDay {
     }
 
     /** A day of a line of a table. */
-    public static LocalDate inTable(String text) throws NotRead {
+    public static LocalDate inTable(String text) {
         return find(text).orElseThrow(() -> notOne(text));
     }
 
-    static NotRead notOne(String text) {
-        return new NotRead(whyNot(text), Message.of("day.try"));
+    static Problem notOne(String text) {
+        return Problem.of(whyNot(text), Message.of("day.try"));
     }
 
     /** Why a text is not a day: the month is shorter, or it is not written as one. */

@@ -17,6 +17,7 @@ import org.cupwright.formats.InventedMap;
 import org.cupwright.formats.Separator;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,8 +44,8 @@ class TableTest {
     });
     private static final List<Column<?>> COLUMNS = List.of(DAY, NOTE, REACH, HEAT, PAIRS);
 
-    private static NotRead said(String what, String text) {
-        return new NotRead(Message.of("invented." + what, new Name(text)), Message.of("invented.try"));
+    private static Problem said(String what, String text) {
+        return Problem.of(Message.of("invented." + what, new Name(text)), Message.of("invented.try"));
     }
 
     private static Table table(String text) {
@@ -106,7 +107,7 @@ class TableTest {
     }
 
     @Test
-    void aUnitMayBeSetAndHasItsZeroElsewhere() throws NotRead {
+    void aUnitMayBeSetAndHasItsZeroElsewhere() {
         Table table = table("date,heat\n2026-05-31,50\n");
         Layout layout = Layout.of(table, COLUMNS, Map.of());
         assertThat(layout.unitNames()).isEqualTo(Map.of("heat", "C"));
@@ -116,7 +117,7 @@ class TableTest {
     }
 
     @Test
-    void aNameThatIsSaidGoesBeforeTheUsualOnes() throws NotRead {
+    void aNameThatIsSaidGoesBeforeTheUsualOnes() {
         Table table = table("date,reach,far\n2026-05-31,1,2\n");
         Layout layout = Layout.of(table, COLUMNS, Map.of("reach", "Far"));
         assertThat(layout.row(table.lines().get(0)).find(REACH)).contains(2.0);

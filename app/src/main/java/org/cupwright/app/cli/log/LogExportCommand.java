@@ -10,6 +10,7 @@ import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.NewFile;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.table.ExportTable;
+import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.log.FactLines;
 import org.cupwright.formats.table.CsvText;
 import picocli.CommandLine.Command;
@@ -61,7 +62,7 @@ final class LogExportCommand extends CourseCommand {
     }
 
     private int table(Task task) {
-        ExportTable.Answer answer = new ExportTable(task.session()).of(kind);
+        ExportTable.Answer answer = new ExportTable(task.session()).of(EntryForm.of(kind));
         FactText said = new FactText(task.texts(), answer.course(), answer.policy());
         List<List<String>> lines = new ArrayList<>();
         lines.add(with(answer.header(), "words"));

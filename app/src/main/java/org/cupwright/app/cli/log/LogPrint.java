@@ -3,7 +3,7 @@ package org.cupwright.app.cli.log;
 import java.util.List;
 import org.cupwright.app.answers.FactText;
 import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.answers.json.LogJson;
+import org.cupwright.app.answers.json.Shapes;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.CorrectFact;
@@ -25,17 +25,17 @@ final class LogPrint {
 
     void kept(RecordFact.Answer answer) {
         if (task.options().json()) {
-            task.print(Json.document(new LogJson(texts).kept(answer)));
+            task.print(Json.document(new Shapes(texts).tree(answer)));
             return;
         }
         FactText words = new FactText(texts, answer.course(), answer.policy());
-        answer.facts().forEach(fact -> row(texts.say("log.kept"), words, fact));
+        answer.kept().forEach(fact -> row(texts.say("log.kept"), words, fact));
         answer.remarks().forEach(this::remark);
     }
 
     void corrected(CorrectFact.Answer answer) {
         if (task.options().json()) {
-            task.print(Json.document(new LogJson(texts).corrected(answer)));
+            task.print(Json.document(new Shapes(texts).tree(answer)));
             return;
         }
         FactText words = new FactText(texts, answer.course(), answer.policy());
@@ -52,7 +52,7 @@ final class LogPrint {
 
     void list(ListFacts.Answer answer) {
         if (task.options().json()) {
-            task.print(Json.document(new LogJson(texts).list(answer)));
+            task.print(Json.document(new Shapes(texts).tree(answer)));
             return;
         }
         task.print(texts.say("log.title", answer.course().name(), texts.day(answer.from()), texts.day(answer.to())));
@@ -61,7 +61,7 @@ final class LogPrint {
             task.print(texts.say("log.none"));
         }
         for (Fact fact : answer.facts()) {
-            String mark = answer.corrected().containsKey(fact.id()) ? " (" + texts.say("log.corrected") + ")" : "";
+            String mark = answer.corrected().contains(fact.id()) ? " (" + texts.say("log.corrected") + ")" : "";
             lines("", words, fact, mark).forEach(task::print);
         }
     }

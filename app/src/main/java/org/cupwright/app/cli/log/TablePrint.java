@@ -3,7 +3,7 @@ package org.cupwright.app.cli.log;
 import java.util.List;
 import org.cupwright.app.answers.FactText;
 import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.answers.json.LogJson;
+import org.cupwright.app.answers.json.Shapes;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.NotReadPrint;
 import org.cupwright.app.cli.command.Task;
@@ -26,10 +26,10 @@ final class TablePrint {
 
     void read(ImportTable.Answer answer) {
         if (task.options().json()) {
-            task.print(Json.document(new LogJson(texts).table(answer)));
+            task.print(Json.document(new Shapes(texts).tree(answer)));
             return;
         }
-        int added = answer.added().size();
+        int added = answer.added();
         int read = added + answer.known();
         int lines = read + answer.notRead().size();
         String course = answer.course().name();
@@ -49,7 +49,7 @@ final class TablePrint {
 
     private void entries(ImportTable.Answer answer) {
         FactText words = new FactText(texts, answer.course(), answer.policy());
-        List<Fact> facts = answer.added();
+        List<Fact> facts = answer.facts();
         for (Fact fact : facts.subList(0, Math.min(SHOWN, facts.size()))) {
             String head = "  " + words.moment(fact) + "  " + Layout.left(words.hole(fact), 4);
             Layout.hanging(head, words.told(fact)).forEach(task::print);

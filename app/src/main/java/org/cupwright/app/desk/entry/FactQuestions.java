@@ -16,7 +16,7 @@ public final class FactQuestions {
     static void ask(Course course, Fact fact, boolean sure) {
         Optional<Message> question = sure ? Optional.empty() : first(course, fact);
         if (question.isPresent()) {
-            String kind = EntryForm.typed(fact.payload().kind());
+            String kind = LogProblems.typed(fact.payload().kind());
             String where = fact.hole().map(hole -> hole + ", " + kind).orElse(kind);
             throw LogProblems.asked(question.get(), where);
         }

@@ -10,7 +10,6 @@ import org.cupwright.course.Course;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.DayReading.WeatherForecast;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.formats.table.NotRead;
 
 /** The weather as it is foretold: what is heard later stands beside what was heard before, and counts in its place. */
 final class ComingWeather extends WeatherEntries {
@@ -32,7 +31,7 @@ final class ComingWeather extends WeatherEntries {
     }
 
     @Override
-    public void check(LocalDate day) throws NotRead {
+    void check(LocalDate day) {
         if (day.isBefore(today)) {
             throw WeatherColumn.not("over", day.toString());
         }

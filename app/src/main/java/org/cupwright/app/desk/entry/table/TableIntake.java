@@ -3,6 +3,7 @@ package org.cupwright.app.desk.entry.table;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,13 +16,12 @@ import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.formats.table.Layout;
 import org.cupwright.formats.table.Line;
-import org.cupwright.formats.table.NotRead;
-import org.cupwright.formats.table.Reading;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
-import org.cupwright.policy.Policy;
+import org.cupwright.message.Problem;
 
 /** The lines of a table beside what the logbook holds: what is new, what is there, and what is asked about. */
 final class TableIntake {
@@ -34,26 +34,26 @@ final class TableIntake {
     private final Map<LocalDate, DayEntries> days = new HashMap<>();
     private final Map<String, Fact> changes = new HashMap<>();
     private final List<Fact> added = new ArrayList<>();
-    private final List<Message> remarks = new ArrayList<>();
+    private final Set<Message> remarks = new LinkedHashSet<>();
     private int known;
 
-    TableIntake(Stores stores, Course course, TableEntry entries, ImportTable.Wanted wanted) {
+    TableIntake(Stores stores, TableEntry entries, boolean sure) {
         this.stores = stores;
-        this.course = course;
+        this.course = entries.course();
         this.entries = entries;
-        this.sure = wanted.sure();
+        this.sure = sure;
         new FactsInEffect(stores.facts(), course.id())
-                .ofKinds(Set.of(entries.kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE)
+                .ofKinds(Set.of(entries.columns().form().kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE)
                 .forEach(fact -> counting.put(fact.id(), fact));
     }
 
     /** Takes a line; what another said already is refused. */
-    Fact take(Line line) throws NotRead {
-        TableEntry.Made made = entries.of(line.fields());
+    Fact take(Line line, Layout layout) {
+        TableEntry.Made made = entries.of(layout.row(line));
         Fact fact = made.fact();
         Long before = lines.get(fact.id());
         if (before != null) {
-            throw new NotRead(Message.of("table.not.twice", new Count(before)), Message.of("table.try.twice"));
+            throw Problem.of(Message.of("table.not.twice", new Count(before)), Message.of("table.try.twice"));
         }
         if (isKnown(made)) {
             known++;
@@ -62,7 +62,7 @@ final class TableIntake {
                 ask(fact);
             }
             added.add(fact);
-            made.remarks().stream().filter(remark -> !remarks.contains(remark)).forEach(remarks::add);
+            remarks.addAll(made.remarks());
             if (DayEntries.isChange(fact.payload())) {
                 changes.putIfAbsent(change(fact), fact);
             }
@@ -72,7 +72,7 @@ final class TableIntake {
     }
 
     /** Whether the logbook has the entry, as it was recorded or as it counts. */
-    private boolean isKnown(TableEntry.Made made) throws NotRead {
+    private boolean isKnown(TableEntry.Made made) {
         Fact fact = made.fact();
         Optional<Fact> recorded = stores.facts().find(fact.id());
         if (recorded.isEmpty()) {
@@ -84,7 +84,7 @@ final class TableIntake {
                         .isPresent();
         if (made.named() && !same) {
             Name id = new Name(fact.id().toString().substring(0, 8));
-            throw new NotRead(Message.of("table.not.different", id), Message.of("table.try.different", id));
+            throw Problem.of(Message.of("table.not.different", id), Message.of("table.try.different", id));
         }
         return true;
     }
@@ -96,7 +96,7 @@ final class TableIntake {
                 && one.payload().equals(other.payload());
     }
 
-    private void ask(Fact fact) throws NotRead {
+    private void ask(Fact fact) {
         Optional<Message> question = FactQuestions.first(course, fact);
         if (question.isEmpty() && DayEntries.isChange(fact.payload())) {
             question = changedBefore(fact)
@@ -104,7 +104,7 @@ final class TableIntake {
                             "problem.log.again", new Name(fact.hole().orElse("")), new Name(before.person())));
         }
         if (question.isPresent()) {
-            throw new NotRead(question.get(), Message.of("table.try.question"));
+            throw Problem.of(question.get(), Message.of("table.try.question"));
         }
     }
 
@@ -122,16 +122,18 @@ final class TableIntake {
         return day(fact) + " " + fact.hole().orElse("");
     }
 
-    ImportTable.Answer answer(Policy policy, Reading<Fact> reading, List<String> unused, boolean kept) {
-        return new ImportTable.Answer(
-                course,
-                policy,
-                List.copyOf(added),
-                known,
-                reading.notRead(),
-                unused,
-                List.copyOf(remarks),
-                reading.unended(),
-                kept);
+    /** Entries that the logbook does not have. */
+    List<Fact> added() {
+        return List.copyOf(added);
+    }
+
+    /** How many it has. */
+    int known() {
+        return known;
+    }
+
+    /** How lines were understood, where they could be understood otherwise. */
+    List<Message> remarks() {
+        return List.copyOf(remarks);
     }
 }
