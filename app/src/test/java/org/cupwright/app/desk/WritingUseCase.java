@@ -15,6 +15,7 @@ import org.cupwright.app.desk.drawn.KeepDrawn;
 import org.cupwright.app.desk.entry.CorrectFact;
 import org.cupwright.app.desk.entry.Entry;
 import org.cupwright.app.desk.entry.RecordFact;
+import org.cupwright.app.desk.entry.Says;
 import org.cupwright.app.desk.entry.SeeToOdd;
 import org.cupwright.app.desk.entry.notebook.ImportHistory;
 import org.cupwright.app.desk.entry.table.ImportTable;
@@ -36,6 +37,7 @@ import org.cupwright.app.desk.policy.Settings;
 import org.cupwright.app.desk.weather.ImportWeather;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
+import org.cupwright.cupchange.DayReading.SpeedRead;
 import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.Side;
 
@@ -103,23 +105,22 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
     }
 
     private static Entry cutAsPlanned(String hole) {
-        return entry("cupChanged", List.of(hole), true, Map.of());
-    }
-
-    private static Entry speedRead() {
-        return entry("speedRead", List.of(), false, Map.of("feet", "10.5"));
-    }
-
-    private static Entry entry(String kind, List<String> holes, boolean asPlanned, Map<String, String> parts) {
-        TypedEntry says = new TypedEntry(
-                Optional.of(EntryForm.of(kind)),
-                parts,
+        Says typed = new TypedEntry(
+                Optional.of(EntryForm.of("cupChanged")),
+                Map.of(),
                 Optional.empty(),
                 OptionalDouble.empty(),
                 Optional.empty(),
-                asPlanned,
+                true,
                 Optional.empty());
-        return new Entry(holes, asPlanned, Optional.of(MadeDesk.DAY), says, Optional.empty(), false);
+        return new Entry(List.of(hole), true, Optional.of(MadeDesk.DAY), typed, Optional.empty(), false);
+    }
+
+    /** As a door says it that has nothing to read. */
+    private static Entry speedRead() {
+        SpeedRead read = new SpeedRead(10.5, OptionalDouble.empty());
+        Says says = occasion -> new Says.Said(read, Optional.empty(), List.of());
+        return new Entry(List.of(), false, Optional.of(MadeDesk.DAY), says, Optional.empty(), false);
     }
 
     private static CorrectFact.Change correction() {

@@ -43,7 +43,7 @@ public final class WrittenDay {
     }
 
     /** The same, empty where {@link #of} fails. */
-    static Optional<LocalDate> find(String text) {
+    public static Optional<LocalDate> find(String text) {
         try {
             return Optional.of(of(text));
         } catch (DateTimeException notOne) {
@@ -53,11 +53,7 @@ public final class WrittenDay {
 
     /** A day of a line of a table. */
     public static LocalDate inTable(String text) {
-        return find(text).orElseThrow(() -> notOne(text));
-    }
-
-    static Problem notOne(String text) {
-        return Problem.of(whyNot(text), Message.of("day.try"));
+        return find(text).orElseThrow(() -> Problem.of(whyNot(text), Message.of("day.try")));
     }
 
     /** Why a text is not a day: the month is shorter, or it is not written as one. */

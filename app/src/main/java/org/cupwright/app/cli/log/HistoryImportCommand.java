@@ -2,8 +2,6 @@ package org.cupwright.app.cli.log;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.answers.json.Shapes;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.NotReadPrint;
@@ -49,9 +47,7 @@ final class HistoryImportCommand extends CourseCommand {
         }
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
         ImportHistory.Answer answer = new ImportHistory(task.session().by(person)).read(source, far, keep);
-        if (task.options().json()) {
-            task.print(Json.document(new Shapes(task.texts()).tree(answer)));
-        } else {
+        if (!new LogPrint(task).isJson(answer)) {
             page(task, answer);
         }
     }

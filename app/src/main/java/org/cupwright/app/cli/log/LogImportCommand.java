@@ -2,8 +2,6 @@ package org.cupwright.app.cli.log;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.answers.json.Shapes;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
@@ -62,16 +60,14 @@ final class LogImportCommand extends CourseCommand {
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
         if (csv) {
             ImportTable table = new ImportTable(task.session(person));
-            new TablePrint(task).read(table.read(EntryForm.of(kind), source, accepted != null, keep));
+            new LogPrint(task).table(table.read(EntryForm.of(kind), source, accepted != null, keep));
         } else {
             lines(task, new FactLines(task.session()).read(source, keep));
         }
     }
 
     private static void lines(Task task, FactLines.Imported done) {
-        if (task.options().json()) {
-            task.print(Json.document(new Shapes(task.texts()).tree(done)));
-        } else {
+        if (!new LogPrint(task).isJson(done)) {
             task.print(task.texts().say(done.kept() ? "log.imported" : "log.wouldBeKept", done.added(), done.known()));
         }
     }

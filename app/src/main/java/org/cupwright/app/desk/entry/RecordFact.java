@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.HoleChoice;
-import org.cupwright.app.desk.log.DayEntries;
+import org.cupwright.app.desk.log.DayLog;
 import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.app.desk.plan.PlanChoice;
 import org.cupwright.app.session.Right;
@@ -46,7 +46,7 @@ public final class RecordFact {
     }
 
     /** The course and what was read of it. */
-    private record Ground(Course course, Policy policy, LocalDate day, Optional<StoredPlan> plan, DayEntries entries) {
+    private record Ground(Course course, Policy policy, LocalDate day, Optional<StoredPlan> plan, DayLog log) {
         ZoneId zone() {
             return course.frame().zone();
         }
@@ -76,7 +76,7 @@ public final class RecordFact {
             }
             facts.forEach(fact -> FactQuestions.ask(ground.course(), fact, entry.sure()));
             if (!entry.sure()) {
-                ClockBehind.ask(stores.facts(), ground.course(), session.now());
+                FactQuestions.askClock(stores.facts(), ground.course(), session.now());
             }
             facts.forEach(fact -> StopRemark.about(fact, stores.facts(), ground.policy(), ground.zone())
                     .ifPresent(remarks::add));
@@ -101,7 +101,7 @@ public final class RecordFact {
         Optional<StoredPlan> plan = entry.asPlanned()
                 ? Optional.of(PlanChoice.plan(stores, course, day))
                 : stores.plans().find(course.id(), day);
-        return new Ground(course, policy, day, plan, DayEntries.of(stores, course, day));
+        return new Ground(course, policy, day, plan, DayLog.of(stores.facts(), course, day));
     }
 
     private static List<Optional<Hole>> holes(Ground ground, Entry entry) {
@@ -121,7 +121,7 @@ public final class RecordFact {
         List<Optional<Hole>> holes = ground.course().holes().stream()
                 .filter(hole -> !entry.asPlanned()
                         || (ground.planned(hole).isPresent()
-                                && ground.entries().cutOrLeft(hole.id()).isEmpty()))
+                                && ground.log().change(hole.id()).isEmpty()))
                 .map(Optional::of)
                 .toList();
         if (holes.isEmpty()) {
@@ -136,7 +136,11 @@ public final class RecordFact {
         if (payload.needsHole() && hole.isEmpty()) {
             throw Problem.of("log.needsHole", "hole", "", new Name(LogProblems.typed(payload.kind())));
         }
-        ground.entries().ask(payload, hole, entry.sure());
+        if (DayLog.isChange(payload) && !entry.sure()) {
+            hole.flatMap(known -> ground.log().change(known.id())).ifPresent(before -> {
+                throw LogProblems.again(before);
+            });
+        }
         boolean today = LocalDate.ofInstant(now, ground.zone()).equals(ground.day());
         return new Fact(
                 session.ids().get(),
@@ -155,7 +159,7 @@ public final class RecordFact {
      */
     private static Instant morning(Ground ground) {
         Instant morning = ground.day().atTime(MORNING).atZone(ground.zone()).toInstant();
-        return ground.entries()
+        return ground.log()
                 .last(morning, morning.plus(Duration.ofHours(1)))
                 .map(last -> last.plusSeconds(1))
                 .orElse(morning);

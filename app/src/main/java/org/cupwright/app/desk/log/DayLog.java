@@ -9,8 +9,12 @@ import org.cupwright.app.storage.FactStore;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.CareWork.Maintained;
 import org.cupwright.cupchange.CareWork.Upkeep;
+import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
+import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.DayReading.SpeedRead;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.Payload;
 import org.cupwright.holelocation.FastestSpeed;
 import org.cupwright.units.GreenSpeed;
 
@@ -56,6 +60,25 @@ public record DayLog(LocalDate day, ZoneId zone, List<Fact> facts) {
             }
         }
         return Optional.empty();
+    }
+
+    /** What is said of a hole's change. */
+    public Optional<Fact> change(String hole) {
+        return facts.stream()
+                .filter(fact -> fact.hole().equals(Optional.of(hole)) && isChange(fact.payload()))
+                .reduce((earlier, later) -> later);
+    }
+
+    public static boolean isChange(Payload payload) {
+        return payload instanceof CupChanged || payload instanceof CutSomewhere || payload instanceof LeftInOldHole;
+    }
+
+    /** The last moment between two, both included, at which something happened. */
+    public Optional<Instant> last(Instant from, Instant to) {
+        return facts.stream()
+                .map(Fact::happenedAt)
+                .filter(moment -> !moment.isBefore(from) && !moment.isAfter(to))
+                .max(Instant::compareTo);
     }
 
     private static boolean worked(List<Fact> facts, Upkeep work) {

@@ -91,7 +91,7 @@ public final class LogProblems {
     }
 
     /** The hole has a change on record that day. */
-    static Problem again(Fact before) {
+    public static Problem again(Fact before) {
         String hole = before.hole().orElse("");
         return Problem.of(
                 Message.of("problem.log.again", new Name(hole), new Name(before.person())),

@@ -1,7 +1,6 @@
 package org.cupwright.app.desk.entry.table;
 
 import java.nio.charset.StandardCharsets;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -94,7 +93,7 @@ record TableEntry(EntryColumns columns, Course course, Policy policy, String per
         if (time.length() > "05:40:00.000".length()) {
             return LocalDate.ofInstant(new MomentText(LocalDate.EPOCH, zone()).read(time), zone());
         }
-        if (isDay(time)) {
+        if (WrittenDay.find(time).isPresent()) {
             throw not("dayForTime", time);
         }
         String spokenOf = columns.day().map(day -> row.text(day.whole())).orElse("");
@@ -102,15 +101,6 @@ record TableEntry(EntryColumns columns, Course course, Policy policy, String per
             return WrittenDay.inTable(spokenOf);
         }
         throw not(time.isEmpty() ? "noTime" : "timeAlone", time);
-    }
-
-    private static boolean isDay(String text) {
-        try {
-            WrittenDay.of(text);
-            return true;
-        } catch (DateTimeException other) {
-            return false;
-        }
     }
 
     private UUID id(Instant happened, Optional<Hole> hole, Payload payload) {

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.cupwright.app.desk.entry.FactQuestions;
-import org.cupwright.app.desk.log.DayEntries;
+import org.cupwright.app.desk.log.DayLog;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.Stores;
@@ -31,7 +31,7 @@ final class TableIntake {
     private final boolean sure;
     private final Map<UUID, Fact> counting = new HashMap<>();
     private final Map<UUID, Long> lines = new HashMap<>();
-    private final Map<LocalDate, DayEntries> days = new HashMap<>();
+    private final Map<LocalDate, DayLog> days = new HashMap<>();
     private final Map<String, Fact> changes = new HashMap<>();
     private final List<Fact> added = new ArrayList<>();
     private final Set<Message> remarks = new LinkedHashSet<>();
@@ -63,7 +63,7 @@ final class TableIntake {
             }
             added.add(fact);
             remarks.addAll(made.remarks());
-            if (DayEntries.isChange(fact.payload())) {
+            if (DayLog.isChange(fact.payload())) {
                 changes.putIfAbsent(change(fact), fact);
             }
         }
@@ -78,11 +78,8 @@ final class TableIntake {
         if (recorded.isEmpty()) {
             return false;
         }
-        boolean same = saysTheSame(fact, recorded.get())
-                || Optional.ofNullable(counting.get(fact.id()))
-                        .filter(counts -> saysTheSame(fact, counts))
-                        .isPresent();
-        if (made.named() && !same) {
+        Fact counts = counting.getOrDefault(fact.id(), recorded.get());
+        if (made.named() && !saysTheSame(fact, recorded.get()) && !saysTheSame(fact, counts)) {
             Name id = new Name(fact.id().toString().substring(0, 8));
             throw Problem.of(Message.of("table.not.different", id), Message.of("table.try.different", id));
         }
@@ -98,7 +95,7 @@ final class TableIntake {
 
     private void ask(Fact fact) {
         Optional<Message> question = FactQuestions.first(course, fact);
-        if (question.isEmpty() && DayEntries.isChange(fact.payload())) {
+        if (question.isEmpty() && DayLog.isChange(fact.payload())) {
             question = changedBefore(fact)
                     .map(before -> Message.of(
                             "problem.log.again", new Name(fact.hole().orElse("")), new Name(before.person())));
@@ -109,9 +106,9 @@ final class TableIntake {
     }
 
     private Optional<Fact> changedBefore(Fact fact) {
-        DayEntries entries = days.computeIfAbsent(day(fact), day -> DayEntries.of(stores, course, day));
+        DayLog entries = days.computeIfAbsent(day(fact), day -> DayLog.of(stores.facts(), course, day));
         return Optional.ofNullable(changes.get(change(fact)))
-                .or(() -> fact.hole().flatMap(entries::cutOrLeft));
+                .or(() -> fact.hole().flatMap(entries::change));
     }
 
     private LocalDate day(Fact fact) {

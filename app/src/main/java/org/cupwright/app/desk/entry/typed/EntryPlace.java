@@ -19,18 +19,10 @@ import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 
 /** Places as entries name them, on one green or, by coordinates, anywhere on the course. */
-public final class EntryPlace {
+public record EntryPlace(Optional<Hole> hole, Policy policy) {
     private static final String NUMBER = "([+-]?[0-9]{1,9}(?:[.][0-9]{1,330})?)";
     private static final Pattern AT = Pattern.compile(NUMBER + "," + NUMBER);
     private static final Pattern PACED = Pattern.compile(NUMBER + ",([LRlr])" + NUMBER);
-
-    private final Optional<Hole> hole;
-    private final Policy policy;
-
-    public EntryPlace(Optional<Hole> hole, Policy policy) {
-        this.hole = hole;
-        this.policy = policy;
-    }
 
     MapPoint of(Spot spot, String kind) {
         if (spot instanceof Spot.At at) {

@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.entry.typed;
 
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -69,7 +68,7 @@ public final class PartText {
             return number(part.name(), text, false);
         }
         if (type == LocalDate.class) {
-            return day(part, text);
+            return WrittenDay.find(text).orElseThrow(() -> LogProblems.day(part.name(), text));
         }
         if (type == List.class) {
             return CsvText.items(text);
@@ -95,14 +94,6 @@ public final class PartText {
             throw LogProblems.value(part, text, Message.of(whole ? "try.log.wholeNumber" : "try.log.number"));
         }
         return Double.parseDouble(plain);
-    }
-
-    private static LocalDate day(Part part, String text) {
-        try {
-            return WrittenDay.of(text);
-        } catch (DateTimeException notOne) {
-            throw LogProblems.day(part.name(), text);
-        }
     }
 
     private static Enum<?> choice(Part part, String text) {
