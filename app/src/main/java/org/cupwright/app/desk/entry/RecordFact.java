@@ -3,7 +3,6 @@ package org.cupwright.app.desk.entry;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -33,12 +32,6 @@ import org.cupwright.policy.Policy;
 
 /** Keeps an entry in the logbook. When the answer is there, it is on the disk. */
 public final class RecordFact {
-    /**
-     * The time of entries of another day that name none (our choice: cups are changed before play; the day is what
-     * matters).
-     */
-    private static final LocalTime MORNING = LocalTime.of(5, 0);
-
     private final Session session;
 
     public RecordFact(Session session) {
@@ -158,7 +151,7 @@ public final class RecordFact {
      * The morning of a day; after what is entered of that morning already, so that the later entry counts as the later.
      */
     private static Instant morning(Ground ground) {
-        Instant morning = ground.day().atTime(MORNING).atZone(ground.zone()).toInstant();
+        Instant morning = DayLog.morning(ground.day(), ground.zone());
         return ground.log()
                 .last(morning, morning.plus(Duration.ofHours(1)))
                 .map(last -> last.plusSeconds(1))

@@ -2,6 +2,7 @@ package org.cupwright.app.desk.log;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +27,8 @@ import org.cupwright.units.GreenSpeed;
  * @param facts in the order in which they happened
  */
 public record DayLog(LocalDate day, ZoneId zone, List<Fact> facts) {
+    private static final LocalTime MORNING = LocalTime.of(5, 0);
+
     public DayLog {
         facts = List.copyOf(facts);
     }
@@ -34,6 +37,11 @@ public record DayLog(LocalDate day, ZoneId zone, List<Fact> facts) {
         ZoneId zone = course.frame().zone();
         DayLog empty = new DayLog(day, zone, List.of());
         return new DayLog(day, zone, new FactsInEffect(store, course.id()).between(empty.start(), empty.end()));
+    }
+
+    /** When that happened of which only the day is known (our choice: cups are changed before play). */
+    public static Instant morning(LocalDate day, ZoneId zone) {
+        return day.atTime(MORNING).atZone(zone).toInstant();
     }
 
     /** The moment the day begins. */

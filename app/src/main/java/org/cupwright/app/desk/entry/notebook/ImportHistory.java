@@ -5,7 +5,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +14,7 @@ import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.desk.log.DayLog;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
@@ -37,9 +37,6 @@ import org.cupwright.policy.Policy;
  * nothing.
  */
 public final class ImportHistory {
-    /** Cups are changed before play (our choice; only the day matters). */
-    private static final LocalTime MORNING = LocalTime.of(5, 0);
-
     private final Session session;
 
     public ImportHistory(Session session) {
@@ -139,8 +136,7 @@ public final class ImportHistory {
             if (!taken.add(line.day() + " " + hole.id())) {
                 throw HistoryLine.not("twice", hole.id());
             }
-            Instant morning =
-                    line.day().atTime(MORNING).atZone(course.frame().zone()).toInstant();
+            Instant morning = DayLog.morning(line.day(), course.frame().zone());
             String name = "notebook " + course.id() + " " + line.day() + " " + hole.id() + " "
                     + line.place().name();
             return new Fact(

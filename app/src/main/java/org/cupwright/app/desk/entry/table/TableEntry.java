@@ -3,7 +3,6 @@ package org.cupwright.app.desk.entry.table;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import org.cupwright.app.desk.entry.typed.Draft;
 import org.cupwright.app.desk.entry.typed.EntryPlace;
 import org.cupwright.app.desk.entry.typed.MomentText;
 import org.cupwright.app.desk.entry.typed.Part;
+import org.cupwright.app.desk.log.DayLog;
 import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.course.Course;
@@ -40,9 +40,6 @@ import org.cupwright.policy.Policy;
  * @param now when what does not say was written down
  */
 record TableEntry(EntryColumns columns, Course course, Policy policy, String person, Instant now) {
-    /** The time of lines that name none (our choice: cups are changed before play; the day is what matters). */
-    private static final LocalTime MORNING = LocalTime.of(5, 0);
-
     /**
      * An entry.
      *
@@ -54,9 +51,7 @@ record TableEntry(EntryColumns columns, Course course, Policy policy, String per
     Made of(Layout.Row row) {
         LocalDate day = day(row);
         MomentText moments = new MomentText(day, zone());
-        Instant happened = row.find(EntryColumns.TIME)
-                .map(moments::read)
-                .orElseGet(() -> day.atTime(MORNING).atZone(zone()).toInstant());
+        Instant happened = row.find(EntryColumns.TIME).map(moments::read).orElseGet(() -> DayLog.morning(day, zone()));
         if (!LocalDate.ofInstant(happened, zone()).equals(day)) {
             throw not("days", day.toString());
         }
