@@ -28,6 +28,11 @@ public final class Problem extends RuntimeException {
         this.tryThis = tryThis;
     }
 
+    /** A problem with a line or a cell of a table; where that is, whoever reads the table knows. */
+    public static Problem of(Message what, Message tryThis) {
+        return new Problem(what, List.of(), new Message.Name(""), tryThis);
+    }
+
     /** A problem with a value that stands as it was written. */
     public static Problem of(Message what, Message where, String value, Message tryThis) {
         return new Problem(what, List.of(where), new Message.Name(value), tryThis);

@@ -5,26 +5,30 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.cupwright.app.storage.json.FactJson;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.cupwright.app.desk.entry.typed.EntryForm;
+import org.cupwright.app.storage.Photo;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Course;
 import org.cupwright.course.MapPoint;
+import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutWay;
+import org.cupwright.cupchange.CupWork.FoundBy;
+import org.cupwright.cupchange.CupWork.Soil;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.Payload;
+import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Policy;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Entries of the logbook in words. */
 public final class FactText {
     private static final int ID_SHOWN = 8;
-    private static final Set<String> USUAL = Set.of("foundBy paces", "way onePiece", "soil none");
+    private static final Set<Object> USUAL = Set.of(FoundBy.PACES, CutWay.ONE_PIECE, Soil.NONE, List.of());
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 
     private final Texts texts;
@@ -51,17 +55,17 @@ public final class FactText {
 
     /** What an entry says: its kind, then its parts. */
     public String says(Fact fact) {
+        Payload payload = fact.payload();
         List<String> said = new ArrayList<>();
-        said.add(texts.say("log.kind." + fact.payload().kind()));
-        ObjectNode payload = (ObjectNode) JsonMapper.shared().readTree(FactJson.writePayload(fact.payload()));
-        payload.remove("kind");
-        if (fact.payload() instanceof CupChanged changed) {
-            payload.remove("planned");
-            if (changed.planned().equals(Optional.of(changed.cutAt()))) {
-                said.add(texts.say("log.asPlanned"));
-            }
+        said.add(texts.say("log.kind." + payload.kind()));
+        boolean isCut = payload instanceof CupChanged;
+        if (payload instanceof CupChanged changed && changed.planned().equals(Optional.of(changed.cutAt()))) {
+            said.add(texts.say("log.asPlanned"));
         }
-        payload.properties().forEach(part -> part(fact, part).ifPresent(said::add));
+        EntryForm.ofKind(payload.kind()).parts().stream()
+                .filter(part -> !isCut || !part.name().equals("planned"))
+                .flatMap(part -> part.of(payload).flatMap(value -> part(fact, part.name(), value)).stream())
+                .forEach(said::add);
         return String.join(" · ", said);
     }
 
@@ -71,71 +75,53 @@ public final class FactText {
     }
 
     /** A part in words; nothing for what goes without saying. */
-    private Optional<String> part(Fact fact, Map.Entry<String, JsonNode> part) {
-        JsonNode value = part.getValue();
-        if (value.isBoolean() && !value.asBoolean() && !texts.knows("log.not." + part.getKey())) {
-            return Optional.empty();
+    private Optional<String> part(Fact fact, String name, Object value) {
+        if (value instanceof Boolean is) {
+            String key = (is ? "log.is." : "log.not.") + name;
+            return is || texts.knows(key) ? Optional.of(texts.say(key)) : Optional.empty();
         }
-        if (value.isBoolean()) {
-            return Optional.of(texts.say((value.asBoolean() ? "log.is." : "log.not.") + part.getKey()));
-        }
-        if ((value.isArray() && value.isEmpty()) || isUsual(part)) {
-            return Optional.empty();
-        }
-        return Optional.of(texts.say("log.part." + part.getKey(), shown(fact, part.getKey(), value)));
+        return USUAL.contains(value)
+                ? Optional.empty()
+                : Optional.of(texts.say("log.part." + name, shown(fact, name, value)));
     }
 
-    private static boolean isUsual(Map.Entry<String, JsonNode> part) {
-        String value = part.getValue().isString() ? part.getValue().asString() : "";
-        return USUAL.contains(part.getKey() + " " + value);
-    }
-
-    private String shown(Fact fact, String name, JsonNode value) {
-        if (value.isObject() && value.has("east")) {
-            return place(fact, value);
+    private String shown(Fact fact, String name, Object value) {
+        if (value instanceof MapPoint point) {
+            return place(fact, point);
         }
-        if (value.isObject()) {
-            return value.has("centre")
-                    ? texts.say(
-                            "log.around",
-                            texts.length(value.get("radiusMetres").asDouble()),
-                            place(fact, value.get("centre")))
-                    : texts.say("log.drawn", value.get("corners").size());
+        if (value instanceof Area.Around area) {
+            return texts.say("log.around", texts.length(area.radiusMetres()), place(fact, area.centre()));
         }
-        if (value.isArray()) {
-            List<String> items = new ArrayList<>();
-            for (Iterator<JsonNode> each = value.iterator(); each.hasNext(); ) {
-                items.add(each.next().asString());
-            }
-            return String.join(", ", items);
+        if (value instanceof Area.Drawn area) {
+            return texts.say("log.drawn", area.corners().size());
         }
-        if (value.isNumber()) {
-            double number = value.asDouble();
+        if (value instanceof List<?> items) {
+            return items.stream().map(Object::toString).collect(Collectors.joining(", "));
+        }
+        if (value instanceof Number some) {
+            double number = some.doubleValue();
             return texts.number(number, number == Math.rint(number) ? 0 : 1);
         }
-        return word(name, value.asString());
+        return word(name, value);
     }
 
-    private String word(String part, String value) {
-        if (value.matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
-            return texts.day(LocalDate.parse(value));
+    private String word(String part, Object value) {
+        if (value instanceof LocalDate day) {
+            return texts.day(day);
         }
-        if (part.equals("reentryFrom")) {
-            return MOMENT.format(Instant.parse(value).atZone(zone));
+        if (value instanceof Instant moment) {
+            return MOMENT.format(moment.atZone(zone));
         }
-        if (part.equals("entry")) {
-            return value.substring(0, ID_SHOWN);
+        if (value instanceof Enum<?> choice) {
+            return texts.say("log.choice." + part + "." + EnumNames.lowerCamel(choice));
         }
-        if (part.equals("photo")) {
-            return texts.say("log.photo");
+        if (value instanceof UUID id) {
+            return id.toString().substring(0, ID_SHOWN);
         }
-        String key = "log.choice." + part + "." + value;
-        return texts.knows(key) ? texts.say(key) : value;
+        return part.equals(Photo.PART) ? texts.say("log.photo") : value.toString();
     }
 
-    private String place(Fact fact, JsonNode point) {
-        MapPoint at =
-                new MapPoint(point.get("east").asDouble(), point.get("north").asDouble());
+    private String place(Fact fact, MapPoint at) {
         return fact.hole().map(hole -> places.at(hole, at)).orElseGet(() -> places.coordinates(at));
     }
 }

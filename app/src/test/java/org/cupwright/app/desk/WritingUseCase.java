@@ -15,9 +15,12 @@ import org.cupwright.app.desk.drawn.KeepDrawn;
 import org.cupwright.app.desk.entry.CorrectFact;
 import org.cupwright.app.desk.entry.Entry;
 import org.cupwright.app.desk.entry.RecordFact;
+import org.cupwright.app.desk.entry.Says;
 import org.cupwright.app.desk.entry.SeeToOdd;
 import org.cupwright.app.desk.entry.notebook.ImportHistory;
 import org.cupwright.app.desk.entry.table.ImportTable;
+import org.cupwright.app.desk.entry.typed.EntryForm;
+import org.cupwright.app.desk.entry.typed.TypedEntry;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.intake.ImportCourse;
 import org.cupwright.app.desk.intake.ImportRequest;
@@ -34,6 +37,7 @@ import org.cupwright.app.desk.policy.Settings;
 import org.cupwright.app.desk.weather.ImportWeather;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
+import org.cupwright.cupchange.DayReading.SpeedRead;
 import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.Side;
 
@@ -54,7 +58,10 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                 of("withdraw", Right.RECORD, asking -> new CorrectFact(asking).withdraw(MadeDesk.NOTE.toString())),
                 of("odd seen", Right.RECORD, asking -> new SeeToOdd(asking).seen(MadeDesk.ODD.toString())),
                 of("lines", Right.RECORD, asking -> new FactLines(asking).read(file(MadeDesk.line()), true)),
-                of("table", Right.RECORD, asking -> new ImportTable(asking).read(table(), file(TABLE))),
+                of(
+                        "table",
+                        Right.RECORD,
+                        asking -> new ImportTable(asking).read(EntryForm.of("speedRead"), file(TABLE), false, true)),
                 of("notebook", Right.RECORD, asking -> new ImportHistory(asking).read(file(NOTEBOOK), false, true)),
                 of(
                         "weather",
@@ -98,43 +105,35 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
     }
 
     private static Entry cutAsPlanned(String hole) {
-        return entry("cupChanged", List.of(hole), true, Map.of());
-    }
-
-    private static Entry speedRead() {
-        return entry("speedRead", List.of(), false, Map.of("feet", "10.5"));
-    }
-
-    private static Entry entry(String kind, List<String> holes, boolean asPlanned, Map<String, String> parts) {
-        return new Entry(
-                kind,
-                holes,
+        Says typed = new TypedEntry(
+                Optional.of(EntryForm.of("cupChanged")),
+                Map.of(),
                 Optional.empty(),
                 OptionalDouble.empty(),
-                asPlanned,
-                Optional.of(MadeDesk.DAY),
                 Optional.empty(),
-                parts,
-                Optional.empty(),
-                false);
+                true,
+                Optional.empty());
+        return new Entry(List.of(hole), true, Optional.of(MadeDesk.DAY), typed, Optional.empty(), false);
+    }
+
+    /** As a door says it that has nothing to read. */
+    private static Entry speedRead() {
+        SpeedRead read = new SpeedRead(10.5, OptionalDouble.empty());
+        Says says = occasion -> new Says.Said(read, Optional.empty(), List.of());
+        return new Entry(List.of(), false, Optional.of(MadeDesk.DAY), says, Optional.empty(), false);
     }
 
     private static CorrectFact.Change correction() {
+        Map<String, String> parts = Map.of("text", "an invented note, put right");
         return new CorrectFact.Change(
                 MadeDesk.NOTE.toString(),
                 Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                Map.of("text", "an invented note, put right"),
+                TypedEntry.change(parts, Optional.empty(), OptionalDouble.empty()),
                 false);
     }
 
     private static SourceFile file(String text) {
         return new SourceFile("made", () -> new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
-    }
-
-    private static ImportTable.Wanted table() {
-        return new ImportTable.Wanted("speedRead", false, true);
     }
 
     private static ImportWeather.Request weather(String rest) {

@@ -19,12 +19,12 @@ import org.cupwright.formats.Excerpt;
 import org.cupwright.formats.table.Column;
 import org.cupwright.formats.table.Layout;
 import org.cupwright.formats.table.Line;
-import org.cupwright.formats.table.NotRead;
 import org.cupwright.formats.table.Table;
 import org.cupwright.green.GreenFrame;
 import org.cupwright.green.OnConvention;
 import org.cupwright.green.Side;
 import org.cupwright.message.Message;
+import org.cupwright.message.Problem;
 
 /**
  * A table of spots on greens, one a line: {@code hole}, and the place as {@code east,north} in the course's frame, or
@@ -110,7 +110,7 @@ final class SpotTable {
         double number(Column<Double> column) {
             try {
                 return row.find(column).orElseThrow(() -> notReadable(text(column)));
-            } catch (NotRead notOne) {
+            } catch (Problem notOne) {
                 throw notReadable(text(column));
             }
         }

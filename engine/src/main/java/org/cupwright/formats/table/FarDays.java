@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** Days of a table that lie far from all its others: a slip in the year is likelier than a year's pause. */
 public final class FarDays {
@@ -37,8 +38,8 @@ public final class FarDays {
     }
 
     /** Why a line with such a day is not taken. */
-    public static NotRead why(LocalDate day) {
-        return new NotRead(Message.of("table.far", new Name(day.toString())), Message.of("table.try.far"));
+    public static Problem why(LocalDate day) {
+        return Problem.of(Message.of("table.far", new Name(day.toString())), Message.of("table.try.far"));
     }
 
     private static List<List<LocalDate>> pieces(TreeSet<LocalDate> sorted) {

@@ -1,14 +1,18 @@
 package org.cupwright.formats.table;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.cupwright.formats.Separator;
+import org.cupwright.message.Problem;
 
 /**
  * Which column of a table is what, and in which unit: as its first line says, and as a person says where it does not.
@@ -27,8 +31,12 @@ public final class Layout {
     private final Map<String, Integer> places = new HashMap<>();
     private final Map<String, Unit> units = new HashMap<>();
 
-    /** How numbers are written in a column. */
-    public record Writing(Separator separator, Unit unit) {
+    /**
+     * How a cell is written.
+     *
+     * @param field the cell as it stands there, blanks about it included
+     */
+    public record Writing(Separator separator, Unit unit, String field) {
         /** A number in the program's unit. */
         Optional<Double> number(String text) {
             double value = separator.number(text);
@@ -57,6 +65,20 @@ public final class Layout {
         return layout;
     }
 
+    /**
+     * Finds columns whose names are taken otherwise.
+     *
+     * @param meant the {@link Column#name()} that a name in the first line means, if any
+     */
+    public static Layout of(Table table, List<Column<?>> declared, Function<String, Optional<String>> meant) {
+        Layout layout = new Layout(table, declared);
+        for (int i = 0; i < table.names().size(); i++) {
+            int place = i;
+            meant.apply(table.names().get(i)).ifPresent(name -> layout.places.putIfAbsent(name, place));
+        }
+        return layout;
+    }
+
     private void take(Column<?> column, String name, int place, Optional<String> said) {
         Matcher matcher = WITH_UNIT.matcher(name);
         boolean withUnit = matcher.matches() && isUnit(matcher.group(2));
@@ -72,6 +94,22 @@ public final class Layout {
         return declared.stream()
                 .flatMap(column -> column.units().stream())
                 .anyMatch(unit -> unit.name().equals(written));
+    }
+
+    /** The columns that the table has. */
+    public List<Column<?>> found() {
+        return declared.stream().filter(this::has).toList();
+    }
+
+    /** The names of the table's columns that belong to nothing, or to what an earlier one gives. */
+    public List<String> unused() {
+        List<String> names = new ArrayList<>();
+        for (int place = 0; place < table.names().size(); place++) {
+            if (!places.containsValue(place)) {
+                names.add(table.names().get(place));
+            }
+        }
+        return names;
     }
 
     public boolean has(Column<?> column) {
@@ -112,6 +150,19 @@ public final class Layout {
         units.put(column.name(), unit);
     }
 
+    /** What looks wrong of the columns, in their order, by the lines that read. */
+    public List<Question> questions(Reading<?> reading) {
+        List<Row> rows = reading.lines().stream().map(this::row).toList();
+        return found().stream()
+                .flatMap(column -> question(column, rows).stream())
+                .toList();
+    }
+
+    private static <T> Optional<Question> question(Column<T> column, List<Row> rows) {
+        return column.question()
+                .apply(rows.stream().flatMap(row -> row.read(column).stream()).toList());
+    }
+
     /** A line of the table by its columns. */
     public Row row(Line line) {
         return new Row(line);
@@ -135,15 +186,32 @@ public final class Layout {
         /**
          * The value in a column; empty where nothing stands in it.
          *
-         * @throws NotRead where what stands there is none, in the column's own words
+         * @throws Problem where what stands there is none, in the column's own words
          */
-        public <T> Optional<T> find(Column<T> column) throws NotRead {
+        public <T> Optional<T> find(Column<T> column) {
             String text = text(column);
             if (text.isEmpty() || column.nothing().contains(text.toLowerCase(Locale.ROOT))) {
                 return Optional.empty();
             }
             Unit unit = units.getOrDefault(column.name(), AS_IT_IS);
-            return Optional.of(column.type().read(text, new Writing(table.separator(), unit)));
+            return Optional.of(column.type()
+                    .read(
+                            text,
+                            new Writing(table.separator(), unit, line.fields().get(places.get(column.name())))));
+        }
+
+        /** The same of a number. */
+        public OptionalDouble number(Column<Double> column) {
+            return find(column).stream().mapToDouble(value -> value).findFirst();
+        }
+
+        /** The same, empty also where it is none. */
+        private <T> Optional<T> read(Column<T> column) {
+            try {
+                return find(column);
+            } catch (Problem none) {
+                return Optional.empty();
+            }
         }
     }
 }

@@ -2,6 +2,7 @@ package org.cupwright.formats.table;
 
 import java.util.List;
 import org.cupwright.formats.Excerpt;
+import org.cupwright.message.Problem;
 
 /**
  * A line of a table.
@@ -17,7 +18,7 @@ public record Line(long number, String text, List<String> fields) {
     }
 
     /** The line as one that does not read. */
-    public NotReadLine notRead(NotRead why) {
+    public NotReadLine notRead(Problem why) {
         return new NotReadLine(number, Excerpt.of(text), why.what(), why.tryThis());
     }
 }

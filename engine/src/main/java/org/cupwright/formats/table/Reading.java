@@ -17,16 +17,6 @@ public final class Reading<T> {
     /** What a line says. */
     private record Read<T>(Line line, T value) {}
 
-    /** Makes of a line what it says. */
-    public interface Reader<T> {
-        /**
-         * What a line says.
-         *
-         * @throws NotRead where that cannot be; the line is then set down with the reason
-         */
-        T read(Line line) throws NotRead;
-    }
-
     Reading() {}
 
     void add(Line line, T value) {
@@ -54,6 +44,11 @@ public final class Reading<T> {
     /** What reads, in the order of the table. */
     public List<T> values() {
         return read.stream().map(Read::value).toList();
+    }
+
+    /** The lines that read. */
+    List<Line> lines() {
+        return read.stream().map(Read::line).toList();
     }
 
     public List<NotReadLine> notRead() {

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
@@ -17,6 +18,7 @@ import org.cupwright.formats.Separator;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /**
  * A table as people and programs write it: the first line names the columns, every other is an entry. Lines that begin
@@ -135,8 +137,12 @@ public final class Table {
                 .failure();
     }
 
-    /** Reads the other lines, each given with as many fields as the table has columns. */
-    public <T> Reading<T> read(Reading.Reader<T> reader) {
+    /**
+     * Reads the other lines, each given with as many fields as the table has columns.
+     *
+     * @param reader makes of a line what it says; where it throws a {@link Problem}, the line is set down with it
+     */
+    public <T> Reading<T> read(Function<Line, T> reader) {
         Reading<T> reading = new Reading<>();
         boolean lastReads = false;
         for (Line line : lines()) {
@@ -148,31 +154,31 @@ public final class Table {
         return reading;
     }
 
-    private <T> boolean read(Line line, Reading.Reader<T> reader, Reading<T> reading) {
+    private <T> boolean read(Line line, Function<Line, T> reader, Reading<T> reading) {
         try {
             Line whole = new Line(line.number(), line.text(), fields(line));
-            reading.add(line, reader.read(whole));
+            reading.add(line, reader.apply(whole));
             return true;
-        } catch (NotRead why) {
+        } catch (Problem why) {
             reading.add(line.notRead(why));
             return false;
         }
     }
 
-    private List<String> fields(Line line) throws NotRead {
+    private List<String> fields(Line line) {
         int columns = header().fields().size();
         List<String> fields = new ArrayList<>(line.fields());
         boolean last = line.number() == last().number();
         if (last && isUnclosed(line)) {
-            throw new NotRead(Message.of("table.not.unclosed"), Message.of("table.try.unclosed"));
+            throw Problem.of(Message.of("table.not.unclosed"), Message.of("table.try.unclosed"));
         }
         boolean fewer = fields.size() < columns;
         if (last && fewer && !isEnded()) {
-            throw new NotRead(Message.of("table.cutOff"), Message.of("table.try.cutOff"));
+            throw Problem.of(Message.of("table.cutOff"), Message.of("table.try.cutOff"));
         }
         boolean more = fields.stream().skip(columns).anyMatch(field -> !field.isBlank());
         if (more || (fewer && separator == Separator.BLANKS)) {
-            throw new NotRead(
+            throw Problem.of(
                     Message.of("table.fields", new Count(fields.size()), new Count(columns)),
                     Message.of(more ? "table.try.more" : "table.try.fewer"));
         }

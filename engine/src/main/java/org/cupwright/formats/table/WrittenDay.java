@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /** A day as people and programs write it into tables. */
 public final class WrittenDay {
@@ -42,7 +43,7 @@ public final class WrittenDay {
     }
 
     /** The same, empty where {@link #of} fails. */
-    static Optional<LocalDate> find(String text) {
+    public static Optional<LocalDate> find(String text) {
         try {
             return Optional.of(of(text));
         } catch (DateTimeException notOne) {
@@ -51,12 +52,8 @@ public final class WrittenDay {
     }
 
     /** A day of a line of a table. */
-    public static LocalDate inTable(String text) throws NotRead {
-        return find(text).orElseThrow(() -> notOne(text));
-    }
-
-    static NotRead notOne(String text) {
-        return new NotRead(whyNot(text), Message.of("day.try"));
+    public static LocalDate inTable(String text) {
+        return find(text).orElseThrow(() -> Problem.of(whyNot(text), Message.of("day.try")));
     }
 
     /** Why a text is not a day: the month is shorter, or it is not written as one. */

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.finding.Finding;
@@ -17,6 +18,7 @@ import org.cupwright.formats.InventedMap;
 import org.cupwright.formats.Separator;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,8 +45,8 @@ class TableTest {
     });
     private static final List<Column<?>> COLUMNS = List.of(DAY, NOTE, REACH, HEAT, PAIRS);
 
-    private static NotRead said(String what, String text) {
-        return new NotRead(Message.of("invented." + what, new Name(text)), Message.of("invented.try"));
+    private static Problem said(String what, String text) {
+        return Problem.of(Message.of("invented." + what, new Name(text)), Message.of("invented.try"));
     }
 
     private static Table table(String text) {
@@ -106,7 +108,7 @@ class TableTest {
     }
 
     @Test
-    void aUnitMayBeSetAndHasItsZeroElsewhere() throws NotRead {
+    void aUnitMayBeSetAndHasItsZeroElsewhere() {
         Table table = table("date,heat\n2026-05-31,50\n");
         Layout layout = Layout.of(table, COLUMNS, Map.of());
         assertThat(layout.unitNames()).isEqualTo(Map.of("heat", "C"));
@@ -116,7 +118,7 @@ class TableTest {
     }
 
     @Test
-    void aNameThatIsSaidGoesBeforeTheUsualOnes() throws NotRead {
+    void aNameThatIsSaidGoesBeforeTheUsualOnes() {
         Table table = table("date,reach,far\n2026-05-31,1,2\n");
         Layout layout = Layout.of(table, COLUMNS, Map.of("reach", "Far"));
         assertThat(layout.row(table.lines().get(0)).find(REACH)).contains(2.0);
@@ -217,5 +219,37 @@ class TableTest {
         reading.withoutFarDays(Optional::orElseThrow);
         assertThat(reading.values()).hasSize(2);
         assertThat(reading.notRead()).extracting(NotReadLine::number).containsExactly(3L);
+    }
+
+    @Test
+    void namesMayBeTakenOtherwiseAndWhatBelongsToNothingIsNamed() {
+        Table table = table("REA,other,reach\n7,x,8\n");
+        Layout layout = Layout.of(
+                table,
+                COLUMNS,
+                name -> name.toLowerCase(Locale.ROOT).startsWith("rea") ? Optional.of("reach") : Optional.empty());
+        assertThat(layout.found()).containsExactly(REACH);
+        assertThat(layout.unused()).containsExactly("other", "reach");
+        assertThat(layout.row(table.lines().get(0)).number(REACH)).hasValue(7);
+    }
+
+    @Test
+    void aColumnAsksAboutAllThatReadsInIt() {
+        Column<Double> far = REACH.asking(values -> values.contains(90.0)
+                ? Optional.of(new Question("reach", Message.of("invented.far"), Message.of("invented.try")))
+                : Optional.empty());
+        for (String last : List.of("90", "900", "89")) {
+            Table table = table("date,reach,heat\n2026-05-31,3,1\n2026-06-01," + last + ",2\n");
+            Layout layout = Layout.of(table, List.of(DAY, far, HEAT), Map.of());
+            Reading<LocalDate> reading =
+                    table.read(line -> layout.row(line).find(DAY).orElseThrow());
+            assertThat(layout.questions(reading)).as(last).hasSize(last.equals("90") ? 1 : 0);
+        }
+        Table refused = table("date,reach,heat\n2026-05-31,90,1\n");
+        Layout layout = Layout.of(refused, List.of(DAY, far, HEAT), Map.of());
+        Reading<LocalDate> none = refused.read(line -> {
+            throw said("whole", "90");
+        });
+        assertThat(layout.questions(none)).isEmpty();
     }
 }

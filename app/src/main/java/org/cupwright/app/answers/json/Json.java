@@ -20,12 +20,6 @@ public final class Json {
         return NODES.objectNode();
     }
 
-    public static ArrayNode array(Iterable<? extends JsonNode> nodes) {
-        ArrayNode array = NODES.arrayNode();
-        nodes.forEach(array::add);
-        return array;
-    }
-
     public static ArrayNode texts(Iterable<String> texts) {
         ArrayNode array = NODES.arrayNode();
         texts.forEach(array::add);

@@ -1,7 +1,6 @@
 package org.cupwright.app.answers.json;
 
 import java.util.Optional;
-import org.cupwright.app.desk.weather.ImportWeather;
 import org.cupwright.app.desk.weather.ListWeather;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.turf.weather.KnownWeather;
@@ -10,7 +9,7 @@ import org.cupwright.turf.weather.WeatherDay;
 import org.cupwright.turf.weather.WeatherSource;
 import tools.jackson.databind.JsonNode;
 
-/** Weather as scripts read it: what is known of each day, and what reads of a table. */
+/** Weather as scripts read it. */
 public final class WeatherJson {
     private final Shapes shapes;
 
@@ -19,11 +18,7 @@ public final class WeatherJson {
     }
 
     public JsonNode list(ListWeather.Answer answer) {
-        return shapes.tree(new Shape()
-                .with("course", answer.course().id())
-                .with("basis", answer.basis())
-                .with("gaps", answer.gaps())
-                .with("days", answer.days()));
+        return shapes.tree(answer);
     }
 
     private static Shape day(ListWeather.Day day) {
@@ -37,24 +32,5 @@ public final class WeatherJson {
                 .with("rainMillimetres", rain.map(Rain::millimetres))
                 .with("rainTrace", rain.map(Rain::trace).orElse(false))
                 .with("windMetresPerSecond", known.map(WeatherDay::windMetresPerSecond));
-    }
-
-    public JsonNode table(ImportWeather.Answer answer) {
-        return shapes.tree(new Shape()
-                .with("course", answer.course().id())
-                .with("forecast", answer.forecast())
-                .with("units", answer.units())
-                .with("read", answer.read())
-                .with("first", answer.first())
-                .with("last", answer.last())
-                .with("missing", answer.missing())
-                .with("noRain", answer.noRain())
-                .with("added", answer.added())
-                .with("changed", answer.changed())
-                .with("known", answer.known())
-                .with("notRead", answer.notRead())
-                .with("asks", answer.asks())
-                .with("unended", answer.unended())
-                .with("kept", answer.kept()));
     }
 }

@@ -1,10 +1,8 @@
 package org.cupwright.app.cli.command;
 
 import java.util.List;
-import org.cupwright.app.answers.json.Shapes;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.formats.table.NotReadLine;
-import tools.jackson.databind.JsonNode;
 
 /** The lines of a table that do not read, each with its reason. */
 public final class NotReadPrint {
@@ -25,9 +23,5 @@ public final class NotReadPrint {
         if (lines.size() > SHOWN) {
             task.print("  " + texts.say("history.more", lines.size() - SHOWN));
         }
-    }
-
-    public static JsonNode json(Texts texts, List<NotReadLine> lines) {
-        return new Shapes(texts).tree(lines);
     }
 }

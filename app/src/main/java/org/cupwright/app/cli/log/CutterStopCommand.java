@@ -1,7 +1,7 @@
 package org.cupwright.app.cli.log;
 
 import java.util.List;
-import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.Shape;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.StopForCup;
@@ -10,7 +10,6 @@ import org.cupwright.turf.signal.CutterStop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Says how deep a cutter's stop belongs. */
 @Command(name = "cutter-stop", description = "Says how deep a cutter's stop belongs for a cup so high.")
@@ -24,12 +23,10 @@ public final class CutterStopCommand extends CourseCommand {
     @Override
     protected void run(Task task) {
         StopForCup stop = StopForCup.of(height, sure);
-        if (task.options().json()) {
-            ObjectNode node = Json.object();
-            node.set("cupMillimetres", Json.number(stop.cupMillimetres()));
-            node.set("depthMillimetres", Json.number(stop.depthMillimetres()));
-            task.print(Json.document(node));
-        } else {
+        Shape said = new Shape()
+                .with("cupMillimetres", stop.cupMillimetres())
+                .with("depthMillimetres", stop.depthMillimetres());
+        if (!new LogPrint(task).isJson(said)) {
             page(stop, task.texts()).forEach(task::print);
         }
     }

@@ -2,9 +2,6 @@ package org.cupwright.app.cli.log;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.util.Optional;
-import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.NotReadPrint;
@@ -16,7 +13,6 @@ import org.cupwright.formats.table.FarDays;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Takes in a notebook. */
 @Command(
@@ -51,9 +47,7 @@ final class HistoryImportCommand extends CourseCommand {
         }
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
         ImportHistory.Answer answer = new ImportHistory(task.session().by(person)).read(source, far, keep);
-        if (task.options().json()) {
-            task.print(Json.document(json(task.texts(), answer)));
-        } else {
+        if (!new LogPrint(task).isJson(answer)) {
             page(task, answer);
         }
     }
@@ -75,24 +69,5 @@ final class HistoryImportCommand extends CourseCommand {
                 answer.kept()
                         ? texts.say("log.imported", answer.added(), answer.known())
                         : texts.say("history.dryRun"));
-    }
-
-    private static ObjectNode json(Texts texts, ImportHistory.Answer answer) {
-        ObjectNode node = Json.object();
-        node.put("course", answer.course().id());
-        node.put("read", answer.read());
-        node.put("roughly", answer.roughly());
-        node.set("first", Json.text(day(answer.first())));
-        node.set("last", Json.text(day(answer.last())));
-        node.set("notRead", NotReadPrint.json(texts, answer.notRead()));
-        node.set("unended", Json.text(answer.unended()));
-        node.put("kept", answer.kept());
-        node.put("added", answer.added());
-        node.put("known", answer.known());
-        return node;
-    }
-
-    private static Optional<String> day(Optional<LocalDate> day) {
-        return day.map(LocalDate::toString);
     }
 }

@@ -4,14 +4,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.SpotOptions;
 import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.entry.Entry;
 import org.cupwright.app.desk.entry.RecordFact;
+import org.cupwright.app.desk.entry.typed.EntryForm;
+import org.cupwright.app.desk.entry.typed.TypedEntry;
 import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.storage.Photo;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -68,23 +73,21 @@ final class LogAddCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        Entry wanted = new Entry(
-                kind,
-                holes,
-                place.find(),
+        Optional<Spot> where = place.find();
+        Map<String, String> parts = entry.parts();
+        EntryForm form = EntryForm.of(kind);
+        Optional<Photo> taken = Optional.ofNullable(photo)
+                .map(file -> new SourceFile(file.toString(), () -> Files.newInputStream(file)))
+                .map(file -> TypedEntry.photo(form, file));
+        TypedEntry says = new TypedEntry(
+                Optional.of(form),
+                parts,
+                where,
                 entry.radiusMetres(),
-                asPlanned,
-                task.options().date(),
                 Optional.ofNullable(when),
-                entry.parts(),
-                photo(),
-                entry.sure());
-        RecordFact record = new RecordFact(task.session(person));
-        new LogPrint(task).kept(record.record(wanted));
-    }
-
-    private Optional<SourceFile> photo() {
-        return Optional.ofNullable(photo)
-                .map(file -> new SourceFile(file.toString(), () -> Files.newInputStream(file)));
+                asPlanned,
+                taken.map(Photo::hash));
+        Entry wanted = new Entry(holes, asPlanned, task.options().date(), says, taken, entry.sure());
+        new LogPrint(task).kept(new RecordFact(task.session(person)).record(wanted));
     }
 }

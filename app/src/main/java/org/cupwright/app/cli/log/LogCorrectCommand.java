@@ -7,6 +7,8 @@ import org.cupwright.app.cli.command.SpotOptions;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.CorrectFact;
 import org.cupwright.app.desk.entry.CorrectFact.Change;
+import org.cupwright.app.desk.entry.Says;
+import org.cupwright.app.desk.entry.typed.TypedEntry;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -34,8 +36,8 @@ final class LogCorrectCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        Change change = new Change(
-                id, Optional.ofNullable(hole), place.find(), entry.radiusMetres(), entry.parts(), entry.sure());
+        Optional<Says> says = TypedEntry.change(entry.parts(), place.find(), entry.radiusMetres());
+        Change change = new Change(id, Optional.ofNullable(hole), says, entry.sure());
         CorrectFact correct = new CorrectFact(task.session(person));
         new LogPrint(task).corrected(correct.correct(change));
     }

@@ -4,18 +4,18 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.app.answers.FactText;
-import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.Shape;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.NewFile;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.table.ExportTable;
+import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.log.FactLines;
 import org.cupwright.formats.table.CsvText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Writes the logbook to a file. */
 @Command(
@@ -44,12 +44,8 @@ final class LogExportCommand extends CourseCommand {
             throw wrong("--words goes with --csv --kind K.", "");
         }
         int written = csv ? table(task) : lines(task);
-        if (task.options().json()) {
-            ObjectNode node = Json.object();
-            node.put("file", file.toString());
-            node.put("facts", written);
-            task.print(Json.document(node));
-        } else {
+        Shape said = new Shape().with("file", file.toString()).with("facts", written);
+        if (!new LogPrint(task).isJson(said)) {
             task.print(task.texts().say("log.exported", written, file.toString()));
         }
     }
@@ -61,7 +57,7 @@ final class LogExportCommand extends CourseCommand {
     }
 
     private int table(Task task) {
-        ExportTable.Answer answer = new ExportTable(task.session()).of(kind);
+        ExportTable.Answer answer = new ExportTable(task.session()).of(EntryForm.of(kind));
         FactText said = new FactText(task.texts(), answer.course(), answer.policy());
         List<List<String>> lines = new ArrayList<>();
         lines.add(with(answer.header(), "words"));

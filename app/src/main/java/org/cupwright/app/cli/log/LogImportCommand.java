@@ -2,19 +2,18 @@ package org.cupwright.app.cli.log;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.table.ImportTable;
+import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.log.FactLines;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Reads the entries of a file. */
 @Command(
@@ -60,22 +59,15 @@ final class LogImportCommand extends CourseCommand {
         }
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
         if (csv) {
-            ImportTable.Wanted wanted = new ImportTable.Wanted(kind, accepted != null, keep);
-            new TablePrint(task).read(new ImportTable(task.session(person)).read(wanted, source));
+            ImportTable table = new ImportTable(task.session(person));
+            new LogPrint(task).table(table.read(EntryForm.of(kind), source, accepted != null, keep));
         } else {
             lines(task, new FactLines(task.session()).read(source, keep));
         }
     }
 
     private static void lines(Task task, FactLines.Imported done) {
-        if (task.options().json()) {
-            ObjectNode node = Json.object();
-            node.put("course", done.course().id());
-            node.put("added", done.added());
-            node.put("known", done.known());
-            node.put("kept", done.kept());
-            task.print(Json.document(node));
-        } else {
+        if (!new LogPrint(task).isJson(done)) {
             task.print(task.texts().say(done.kept() ? "log.imported" : "log.wouldBeKept", done.added(), done.known()));
         }
     }

@@ -3,17 +3,19 @@ package org.cupwright.app.cli.log;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.answers.json.Json;
+import java.util.stream.Stream;
+import org.cupwright.app.answers.json.Shape;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.desk.entry.EntryKinds;
-import org.cupwright.app.desk.entry.EntryKinds.Kind;
-import org.cupwright.app.desk.entry.EntryKinds.PartOf;
+import org.cupwright.app.desk.entry.typed.Draft;
+import org.cupwright.app.desk.entry.typed.EntryForm;
+import org.cupwright.app.desk.entry.typed.Part;
+import org.cupwright.app.desk.log.LogProblems;
+import org.cupwright.app.storage.Photo;
 import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Shows what can be entered. */
 @Command(name = "kinds", description = "Shows the kinds of entries and what each can say.")
@@ -23,53 +25,45 @@ final class LogKindsCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        List<Kind> kinds = EntryKinds.of(Optional.ofNullable(kind));
-        if (task.options().json()) {
-            ObjectNode node = Json.object();
-            node.set(
-                    "kinds",
-                    Json.array(kinds.stream().map(LogKindsCommand::json).toList()));
-            task.print(Json.document(node));
+        List<EntryForm> forms = kind == null ? EntryForm.all() : List.of(EntryForm.of(kind));
+        Texts texts = task.texts();
+        if (new LogPrint(task).isJson(new Shape().with("kinds", forms.stream().map(LogKindsCommand::shape)))) {
             return;
         }
-        Texts texts = task.texts();
-        for (Kind each : kinds) {
-            task.print(Layout.left(each.typed(), 22) + texts.say("log.kind." + each.kind()));
-            each.parts()
-                    .forEach(part -> Layout.wrapped("    ", line(texts, part)).forEach(task::print));
+        for (EntryForm form : forms) {
+            task.print(Layout.left(LogProblems.typed(form.kind()), 22) + texts.say("log.kind." + form.kind()));
+            form.parts().stream()
+                    .flatMap(part -> Layout.wrapped("    ", line(texts, form, part)).stream())
+                    .forEach(task::print);
         }
     }
 
-    private static String line(Texts texts, PartOf part) {
+    private static String line(Texts texts, EntryForm form, Part part) {
         List<String> notes = new ArrayList<>();
-        if (part.place()) {
+        if (form.place().equals(Optional.of(part))) {
             notes.add("--on P --side L5 | --at E,N");
         }
-        if (part.name().equals("photo")) {
+        if (part.name().equals(Photo.PART)) {
             notes.add("--photo FILE");
         }
         if (!part.choices().isEmpty()) {
             notes.add(String.join(" | ", part.choices()));
         }
-        String must = part.optional() ? "" : " " + texts.say("log.must");
+        String must = isOptional(part) ? "" : " " + texts.say("log.must");
         return Layout.left(part.name(), 24) + String.join(" ", notes) + must;
     }
 
-    private static ObjectNode json(Kind kind) {
-        ObjectNode node = Json.object();
-        node.put("kind", kind.kind());
-        node.set(
-                "parts",
-                Json.array(kind.parts().stream().map(LogKindsCommand::json).toList()));
-        return node;
+    private static boolean isOptional(Part part) {
+        return part.optional() || Draft.goesWithoutSaying(part);
     }
 
-    private static ObjectNode json(PartOf part) {
-        ObjectNode node = Json.object();
-        node.put("part", part.name());
-        node.put("place", part.place());
-        node.put("optional", part.optional());
-        node.set("choices", Json.texts(part.choices()));
-        return node;
+    private static Shape shape(EntryForm form) {
+        Stream<Shape> parts = form.parts().stream()
+                .map(part -> new Shape()
+                        .with("part", part.name())
+                        .with("place", form.place().equals(Optional.of(part)))
+                        .with("optional", isOptional(part))
+                        .with("choices", part.choices()));
+        return new Shape().with("kind", form.kind()).with("parts", parts);
     }
 }

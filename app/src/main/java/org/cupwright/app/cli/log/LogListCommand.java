@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.ListFacts;
+import org.cupwright.app.desk.entry.typed.EntryForm;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -27,11 +28,12 @@ final class LogListCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        ListFacts.Wanted wanted = new ListFacts.Wanted(
-                Optional.ofNullable(from),
-                Optional.ofNullable(to).or(task.options()::date),
-                Optional.ofNullable(hole),
-                Optional.ofNullable(kind));
-        new LogPrint(task).list(new ListFacts(task.session()).of(wanted));
+        new LogPrint(task)
+                .list(new ListFacts(task.session())
+                        .of(
+                                Optional.ofNullable(from),
+                                Optional.ofNullable(to).or(task.options()::date),
+                                Optional.ofNullable(hole),
+                                Optional.ofNullable(kind).map(EntryForm::of).map(EntryForm::kind)));
     }
 }

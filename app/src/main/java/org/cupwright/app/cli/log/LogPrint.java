@@ -3,18 +3,23 @@ package org.cupwright.app.cli.log;
 import java.util.List;
 import org.cupwright.app.answers.FactText;
 import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.answers.json.LogJson;
+import org.cupwright.app.answers.json.Shapes;
 import org.cupwright.app.cli.command.Layout;
+import org.cupwright.app.cli.command.NotReadPrint;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.CorrectFact;
 import org.cupwright.app.desk.entry.ListFacts;
 import org.cupwright.app.desk.entry.RecordFact;
+import org.cupwright.app.desk.entry.table.ImportTable;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message;
 
 /** The logbook as a table and as JSON. */
 final class LogPrint {
+    /** So many entries of a table are shown; JSON has them all. Our choice. */
+    private static final int SHOWN = 20;
+
     private final Task task;
     private final Texts texts;
 
@@ -23,19 +28,25 @@ final class LogPrint {
         this.texts = task.texts();
     }
 
-    void kept(RecordFact.Answer answer) {
+    /** Prints an answer as JSON, where that is wanted. */
+    boolean isJson(Object answer) {
         if (task.options().json()) {
-            task.print(Json.document(new LogJson(texts).kept(answer)));
+            task.print(Json.document(new Shapes(texts).tree(answer)));
+        }
+        return task.options().json();
+    }
+
+    void kept(RecordFact.Answer answer) {
+        if (isJson(answer)) {
             return;
         }
         FactText words = new FactText(texts, answer.course(), answer.policy());
-        answer.facts().forEach(fact -> row(texts.say("log.kept"), words, fact));
+        answer.kept().forEach(fact -> row(texts.say("log.kept"), words, fact));
         answer.remarks().forEach(this::remark);
     }
 
     void corrected(CorrectFact.Answer answer) {
-        if (task.options().json()) {
-            task.print(Json.document(new LogJson(texts).corrected(answer)));
+        if (isJson(answer)) {
             return;
         }
         FactText words = new FactText(texts, answer.course(), answer.policy());
@@ -47,12 +58,15 @@ final class LogPrint {
     }
 
     private void remark(Message remark) {
-        Layout.wrapped("", texts.say(remark)).forEach(task::print);
+        wrapped(texts.say(remark));
+    }
+
+    private void wrapped(String text) {
+        Layout.wrapped("", text).forEach(task::print);
     }
 
     void list(ListFacts.Answer answer) {
-        if (task.options().json()) {
-            task.print(Json.document(new LogJson(texts).list(answer)));
+        if (isJson(answer)) {
             return;
         }
         task.print(texts.say("log.title", answer.course().name(), texts.day(answer.from()), texts.day(answer.to())));
@@ -61,7 +75,7 @@ final class LogPrint {
             task.print(texts.say("log.none"));
         }
         for (Fact fact : answer.facts()) {
-            String mark = answer.corrected().containsKey(fact.id()) ? " (" + texts.say("log.corrected") + ")" : "";
+            String mark = answer.corrected().contains(fact.id()) ? " (" + texts.say("log.corrected") + ")" : "";
             lines("", words, fact, mark).forEach(task::print);
         }
     }
@@ -74,5 +88,40 @@ final class LogPrint {
     private List<String> lines(String first, FactText words, Fact fact, String mark) {
         String head = first + words.moment(fact) + "  " + Layout.left(words.hole(fact), 4) + words.id(fact) + "  ";
         return Layout.hanging(head, words.told(fact) + mark);
+    }
+
+    /** What reads of a table of entries. */
+    void table(ImportTable.Answer answer) {
+        if (isJson(answer)) {
+            return;
+        }
+        int added = answer.added();
+        int read = added + answer.known();
+        int lines = read + answer.notRead().size();
+        String course = answer.course().name();
+        task.print(
+                lines == 0
+                        ? texts.say("table.noLines", course)
+                        : texts.say("table.reads", course, read, lines, added, answer.known()));
+        entries(answer);
+        if (!answer.unused().isEmpty()) {
+            wrapped(texts.say("table.unused", String.join(", ", answer.unused())));
+        }
+        answer.remarks().forEach(this::remark);
+        NotReadPrint.print(task, answer.notRead());
+        answer.unended().ifPresent(line -> wrapped(texts.say("table.unended", line)));
+        task.print(answer.kept() ? texts.say("log.imported", added, answer.known()) : texts.say("history.dryRun"));
+    }
+
+    private void entries(ImportTable.Answer answer) {
+        FactText words = new FactText(texts, answer.course(), answer.policy());
+        List<Fact> facts = answer.facts();
+        for (Fact fact : facts.subList(0, Math.min(SHOWN, facts.size()))) {
+            String head = "  " + words.moment(fact) + "  " + Layout.left(words.hole(fact), 4);
+            Layout.hanging(head, words.told(fact)).forEach(task::print);
+        }
+        if (facts.size() > SHOWN) {
+            task.print("  " + texts.say("table.more", facts.size() - SHOWN));
+        }
     }
 }

@@ -8,15 +8,15 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.answers.json.WeatherJson;
+import org.cupwright.app.answers.json.Shapes;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.NotReadPrint;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.weather.ImportWeather;
-import org.cupwright.app.desk.weather.TableQuestion;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.formats.table.Question;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -73,7 +73,7 @@ final class WeatherImportCommand extends CourseCommand {
         ImportWeather.Answer answer = new ImportWeather(task.session().by(person()))
                 .read(new ImportWeather.Request(source, forecast, columns, units, accepted, keep));
         if (task.options().json()) {
-            task.print(Json.document(new WeatherJson(task.texts()).table(answer)));
+            task.print(Json.document(new Shapes(task.texts()).tree(answer)));
         } else {
             page(task, answer);
         }
@@ -121,7 +121,7 @@ final class WeatherImportCommand extends CourseCommand {
         if (!answer.asks().isEmpty()) {
             task.print(texts.say("weather.asks"));
         }
-        for (TableQuestion question : answer.asks()) {
+        for (Question question : answer.asks()) {
             String said = texts.say(question.asks()) + " " + texts.say(question.tryThis());
             Layout.wrapped("  ", said).forEach(task::print);
         }

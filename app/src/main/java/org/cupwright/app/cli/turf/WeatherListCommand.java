@@ -35,8 +35,8 @@ final class WeatherListCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        ListWeather.Answer answer = new ListWeather(task.session())
-                .of(new ListWeather.Wanted(Optional.ofNullable(from), Optional.ofNullable(to)));
+        ListWeather.Answer answer =
+                new ListWeather(task.session()).of(Optional.ofNullable(from), Optional.ofNullable(to));
         if (task.options().json()) {
             task.print(Json.document(new WeatherJson(task.texts()).list(answer)));
         } else {

@@ -4,11 +4,11 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.log.DaySpan;
@@ -32,51 +32,47 @@ public final class ListFacts {
     }
 
     /**
-     * Which entries are wanted.
-     *
-     * @param from the first day; empty: a week up to the last
-     * @param to the last day; empty: today on the course
-     * @param hole of one hole only
-     * @param kind of one kind only
-     */
-    public record Wanted(
-            Optional<LocalDate> from, Optional<LocalDate> to, Optional<String> hole, Optional<String> kind) {}
-
-    /**
      * Entries as they count, corrections taken in.
      *
      * @param corrected those among them that do not say what was first recorded
      */
     public record Answer(
-            Course course, Policy policy, LocalDate from, LocalDate to, List<Fact> facts, Map<UUID, Fact> corrected) {}
+            Course course, Policy policy, LocalDate from, LocalDate to, List<Fact> facts, List<UUID> corrected) {}
 
-    public Answer of(Wanted wanted) {
-        return session.read(stores -> listed(stores, wanted));
+    /**
+     * Which entries count.
+     *
+     * @param from the first day; empty: a week up to the last
+     * @param to the last day; empty: today on the course
+     * @param hole of one hole only
+     * @param kind of one kind only ({@link org.cupwright.cupchange.PayloadKinds})
+     */
+    public Answer of(Optional<LocalDate> from, Optional<LocalDate> to, Optional<String> hole, Optional<String> kind) {
+        return session.read(stores -> {
+            Course course = session.course(stores);
+            hole.ifPresent(named -> HoleChoice.hole(course, named));
+            LocalDate last = to.orElseGet(() -> CourseToday.of(course, session.clock()));
+            LocalDate first = from.orElse(last.minusDays(USUAL_DAYS - 1));
+            return listed(
+                    stores,
+                    course,
+                    DaySpan.of(first, last),
+                    fact -> (hole.isEmpty() || hole.equals(fact.hole()))
+                            && kind.stream().allMatch(fact.payload().kind()::equals));
+        });
     }
 
-    private Answer listed(Stores stores, Wanted wanted) {
-        Course course = session.course(stores);
-        wanted.hole().ifPresent(hole -> HoleChoice.hole(course, hole));
-        Optional<String> kind = wanted.kind().map(given -> EntryForm.of(given).kind());
-        LocalDate to = wanted.to().orElseGet(() -> CourseToday.of(course, session.clock()));
-        DaySpan span = DaySpan.of(wanted.from().orElse(to.minusDays(USUAL_DAYS - 1)), to);
+    private static Answer listed(Stores stores, Course course, DaySpan span, Predicate<Fact> wanted) {
         ZoneId zone = course.frame().zone();
         Instant start = span.from().atStartOfDay(zone).toInstant();
         Instant end = span.to().plusDays(1).atStartOfDay(zone).toInstant();
         List<Fact> recorded = stores.facts().between(course.id(), start, end);
         List<Fact> facts = FactsInEffect.of(recorded, start, end).stream()
-                .filter(fact -> wanted.hole().isEmpty() || wanted.hole().equals(fact.hole()))
-                .filter(fact ->
-                        kind.isEmpty() || kind.get().equals(fact.payload().kind()))
+                .filter(wanted)
                 .sorted(readable(course))
                 .toList();
-        return new Answer(
-                course,
-                stores.policies().history(course.id()).at(to),
-                span.from(),
-                to,
-                facts,
-                corrected(recorded, facts));
+        Policy policy = stores.policies().history(course.id()).at(span.to());
+        return new Answer(course, policy, span.from(), span.to(), facts, corrected(recorded, facts));
     }
 
     /** By when they happened; what happened at once, by when it was written down, then in round order. */
@@ -88,15 +84,12 @@ public final class ListFacts {
                 .thenComparing(Fact::id);
     }
 
-    private static Map<UUID, Fact> corrected(List<Fact> recorded, List<Fact> counting) {
-        Map<UUID, Fact> first = new HashMap<>();
-        recorded.forEach(fact -> first.put(fact.id(), fact));
-        Map<UUID, Fact> corrected = new HashMap<>();
-        for (Fact fact : counting) {
-            if (!fact.equals(first.get(fact.id()))) {
-                corrected.put(fact.id(), first.get(fact.id()));
-            }
-        }
-        return corrected;
+    private static List<UUID> corrected(List<Fact> recorded, List<Fact> counting) {
+        Set<Fact> first = Set.copyOf(recorded);
+        return counting.stream()
+                .filter(fact -> !first.contains(fact))
+                .map(Fact::id)
+                .sorted(Comparator.comparing(UUID::toString))
+                .toList();
     }
 }

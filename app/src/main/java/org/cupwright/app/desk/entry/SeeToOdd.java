@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import org.cupwright.app.desk.log.FactIds;
 import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.app.desk.log.OddThings;
@@ -16,7 +15,6 @@ import org.cupwright.course.Course;
 import org.cupwright.cupchange.CrewNote.OddSeen;
 import org.cupwright.cupchange.CrewNote.SomethingOdd;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.cupchange.Logbook;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
@@ -66,12 +64,7 @@ public final class SeeToOdd {
     }
 
     private static OddThings.Thing find(Stores stores, Course course, String given) {
-        UUID id = FactIds.of(stores.facts(), course.id(), given);
-        Instant when = stores.facts().find(id).orElseThrow().happenedAt();
-        Fact fact = Logbook.of(stores.facts().between(course.id(), when, when.plusNanos(1))).facts().stream()
-                .filter(known -> known.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> Problem.of("log.withdrawn", "entry", given, new Name(given)));
+        Fact fact = FactIds.of(stores.facts(), course.id(), given).counting();
         if (fact.payload() instanceof SomethingOdd odd) {
             return new OddThings.Thing(fact, odd);
         }
@@ -80,6 +73,6 @@ public final class SeeToOdd {
                 "entry",
                 given,
                 new Name(given),
-                new Name(EntryForm.typed(fact.payload().kind())));
+                new Name(LogProblems.typed(fact.payload().kind())));
     }
 }

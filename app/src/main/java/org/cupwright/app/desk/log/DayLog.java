@@ -2,6 +2,7 @@ package org.cupwright.app.desk.log;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -9,8 +10,12 @@ import org.cupwright.app.storage.FactStore;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.CareWork.Maintained;
 import org.cupwright.cupchange.CareWork.Upkeep;
+import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
+import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.DayReading.SpeedRead;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.Payload;
 import org.cupwright.holelocation.FastestSpeed;
 import org.cupwright.units.GreenSpeed;
 
@@ -22,6 +27,8 @@ import org.cupwright.units.GreenSpeed;
  * @param facts in the order in which they happened
  */
 public record DayLog(LocalDate day, ZoneId zone, List<Fact> facts) {
+    private static final LocalTime MORNING = LocalTime.of(5, 0);
+
     public DayLog {
         facts = List.copyOf(facts);
     }
@@ -30,6 +37,11 @@ public record DayLog(LocalDate day, ZoneId zone, List<Fact> facts) {
         ZoneId zone = course.frame().zone();
         DayLog empty = new DayLog(day, zone, List.of());
         return new DayLog(day, zone, new FactsInEffect(store, course.id()).between(empty.start(), empty.end()));
+    }
+
+    /** When that happened of which only the day is known (our choice: cups are changed before play). */
+    public static Instant morning(LocalDate day, ZoneId zone) {
+        return day.atTime(MORNING).atZone(zone).toInstant();
     }
 
     /** The moment the day begins. */
@@ -56,6 +68,25 @@ public record DayLog(LocalDate day, ZoneId zone, List<Fact> facts) {
             }
         }
         return Optional.empty();
+    }
+
+    /** What is said of a hole's change. */
+    public Optional<Fact> change(String hole) {
+        return facts.stream()
+                .filter(fact -> fact.hole().equals(Optional.of(hole)) && isChange(fact.payload()))
+                .reduce((earlier, later) -> later);
+    }
+
+    public static boolean isChange(Payload payload) {
+        return payload instanceof CupChanged || payload instanceof CutSomewhere || payload instanceof LeftInOldHole;
+    }
+
+    /** The last moment between two, both included, at which something happened. */
+    public Optional<Instant> last(Instant from, Instant to) {
+        return facts.stream()
+                .map(Fact::happenedAt)
+                .filter(moment -> !moment.isBefore(from) && !moment.isAfter(to))
+                .max(Instant::compareTo);
     }
 
     private static boolean worked(List<Fact> facts, Upkeep work) {

@@ -120,32 +120,26 @@ public final class FactLines {
         try {
             Fact fact = FactJson.read(line);
             if (!fact.course().equals(course.id())) {
-                throw new Problem(
-                        Message.of("problem.log.otherCourse", new Name(fact.course()), new Name(course.id())),
-                        where(file, number),
-                        new Name(fact.course()),
-                        Message.of("try.log.otherCourse"));
+                Message what = Message.of("problem.log.otherCourse", new Name(fact.course()), new Name(course.id()));
+                throw inLine("otherCourse", what, file, number, fact.course());
             }
             return fact;
         } catch (UnreadableFact unreadable) {
-            throw new Problem(
-                    Message.of("problem.log.lineNotRead", unreadable.why()),
-                    where(file, number),
-                    new Name(unreadable.where()),
-                    Message.of("try.log.lineNotRead"));
+            Message what = Message.of("problem.log.lineNotRead", unreadable.why());
+            throw inLine("lineNotRead", what, file, number, unreadable.where());
         }
     }
 
-    private static List<Message> where(SourceFile file, long number) {
-        return List.of(
-                Message.of("where.place", new Name(file.name())), Message.of("survey.where.line", new Count(number)));
+    private static Problem inLine(String kind, Message what, SourceFile file, long number, String value) {
+        Message line = Message.of("survey.where.line", new Count(number));
+        return new Problem(what, List.of(where(file), line), new Name(value), Message.of("try.log." + kind));
     }
 
     private static Problem bad(String kind, SourceFile file, String value) {
-        return new Problem(
-                Message.of("problem.log." + kind),
-                List.of(Message.of("where.place", new Name(file.name()))),
-                new Name(value),
-                Message.of("try.log." + kind));
+        return Problem.of(Message.of("problem.log." + kind), where(file), value, Message.of("try.log." + kind));
+    }
+
+    private static Message where(SourceFile file) {
+        return Message.of("where.place", new Name(file.name()));
     }
 }

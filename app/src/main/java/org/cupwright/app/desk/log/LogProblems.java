@@ -1,6 +1,7 @@
 package org.cupwright.app.desk.log;
 
 import java.util.List;
+import java.util.Locale;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.formats.table.WrittenDay;
 import org.cupwright.message.Message;
@@ -10,6 +11,11 @@ import org.cupwright.message.Problem;
 /** What can be wrong with an entry of the logbook as a person gives it. */
 public final class LogProblems {
     private LogProblems() {}
+
+    /** A name as it is easiest to type: {@code cup-changed}. */
+    public static String typed(String name) {
+        return name.replaceAll("([a-z0-9])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);
+    }
 
     public static Problem kind(String given, List<String> like, List<String> all) {
         Message advice = like.isEmpty()
@@ -85,7 +91,7 @@ public final class LogProblems {
     }
 
     /** The hole has a change on record that day. */
-    static Problem again(Fact before) {
+    public static Problem again(Fact before) {
         String hole = before.hole().orElse("");
         return Problem.of(
                 Message.of("problem.log.again", new Name(hole), new Name(before.person())),

@@ -1,10 +1,12 @@
 package org.cupwright.app.desk.turf;
 
+import java.io.IOException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Optional;
 import org.cupwright.app.desk.history.FoldedFacts;
+import org.cupwright.app.desk.history.StateIn;
+import org.cupwright.app.desk.history.StateOut;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.state.TurfFold;
@@ -23,7 +25,7 @@ final class FoldedTurf implements FoldedFacts<TurfState> {
 
     @Override
     public String name() {
-        return "turf 4";
+        return "turf 5";
     }
 
     @Override
@@ -42,12 +44,12 @@ final class FoldedTurf implements FoldedFacts<TurfState> {
     }
 
     @Override
-    public byte[] write(TurfState state) {
-        return TurfStateBytes.write(state);
+    public void write(StateOut out, TurfState state) throws IOException {
+        TurfStateBytes.write(out, state);
     }
 
     @Override
-    public Optional<TurfState> read(byte[] bytes) {
-        return TurfStateBytes.read(bytes);
+    public TurfState read(StateIn in) throws IOException {
+        return TurfStateBytes.read(in);
     }
 }

@@ -1,9 +1,11 @@
 package org.cupwright.app.desk.turf;
 
+import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import org.cupwright.app.desk.history.FoldedFacts;
+import org.cupwright.app.desk.history.StateIn;
+import org.cupwright.app.desk.history.StateOut;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.weather.RecordedWeather;
@@ -12,7 +14,7 @@ import org.cupwright.turf.weather.RecordedWeather;
 final class FoldedWeather implements FoldedFacts<RecordedWeather> {
     @Override
     public String name() {
-        return "weather 2";
+        return "weather 3";
     }
 
     @Override
@@ -31,12 +33,12 @@ final class FoldedWeather implements FoldedFacts<RecordedWeather> {
     }
 
     @Override
-    public byte[] write(RecordedWeather weather) {
-        return RecordedWeatherBytes.write(weather);
+    public void write(StateOut out, RecordedWeather weather) throws IOException {
+        RecordedWeatherBytes.write(out, weather);
     }
 
     @Override
-    public Optional<RecordedWeather> read(byte[] bytes) {
-        return RecordedWeatherBytes.read(bytes);
+    public RecordedWeather read(StateIn in) throws IOException {
+        return RecordedWeatherBytes.read(in);
     }
 }

@@ -1,7 +1,6 @@
 package org.cupwright.app.desk.turf;
 
 import java.io.IOException;
-import java.util.Optional;
 import org.cupwright.app.desk.history.StateIn;
 import org.cupwright.app.desk.history.StateOut;
 import org.cupwright.turf.weather.Rain;
@@ -13,16 +12,13 @@ import org.cupwright.turf.weather.WeatherSeries;
 final class RecordedWeatherBytes {
     private RecordedWeatherBytes() {}
 
-    static byte[] write(RecordedWeather weather) {
-        return StateOut.bytes(weather, (out, all) -> {
-            out.each(all.entered().days(), RecordedWeatherBytes::day);
-            out.each(all.forecasts().days(), RecordedWeatherBytes::day);
-        });
+    static void write(StateOut out, RecordedWeather weather) throws IOException {
+        out.each(weather.entered().days(), RecordedWeatherBytes::day);
+        out.each(weather.forecasts().days(), RecordedWeatherBytes::day);
     }
 
-    /** Empty when the bytes are damaged. */
-    static Optional<RecordedWeather> read(byte[] bytes) {
-        return StateIn.state(bytes, in -> new RecordedWeather(series(in), series(in)));
+    static RecordedWeather read(StateIn in) throws IOException {
+        return new RecordedWeather(series(in), series(in));
     }
 
     private static void day(StateOut out, WeatherDay day) throws IOException {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.time.ZoneId;
 import java.util.Collection;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -23,16 +22,7 @@ import org.cupwright.turf.state.TurfState;
 final class TurfStateBytes {
     private TurfStateBytes() {}
 
-    static byte[] write(TurfState state) {
-        return StateOut.bytes(state, TurfStateBytes::write);
-    }
-
-    /** Empty when the bytes are damaged: the state is then made anew. */
-    static Optional<TurfState> read(byte[] bytes) {
-        return StateIn.state(bytes, TurfStateBytes::state);
-    }
-
-    private static void write(StateOut out, TurfState state) throws IOException {
+    static void write(StateOut out, TurfState state) throws IOException {
         out.text(state.zone().getId());
         out.optional(state.last(), TurfStateBytes::mark);
         out.each(state.greens().values(), GreenStateBytes::write);
@@ -41,7 +31,7 @@ final class TurfStateBytes {
         out.big(state.facts());
     }
 
-    private static TurfState state(StateIn in) throws IOException {
+    static TurfState read(StateIn in) throws IOException {
         return new TurfState(
                 ZoneId.of(in.text()),
                 in.optional(TurfStateBytes::mark),

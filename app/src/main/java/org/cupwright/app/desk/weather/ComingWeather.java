@@ -2,23 +2,19 @@ package org.cupwright.app.desk.weather;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.desk.log.DayLog;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.DayReading.WeatherForecast;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.formats.table.NotRead;
 
 /** The weather as it is foretold: what is heard later stands beside what was heard before, and counts in its place. */
 final class ComingWeather extends WeatherEntries {
     /** Nobody foretells single days beyond this; a day farther off is a slip of the pen (our choice). */
     private static final int FARTHEST_DAYS = 30;
-
-    /** When a forecast is heard on a day that is not today by the clock (our choice; only the day matters). */
-    private static final LocalTime MORNING = LocalTime.of(5, 0);
 
     private final LocalDate today;
 
@@ -32,7 +28,7 @@ final class ComingWeather extends WeatherEntries {
     }
 
     @Override
-    public void check(LocalDate day) throws NotRead {
+    void check(LocalDate day) {
         if (day.isBefore(today)) {
             throw WeatherColumn.not("over", day.toString());
         }
@@ -58,6 +54,6 @@ final class ComingWeather extends WeatherEntries {
     private Instant heard(Instant now) {
         ZoneId zone = course().frame().zone();
         boolean today = LocalDate.ofInstant(now, zone).equals(this.today);
-        return today ? now : this.today.atTime(MORNING).atZone(zone).toInstant();
+        return today ? now : DayLog.morning(this.today, zone);
     }
 }

@@ -1,7 +1,6 @@
 package org.cupwright.app.desk.weather;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,10 +14,10 @@ import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
-import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.formats.table.FarDays;
 import org.cupwright.formats.table.NotReadLine;
+import org.cupwright.formats.table.Question;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
@@ -43,7 +42,7 @@ public final class ImportWeather {
      * @param forecast whether it foretells coming days
      * @param columns by the column's name: what the table calls it, where it is none of the usual names
      * @param units by the column's name: its unit, where the table does not say
-     * @param accepted what looks wrong and is right ({@link TableQuestion#about()}, {@link FarDays#ABOUT})
+     * @param accepted what looks wrong and is right ({@link Question#about()}, {@link FarDays#ABOUT})
      * @param keep whether to keep what reads
      */
     public record Request(
@@ -86,7 +85,7 @@ public final class ImportWeather {
             int changed,
             int known,
             List<NotReadLine> notRead,
-            List<TableQuestion> asks,
+            List<Question> asks,
             Optional<String> unended,
             boolean kept) {}
 
@@ -96,13 +95,10 @@ public final class ImportWeather {
      * @throws Problem when it is to be kept, looks wrong, and nobody said that it is right
      */
     public Answer read(Request request) {
-        TableQuestions.checkAccepted(request.accepted());
+        WeatherQuestions.checkAccepted(request.accepted());
         WeatherEntries entries = session.read(stores -> entries(stores, request));
-        WeatherFormat.Said said = new WeatherFormat.Said(request.columns(), request.units());
-        boolean farDaysAreRight = request.accepted().contains(FarDays.ABOUT);
-        WeatherTable table =
-                FileReading.read(request.file(), in -> WeatherTable.read(in, said, entries, farDaysAreRight));
-        List<TableQuestion> asks = TableQuestions.of(table, CourseLatitude.degrees(entries.course())).stream()
+        WeatherTable table = FileReading.read(request.file(), in -> WeatherTable.read(in, request, entries));
+        List<Question> asks = table.questions(CourseLatitude.degrees(entries.course())).stream()
                 .filter(question -> !request.accepted().contains(question.about()))
                 .toList();
         if (request.keep() && !asks.isEmpty()) {
@@ -110,7 +106,9 @@ public final class ImportWeather {
         }
         return session.decideIf(request.keep(), Right.RECORD, stores -> {
             WeatherEntries known = entries(stores, request);
-            List<WeatherEntries.News> news = news(table, known);
+            List<WeatherEntries.News> news = table.days().stream()
+                    .flatMap(weather -> known.news(weather, session.person().name(), session.now()).stream())
+                    .toList();
             if (request.keep()) {
                 news.forEach(each -> stores.facts().add(each.fact()));
             }
@@ -126,26 +124,18 @@ public final class ImportWeather {
         return request.forecast() ? new ComingWeather(course, all, today) : new PastWeather(course, all, today);
     }
 
-    private List<WeatherEntries.News> news(WeatherTable table, WeatherEntries entries) {
-        List<WeatherEntries.News> news = new ArrayList<>();
-        for (WeatherEntered weather : table.days()) {
-            entries.news(weather, session.person().name(), session.now()).ifPresent(news::add);
-        }
-        return news;
-    }
-
     private static Answer answer(
             Request request,
             WeatherEntries entries,
             WeatherTable table,
             List<WeatherEntries.News> news,
-            List<TableQuestion> asks) {
+            List<Question> asks) {
         int changed = (int) news.stream().filter(WeatherEntries.News::instead).count();
         int read = table.days().size();
         return new Answer(
                 entries.course(),
                 request.forecast(),
-                table.units(),
+                table.layout().unitNames(),
                 read,
                 table.first(),
                 table.last(),
@@ -154,13 +144,13 @@ public final class ImportWeather {
                 news.size() - changed,
                 changed,
                 read - news.size(),
-                table.notRead(),
+                table.reading().notRead(),
                 asks,
-                table.unended(),
+                table.reading().unended(),
                 request.keep());
     }
 
-    private static Problem asked(TableQuestion question, SourceFile file) {
+    private static Problem asked(Question question, SourceFile file) {
         return Problem.of(
                 question.asks(),
                 Message.of("where.place", new Name(file.name())),

@@ -31,14 +31,6 @@ public final class ListWeather {
     }
 
     /**
-     * Which days are wanted.
-     *
-     * @param from the first day; empty: two weeks up to today, or up to the last where that is earlier
-     * @param to the last day; empty: the last that is foretold, or today
-     */
-    public record Wanted(Optional<LocalDate> from, Optional<LocalDate> to) {}
-
-    /**
      * A day.
      *
      * @param known its weather, as well as it is known; empty when nothing is
@@ -48,25 +40,31 @@ public final class ListWeather {
     /**
      * The weather of a stretch of days.
      *
-     * @param days all of them, in order
-     * @param basis how many rest on what
+     * @param basis how many days rest on what
      * @param gaps days before today of which nobody entered anything
+     * @param days all of them, in order
      */
-    public record Answer(Course course, List<Day> days, WeatherBasis basis, int gaps) {}
+    public record Answer(Course course, WeatherBasis basis, int gaps, List<Day> days) {}
 
-    public Answer of(Wanted wanted) {
-        return session.read(stores -> listed(stores, wanted));
+    /**
+     * The days that are wanted.
+     *
+     * @param from the first day; empty: two weeks up to today, or up to the last where that is earlier
+     * @param to the last day; empty: the last that is foretold, or today
+     */
+    public Answer of(Optional<LocalDate> from, Optional<LocalDate> to) {
+        return session.read(stores -> listed(stores, from, to));
     }
 
-    private Answer listed(Stores stores, Wanted wanted) {
+    private Answer listed(Stores stores, Optional<LocalDate> from, Optional<LocalDate> upTo) {
         Course course = session.course(stores);
         LocalDate today = CourseToday.of(course, session.clock());
         RecordedWeather recorded = RecordedWeather.of(new FactsInEffect(stores.facts(), course.id())
                 .ofKinds(RecordedWeather.KINDS, FactStore.LONG_AGO, FactStore.LONG_HENCE));
-        LocalDate to = wanted.to().orElseGet(() -> lastForetold(recorded.forecasts(), today));
+        LocalDate to = upTo.orElseGet(() -> lastForetold(recorded.forecasts(), today));
         LocalDate last = to.isBefore(today) ? to : today;
-        DaySpan span = DaySpan.of(wanted.from().orElse(last.minusDays(USUAL_DAYS - 1)), to)
-                .shown();
+        DaySpan span =
+                DaySpan.of(from.orElse(last.minusDays(USUAL_DAYS - 1)), to).shown();
         WeatherOutlook outlook = recorded.outlook();
         List<Day> days = new ArrayList<>();
         int gaps = 0;
@@ -77,7 +75,7 @@ public final class ListWeather {
                     .isPresent();
             gaps += day.isBefore(today) && !entered ? 1 : 0;
         }
-        return new Answer(course, List.copyOf(days), WeatherBasis.of(outlook, span.from(), span.to()), gaps);
+        return new Answer(course, WeatherBasis.of(outlook, span.from(), span.to()), gaps, List.copyOf(days));
     }
 
     private static LocalDate lastForetold(WeatherSeries forecasts, LocalDate today) {

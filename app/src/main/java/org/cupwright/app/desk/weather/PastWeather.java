@@ -10,7 +10,6 @@ import org.cupwright.course.Course;
 import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.formats.table.NotRead;
 
 /** The weather as it was: a day that is there with other values is corrected. */
 final class PastWeather extends WeatherEntries {
@@ -28,7 +27,7 @@ final class PastWeather extends WeatherEntries {
     }
 
     @Override
-    public void check(LocalDate day) throws NotRead {
+    void check(LocalDate day) {
         if (!day.isBefore(today)) {
             throw WeatherColumn.not("notOver", day.toString());
         }

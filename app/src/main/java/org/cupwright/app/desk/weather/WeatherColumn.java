@@ -2,13 +2,11 @@ package org.cupwright.app.desk.weather;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import org.cupwright.formats.table.Column;
-import org.cupwright.formats.table.NotRead;
 import org.cupwright.formats.table.Unit;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /**
  * What a table of weather can tell of a day. Names are those that weather stations and services commonly write
@@ -32,45 +30,39 @@ public final class WeatherColumn {
             Column.day("date").called("day", "datum").needed().without(MISSING);
     static final Column<Double> TMAX = measured("tmax", CELSIUS)
             .called("maxtemp", "maxtemperature", "tempmax", "temperaturemax", "tx", "high", "maximum")
-            .needed();
+            .needed()
+            .asking(WeatherQuestions::hottest);
     static final Column<Double> TMIN = measured("tmin", CELSIUS)
             .called("mintemp", "mintemperature", "tempmin", "temperaturemin", "tn", "low", "minimum")
             .needed();
     static final Column<Double> RAIN = measured("rain", MILLIMETRES)
             .called("precipitation", "precip", "prcp", "rr", "rainfall")
-            .only(rain -> kept(rain) >= 0, text -> not("rain", text));
-    static final Column<Double> WIND =
-            measured("wind", METRES_PER_SECOND).called("windspeed", "meanwind", "windmean", "avgwind");
+            .only(rain -> rain >= 0, text -> not("rain", text))
+            .asking(WeatherQuestions::rain);
+    static final Column<Double> WIND = measured("wind", METRES_PER_SECOND)
+            .called("windspeed", "meanwind", "windmean", "avgwind")
+            .asking(WeatherQuestions::wind);
     static final Column<Double> RHMAX = measured("rhmax", PERCENT).called("maxhumidity", "humiditymax", "maxrh");
     static final Column<Double> RHMIN = measured("rhmin", PERCENT).called("minhumidity", "humiditymin", "minrh");
-    static final Column<Double> SUNSHINE = measured("sunshine", MINUTES).called("sun", "sunshineduration");
+    static final Column<Double> SUNSHINE = measured("sunshine", MINUTES)
+            .called("sun", "sunshineduration")
+            .made(Math::rint)
+            .asking(WeatherQuestions::sunshine);
 
     static final List<Column<?>> ALL = List.of(DATE, TMAX, TMIN, RAIN, WIND, RHMAX, RHMIN, SUNSHINE);
 
     private WeatherColumn() {}
 
-    private static Column<Double> measured(String name, List<Unit> units) {
-        return Column.number(name).in(units).without(MISSING).otherwise(text -> not("number", text));
-    }
-
     /** A number as it is kept: to a hundredth of the logbook's unit, finer than any of it is measured. */
-    static double kept(double value) {
-        return Math.rint(value * PER_UNIT) / PER_UNIT;
+    private static Column<Double> measured(String name, List<Unit> units) {
+        return Column.number(name)
+                .in(units)
+                .without(MISSING)
+                .otherwise(text -> not("number", text))
+                .made(value -> Math.rint(value * PER_UNIT) / PER_UNIT);
     }
 
-    static NotRead not(String what, String value) {
-        return new NotRead(Message.of("weather." + what, new Name(value)), Message.of("weather.try." + what));
-    }
-
-    /** A column by the name with which a person means it. */
-    static Optional<Column<?>> find(String typed) {
-        return ALL.stream()
-                .filter(column -> column.name().equalsIgnoreCase(typed))
-                .findFirst();
-    }
-
-    /** The names of all. */
-    static String names() {
-        return ALL.stream().map(Column::name).collect(Collectors.joining(", "));
+    static Problem not(String what, String value) {
+        return Problem.of(Message.of("weather." + what, new Name(value)), Message.of("weather.try." + what));
     }
 }

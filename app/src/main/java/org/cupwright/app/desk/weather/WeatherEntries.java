@@ -14,10 +14,10 @@ import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Logbook;
 import org.cupwright.cupchange.Payload;
-import org.cupwright.formats.table.NotRead;
+import org.cupwright.message.Problem;
 
 /** What the logbook has of the weather, and how what a table says of a day goes into it. */
-abstract class WeatherEntries implements WeatherTable.DaysTaken {
+abstract class WeatherEntries {
     private final Course course;
     private final List<Fact> all;
     private final Map<LocalDate, Fact> byDay = new HashMap<>();
@@ -44,9 +44,8 @@ abstract class WeatherEntries implements WeatherTable.DaysTaken {
     /** Empty when the logbook says it already. */
     abstract Optional<News> news(WeatherEntered weather, String person, Instant now);
 
-    /** Which days a table may speak of. */
-    @Override
-    public abstract void check(LocalDate day) throws NotRead;
+    /** @throws Problem for a day of which a table may not speak */
+    abstract void check(LocalDate day);
 
     Course course() {
         return course;

@@ -5,17 +5,16 @@ import static org.cupwright.app.desk.weather.WeatherColumn.not;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
 import org.cupwright.cupchange.ImpossibleFact;
 import org.cupwright.formats.table.Column;
 import org.cupwright.formats.table.Layout;
-import org.cupwright.formats.table.NotRead;
 import org.cupwright.formats.table.WrittenDay;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Said;
+import org.cupwright.message.Problem;
 
 /** One line of a table of weather: one day. */
 final class WeatherLine {
@@ -24,41 +23,33 @@ final class WeatherLine {
 
     private WeatherLine() {}
 
-    static WeatherEntered read(Layout.Row row) throws NotRead {
-        Optional<LocalDate> day = row.find(WeatherColumn.DATE);
-        LocalDate known = day.isPresent() ? day.get() : WrittenDay.inTable("");
+    static WeatherEntered read(Layout.Row row) {
+        LocalDate day = row.find(WeatherColumn.DATE).orElseGet(() -> WrittenDay.inTable(""));
         double highest = needed(row, WeatherColumn.TMAX);
         double lowest = needed(row, WeatherColumn.TMIN);
         if (lowest > highest) {
             throw not("swapped", row.text(WeatherColumn.TMIN));
         }
         boolean trace = TRACE.contains(row.text(WeatherColumn.RAIN).toLowerCase(Locale.ROOT));
-        OptionalDouble rain = trace ? OptionalDouble.of(0) : number(row, WeatherColumn.RAIN);
-        OptionalDouble sunshine = number(row, WeatherColumn.SUNSHINE);
+        OptionalDouble rain = trace ? OptionalDouble.of(0) : row.number(WeatherColumn.RAIN);
+        OptionalDouble sunshine = row.number(WeatherColumn.SUNSHINE);
         try {
             return new WeatherEntered(
-                    known,
+                    day,
                     highest,
                     lowest,
-                    number(row, WeatherColumn.RHMAX),
-                    number(row, WeatherColumn.RHMIN),
-                    number(row, WeatherColumn.WIND),
-                    sunshine.isPresent()
-                            ? OptionalInt.of((int) Math.rint(sunshine.getAsDouble()))
-                            : OptionalInt.empty(),
+                    row.number(WeatherColumn.RHMAX),
+                    row.number(WeatherColumn.RHMIN),
+                    row.number(WeatherColumn.WIND),
+                    sunshine.isPresent() ? OptionalInt.of((int) sunshine.getAsDouble()) : OptionalInt.empty(),
                     rain,
                     trace);
         } catch (ImpossibleFact beyond) {
-            throw new NotRead(Message.of("weather.beyond", new Said(beyond.why())), Message.of("weather.try.beyond"));
+            throw Problem.of(Message.of("weather.beyond", new Said(beyond.why())), Message.of("weather.try.beyond"));
         }
     }
 
-    private static double needed(Layout.Row row, Column<Double> column) throws NotRead {
-        return number(row, column).orElseThrow(() -> not("noTemperature", column.name()));
-    }
-
-    private static OptionalDouble number(Layout.Row row, Column<Double> column) throws NotRead {
-        Optional<Double> value = row.find(column);
-        return value.isPresent() ? OptionalDouble.of(WeatherColumn.kept(value.get())) : OptionalDouble.empty();
+    private static double needed(Layout.Row row, Column<Double> column) {
+        return row.number(column).orElseThrow(() -> not("noTemperature", column.name()));
     }
 }

@@ -6,52 +6,98 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
+import org.cupwright.formats.Excerpt;
+import org.cupwright.formats.table.Column;
+import org.cupwright.formats.table.FarDays;
 import org.cupwright.formats.table.Layout;
-import org.cupwright.formats.table.NotRead;
-import org.cupwright.formats.table.NotReadLine;
+import org.cupwright.formats.table.Question;
 import org.cupwright.formats.table.Reading;
 import org.cupwright.formats.table.Table;
+import org.cupwright.formats.table.Unit;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /**
  * A table of weather, one line a day, as far as it reads.
  *
  * @param days in their order, each but once
- * @param notRead lines that do not read
- * @param unended the last line, when the file may have lost its end
- * @param units by the column's name: in which it was read
  */
-record WeatherTable(
-        List<WeatherEntered> days, List<NotReadLine> notRead, Optional<String> unended, Map<String, String> units) {
-    /** Which days are taken: past ones, or coming ones. */
-    interface DaysTaken {
-        /** @throws NotRead for a day that is not */
-        void check(LocalDate day) throws NotRead;
-    }
-
-    static WeatherTable read(InputStream in, WeatherFormat.Said said, DaysTaken daysTaken, boolean farDaysAreRight)
-            throws IOException {
+record WeatherTable(List<WeatherEntered> days, Layout layout, Reading<WeatherEntered> reading) {
+    /** @throws Problem when a column that is needed is not there, or what was said of one fits nothing */
+    static WeatherTable read(InputStream in, ImportWeather.Request request, WeatherEntries entries) throws IOException {
         Table table = Table.of(in);
-        Layout layout = WeatherFormat.of(table, said);
+        Layout layout = layout(table, request);
         Set<LocalDate> taken = new HashSet<>();
         Reading<WeatherEntered> reading = table.read(line -> {
             WeatherEntered weather = WeatherLine.read(layout.row(line));
-            daysTaken.check(weather.day());
+            entries.check(weather.day());
             if (!taken.add(weather.day())) {
                 throw WeatherColumn.not("twice", weather.day().toString());
             }
             return weather;
         });
-        if (!farDaysAreRight) {
+        if (!request.accepted().contains(FarDays.ABOUT)) {
             reading.withoutFarDays(WeatherEntered::day);
         }
         List<WeatherEntered> days = reading.values().stream()
                 .sorted(Comparator.comparing(WeatherEntered::day))
                 .toList();
-        return new WeatherTable(days, reading.notRead(), reading.unended(), layout.unitNames());
+        return new WeatherTable(days, layout, reading);
+    }
+
+    private static Layout layout(Table table, ImportWeather.Request said) {
+        Layout layout = Layout.of(table, WeatherColumn.ALL, said.columns());
+        said.columns().forEach((typed, name) -> require(layout.has(column(typed)), name, table));
+        said.units().forEach((typed, name) -> set(layout, column(typed), typed, name));
+        List<String> missing = layout.missing();
+        require(missing.isEmpty(), String.join(", ", missing), table);
+        return layout;
+    }
+
+    private static void require(boolean there, String name, Table table) {
+        if (!there) {
+            throw problem("columnMissing", name, Excerpt.of(table.header().text()));
+        }
+    }
+
+    private static void set(Layout layout, Column<?> column, String typed, String name) {
+        if (!layout.has(column) || column.units().isEmpty()) {
+            throw problem("unitOfNothing", typed, name);
+        }
+        String choices = column.units().stream().map(Unit::name).collect(Collectors.joining(", "));
+        layout.set(column, column.unit(name).orElseThrow(() -> problem("unit", choices, name)));
+    }
+
+    private static Column<?> column(String typed) {
+        String names = WeatherColumn.ALL.stream().map(Column::name).collect(Collectors.joining(", "));
+        return WeatherColumn.ALL.stream()
+                .filter(column -> column.name().equalsIgnoreCase(typed))
+                .findFirst()
+                .orElseThrow(() -> problem("column", names, typed));
+    }
+
+    private static Problem problem(String kind, String named, String value) {
+        return Problem.of(
+                Message.of("problem.weather." + kind, new Name(named)),
+                Message.of("where.weather"),
+                value,
+                Message.of("try.weather." + kind, new Name(named)));
+    }
+
+    /** What looks wrong of it. */
+    List<Question> questions(double latitudeDegrees) {
+        List<Question> columns = layout.questions(reading);
+        boolean hottestIsRight =
+                columns.stream().noneMatch(question -> question.about().equals(WeatherColumn.TMAX.name()));
+        return Stream.concat(columns.stream(), WeatherQuestions.of(days, hottestIsRight, latitudeDegrees).stream())
+                .sorted(Comparator.comparing(question -> WeatherQuestions.ABOUT.indexOf(question.about())))
+                .toList();
     }
 
     Optional<LocalDate> first() {

@@ -2,6 +2,7 @@ package org.cupwright.app.desk.turf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -17,6 +18,8 @@ import java.util.Optional;
 import java.util.Random;
 import org.cupwright.app.desk.history.Checkpoints;
 import org.cupwright.app.desk.history.FoldedFacts;
+import org.cupwright.app.desk.history.StateIn;
+import org.cupwright.app.desk.history.StateOut;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Writes;
@@ -189,13 +192,13 @@ class CheckpointsIT {
         }
 
         @Override
-        public byte[] write(TurfState state) {
-            return TURF.write(state);
+        public void write(StateOut out, TurfState state) throws IOException {
+            TURF.write(out, state);
         }
 
         @Override
-        public Optional<TurfState> read(byte[] bytes) {
-            return Optional.of(nothing());
+        public TurfState read(StateIn in) {
+            return nothing();
         }
     }
 }

@@ -6,6 +6,8 @@ import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.Random;
+import org.cupwright.app.desk.history.StateIn;
+import org.cupwright.app.desk.history.StateOut;
 import org.cupwright.cupchange.Logbook;
 import org.cupwright.cupchange.MadeFacts;
 import org.cupwright.testing.Suite;
@@ -29,7 +31,7 @@ class TurfStateBytesTest {
         int cutters = 0;
         for (int i = 0; i < states; i++) {
             TurfState state = state(new Random(Suite.seed() * 32_452_843 + i));
-            assertThat(TurfStateBytes.read(TurfStateBytes.write(state))
+            assertThat(StateIn.state(StateOut.bytes(state, TurfStateBytes::write), TurfStateBytes::read)
                             .orElseThrow()
                             .equals(state))
                     .as("state %d of seed %d", i, Suite.seed())
@@ -47,9 +49,10 @@ class TurfStateBytesTest {
     void damagedOrCutShortIsNeverAnotherState() {
         Random random = new Random(Suite.seed());
         TurfState state = state(random);
-        byte[] bytes = TurfStateBytes.write(state);
+        byte[] bytes = StateOut.bytes(state, TurfStateBytes::write);
         for (int length = 0; length < bytes.length; length += 1 + bytes.length / 200) {
-            assertThat(TurfStateBytes.read(Arrays.copyOf(bytes, length)).isPresent())
+            assertThat(StateIn.state(Arrays.copyOf(bytes, length), TurfStateBytes::read)
+                            .isPresent())
                     .as("the first %d of %d bytes are read, seed %d", length, bytes.length, Suite.seed())
                     .isFalse();
         }
@@ -58,7 +61,7 @@ class TurfStateBytesTest {
         for (int at = 0; at < bytes.length; at += 1 + bytes.length / 200) {
             byte[] damaged = bytes.clone();
             damaged[at] ^= (byte) (1 << random.nextInt(8));
-            Optional<TurfState> read = TurfStateBytes.read(damaged);
+            Optional<TurfState> read = StateIn.state(damaged, TurfStateBytes::read);
             assertThat(read.orElse(state).equals(state))
                     .as("a bit of byte %d of %d turned over is another state, seed %d", at, bytes.length, Suite.seed())
                     .isTrue();

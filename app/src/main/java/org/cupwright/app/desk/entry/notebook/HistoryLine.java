@@ -11,11 +11,11 @@ import org.cupwright.formats.Separator;
 import org.cupwright.formats.table.Column;
 import org.cupwright.formats.table.Layout;
 import org.cupwright.formats.table.Line;
-import org.cupwright.formats.table.NotRead;
 import org.cupwright.formats.table.Table;
 import org.cupwright.green.Side;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /**
  * A line of an old notebook: on which day which hole was where, the place under on and side or in words.
@@ -46,7 +46,7 @@ public record HistoryLine(LocalDate day, String hole, NotebookPlace place) {
                         .complete();
     }
 
-    static HistoryLine of(Layout layout, Line line, Separator separator) throws NotRead {
+    static HistoryLine of(Layout layout, Line line, Separator separator) {
         Layout.Row row = layout.row(line);
         String on = row.text(ON);
         String side = row.text(SIDE);
@@ -63,13 +63,13 @@ public record HistoryLine(LocalDate day, String hole, NotebookPlace place) {
         return new HistoryLine(row.find(DATE).orElseThrow(), row.text(HOLE), place);
     }
 
-    private static void failIfEmpty(Layout.Row row, Column<?> column, String name) throws NotRead {
+    private static void failIfEmpty(Layout.Row row, Column<?> column, String name) {
         if (row.text(column).isEmpty()) {
-            throw new NotRead(Message.of("history.empty", new Name(name)), Message.of("history.try.empty"));
+            throw Problem.of(Message.of("history.empty", new Name(name)), Message.of("history.try.empty"));
         }
     }
 
-    public static Spot.Paced place(String on, String side, Separator separator) throws NotRead {
+    public static Spot.Paced place(String on, String side, Separator separator) {
         double onPaces = paces(on, separator).orElseThrow(() -> not("on", on));
         Matcher first = SIDE_FIRST.matcher(side);
         Matcher last = SIDE_LAST.matcher(side);
@@ -91,7 +91,7 @@ public record HistoryLine(LocalDate day, String hole, NotebookPlace place) {
         return paces >= 0 && paces <= MOST_PACES ? Optional.of(paces) : Optional.empty();
     }
 
-    static NotRead not(String what, String value) {
-        return new NotRead(Message.of("history." + what, new Name(value)), Message.of("history.try." + what));
+    static Problem not(String what, String value) {
+        return Problem.of(Message.of("history." + what, new Name(value)), Message.of("history.try." + what));
     }
 }

@@ -10,9 +10,9 @@ import java.util.regex.Pattern;
 import org.cupwright.cupchange.CupWork.Across;
 import org.cupwright.cupchange.CupWork.Depth;
 import org.cupwright.formats.Separator;
-import org.cupwright.formats.table.NotRead;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /**
  * Places as crews write them into notebooks: {@code 12 on 5 left}, {@code 12 on, 5 from the left}, {@code L5, 12 on},
@@ -52,7 +52,7 @@ final class NotebookWords {
         return Pattern.compile(form);
     }
 
-    static NotebookPlace of(String words) throws NotRead {
+    static NotebookPlace of(String words) {
         String plain = words.toLowerCase(Locale.ROOT)
                 .replace('\u2019', '\'')
                 .replaceAll("\\b(?:paces?|from|of) |\\bthe (?=left|right|front|back|middle|centre|center)", "")
@@ -64,7 +64,7 @@ final class NotebookWords {
         Matcher either = EITHER_WAY.matcher(plain);
         if (either.matches()) {
             String side = either.group(2).substring(0, 1).toUpperCase(Locale.ROOT);
-            throw new NotRead(
+            throw Problem.of(
                     Message.of("history.eitherWay", new Name(words)),
                     Message.of(
                             "history.try.eitherWay",

@@ -5,17 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.cupwright.app.desk.CourseToday;
-import org.cupwright.app.desk.entry.EntryForm;
+import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
-import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.formats.table.CellText;
 import org.cupwright.policy.Policy;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Entries of one kind as a table, as they count: corrections taken in, withdrawn ones left out. */
 public final class ExportTable {
@@ -36,8 +33,7 @@ public final class ExportTable {
      */
     public record Answer(Course course, Policy policy, List<String> header, List<Row> rows) {}
 
-    public Answer of(String kind) {
-        EntryForm form = EntryForm.of(kind);
+    public Answer of(EntryForm form) {
         return session.read(stores -> {
             Course course = session.course(stores);
             Policy policy = stores.policies().history(course.id()).at(CourseToday.of(course, session.clock()));
@@ -46,19 +42,18 @@ public final class ExportTable {
                     .ofKinds(Set.of(form.kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE).stream()
                             .map(fact -> new Row(fact, cells(form, fact, zone)))
                             .toList();
-            return new Answer(course, policy, TableColumns.header(form), rows);
+            return new Answer(course, policy, EntryColumns.of(form).header(), rows);
         });
     }
 
     static List<String> cells(EntryForm form, Fact fact, ZoneId zone) {
-        JsonNode payload = JsonMapper.shared().readTree(FactJson.writePayload(fact.payload()));
         List<String> cells = new ArrayList<>(List.of(
                 fact.id().toString(),
-                PartColumn.moment(fact.happenedAt(), zone),
+                PartColumns.moment(fact.happenedAt(), zone),
                 fact.hole().map(CellText::guarded).orElse(""),
                 CellText.guarded(fact.person())));
-        PartColumn.of(form).forEach(column -> cells.add(column.write(payload, zone)));
-        cells.add(PartColumn.moment(fact.recordedAtDevice(), zone));
+        form.parts().forEach(part -> cells.addAll(PartColumns.of(part).cells(fact.payload(), zone)));
+        cells.add(PartColumns.moment(fact.recordedAtDevice(), zone));
         return cells;
     }
 }

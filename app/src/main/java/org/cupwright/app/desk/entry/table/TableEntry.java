@@ -1,64 +1,45 @@
 package org.cupwright.app.desk.entry.table;
 
 import java.nio.charset.StandardCharsets;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.UUID;
 import org.cupwright.app.desk.HoleChoice;
-import org.cupwright.app.desk.entry.Draft;
-import org.cupwright.app.desk.entry.EntryForm;
-import org.cupwright.app.desk.entry.EntryPlace;
-import org.cupwright.app.desk.entry.MomentText;
-import org.cupwright.app.desk.entry.Part;
-import org.cupwright.app.desk.entry.PartText;
+import org.cupwright.app.desk.Spot;
+import org.cupwright.app.desk.entry.notebook.HistoryLine;
+import org.cupwright.app.desk.entry.typed.Draft;
+import org.cupwright.app.desk.entry.typed.EntryPlace;
+import org.cupwright.app.desk.entry.typed.MomentText;
+import org.cupwright.app.desk.entry.typed.Part;
+import org.cupwright.app.desk.log.DayLog;
+import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
-import org.cupwright.formats.table.CellText;
-import org.cupwright.formats.table.NotRead;
+import org.cupwright.formats.Separator;
+import org.cupwright.formats.table.Layout;
 import org.cupwright.formats.table.WrittenDay;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
-import tools.jackson.databind.JsonNode;
 
 /**
  * Makes an entry of a line of a table, by the parts that are typed one by one elsewhere. A line without an id gets one
  * that follows from what it says, whoever says so, so that a table read twice adds nothing.
+ *
+ * @param person who says what names nobody
+ * @param now when what does not say was written down
  */
-final class TableEntry {
-    /** The time of lines that name none (our choice: cups are changed before play; the day is what matters). */
-    private static final LocalTime MORNING = LocalTime.of(5, 0);
-
-    private final EntryForm form;
-    private final TableColumns columns;
-    private final Course course;
-    private final Policy policy;
-    private final String person;
-    private final Instant now;
-
-    TableEntry(EntryForm form, TableColumns columns, Course course, Policy policy, String person, Instant now) {
-        this.form = form;
-        this.columns = columns;
-        this.course = course;
-        this.policy = policy;
-        this.person = person;
-        this.now = now;
-    }
-
-    /** Of which kind its entries are. */
-    String kind() {
-        return form.kind();
-    }
-
+record TableEntry(EntryColumns columns, Course course, Policy policy, String person, Instant now) {
     /**
      * An entry.
      *
@@ -67,39 +48,26 @@ final class TableEntry {
      */
     record Made(Fact fact, boolean named, List<Message> remarks) {}
 
-    Made of(List<String> fields) throws NotRead {
-        try {
-            return made(fields);
-        } catch (Problem problem) {
-            throw new NotRead(problem.what(), problem.tryThis());
-        }
-    }
-
-    private Made made(List<String> fields) throws NotRead {
-        LocalDate day = day(fields);
+    Made of(Layout.Row row) {
+        LocalDate day = day(row);
         MomentText moments = new MomentText(day, zone());
-        Instant happened = columns.find(fields, TableColumns.TIME)
-                .map(text -> moments.read(text.strip()))
-                .orElseGet(() -> day.atTime(MORNING).atZone(zone()).toInstant());
+        Instant happened = row.find(EntryColumns.TIME).map(moments::read).orElseGet(() -> DayLog.morning(day, zone()));
         if (!LocalDate.ofInstant(happened, zone()).equals(day)) {
             throw not("days", day.toString());
         }
-        Optional<Hole> hole =
-                columns.find(fields, TableColumns.HOLE).map(id -> HoleChoice.hole(course, CellText.plain(id)));
-        Payload payload = payload(fields, hole, moments, day);
+        Optional<Hole> hole = row.find(EntryColumns.HOLE).map(id -> HoleChoice.hole(course, id));
+        Payload payload = payload(row, hole, moments, day);
         if (payload.needsHole() && hole.isEmpty()) {
-            throw not("needsHole", EntryForm.typed(form.kind()));
+            throw not("needsHole", LogProblems.typed(payload.kind()));
         }
-        Optional<UUID> id = id(fields);
+        Optional<UUID> id = row.find(EntryColumns.ID);
         Fact fact = new Fact(
                 id.orElseGet(() -> id(happened, hole, payload)),
                 Fact.CURRENT_VERSION,
                 happened,
-                columns.find(fields, TableColumns.RECORDED)
-                        .map(text -> moments.read(text.strip()))
-                        .orElse(now),
+                row.find(EntryColumns.RECORDED).map(moments::read).orElse(now),
                 Optional.empty(),
-                columns.find(fields, TableColumns.PERSON).map(CellText::plain).orElse(person),
+                row.find(EntryColumns.PERSON).orElse(person),
                 course.id(),
                 hole.map(Hole::id),
                 payload);
@@ -111,40 +79,23 @@ final class TableEntry {
     }
 
     /** The day a line is about: its date, that of its time, or the day it speaks of. */
-    private LocalDate day(List<String> fields) throws NotRead {
-        Optional<String> date = columns.find(fields, TableColumns.DATE);
+    private LocalDate day(Layout.Row row) {
+        Optional<LocalDate> date = row.find(EntryColumns.DATE);
         if (date.isPresent()) {
-            return WrittenDay.inTable(date.get().strip());
+            return date.get();
         }
-        Optional<String> time = columns.find(fields, TableColumns.TIME).map(String::strip);
-        if (time.isPresent() && time.get().length() > "05:40:00.000".length()) {
-            return LocalDate.ofInstant(new MomentText(LocalDate.EPOCH, zone()).read(time.get()), zone());
+        String time = row.text(EntryColumns.TIME);
+        if (time.length() > "05:40:00.000".length()) {
+            return LocalDate.ofInstant(new MomentText(LocalDate.EPOCH, zone()).read(time), zone());
         }
-        if (time.isPresent() && isDay(time.get())) {
-            throw not("dayForTime", time.get());
+        if (WrittenDay.find(time).isPresent()) {
+            throw not("dayForTime", time);
         }
-        Optional<String> spokenOf = form.find("day").flatMap(part -> columns.find(fields, part.name()));
-        if (spokenOf.isPresent()) {
-            return WrittenDay.inTable(spokenOf.get().strip());
+        String spokenOf = columns.day().map(day -> row.text(day.whole())).orElse("");
+        if (!spokenOf.isEmpty()) {
+            return WrittenDay.inTable(spokenOf);
         }
-        throw time.isPresent() ? not("timeAlone", time.get()) : not("noTime", "");
-    }
-
-    private static boolean isDay(String text) {
-        try {
-            WrittenDay.of(text);
-            return true;
-        } catch (DateTimeException other) {
-            return false;
-        }
-    }
-
-    private Optional<UUID> id(List<String> fields) throws NotRead {
-        Optional<String> given = columns.find(fields, TableColumns.ID).map(String::strip);
-        if (given.isPresent() && !given.get().matches("[0-9a-fA-F]{8}(-[0-9a-fA-F]{4}){3}-[0-9a-fA-F]{12}")) {
-            throw not("id", given.get());
-        }
-        return given.map(UUID::fromString);
+        throw not(time.isEmpty() ? "noTime" : "timeAlone", time);
     }
 
     private UUID id(Instant happened, Optional<Hole> hole, Payload payload) {
@@ -158,21 +109,16 @@ final class TableEntry {
         return UUID.nameUUIDFromBytes(said.getBytes(StandardCharsets.UTF_8));
     }
 
-    private Payload payload(List<String> fields, Optional<Hole> hole, MomentText moments, LocalDate day)
-            throws NotRead {
-        Draft draft = Draft.empty(form);
+    private Payload payload(Layout.Row row, Optional<Hole> hole, MomentText moments, LocalDate day) {
+        Draft draft = new Draft(columns.form());
         EntryPlace places = new EntryPlace(hole, policy);
-        PartText texts = new PartText(places::typed, moments);
-        for (PartColumn column : columns.parts()) {
-            columns.find(fields, column.name()).ifPresent(text -> draft.set(column.path(), read(texts, column, text)));
+        for (PartColumns part : columns.parts()) {
+            part.read(row, draft, places, moments);
         }
-        for (Part part : form.parts()) {
-            Optional<String> typed = part.isPlace() ? columns.find(fields, part.name()) : Optional.empty();
-            typed.ifPresent(text -> draft.set(part.name(), texts.read(part, text.strip())));
+        Optional<Part> place = columns.form().place();
+        if (place.isPresent()) {
+            place(row, draft, places, place.get());
         }
-        TablePlace place = new TablePlace(form, columns, fields, texts);
-        place.into(draft, places);
-        place.check(draft);
         List<Part> missing = draft.missing().stream()
                 .filter(part -> !Draft.goesWithoutSaying(part))
                 .toList();
@@ -185,13 +131,43 @@ final class TableEntry {
         return draft.finished();
     }
 
-    private static JsonNode read(PartText texts, PartColumn column, String text) {
-        Class<?> type = column.cell().type();
-        String plain = type == String.class ? CellText.plain(text) : type == List.class ? text : text.strip();
-        return texts.read(column.cell(), plain);
+    /** Puts the place into a draft, where the line gives one under on and side, or east and north. */
+    private static void place(Layout.Row row, Draft draft, EntryPlace places, Part part) {
+        Optional<Spot> where = where(row);
+        if (where.isPresent()) {
+            OptionalDouble radius = row.number(EntryColumns.RADIUS);
+            if (draft.says(part.name())) {
+                throw not("twoPlaces", part.name());
+            }
+            if (part.type() == Area.class && radius.isEmpty()) {
+                throw not("radius", part.name());
+            }
+            places.into(draft, where.get(), radius);
+        } else if (part.type() == MapPoint.class && draft.says(part.name())) {
+            EntryPlace.foundByMap(draft);
+        }
     }
 
-    static NotRead not(String what, String value) {
-        return new NotRead(Message.of("table.not." + what, new Name(value)), Message.of("table.try." + what));
+    private static Optional<Spot> where(Layout.Row row) {
+        Optional<Double> east = row.find(EntryColumns.EAST);
+        Optional<Double> north = row.find(EntryColumns.NORTH);
+        String on = row.text(EntryColumns.ON);
+        String side = row.text(EntryColumns.SIDE);
+        if (on.isEmpty() != side.isEmpty()) {
+            throw not("half", on.isEmpty() ? "on" : "side");
+        }
+        if (east.isPresent() != north.isPresent()) {
+            throw not("half", east.isPresent() ? "north" : "east");
+        }
+        if (!on.isEmpty() && east.isPresent()) {
+            throw not("twoPlaces", "on, east");
+        }
+        return on.isEmpty()
+                ? east.map(metres -> new Spot.At(new MapPoint(metres, north.orElseThrow())))
+                : Optional.of(HistoryLine.place(on, side, Separator.SEMICOLON));
+    }
+
+    static Problem not(String what, String value) {
+        return Problem.of(Message.of("table.not." + what, new Name(value)), Message.of("table.try." + what));
     }
 }

@@ -3,25 +3,25 @@ package org.cupwright.app.desk.entry.table;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.cupwright.app.desk.entry.FactQuestions;
-import org.cupwright.app.desk.log.DayEntries;
+import org.cupwright.app.desk.log.DayLog;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.formats.table.Layout;
 import org.cupwright.formats.table.Line;
-import org.cupwright.formats.table.NotRead;
-import org.cupwright.formats.table.Reading;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
-import org.cupwright.policy.Policy;
+import org.cupwright.message.Problem;
 
 /** The lines of a table beside what the logbook holds: what is new, what is there, and what is asked about. */
 final class TableIntake {
@@ -31,29 +31,29 @@ final class TableIntake {
     private final boolean sure;
     private final Map<UUID, Fact> counting = new HashMap<>();
     private final Map<UUID, Long> lines = new HashMap<>();
-    private final Map<LocalDate, DayEntries> days = new HashMap<>();
+    private final Map<LocalDate, DayLog> days = new HashMap<>();
     private final Map<String, Fact> changes = new HashMap<>();
     private final List<Fact> added = new ArrayList<>();
-    private final List<Message> remarks = new ArrayList<>();
+    private final Set<Message> remarks = new LinkedHashSet<>();
     private int known;
 
-    TableIntake(Stores stores, Course course, TableEntry entries, ImportTable.Wanted wanted) {
+    TableIntake(Stores stores, TableEntry entries, boolean sure) {
         this.stores = stores;
-        this.course = course;
+        this.course = entries.course();
         this.entries = entries;
-        this.sure = wanted.sure();
+        this.sure = sure;
         new FactsInEffect(stores.facts(), course.id())
-                .ofKinds(Set.of(entries.kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE)
+                .ofKinds(Set.of(entries.columns().form().kind()), FactStore.LONG_AGO, FactStore.LONG_HENCE)
                 .forEach(fact -> counting.put(fact.id(), fact));
     }
 
     /** Takes a line; what another said already is refused. */
-    Fact take(Line line) throws NotRead {
-        TableEntry.Made made = entries.of(line.fields());
+    Fact take(Line line, Layout layout) {
+        TableEntry.Made made = entries.of(layout.row(line));
         Fact fact = made.fact();
         Long before = lines.get(fact.id());
         if (before != null) {
-            throw new NotRead(Message.of("table.not.twice", new Count(before)), Message.of("table.try.twice"));
+            throw Problem.of(Message.of("table.not.twice", new Count(before)), Message.of("table.try.twice"));
         }
         if (isKnown(made)) {
             known++;
@@ -62,8 +62,8 @@ final class TableIntake {
                 ask(fact);
             }
             added.add(fact);
-            made.remarks().stream().filter(remark -> !remarks.contains(remark)).forEach(remarks::add);
-            if (DayEntries.isChange(fact.payload())) {
+            remarks.addAll(made.remarks());
+            if (DayLog.isChange(fact.payload())) {
                 changes.putIfAbsent(change(fact), fact);
             }
         }
@@ -72,19 +72,16 @@ final class TableIntake {
     }
 
     /** Whether the logbook has the entry, as it was recorded or as it counts. */
-    private boolean isKnown(TableEntry.Made made) throws NotRead {
+    private boolean isKnown(TableEntry.Made made) {
         Fact fact = made.fact();
         Optional<Fact> recorded = stores.facts().find(fact.id());
         if (recorded.isEmpty()) {
             return false;
         }
-        boolean same = saysTheSame(fact, recorded.get())
-                || Optional.ofNullable(counting.get(fact.id()))
-                        .filter(counts -> saysTheSame(fact, counts))
-                        .isPresent();
-        if (made.named() && !same) {
+        Fact counts = counting.getOrDefault(fact.id(), recorded.get());
+        if (made.named() && !saysTheSame(fact, recorded.get()) && !saysTheSame(fact, counts)) {
             Name id = new Name(fact.id().toString().substring(0, 8));
-            throw new NotRead(Message.of("table.not.different", id), Message.of("table.try.different", id));
+            throw Problem.of(Message.of("table.not.different", id), Message.of("table.try.different", id));
         }
         return true;
     }
@@ -96,22 +93,22 @@ final class TableIntake {
                 && one.payload().equals(other.payload());
     }
 
-    private void ask(Fact fact) throws NotRead {
+    private void ask(Fact fact) {
         Optional<Message> question = FactQuestions.first(course, fact);
-        if (question.isEmpty() && DayEntries.isChange(fact.payload())) {
+        if (question.isEmpty() && DayLog.isChange(fact.payload())) {
             question = changedBefore(fact)
                     .map(before -> Message.of(
                             "problem.log.again", new Name(fact.hole().orElse("")), new Name(before.person())));
         }
         if (question.isPresent()) {
-            throw new NotRead(question.get(), Message.of("table.try.question"));
+            throw Problem.of(question.get(), Message.of("table.try.question"));
         }
     }
 
     private Optional<Fact> changedBefore(Fact fact) {
-        DayEntries entries = days.computeIfAbsent(day(fact), day -> DayEntries.of(stores, course, day));
+        DayLog entries = days.computeIfAbsent(day(fact), day -> DayLog.of(stores.facts(), course, day));
         return Optional.ofNullable(changes.get(change(fact)))
-                .or(() -> fact.hole().flatMap(entries::cutOrLeft));
+                .or(() -> fact.hole().flatMap(entries::change));
     }
 
     private LocalDate day(Fact fact) {
@@ -122,16 +119,18 @@ final class TableIntake {
         return day(fact) + " " + fact.hole().orElse("");
     }
 
-    ImportTable.Answer answer(Policy policy, Reading<Fact> reading, List<String> unused, boolean kept) {
-        return new ImportTable.Answer(
-                course,
-                policy,
-                List.copyOf(added),
-                known,
-                reading.notRead(),
-                unused,
-                List.copyOf(remarks),
-                reading.unended(),
-                kept);
+    /** Entries that the logbook does not have. */
+    List<Fact> added() {
+        return List.copyOf(added);
+    }
+
+    /** How many it has. */
+    int known() {
+        return known;
+    }
+
+    /** How lines were understood, where they could be understood otherwise. */
+    List<Message> remarks() {
+        return List.copyOf(remarks);
     }
 }

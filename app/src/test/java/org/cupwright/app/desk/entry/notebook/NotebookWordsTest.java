@@ -8,14 +8,14 @@ import java.util.Optional;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.cupchange.CupWork.Across;
 import org.cupwright.cupchange.CupWork.Depth;
-import org.cupwright.formats.table.NotRead;
 import org.cupwright.green.Side;
+import org.cupwright.message.Problem;
 import org.junit.jupiter.api.Test;
 
 /** Invented entries as crews write them. */
 class NotebookWordsTest {
     @Test
-    void pacesAreReadInAnyOrder() throws NotRead {
+    void pacesAreReadInAnyOrder() {
         NotebookPlace left = new NotebookPlace.Paced(new Spot.Paced(12, Side.LEFT, 5));
         for (String words : List.of(
                 "12 on 5 left",
@@ -34,7 +34,7 @@ class NotebookWordsTest {
     }
 
     @Test
-    void aPartOfTheGreenStaysOne() throws NotRead {
+    void aPartOfTheGreenStaysOne() {
         for (String words : List.of("back left", "Left back", "back-left", "the back left")) {
             assertThat(NotebookWords.of(words))
                     .as(words)
@@ -52,7 +52,7 @@ class NotebookWordsTest {
     }
 
     @Test
-    void aHoleThatStayedIsNoNewOne() throws NotRead {
+    void aHoleThatStayedIsNoNewOne() {
         for (String words : List.of(
                 "left in yesterday's hole", "left in yesterday\u2019s hole", "not changed", "same", "as yesterday")) {
             assertThat(NotebookWords.of(words)).as(words).isEqualTo(new NotebookPlace.Unchanged());
@@ -70,7 +70,7 @@ class NotebookWordsTest {
                 "12 yards on 5 left",
                 "back front",
                 "400 on 5 left")) {
-            assertThatThrownBy(() -> NotebookWords.of(words)).as(words).isInstanceOf(NotRead.class);
+            assertThatThrownBy(() -> NotebookWords.of(words)).as(words).isInstanceOf(Problem.class);
         }
     }
 }

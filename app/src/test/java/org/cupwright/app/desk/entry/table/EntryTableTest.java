@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.cupwright.app.desk.entry.EntryForm;
+import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.course.Course;
 import org.cupwright.course.CourseFrame;
 import org.cupwright.course.Hole;
@@ -32,7 +32,7 @@ import org.cupwright.cupchange.MadeFacts;
 import org.cupwright.cupchange.PayloadKinds;
 import org.cupwright.formats.table.CellText;
 import org.cupwright.formats.table.CsvText;
-import org.cupwright.formats.table.NotRead;
+import org.cupwright.formats.table.Layout;
 import org.cupwright.formats.table.Reading;
 import org.cupwright.formats.table.Table;
 import org.cupwright.policy.Policy;
@@ -57,23 +57,24 @@ class EntryTableTest {
             new CourseFrame(25832, ZONE),
             Stream.of("1", "2", "3").map(hole -> Hole.of(hole, GREEN)).toList());
 
-    private List<Fact> there(String kind, List<Fact> facts) throws IOException, NotRead {
+    private List<Fact> there(String kind, List<Fact> facts) throws IOException {
         EntryForm form = EntryForm.ofKind(kind);
         List<List<String>> lines = new ArrayList<>();
-        lines.add(TableColumns.header(form));
+        EntryColumns columns = EntryColumns.of(form);
+        lines.add(columns.header());
         facts.forEach(fact -> lines.add(ExportTable.cells(form, fact, ZONE)));
         byte[] file = CsvText.write(lines).getBytes(StandardCharsets.UTF_8);
         Table table = Table.of(new ByteArrayInputStream(file));
-        TableColumns columns = new TableColumns(form, table.header().fields());
-        assertThat(columns.unused()).isEmpty();
-        TableEntry entries = new TableEntry(form, columns, COURSE, Policy.defaults(), "other", Instant.EPOCH);
-        Reading<Fact> reading = table.read(line -> entries.of(line.fields()).fact());
+        Layout layout = columns.in(table);
+        assertThat(layout.unused()).isEmpty();
+        TableEntry entries = new TableEntry(columns, COURSE, Policy.defaults(), "other", Instant.EPOCH);
+        Reading<Fact> reading = table.read(line -> entries.of(layout.row(line)).fact());
         assertThat(reading.notRead()).isEmpty();
         return reading.values();
     }
 
     @Test
-    void everyKindIsReadBackAsItWas() throws IOException, NotRead {
+    void everyKindIsReadBackAsItWas() throws IOException {
         Random random = new Random(Suite.seed());
         Map<String, List<Fact>> byKind = new TreeMap<>();
         for (Fact fact : MadeFacts.sequence(random, Suite.count("facts in tables", 10_000, 2_000))) {
@@ -91,7 +92,7 @@ class EntryTableTest {
     }
 
     @Test
-    void textsOfAnyKindSurvive() throws IOException, NotRead {
+    void textsOfAnyKindSurvive() throws IOException {
         Random random = new Random(Suite.seed());
         Map<String, List<Fact>> facts = new HashMap<>();
         for (int i = Suite.count("texts in tables", 5_000, 500); i > 0; i--) {
@@ -125,7 +126,7 @@ class EntryTableTest {
     }
 
     @Test
-    void drawnGroundAndWhatIsNotKnownSurvive() throws IOException, NotRead {
+    void drawnGroundAndWhatIsNotKnownSurvive() throws IOException {
         Area drawn = new Area.Drawn(List.of(new MapPoint(0.25, 1), new MapPoint(3, 1.125), new MapPoint(2, 7)));
         Fact marked = MadeFacts.on(
                 "2026-06-20T05:00:00Z",

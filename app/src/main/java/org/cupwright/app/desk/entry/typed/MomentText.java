@@ -1,4 +1,4 @@
-package org.cupwright.app.desk.entry;
+package org.cupwright.app.desk.entry.typed;
 
 import java.time.DateTimeException;
 import java.time.Instant;

@@ -1,11 +1,13 @@
-package org.cupwright.app.desk.entry;
+package org.cupwright.app.desk.entry.typed;
 
+import java.lang.reflect.InvocationTargetException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.cupchange.PayloadKinds;
@@ -37,18 +39,47 @@ public record EntryForm(String kind, List<Part> parts) {
         return new EntryForm(kind, parts);
     }
 
-    /** All kinds that can be entered. */
-    static List<String> kinds() {
+    /** All that can be entered. */
+    public static List<EntryForm> all() {
+        return kinds().stream().map(EntryForm::ofKind).toList();
+    }
+
+    private static List<String> kinds() {
         return PayloadKinds.all().keySet().stream()
                 .filter(kind -> !NOT_TYPED.contains(kind))
                 .toList();
+    }
+
+    /**
+     * An entry of this kind.
+     *
+     * @param values a part's value by its name; null for what is left out
+     * @throws IllegalArgumentException where there can be no such entry
+     */
+    Payload payload(Function<String, Object> values) {
+        Class<?>[] types =
+                parts.stream().map(part -> part.component().getType()).toArray(Class<?>[]::new);
+        Object[] taken = parts.stream()
+                .map(part -> part.taken(values.apply(part.name())))
+                .toArray();
+        try {
+            return PayloadKinds.all().get(kind).getDeclaredConstructor(types).newInstance(taken);
+        } catch (InvocationTargetException refused) {
+            throw refused.getCause() instanceof IllegalArgumentException impossible
+                    ? impossible
+                    : new IllegalStateException("a record refused its parts", refused);
+        } catch (ReflectiveOperationException impossible) {
+            throw new IllegalStateException("a record can be made of its parts", impossible);
+        }
     }
 
     Part part(String given) {
         List<String> names = parts.stream().map(Part::name).toList();
         List<String> found = fitting(given, names);
         if (found.size() != 1) {
-            throw found.isEmpty() ? LogProblems.part(typed(kind), given, names) : LogProblems.partUnclear(given, found);
+            throw found.isEmpty()
+                    ? LogProblems.part(LogProblems.typed(kind), given, names)
+                    : LogProblems.partUnclear(given, found);
         }
         return find(found.get(0)).orElseThrow();
     }
@@ -82,7 +113,7 @@ public record EntryForm(String kind, List<Part> parts) {
     }
 
     private static List<String> alike(String given, List<String> names) {
-        List<String> words = Arrays.stream(typed(given).split("-"))
+        List<String> words = Arrays.stream(LogProblems.typed(given).split("-"))
                 .filter(word -> word.length() > 2)
                 .toList();
         return typed(names).stream()
@@ -94,12 +125,7 @@ public record EntryForm(String kind, List<Part> parts) {
         return name.replace("-", "").replace("_", "").toLowerCase(Locale.ROOT);
     }
 
-    /** A name as it is easiest to type: {@code cup-changed}. */
-    public static String typed(String name) {
-        return name.replaceAll("([a-z0-9])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);
-    }
-
     private static List<String> typed(List<String> names) {
-        return names.stream().map(EntryForm::typed).toList();
+        return names.stream().map(LogProblems::typed).toList();
     }
 }

@@ -1,4 +1,4 @@
-package org.cupwright.app.desk.entry;
+package org.cupwright.app.desk.entry.typed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;

@@ -1,7 +1,8 @@
-package org.cupwright.app.desk.entry;
+package org.cupwright.app.desk.entry.typed;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.cupwright.app.desk.Spot;
@@ -10,27 +11,18 @@ import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
+import org.cupwright.cupchange.CupWork.FoundBy;
 import org.cupwright.green.Side;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
-import tools.jackson.databind.node.JsonNodeFactory;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Places as entries name them, on one green or, by coordinates, anywhere on the course. */
-public final class EntryPlace {
+public record EntryPlace(Optional<Hole> hole, Policy policy) {
     private static final String NUMBER = "([+-]?[0-9]{1,9}(?:[.][0-9]{1,330})?)";
     private static final Pattern AT = Pattern.compile(NUMBER + "," + NUMBER);
     private static final Pattern PACED = Pattern.compile(NUMBER + ",([LRlr])" + NUMBER);
-
-    private final Optional<Hole> hole;
-    private final Policy policy;
-
-    public EntryPlace(Optional<Hole> hole, Policy policy) {
-        this.hole = hole;
-        this.policy = policy;
-    }
 
     MapPoint of(Spot spot, String kind) {
         if (spot instanceof Spot.At at) {
@@ -41,11 +33,7 @@ public final class EntryPlace {
     }
 
     /** {@code E,N}, or {@code 12,L5} for paces on and from the left. */
-    public MapPoint typed(String text) {
-        return of(spot(text), text);
-    }
-
-    private static Spot spot(String text) {
+    static Spot spot(String text) {
         Matcher at = AT.matcher(text);
         if (at.matches()) {
             return new Spot.At(new MapPoint(Double.parseDouble(at.group(1)), Double.parseDouble(at.group(2))));
@@ -60,10 +48,10 @@ public final class EntryPlace {
 
     /** Puts a place into the part of a draft that says where. */
     public void into(Draft draft, Spot where, OptionalDouble radiusMetres) {
-        String kind = EntryForm.typed(draft.form().kind());
+        String kind = LogProblems.typed(draft.form().kind());
         Part part = draft.form().place().orElseThrow(() -> Problem.of("log.noPlace", "atOrOn", "", new Name(kind)));
         MapPoint point = of(where, kind);
-        draft.set(part.name(), part.type() == Area.class ? around(point, radiusMetres, part) : PartText.point(point));
+        draft.set(part.name(), part.type() == Area.class ? around(point, radiusMetres, part) : point);
         if (where instanceof Spot.At) {
             foundByMap(draft);
         }
@@ -72,16 +60,13 @@ public final class EntryPlace {
     /** Nobody paces coordinates: a place that is given by them was found otherwise, unless the entry says how. */
     public static void foundByMap(Draft draft) {
         if (draft.form().find("foundBy").isPresent() && !draft.says("foundBy")) {
-            draft.set("foundBy", JsonNodeFactory.instance.stringNode("phone"));
+            draft.set("foundBy", FoundBy.PHONE);
         }
     }
 
-    private static ObjectNode around(MapPoint centre, OptionalDouble radiusMetres, Part part) {
-        ObjectNode area = JsonNodeFactory.instance.objectNode();
-        area.set("centre", PartText.point(centre));
-        area.put(
-                "radiusMetres",
-                radiusMetres.orElseThrow(() -> LogProblems.value(part.name(), "", Message.of("try.log.radius"))));
-        return area;
+    private static Supplier<Area> around(MapPoint centre, OptionalDouble radiusMetres, Part part) {
+        double radius =
+                radiusMetres.orElseThrow(() -> LogProblems.value(part.name(), "", Message.of("try.log.radius")));
+        return () -> new Area.Around(centre, radius);
     }
 }

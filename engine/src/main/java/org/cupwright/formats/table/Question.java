@@ -1,4 +1,4 @@
-package org.cupwright.app.desk.weather;
+package org.cupwright.formats.table;
 
 import org.cupwright.message.Message;
 
@@ -9,4 +9,4 @@ import org.cupwright.message.Message;
  * @param asks what looks wrong, with the value
  * @param tryThis what to try, and how to say that it is right
  */
-public record TableQuestion(String about, Message asks, Message tryThis) {}
+public record Question(String about, Message asks, Message tryThis) {}
