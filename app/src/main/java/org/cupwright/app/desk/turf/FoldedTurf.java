@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.history.FoldedFacts;
+import org.cupwright.app.desk.history.RecordBytes;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.state.TurfFold;
@@ -14,16 +15,12 @@ import org.cupwright.turf.state.TurfState;
  * The turf as the logbook has left it; that stretches may be folded one onto the other is the fold's own property
  * ({@link TurfFold}).
  */
-final class FoldedTurf implements FoldedFacts<TurfState> {
-    private final ZoneId zone;
-
-    FoldedTurf(ZoneId zone) {
-        this.zone = zone;
-    }
+record FoldedTurf(ZoneId zone) implements FoldedFacts<TurfState> {
+    static final RecordBytes<TurfState> BYTES = new RecordBytes<>(TurfState.class);
 
     @Override
     public String name() {
-        return "turf 4";
+        return "turf 5";
     }
 
     @Override
@@ -43,11 +40,11 @@ final class FoldedTurf implements FoldedFacts<TurfState> {
 
     @Override
     public byte[] write(TurfState state) {
-        return TurfStateBytes.write(state);
+        return BYTES.write(state);
     }
 
     @Override
     public Optional<TurfState> read(byte[] bytes) {
-        return TurfStateBytes.read(bytes);
+        return BYTES.read(bytes);
     }
 }
