@@ -10,6 +10,8 @@ import org.cupwright.app.answers.SurveyText;
 import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.course.Course;
+import org.cupwright.course.Hole;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.formats.table.NotReadLine;
@@ -49,6 +51,8 @@ public final class Shapes {
         as(Message.class, texts::say);
         as(Message.Argument.class, texts::show);
         as(Path.class, Path::toString);
+        as(Course.class, Course::id);
+        as(Hole.class, Hole::id);
         as(Fact.class, fact -> JsonMapper.shared().readTree(FactJson.write(fact)));
         as(WeatherBasis.class, Shapes::basis);
         as(PlaneFit.class, Shapes::slope);

@@ -20,7 +20,7 @@ public final class WeatherJson {
 
     public JsonNode list(ListWeather.Answer answer) {
         return shapes.tree(new Shape()
-                .with("course", answer.course().id())
+                .with("course", answer.course())
                 .with("basis", answer.basis())
                 .with("gaps", answer.gaps())
                 .with("days", answer.days()));
@@ -40,21 +40,6 @@ public final class WeatherJson {
     }
 
     public JsonNode table(ImportWeather.Answer answer) {
-        return shapes.tree(new Shape()
-                .with("course", answer.course().id())
-                .with("forecast", answer.forecast())
-                .with("units", answer.units())
-                .with("read", answer.read())
-                .with("first", answer.first())
-                .with("last", answer.last())
-                .with("missing", answer.missing())
-                .with("noRain", answer.noRain())
-                .with("added", answer.added())
-                .with("changed", answer.changed())
-                .with("known", answer.known())
-                .with("notRead", answer.notRead())
-                .with("asks", answer.asks())
-                .with("unended", answer.unended())
-                .with("kept", answer.kept()));
+        return shapes.tree(answer);
     }
 }
