@@ -4,13 +4,7 @@ import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.texts.Texts;
 
 /** What counts for a day, in words. */
-public final class DayText {
-    private final Texts texts;
-
-    public DayText(Texts texts) {
-        this.texts = texts;
-    }
-
+public record DayText(Texts texts) {
     /** A heading that names the course and the day, with what counts for it. */
     public String title(String key, CourseDay day) {
         return texts.say(key, day.course().name(), texts.day(day.date())) + " · " + speed(day);

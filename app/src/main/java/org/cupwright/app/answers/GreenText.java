@@ -4,51 +4,90 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.green.AssessGreen;
+import org.cupwright.app.desk.green.AssessPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
 import org.cupwright.green.Ground;
+import org.cupwright.green.PlacePolicy;
 import org.cupwright.holelocation.ConcessionStep;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.judging.GreenJudgement;
 import org.cupwright.holelocation.judging.GreenJudgement.Shares;
 import org.cupwright.holelocation.judging.SlopeSpread;
 import org.cupwright.policy.EnumNames;
+import org.cupwright.roll.Roll;
 
 /** A judged green in words. */
 public final class GreenText {
     private final Texts texts;
+    private final Lines lines;
 
     public GreenText(Texts texts) {
         this.texts = texts;
+        this.lines = new Lines(texts);
     }
 
-    public String title(CourseDay day, Hole hole) {
-        return texts.say("assess.title", hole.id(), day.course().name(), texts.day(day.date())) + " · "
-                + new DayText(texts).speed(day);
+    /** One position by every rule. */
+    public Lines position(AssessPosition.Answer answer) {
+        title(answer.day(), answer.hole()).gap();
+        judgements(answer.day()).full(answer.position(), lines);
+        return lines;
+    }
+
+    /** A whole green, and where to begin with. */
+    public Lines green(AssessGreen.Answer answer) {
+        GreenJudgement green = answer.judgement();
+        title(answer.day(), green.green().hole());
+        says(green);
+        lines.gap();
+        if (answer.best().isEmpty()) {
+            return lines.wrapped("", nowhere(green));
+        }
+        lines.say("assess.best");
+        answer.best().forEach(position -> judgements(answer.day()).row(new Line.Cell("  ", 0), position, lines));
+        return lines;
+    }
+
+    /** Where a ball stopped, and how. */
+    public Lines rolled(Roll roll, MapPoint start) {
+        MapPoint stop = roll.stop();
+        String away = texts.length(stop.distanceMetres(start));
+        lines.say("roll." + EnumNames.lowerCamel(roll.end()), texts.number(roll.seconds(), 1));
+        lines.say("roll.where", texts.coordinate(stop.east()), texts.coordinate(stop.north()), away);
+        return lines.say("roll.path", texts.length(roll.pathGroundMetres()));
+    }
+
+    private JudgementText judgements(CourseDay day) {
+        return new JudgementText(texts, day.policy().get(PlacePolicy.PACE_METRES));
+    }
+
+    private Lines title(CourseDay day, Hole hole) {
+        String title = texts.say("assess.title", hole.id(), day.course().name(), texts.day(day.date()));
+        return lines.line(title + " · " + new DayText(texts).speed(day));
     }
 
     /** How large it is, what is known of it, how much of it is good, and which rules were set aside. */
-    public List<String> says(GreenJudgement green) {
+    private void says(GreenJudgement green) {
         Ground ground = green.green().ground();
-        List<String> said = new ArrayList<>();
-        said.add(texts.say("assess.area", texts.area(green.areaSquareMetres())) + " · "
+        lines.line(texts.say("assess.area", texts.area(green.areaSquareMetres())) + " · "
                 + texts.say("restsOn." + EnumNames.lowerCamel(ground.restsOn())));
-        said.add(shares(green.shares()));
-        green.slopePercent().ifPresent(slopes -> said.add(slopes(slopes)));
+        lines.line(shares(green.shares()));
+        green.slopePercent().ifPresent(slopes -> lines.line(slopes(slopes)));
         if (Double.isFinite(ground.surveySigmaMetres())) {
-            said.add(texts.say("assess.sigma", texts.length(ground.surveySigmaMetres())));
+            lines.say("assess.sigma", texts.length(ground.surveySigmaMetres()));
         }
-        green.concessions().forEach(step -> said.add(setAside(step)));
-        return said;
+        green.concessions().forEach(step -> lines.line(setAside(step)));
     }
 
     /** The rule that was set aside, and how much ground that gained. */
-    public String setAside(ConcessionStep step) {
+    String setAside(ConcessionStep step) {
         return texts.say("concession", ruleName(step.concession().rule()), texts.area(step.areaGained()));
     }
 
     /** That nowhere is good, and by which rules. */
-    public String nowhere(GreenJudgement green) {
+    private String nowhere(GreenJudgement green) {
         String why = green.failing().stream().map(this::ruleName).collect(Collectors.joining(", "));
         return texts.say("assess.nothing", why);
     }

@@ -28,8 +28,28 @@ public final class JudgementText {
         return positions.of(position);
     }
 
+    /** One row of a list: where, how far off is still good, how it plays, the verdict. */
+    void row(Line.Cell head, JudgedPosition position, Lines lines) {
+        List<Line.Cell> cells = List.of(
+                head,
+                Line.left(where(position), 39),
+                Line.left(within(position).orElse(""), 22),
+                Line.left(plays(position.judgement()).orElse(""), 8));
+        lines.row(cells, verdict(position.judgement()));
+    }
+
+    /** The whole of it: a line of summary and a line for each rule. */
+    void full(JudgedPosition position, Lines lines) {
+        Judgement judgement = position.judgement();
+        lines.line(where(position)).line(summary(position)).gap();
+        for (RuleResult rule : judgement.rules()) {
+            lines.wrapped(List.of(new Line.Cell("  ", 0), Line.left(outcome(rule, judgement), 13)), says(rule));
+            leans(rule).ifPresent(leans -> lines.row(List.of(Line.left("", 15)), leans));
+        }
+    }
+
     /** The verdict, how far off is still good, how it plays and what that rests on. */
-    public String summary(JudgedPosition position) {
+    private String summary(JudgedPosition position) {
         Judgement judgement = position.judgement();
         List<String> summary = new ArrayList<>();
         summary.add(texts.say(verdictKey(judgement)));
@@ -39,13 +59,13 @@ public final class JudgementText {
         return String.join(" · ", summary);
     }
 
-    public String outcome(RuleResult rule, Judgement judgement) {
+    private String outcome(RuleResult rule, Judgement judgement) {
         boolean aside = judgement.setAside().contains(rule.rule());
         return aside ? texts.say("setAside") : texts.say("outcome." + EnumNames.lowerCamel(rule.outcome()));
     }
 
     /** What a rule says, and by how much it may err. */
-    public String says(RuleResult rule) {
+    private String says(RuleResult rule) {
         String said = texts.say(rule.says());
         OptionalDouble error = rule.standardError();
         return error.isEmpty() ? said : said + " " + texts.say("error", error(error.getAsDouble(), rule.unit()));
@@ -60,12 +80,12 @@ public final class JudgementText {
         };
     }
 
-    public Optional<String> leans(RuleResult rule) {
+    private Optional<String> leans(RuleResult rule) {
         return rule.leans().map(leans -> texts.say("leans." + EnumNames.lowerCamel(leans)));
     }
 
     /** The verdict, and beside it what nobody could check. */
-    public String verdict(Judgement judgement) {
+    private String verdict(Judgement judgement) {
         String word = texts.say(verdictKey(judgement));
         return judgement.restsOn() == RestsOn.OUTLINE ? word + ", " + texts.say("slopeNotChecked") : word;
     }
@@ -78,7 +98,7 @@ public final class JudgementText {
     }
 
     /** How far off is still good. */
-    public Optional<String> within(JudgedPosition position) {
+    private Optional<String> within(JudgedPosition position) {
         OptionalDouble metres = position.goodWithinMetres();
         if (metres.isEmpty()) {
             return Optional.empty();
@@ -87,7 +107,7 @@ public final class JudgementText {
         return Optional.of(paces == 0 ? texts.say("goodJustThere") : texts.say("goodWithin", texts.paces(paces)));
     }
 
-    public Optional<String> plays(Judgement judgement) {
+    private Optional<String> plays(Judgement judgement) {
         return judgement.difficulty().rank().map(rank -> texts.say("difficulty." + EnumNames.lowerCamel(rank)));
     }
 }

@@ -1,5 +1,6 @@
 package org.cupwright.app.answers;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,15 +8,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.plan.PlanDay;
+import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Message;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.counting.Parts;
 
 /** A day's plan in words. */
-public final class PlanText {
+public record PlanText(Texts texts) {
     /** Reasons that the row itself says already. */
     private static final Set<String> IN_THE_ROW = Set.of(
             "rotation.reason.third",
@@ -26,20 +30,48 @@ public final class PlanText {
             "rotation.reason.yesterdayUnknown",
             "rotation.reason.noLineOfPlay");
 
-    private final Texts texts;
-
-    public PlanText(Texts texts) {
-        this.texts = texts;
+    /** The plan hole by hole, each with the most telling of its reasons, and what is to be known of it. */
+    public Lines lines(PlanDay.Answer answer) {
+        StoredPlan plan = answer.plan();
+        Lines lines = new Lines(texts).line(title(answer.day(), plan));
+        spread(plan).ifPresent(lines::line);
+        lines.gap();
+        JudgementText judgements =
+                new JudgementText(texts, answer.day().policy().get(PlacePolicy.PACE_METRES));
+        for (StoredHole hole : plan.holes()) {
+            judgements.row(Line.left(hole.hole(), 5), hole.position(), lines);
+            lines.first("     ", telling(hole));
+        }
+        if (!plan.findings().isEmpty()) {
+            lines.heading("plan.findings");
+        }
+        findings(plan.findings()).forEach(finding -> lines.wrapped("  – ", finding));
+        return lines;
     }
 
-    public String title(CourseDay day, StoredPlan plan) {
+    /** How a plan stands now. */
+    public Lines published(PublishPlan.Answer answer) {
+        String key = (answer.changed() ? "publish.now." : "publish.already.")
+                + EnumNames.lowerCamel(answer.plan().state());
+        return new Lines(texts)
+                .say(key, answer.course().name(), texts.day(answer.plan().date()));
+    }
+
+    /** Which files its paper was written to. */
+    public Lines written(List<Path> files) {
+        Lines lines = new Lines(texts);
+        files.forEach(file -> lines.say("sheets.written", file));
+        return lines;
+    }
+
+    private String title(CourseDay day, StoredPlan plan) {
         return texts.say("plan.title", day.course().name(), texts.day(plan.date()))
                 + " · " + new DayText(texts).speed(day) + " · "
                 + texts.say("state." + EnumNames.lowerCamel(plan.state()));
     }
 
     /** How the holes are spread over the greens and over what is harder; empty where nothing of it is known. */
-    public Optional<String> spread(StoredPlan plan) {
+    private Optional<String> spread(StoredPlan plan) {
         List<String> parts = new ArrayList<>();
         parts.add(parts(plan.totals().thirds(), "third.front", "third.middle", "third.back"));
         parts.add(parts(plan.totals().laterals(), "lateral.left", "lateral.centre", "lateral.right"));
@@ -57,7 +89,7 @@ public final class PlanText {
     }
 
     /** Why a hole is where it is, the most telling first; without what its row says already. */
-    public List<String> telling(StoredHole hole) {
+    private List<String> telling(StoredHole hole) {
         return hole.reasons().stream()
                 .filter(reason -> !IN_THE_ROW.contains(reason.key()))
                 .map(texts::say)
@@ -65,7 +97,7 @@ public final class PlanText {
     }
 
     /** One sentence for all findings that differ only in the hole, which is their first argument. */
-    public List<String> findings(List<Message> findings) {
+    private List<String> findings(List<Message> findings) {
         Map<Message, List<String>> holes = new LinkedHashMap<>();
         for (Message finding : findings) {
             boolean ofHole =

@@ -10,15 +10,7 @@ import org.cupwright.policy.EnumNames;
 import org.cupwright.units.Paces;
 
 /** Where a position is, in words: {@code back left · 22 on · 5 from left}. */
-public final class PositionText {
-    private final Texts texts;
-    private final double paceMetres;
-
-    public PositionText(Texts texts, double paceMetres) {
-        this.texts = texts;
-        this.paceMetres = paceMetres;
-    }
-
+public record PositionText(Texts texts, double paceMetres) {
     public String of(JudgedPosition position) {
         return of(position.place(), position.judgement().position());
     }
@@ -44,6 +36,11 @@ public final class PositionText {
     /** Coordinates in the course's frame, for greens without a line of play. */
     public String coordinates(MapPoint point) {
         return texts.say("place.coordinates", texts.coordinate(point.east()), texts.coordinate(point.north()));
+    }
+
+    /** A length in paces with their word, to half a pace. */
+    public String paces(double metres) {
+        return texts.paces(Paces.roundedToHalf(metres, paceMetres));
     }
 
     /** A length in paces, to half a pace. */

@@ -1,8 +1,6 @@
 package org.cupwright.app.answers;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.cupwright.app.desk.resurvey.CompareSurveys;
 import org.cupwright.app.desk.resurvey.CompareSurveys.NotCompared;
@@ -23,20 +21,28 @@ public final class SurveyChangeText {
     private final Texts texts;
     private final CompareSurveys.Answer answer;
     private final PlaceText places;
+    private final Lines lines;
 
     public SurveyChangeText(Texts texts, CompareSurveys.Answer answer) {
         this.texts = texts;
         this.answer = answer;
         this.places = new PlaceText(texts, answer.day().course(), answer.day().policy());
+        this.lines = new Lines(texts);
     }
 
-    public String title() {
-        return new DayText(texts).title("survey.compare.title", answer.day());
+    /** What changed green by green, then which could not be compared. */
+    public Lines lines() {
+        lines.line(new DayText(texts).title("survey.compare.title", answer.day()));
+        answer.greens().forEach(this::green);
+        if (!answer.notCompared().isEmpty()) {
+            lines.gap();
+        }
+        notCompared();
+        return lines;
     }
 
     /** Which greens could not be compared, and why. */
-    public List<String> notCompared() {
-        List<String> said = new ArrayList<>();
+    private void notCompared() {
         for (CompareSurveys.Why why : CompareSurveys.Why.values()) {
             String holes = answer.notCompared().stream()
                     .filter(green -> green.why() == why)
@@ -44,35 +50,31 @@ public final class SurveyChangeText {
                     .map(Hole::id)
                     .collect(Collectors.joining(", "));
             if (!holes.isEmpty()) {
-                said.add(texts.say("survey.compare.not." + EnumNames.lowerCamel(why), holes));
+                lines.wrapped("", texts.say("survey.compare.not." + EnumNames.lowerCamel(why), holes));
             }
         }
-        return said;
     }
 
-    /** Which green, and which surveys of it. */
-    public String green(GreenChange green) {
-        return texts.say("survey.compare.green", green.hole().id(), version(green.before()), version(green.now()));
-    }
-
-    /** What changed on a green, sentence by sentence. */
-    public List<String> changes(GreenChange green) {
-        List<String> said = new ArrayList<>();
-        said.add(ground(green.report()));
+    /** Which green, which surveys of it, and what changed, sentence by sentence. */
+    private void green(GreenChange green) {
+        lines.heading("survey.compare.green", green.hole().id(), version(green.before()), version(green.now()));
+        change(ground(green.report()));
         if (green.levelsMayDiffer()) {
-            said.add(texts.say(
-                    "survey.compare.levelsMayDiffer",
-                    millimetres(green.report().heights().middle().orElseThrow().metres())));
+            double metres = green.report().heights().middle().orElseThrow().metres();
+            change(texts.say("survey.compare.levelsMayDiffer", millimetres(metres)));
         }
-        said.addAll(heights(green));
-        said.addAll(slopes(green));
-        said.addAll(good(green));
-        if (!green.olderReadings().isEmpty()) {
-            String numbers = green.olderReadings().stream().map(String::valueOf).collect(Collectors.joining(", "));
-            said.add(texts.say(
-                    "survey.compare.olderReadings", green.olderReadings().size(), numbers));
+        heights(green);
+        slopes(green);
+        good(green);
+        List<Integer> older = green.olderReadings();
+        if (!older.isEmpty()) {
+            String numbers = older.stream().map(String::valueOf).collect(Collectors.joining(", "));
+            change(texts.say("survey.compare.olderReadings", older.size(), numbers));
         }
-        return said;
+    }
+
+    private void change(String said) {
+        lines.indented("  ", said);
     }
 
     private String version(SurveyVersion version) {
@@ -95,14 +97,11 @@ public final class SurveyChangeText {
                 : compared + " " + texts.say("survey.compare.notKnown", texts.area(report.notComparedSquareMetres()));
     }
 
-    private List<String> heights(GreenChange green) {
+    private void heights(GreenChange green) {
         Resurvey report = green.report();
-        List<String> lines = new ArrayList<>();
-        lines.add(
-                texts.say("survey.compare.volumes", volume(report.fill()), volume(report.cut()), volume(report.net())));
-        report.heights().greatestRise().ifPresent(rise -> lines.add(height("survey.compare.rise", green.hole(), rise)));
-        report.heights().greatestFall().ifPresent(fall -> lines.add(height("survey.compare.fall", green.hole(), fall)));
-        return lines;
+        change(texts.say("survey.compare.volumes", volume(report.fill()), volume(report.cut()), volume(report.net())));
+        report.heights().greatestRise().ifPresent(rise -> change(height("survey.compare.rise", green.hole(), rise)));
+        report.heights().greatestFall().ifPresent(fall -> change(height("survey.compare.fall", green.hole(), fall)));
     }
 
     private String volume(Volume volume) {
@@ -124,16 +123,14 @@ public final class SurveyChangeText {
         return texts.number(1000 * metres, 0);
     }
 
-    private List<String> slopes(GreenChange green) {
+    private void slopes(GreenChange green) {
         Resurvey report = green.report();
-        List<String> lines = new ArrayList<>();
-        lines.add(texts.say(
+        change(texts.say(
                 "survey.compare.slopes",
                 texts.area(report.steeperSquareMetres() + report.gentlerSquareMetres()),
                 texts.area(report.steeperSquareMetres()),
                 texts.area(report.gentlerSquareMetres())));
-        report.greatestChange().ifPresent(greatest -> lines.add(slope(green.hole(), greatest)));
-        return lines;
+        report.greatestChange().ifPresent(greatest -> change(slope(green.hole(), greatest)));
     }
 
     private String slope(Hole hole, SlopeChange change) {
@@ -144,19 +141,17 @@ public final class SurveyChangeText {
                 where(hole, change.at()));
     }
 
-    private List<String> good(GreenChange green) {
+    private void good(GreenChange green) {
         GoodGround good = green.good();
-        List<String> lines = new ArrayList<>();
-        lines.add(texts.say(
+        change(texts.say(
                 "survey.compare.good", texts.area(good.beforeSquareMetres()), texts.area(good.nowSquareMetres())));
-        part("survey.compare.gained", green.hole(), good.gained()).ifPresent(lines::add);
-        part("survey.compare.lost", green.hole(), good.lost()).ifPresent(lines::add);
-        part("survey.compare.openNow", green.hole(), good.openNow()).ifPresent(lines::add);
-        return lines;
+        part("survey.compare.gained", green.hole(), good.gained());
+        part("survey.compare.lost", green.hole(), good.lost());
+        part("survey.compare.openNow", green.hole(), good.openNow());
     }
 
-    private Optional<String> part(String key, Hole hole, GoodGround.Part part) {
-        return part.largest().map(at -> texts.say(key, texts.area(part.squareMetres()), where(hole, at)));
+    private void part(String key, Hole hole, GoodGround.Part part) {
+        part.largest().ifPresent(at -> change(texts.say(key, texts.area(part.squareMetres()), where(hole, at))));
     }
 
     private String where(Hole hole, MapPoint at) {

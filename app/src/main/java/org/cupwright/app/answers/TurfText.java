@@ -3,10 +3,17 @@ package org.cupwright.app.answers;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.app.desk.turf.TurfReport;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.cupchange.Fact;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.turf.signal.IndividualsChart;
 import org.cupwright.turf.state.Measured;
@@ -19,77 +26,131 @@ import org.cupwright.turf.water.WaterStatus;
 
 /** The turf of a day in words, sentence by sentence. */
 public final class TurfText {
+    private static final int HOLE_WIDTH = 5;
+    private static final int PLACE_WIDTH = 39;
+
     private final Texts texts;
     private final TurfReport report;
+    private final PlaceText places;
+    private final Lines lines;
 
     public TurfText(Texts texts, TurfReport report) {
         this.texts = texts;
         this.report = report;
+        this.places = new PlaceText(texts, report.day().course(), report.day().policy());
+        this.lines = new Lines(texts);
     }
 
-    public String title() {
-        return texts.say(
-                "turf.title",
-                report.day().course().name(),
-                texts.day(report.day().date()));
+    /** The day's conditions, then section by section what wants something. */
+    public Lines lines() {
+        CourseDay day = report.day();
+        lines.say("turf.title", day.course().name(), texts.day(day.date()));
+        conditions();
+        section("odd", report.odd(), this::odd);
+        section("morning", report.morning(), this::watering);
+        section("afternoon", report.afternoon(), this::watering);
+        section("recheck", report.recheck(), this::recheck);
+        section(
+                "signals",
+                report.signals(),
+                signals -> signals.forEach(signal -> lines.line("  – " + texts.say(signal.says()))));
+        section(
+                "charts",
+                report.charts().entrySet(),
+                charts -> charts.forEach(chart -> lines.line("  " + chart(chart.getKey(), chart.getValue()))));
+        section("resting", report.wearRest(), resting -> byHole(resting, RestingHole::hole, this::resting));
+        return lines;
+    }
+
+    private <T> void section(String name, Collection<T> items, Consumer<Collection<T>> rows) {
+        if (!items.isEmpty()) {
+            lines.heading("turf." + name);
+            rows.accept(items);
+        }
     }
 
     /** Growth, what that rests on, what the ground lacks of water, and what is to be kept off. */
-    public List<String> conditions() {
-        List<String> said = new ArrayList<>();
+    private void conditions() {
         String rests = texts.say("turf.weather." + EnumNames.lowerCamel(report.weather()));
-        said.add(texts.say("turf.growth", texts.number(report.growth(), 2), rests));
-        said.add(new WeatherText(texts).basis(report.basis()));
-        report.water().ifPresentOrElse(water -> water(water, said), () -> said.add(texts.say("turf.noWater")));
+        lines.say("turf.growth", texts.number(report.growth(), 2), rests);
+        lines.line(new WeatherText(texts).basis(report.basis()));
+        report.water().ifPresentOrElse(this::water, () -> lines.say("turf.noWater"));
         if (report.frost()) {
-            said.add(texts.say("turf.frost"));
+            lines.say("turf.frost");
         }
         ZoneId zone = report.day().course().frame().zone();
-        report.reentry().forEach((hole, from) -> said.add(texts.say("turf.reentry", hole, texts.moment(from, zone))));
-        return said;
+        report.reentry().forEach((hole, from) -> lines.say("turf.reentry", hole, texts.moment(from, zone)));
     }
 
-    private void water(WaterStatus water, List<String> said) {
+    private void water(WaterStatus water) {
         water.loss().ifPresent(loss -> {
             String method = texts.say("turf.method." + EnumNames.lowerCamel(loss.method()));
-            said.add(texts.say("turf.loss", millimetres(loss.etoMillimetres()), method));
+            lines.say("turf.loss", millimetres(loss.etoMillimetres()), method);
         });
         String least = millimetres(water.deficitAtLeastMillimetres());
         String most = millimetres(water.deficitAtMostMillimetres());
-        said.add(
+        lines.line(
                 water.deficitMillimetres().isPresent()
                         ? texts.say("turf.deficit", most)
                         : texts.say("turf.deficitBetween", least, most, water.unknownDays()));
         if (water.filledDays() > 0) {
-            said.add(texts.say("turf.filled", water.filledDays()));
+            lines.say("turf.filled", water.filledDays());
         }
     }
 
-    /** Something odd: how urgent, what, who saw it, and whether there is a photo. */
-    public String odd(OddThings.Thing thing) {
-        String severity = texts.say(
-                "log.choice.severity." + EnumNames.lowerCamel(thing.odd().severity()));
-        String photo = thing.odd().photo().isPresent() ? " " + texts.say("turf.odd.photo") : "";
-        return severity + ": " + thing.odd().text() + " (" + thing.fact().person() + ")" + photo;
+    /** Odd things: where and when, how urgent, what, who saw it, and whether there is a photo. */
+    private void odd(Collection<OddThings.Thing> things) {
+        FactText facts = new FactText(texts, report.day().course(), report.day().policy());
+        for (OddThings.Thing thing : things) {
+            Fact fact = thing.fact();
+            String severity = texts.say(
+                    "log.choice.severity." + EnumNames.lowerCamel(thing.odd().severity()));
+            String photo = thing.odd().photo().isPresent() ? " " + texts.say("turf.odd.photo") : "";
+            lines.wrapped(
+                    List.of(
+                            hole(facts.hole(fact)),
+                            new Line.Cell(facts.moment(fact) + "  " + facts.id(fact) + "  ", 0)),
+                    severity + ": " + thing.odd().text() + " (" + fact.person() + ")" + photo);
+        }
+        lines.row(List.of(hole("")), texts.say("turf.odd.seen"));
     }
 
-    public String watering(WateringItem item) {
-        String done = item.done() ? " " + texts.say("turf.done") : "";
-        return setOn(item.plug()) + texts.say("turf.watering." + EnumNames.lowerCamel(item.reason())) + done;
+    private void watering(Collection<WateringItem> items) {
+        for (WateringItem item : items) {
+            String done = item.done() ? " " + texts.say("turf.done") : "";
+            plug(item.hole(), item.plug(), texts.say("turf.watering." + EnumNames.lowerCamel(item.reason())) + done);
+        }
     }
 
-    /** What is wrong with a plug. */
-    public String recheck(RecheckItem item) {
-        String wash = item.washAfter() ? " " + texts.say("turf.wash") : "";
-        return setOn(item.plug()) + texts.say("turf.recheck." + EnumNames.lowerCamel(item.reason())) + wash;
+    /** Plugs with a fault one by one; of the others how many on each green, since a list of hundreds is not read. */
+    private void recheck(Collection<RecheckItem> items) {
+        Map<Boolean, List<RecheckItem>> byFault = items.stream()
+                .collect(Collectors.partitioningBy(
+                        item -> item.reason() != Reason.LOOK_FIRST && item.reason() != Reason.NEVER_SEEN));
+        for (RecheckItem item : byFault.get(true)) {
+            String wash = item.washAfter() ? " " + texts.say("turf.wash") : "";
+            plug(item.hole(), item.plug(), texts.say("turf.recheck." + EnumNames.lowerCamel(item.reason())) + wash);
+        }
+        byHole(byFault.get(false), RecheckItem::hole, this::unseen);
     }
 
-    private String setOn(Plug plug) {
-        return texts.say("turf.setOn", texts.day(plug.setOn())) + " · ";
+    private void plug(String hole, Plug plug, String says) {
+        lines.row(
+                List.of(hole(hole), Line.left(places.at(hole, plug.at()), PLACE_WIDTH)),
+                texts.say("turf.setOn", texts.day(plug.setOn())) + " · " + says);
+    }
+
+    /** A row for each hole about all that is on its green. */
+    private <T> void byHole(Collection<T> items, Function<T, String> hole, Function<List<T>, String> says) {
+        Lines.alike(items, hole).forEach(on -> lines.row(List.of(hole(hole.apply(on.get(0)))), says.apply(on)));
+    }
+
+    private static Line.Cell hole(String hole) {
+        return Line.left(hole, HOLE_WIDTH);
     }
 
     /** How many plugs of a green nobody has looked at. */
-    public String unseen(List<RecheckItem> items) {
+    private String unseen(List<RecheckItem> items) {
         List<LocalDate> due = items.stream()
                 .filter(item -> item.reason() == Reason.LOOK_FIRST)
                 .map(item -> item.plug().setOn())
@@ -106,7 +167,7 @@ public final class TurfText {
     }
 
     /** How many old holes of a green rest, and until when. */
-    public String resting(List<RestingHole> holes) {
+    private String resting(List<RestingHole> holes) {
         LocalDate last = holes.stream()
                 .map(resting -> resting.rests().lastDay())
                 .max(LocalDate::compareTo)
@@ -114,7 +175,7 @@ public final class TurfText {
         return texts.say("turf.restsUntil", holes.size(), texts.day(last));
     }
 
-    public String chart(Measured.What what, IndividualsChart chart) {
+    private String chart(Measured.What what, IndividualsChart chart) {
         return texts.say(
                 "turf.chart",
                 texts.say("measure." + EnumNames.lowerCamel(what)),

@@ -27,23 +27,12 @@ import tools.jackson.databind.node.ObjectNode;
  * </ul>
  *
  * docs/schemas/assess-green-geojson.schema.json holds the shape.
+ *
+ * @param judgement the green
+ * @param epsg the course's frame
+ * @param about properties that every feature carries: course, date
  */
-public final class GreenGeoJson {
-    private final GreenJudgement judgement;
-    private final Map<String, String> about;
-    private final int epsg;
-
-    /**
-     * @param judgement the green
-     * @param epsg the course's frame
-     * @param about properties that every feature carries: course, date
-     */
-    public GreenGeoJson(GreenJudgement judgement, int epsg, Map<String, String> about) {
-        this.judgement = judgement;
-        this.about = about;
-        this.epsg = epsg;
-    }
-
+public record GreenGeoJson(GreenJudgement judgement, int epsg, Map<String, String> about) {
     /** The document, with the spot that was asked about, if one was. */
     public String document(Optional<Judgement> asked) {
         GeoJsonDocument document = new GeoJsonDocument(epsg);

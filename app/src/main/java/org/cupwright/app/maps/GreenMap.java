@@ -16,18 +16,12 @@ import org.locationtech.jts.geom.Coordinate;
  * SVG carry classes: {@code edge}, {@code contour}, {@code not-to-cut}, {@code resting}, {@code hazard},
  * {@code drawn-good}, {@code drawn-bad}, {@code usual}, {@code old-hole}, {@code spot}, {@code finding}.
  */
-public final class GreenMap {
+public record GreenMap(Texts texts) {
     /** Width of a picture, drawing units: our choice. */
     public static final int PICTURE_WIDTH = 1000;
 
     private static final double LEAST_HEIGHT = 0.5;
     private static final double GREATEST_HEIGHT = 2;
-
-    private final Texts texts;
-
-    public GreenMap(Texts texts) {
-        this.texts = texts;
-    }
 
     /**
      * A small drawing for paper, as an SVG document so many tenths of a millimetre wide and high; without slopes and

@@ -16,15 +16,9 @@ import org.cupwright.holelocation.judging.GreenJudgement;
 import org.locationtech.jts.geom.Geometry;
 
 /** A judged green in areas: all ground of which the same is said, in one. */
-final class JudgedGround {
+record JudgedGround(GreenJudgement judgement) {
     private static final Comparator<Said> ORDER = Comparator.comparing(Said::verdict)
             .thenComparing(said -> said.rule().map(RuleId::ordinal).orElse(-1));
-
-    private final GreenJudgement judgement;
-
-    JudgedGround(GreenJudgement judgement) {
-        this.judgement = judgement;
-    }
 
     /**
      * What is said of ground.

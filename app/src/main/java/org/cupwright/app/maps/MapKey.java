@@ -9,21 +9,11 @@ import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.policy.EnumNames;
 
 /** The strip under a picture: what it shows, and what its signs mean. */
-final class MapKey {
+record MapKey(GreenDrawing drawing, MapStyle style, Texts texts) {
     private static final double LINE = 1.5;
 
     /** So many are said under the picture, the worst first: our choice. */
     private static final int MOST_FINDINGS = 9;
-
-    private final GreenDrawing drawing;
-    private final MapStyle style;
-    private final Texts texts;
-
-    MapKey(GreenDrawing drawing, MapStyle style, Texts texts) {
-        this.drawing = drawing;
-        this.style = style;
-        this.texts = texts;
-    }
 
     /** How high the strip is for a drawing so wide. */
     int height(int width) {

@@ -11,15 +11,9 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 
 /** Path data of shapes, hatching and patterns in the frame of a drawing. */
-final class Strokes {
+record Strokes(MapFrame frame) {
     /** Step at which a hatching line looks at the ground, m: half the lattice's. */
     private static final double LOOK_METRES = 0.125;
-
-    private final MapFrame frame;
-
-    Strokes(MapFrame frame) {
-        this.frame = frame;
-    }
 
     /** All lines of a shape, and the rings of its areas closed. */
     String of(Geometry shape) {

@@ -10,15 +10,9 @@ import org.cupwright.app.texts.Texts;
  * quarter: what to load and look at before leaving the shed; three holes each in round order, with where, how far off
  * is still good, yesterday's hole, a drawing and room to write; at last the hand work in short, and the cautions.
  */
-public final class ChangersCard {
+public record ChangersCard(Texts texts) {
     private static final int QUARTERS = 4;
     private static final int HOLES_A_QUARTER = 3;
-
-    private final Texts texts;
-
-    public ChangersCard(Texts texts) {
-        this.texts = texts;
-    }
 
     /** The card as a PDF. */
     public byte[] pdf(DaySheet day) {

@@ -9,15 +9,9 @@ import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.texts.Texts;
 
 /** The paper of a day as files: both are written whole, or neither. */
-public final class DayPaperFiles {
+public record DayPaperFiles(Texts texts) {
     public static final String SHEET = "hole-locations.pdf";
     public static final String CARD = "changers-card.pdf";
-
-    private final Texts texts;
-
-    public DayPaperFiles(Texts texts) {
-        this.texts = texts;
-    }
 
     /**
      * Writes the hole location sheet and the changer's card into a folder, which is made when it is not there.

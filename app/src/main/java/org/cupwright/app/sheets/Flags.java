@@ -14,15 +14,7 @@ import org.cupwright.settingout.PacedPlace;
  * Which flag stands where, by the course's settings; a letter goes with every colour, for those who cannot tell colours
  * apart.
  */
-final class Flags {
-    private final Texts texts;
-    private final Policy policy;
-
-    Flags(Texts texts, Policy policy) {
-        this.texts = texts;
-        this.policy = policy;
-    }
-
+record Flags(Texts texts, Policy policy) {
     String letter(Third third) {
         return texts.say("sheet.flagLetter." + EnumNames.lowerCamel(third));
     }

@@ -9,18 +9,12 @@ import org.cupwright.settingout.PacedPlace;
  * The day's hole locations for golf shop and players: one line a hole, words first, then paces; the flag's letter
  * stands beside its colour's name.
  */
-public final class HoleLocationSheet {
+public record HoleLocationSheet(Texts texts) {
     /** So many holes stand on one page, as large as its height allows; of more rows the last go to a second page. */
     private static final int ON_A_PAGE = 18;
 
     /** Of a page's height, what goes to margins, heading and notes. */
     private static final double AROUND_MILLIMETRES = 90;
-
-    private final Texts texts;
-
-    public HoleLocationSheet(Texts texts) {
-        this.texts = texts;
-    }
 
     /** The sheet as a PDF. */
     public byte[] pdf(DaySheet day) {

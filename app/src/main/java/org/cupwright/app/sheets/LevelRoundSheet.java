@@ -3,6 +3,7 @@ package org.cupwright.app.sheets;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.cupwright.app.answers.LevelRoundText;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.level.LevelRoundOfDay;
 import org.cupwright.app.desk.level.LevelRoundOfDay.GreenRound;
@@ -10,17 +11,9 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.holelocation.levelround.RoundSpot;
-import org.cupwright.policy.EnumNames;
-import org.cupwright.units.Paces;
 
 /** The spots of a level round on paper: where, in the order of the walk, and room to write what the level read. */
-public final class LevelRoundSheet {
-    private final Texts texts;
-
-    public LevelRoundSheet(Texts texts) {
-        this.texts = texts;
-    }
-
+public record LevelRoundSheet(Texts texts) {
     /** The list as a PDF. */
     public byte[] pdf(LevelRoundOfDay.Answer round) {
         CourseDay day = round.day();
@@ -34,18 +27,19 @@ public final class LevelRoundSheet {
         CourseDay day = round.day();
         Page page = new Page("level", "13mm 16mm 11mm 16mm", day.course().name(), day.date(), day.policy(), texts);
         page.heading().say("h1", "title", "sheet.level.title");
-        String aim = texts.say("level.aim." + EnumNames.lowerCamel(round.aim()));
-        page.element("p", "state", aim + " · " + DaySheet.speed(day.fastest().feet(), texts));
+        LevelRoundText says = new LevelRoundText(texts, round);
+        page.element(
+                "p", "state", says.aim() + " · " + DaySheet.speed(day.fastest().feet(), texts));
         page.say("p", "how", "level.round.how");
         double pace = day.policy().get(PlacePolicy.PACE_METRES);
         round.greens().stream()
                 .filter(green -> !green.round().spots().isEmpty())
-                .forEach(green -> green(green, pace, page));
+                .forEach(green -> green(green, pace, says, page));
         notes(round, page);
         return page.done();
     }
 
-    private void green(GreenRound green, double pace, Page page) {
+    private void green(GreenRound green, double pace, LevelRoundText says, Page page) {
         PlaceWords words = new PlaceWords(texts, pace);
         page.open("div", "green").open("h2", "green");
         page.text(texts.say("survey.where.hole", green.hole().id()));
@@ -57,18 +51,12 @@ public final class LevelRoundSheet {
             page.open("tr").element("td", "number", Integer.toString(number++));
             page.open("td", "where").element("span", "place", words.area(spot.place(), spot.at()));
             spot.place().ifPresent(place -> page.text(" " + words.paces(place)));
-            page.element("div", "walk", walk(spot, before, pace)).close("td");
+            page.element("div", "walk", says.walk(spot, before)).close("td");
             blanks(spot, page);
             page.close("tr");
             before = Optional.of(spot.at());
         }
         page.close("tbody").close("table").close("div");
-    }
-
-    private String walk(RoundSpot spot, Optional<MapPoint> before, double pace) {
-        return before.map(from -> Paces.roundedToHalf(from.distanceMetres(spot.at()), pace))
-                .map(paces -> texts.say("level.round.walk", texts.paces(paces)))
-                .orElseGet(() -> texts.say("level.round.start"));
     }
 
     /** Along play and across it; where there is no line of play, the steepest way down and its direction. */

@@ -7,7 +7,6 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.green.End;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.Side;
-import org.cupwright.settingout.Directions;
 import org.cupwright.settingout.FromMark;
 import org.cupwright.settingout.Leeway;
 import org.cupwright.settingout.PacedPlace;
@@ -31,10 +30,6 @@ final class PlaceWords {
     }
 
     /** {@code back left}; on a green without a line of play the coordinates, as they are all there is. */
-    String area(Directions directions) {
-        return area(directions.place().map(PacedPlace::metres), directions.at());
-    }
-
     String area(Optional<PlaceOnGreen> place, MapPoint at) {
         return positions.area(place, at);
     }

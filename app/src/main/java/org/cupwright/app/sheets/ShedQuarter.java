@@ -8,7 +8,7 @@ import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Policy;
 
 /** The card's quarters about the whole round: before it begins, the hand work in short, room for notes. */
-final class ShedQuarter {
+record ShedQuarter(DaySheet day, Texts texts, Page page) {
     private static final List<String> TICKS = List.of(
             "cutter", "mallet", "puller", "setter", "soil", "water", "rag", "knife", "ballMarkTool", "pipe", "flags");
     private static final List<String> HAND_WORK =
@@ -16,16 +16,6 @@ final class ShedQuarter {
     private static final List<String> CAUTIONS =
             List.of("blade", "play", "thunder", "frost", "spray", "heat", "lifting", "alone", "local");
     private static final int NOTE_LINES = 14;
-
-    private final DaySheet day;
-    private final Texts texts;
-    private final Page page;
-
-    ShedQuarter(DaySheet day, Texts texts, Page page) {
-        this.day = day;
-        this.texts = texts;
-        this.page = page;
-    }
 
     void before() {
         page.heading().say("h1", "title", "sheet.card.title");

@@ -7,25 +7,11 @@ import org.cupwright.units.Paces;
 import org.cupwright.units.UnitSystem;
 
 /** Lengths, areas and slopes as a reader wants to see them, with their units. */
-final class Quantities {
+record Quantities(UnitSystem units, Locale locale, double paceMetres, String paceWord, String pacesWord) {
     private static final double INCHES_IN_A_FOOT = 12;
 
     /** Below it an area is told to a tenth of a square metre: our choice. */
     private static final double SMALL_SQUARE_METRES = 9.5;
-
-    private final UnitSystem units;
-    private final Locale locale;
-    private final double paceMetres;
-    private final String paceWord;
-    private final String pacesWord;
-
-    Quantities(UnitSystem units, Locale locale, double paceMetres, String paceWord, String pacesWord) {
-        this.paceWord = paceWord;
-        this.pacesWord = pacesWord;
-        this.units = units;
-        this.locale = locale;
-        this.paceMetres = paceMetres;
-    }
 
     String length(double metres) {
         return switch (units) {

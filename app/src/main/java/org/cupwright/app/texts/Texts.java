@@ -50,11 +50,6 @@ public final class Texts {
         this.quantities = new Quantities(units, locale, paceMetres, say("unit.pace"), say("unit.paces"));
     }
 
-    /** The words of a language at the command line, see {@link #find(String, Door, UnitSystem, double)}. */
-    public static Optional<Texts> find(String language, UnitSystem units, double paceMetres) {
-        return find(language, Door.COMMANDS, units, paceMetres);
-    }
-
     /**
      * The words of a language.
      *

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -43,7 +44,7 @@ class FindingsGeoJsonTest {
         FindingsGeoJson document = new FindingsGeoJson(
                 32626,
                 Map.of("course", "made"),
-                Texts.find("en", UnitSystem.METRIC, 0.914).orElseThrow());
+                Texts.find("en", Door.COMMANDS, UnitSystem.METRIC, 0.914).orElseThrow());
         document.add(HOLE, List.of(whole, point, part));
         JsonNode features = JsonMapper.shared().readTree(document.text()).path("features");
 

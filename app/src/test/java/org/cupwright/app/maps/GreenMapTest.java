@@ -14,6 +14,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.xpath.XPath;
 import javax.xml.xpath.XPathConstants;
 import javax.xml.xpath.XPathFactory;
+import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -41,7 +42,8 @@ class GreenMapTest {
 
     private final DemoCourse demo = new DemoCourse(1);
     private final Hole hole = demo.course().find("2").orElseThrow();
-    private final Texts texts = Texts.find("en", UnitSystem.METRIC, 0.914).orElseThrow();
+    private final Texts texts =
+            Texts.find("en", Door.COMMANDS, UnitSystem.METRIC, 0.914).orElseThrow();
     private final MapPoint middle = hole.green().centroid();
 
     private GreenDrawing full() {

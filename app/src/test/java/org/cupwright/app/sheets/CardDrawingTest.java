@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.List;
 import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.sheets.PaperPaths.Drawn;
+import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -26,7 +27,8 @@ class CardDrawingTest {
     private static final double FIFTH_MILLIMETRES = 0.209;
     private static final double WIDTH_WITHIN_MILLIMETRES = 0.004;
 
-    private final Texts texts = Texts.find("en", UnitSystem.METRIC, 0.914).orElseThrow();
+    private final Texts texts =
+            Texts.find("en", Door.COMMANDS, UnitSystem.METRIC, 0.914).orElseThrow();
 
     private List<Drawn> paths(PaperSize paper) throws IOException {
         return PaperPaths.of(new ChangersCard(texts).pdf(MadeDay.on(paper)));

@@ -15,6 +15,7 @@ import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.sheets.PaperText.Letter;
+import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.settingout.PacedPlace;
 import org.cupwright.units.UnitSystem;
@@ -26,7 +27,8 @@ class SheetsIT {
     /** Office printers leave about 4 mm unprinted: recalled. */
     private static final double PRINTABLE_MILLIMETRES = 4;
 
-    private final Texts texts = Texts.find("en", UnitSystem.METRIC, 0.914).orElseThrow();
+    private final Texts texts =
+            Texts.find("en", Door.COMMANDS, UnitSystem.METRIC, 0.914).orElseThrow();
 
     private byte[] sheet(PaperSize paper) {
         return new HoleLocationSheet(texts).pdf(MadeDay.on(paper));

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 class TextsTest {
     private static Texts texts(UnitSystem units) {
-        return Texts.find("en", units, Paces.STANDARD_METRES).orElseThrow();
+        return Texts.find("en", Door.COMMANDS, units, Paces.STANDARD_METRES).orElseThrow();
     }
 
     @Test

@@ -1,5 +1,6 @@
 package org.cupwright.holelocation.rule;
 
+import java.util.List;
 import java.util.Optional;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -7,7 +8,7 @@ import org.cupwright.course.Outline;
 import org.cupwright.green.Coverage;
 import org.cupwright.green.Green;
 import org.cupwright.green.Ground;
-import org.cupwright.green.OutlineOnlyGround;
+import org.cupwright.green.LevelSpotsGround;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.holelocation.spot.GreenMeasurement;
 import org.cupwright.holelocation.spot.Leave;
@@ -29,7 +30,7 @@ final class Grids {
 
     /** The lattice of some green, for positions that are made by hand and lie on none. */
     static SpotGrid elsewhere() {
-        return measured(Shapes.rectangle(0, 0, 1, 1), new OutlineOnlyGround());
+        return measured(Shapes.rectangle(0, 0, 1, 1), new LevelSpotsGround(List.of(), Policy.defaults()));
     }
 
     /** A position with its plane and nothing about it. */

@@ -23,13 +23,7 @@ import org.locationtech.jts.geom.MultiPolygon;
 import tools.jackson.databind.JsonNode;
 
 /** What is doubtful about files and ground as scripts read it. */
-public final class FindingJson {
-    private final Texts texts;
-
-    public FindingJson(Texts texts) {
-        this.texts = texts;
-    }
-
+public record FindingJson(Texts texts) {
     public JsonNode ground(FindDoubts.Answer answer) {
         CourseDay day = answer.day();
         PlaceShapes places = new PlaceShapes(day.course(), day.policy());

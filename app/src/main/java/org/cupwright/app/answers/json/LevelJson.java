@@ -3,9 +3,8 @@ package org.cupwright.app.answers.json;
 import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.level.KeepLevelReading;
 import org.cupwright.app.desk.level.KeepLevelReading.TakenBack;
-import org.cupwright.app.desk.level.LevelReadingKept;
-import org.cupwright.app.desk.level.LevelReadingList;
 import org.cupwright.app.desk.level.LevelRoundOfDay;
 import org.cupwright.app.desk.level.LevelRoundOfDay.GreenRound;
 import org.cupwright.app.texts.Texts;
@@ -28,7 +27,7 @@ public final class LevelJson {
         this.shapes = new Shapes(texts).as(GreenRound.class, LevelJson::green).as(RoundSpot.class, this::spot);
     }
 
-    public JsonNode kept(LevelReadingKept kept) {
+    public JsonNode kept(KeepLevelReading.Kept kept) {
         return shapes.tree(reading(kept.hole(), kept.reading())
                 .with("replaced", kept.replaced().map(LevelReading::plane))
                 .with("before", kept.before())
@@ -39,9 +38,9 @@ public final class LevelJson {
         return shapes.tree(reading(taken.hole(), taken.reading()));
     }
 
-    public JsonNode list(LevelReadingList list) {
+    public JsonNode list(KeepLevelReading.Listed list) {
         List<Shape> readings = new ArrayList<>();
-        for (LevelReadingList.OfGreen green : list.greens()) {
+        for (KeepLevelReading.OfGreen green : list.greens()) {
             for (int i = 0; i < green.readings().size(); i++) {
                 readings.add(reading(green.hole(), green.readings().get(i))
                         .with("number", i + 1)

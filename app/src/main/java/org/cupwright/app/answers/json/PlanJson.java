@@ -1,22 +1,26 @@
 package org.cupwright.app.answers.json;
 
+import java.nio.file.Path;
+import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.plan.CutSoFar;
+import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.desk.plan.ExplainHole;
 import org.cupwright.app.desk.plan.ExplainHole.Planned;
 import org.cupwright.app.desk.plan.ExplainHole.Told;
 import org.cupwright.app.desk.plan.PlanDay;
+import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.course.Course;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.holelocation.Judgement;
-import org.cupwright.policy.Policy;
 import org.cupwright.rotation.Totals;
 import org.cupwright.rotation.counting.Parts;
 import tools.jackson.databind.JsonNode;
@@ -26,8 +30,8 @@ public final class PlanJson {
     private final PlaceShapes places;
     private final Shapes shapes;
 
-    public PlanJson(Course course, Policy policy, Texts texts) {
-        this.places = new PlaceShapes(course, policy);
+    public PlanJson(CourseDay day, Texts texts) {
+        this.places = new PlaceShapes(day.course(), day.policy());
         this.shapes = new Shapes(texts)
                 .as(StoredHole.class, this::hole)
                 .as(
@@ -52,6 +56,30 @@ public final class PlanJson {
                 .with("days", List.of(day))
                 .with("terms", plan.terms())
                 .with("bounds", plan.bounds()));
+    }
+
+    /** How a plan stands now. */
+    public static JsonNode published(PublishPlan.Answer answer, Texts texts) {
+        return new Shapes(texts).tree(stands(answer.plan()).with("changed", answer.changed()));
+    }
+
+    /** Which files a plan's paper was written to, and how far it had been carried out. */
+    public static JsonNode paper(DayPaper paper, List<Path> files, Texts texts) {
+        CutSoFar soFar = paper.soFar();
+        return new Shapes(texts)
+                .tree(stands(paper.plan())
+                        .with(
+                                "asCutAt",
+                                soFar.last().filter(time -> soFar.all()).map(LocalTime::toString))
+                        .with("cut", soFar.holes())
+                        .with("files", files));
+    }
+
+    private static Shape stands(StoredPlan plan) {
+        return new Shape()
+                .with("course", plan.courseId())
+                .with("date", plan.date())
+                .with("state", plan.state());
     }
 
     private Shape hole(StoredHole hole) {

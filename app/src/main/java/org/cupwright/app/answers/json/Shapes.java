@@ -1,6 +1,5 @@
 package org.cupwright.app.answers.json;
 
-import com.fasterxml.jackson.annotation.JsonIgnoreType;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.nio.file.Path;
@@ -12,6 +11,7 @@ import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Course;
+import org.cupwright.course.Hole;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.formats.table.NotReadLine;
@@ -23,7 +23,6 @@ import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
 import org.cupwright.message.Message;
 import org.cupwright.policy.EnumNames;
-import org.cupwright.policy.Policy;
 import org.cupwright.turf.weather.WeatherBasis;
 import org.cupwright.turf.weather.WeatherSource;
 import org.cupwright.units.Heading;
@@ -53,6 +52,7 @@ public final class Shapes {
         as(Message.Argument.class, texts::show);
         as(Path.class, Path::toString);
         as(Course.class, Course::id);
+        as(Hole.class, Hole::id);
         as(Fact.class, fact -> JsonMapper.shared().readTree(FactJson.write(fact)));
         as(WeatherBasis.class, Shapes::basis);
         as(PlaneFit.class, Shapes::slope);
@@ -72,7 +72,6 @@ public final class Shapes {
                 .addMixIn(RuleResult.class, RuleShape.class)
                 .addMixIn(Difficulty.class, DifficultyShape.class)
                 .addMixIn(NotReadLine.class, LineShape.class)
-                .addMixIn(Policy.class, Unsaid.class)
                 .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
                 .build()
                 .valueToTree(answer);
@@ -111,10 +110,6 @@ public final class Shapes {
         @JsonProperty("class")
         Optional<DifficultyClass> rank();
     }
-
-    /** What an answer is worded by is no part of it. */
-    @JsonIgnoreType
-    private interface Unsaid {}
 
     private interface LineShape {
         @JsonProperty("line")

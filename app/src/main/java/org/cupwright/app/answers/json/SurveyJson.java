@@ -3,7 +3,6 @@ package org.cupwright.app.answers.json;
 import java.util.function.Function;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.resurvey.CompareSurveys;
-import org.cupwright.app.desk.resurvey.CompareSurveys.NotCompared;
 import org.cupwright.app.desk.resurvey.GoodGround;
 import org.cupwright.app.desk.resurvey.GreenChange;
 import org.cupwright.app.desk.resurvey.ListSurveys;
@@ -15,28 +14,16 @@ import org.cupwright.green.resurvey.SlopeChange;
 import tools.jackson.databind.JsonNode;
 
 /** The surveys of greens, and what changed between two, as scripts read them. */
-public final class SurveyJson {
-    private final Texts texts;
-
-    public SurveyJson(Texts texts) {
-        this.texts = texts;
-    }
-
+public record SurveyJson(Texts texts) {
     public JsonNode list(ListSurveys.Answer answer) {
         return new Shapes(texts)
-                .as(
-                        ListSurveys.OfGreen.class,
-                        green -> new Shape().with("hole", green.hole().id()).with("surveys", green.versions()))
-                .tree(new Shape().with("course", answer.day().course().id()).with("greens", answer.greens()));
+                .tree(new Shape().with("course", answer.day().course()).with("greens", answer.greens()));
     }
 
     public JsonNode changes(CompareSurveys.Answer answer) {
         CourseDay day = answer.day();
         PlaceShapes places = new PlaceShapes(day.course(), day.policy());
         return new Shapes(texts)
-                .as(
-                        NotCompared.class,
-                        green -> new Shape().with("hole", green.hole().id()).with("why", green.why()))
                 .as(
                         GreenChange.class,
                         green -> green(green, at -> places.at(green.hole().id(), at)))

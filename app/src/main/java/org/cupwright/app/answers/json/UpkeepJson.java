@@ -30,10 +30,7 @@ public final class UpkeepJson {
     }
 
     public JsonNode backup(BackupDone done) {
-        return shapes.tree(new Shape()
-                .with("file", done.file())
-                .with("bytes", done.bytes())
-                .with("holds", done.holds()));
+        return shapes.tree(done);
     }
 
     public JsonNode restore(RestoreDone done) {

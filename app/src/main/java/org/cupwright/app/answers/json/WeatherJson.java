@@ -1,6 +1,7 @@
 package org.cupwright.app.answers.json;
 
 import java.util.Optional;
+import org.cupwright.app.desk.weather.ImportWeather;
 import org.cupwright.app.desk.weather.ListWeather;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.turf.weather.KnownWeather;
@@ -9,7 +10,7 @@ import org.cupwright.turf.weather.WeatherDay;
 import org.cupwright.turf.weather.WeatherSource;
 import tools.jackson.databind.JsonNode;
 
-/** Weather as scripts read it. */
+/** Weather as scripts read it: what is known of each day, and what reads of a table. */
 public final class WeatherJson {
     private final Shapes shapes;
 
@@ -18,7 +19,11 @@ public final class WeatherJson {
     }
 
     public JsonNode list(ListWeather.Answer answer) {
-        return shapes.tree(answer);
+        return shapes.tree(new Shape()
+                .with("course", answer.course())
+                .with("basis", answer.basis())
+                .with("gaps", answer.gaps())
+                .with("days", answer.days()));
     }
 
     private static Shape day(ListWeather.Day day) {
@@ -32,5 +37,9 @@ public final class WeatherJson {
                 .with("rainMillimetres", rain.map(Rain::millimetres))
                 .with("rainTrace", rain.map(Rain::trace).orElse(false))
                 .with("windMetresPerSecond", known.map(WeatherDay::windMetresPerSecond));
+    }
+
+    public JsonNode table(ImportWeather.Answer answer) {
+        return shapes.tree(answer);
     }
 }

@@ -7,13 +7,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
 /** Reads arguments that have a form of their own. */
-public final class Arguments {
-    private final CommandSpec spec;
-
-    public Arguments(CommandSpec spec) {
-        this.spec = spec;
-    }
-
+public record Arguments(CommandSpec spec) {
     /** {@code E,N}. */
     public MapPoint point(String option, String text) {
         String[] parts = text.split(",", -1);

@@ -3,7 +3,6 @@ package org.cupwright.app.cli.command;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.files.SourceFile;
 import picocli.CommandLine.Option;
 
@@ -15,12 +14,8 @@ public final class DayOptions {
             description = "What lies on the greens that day: closed or saved ground, old holes, plugs.")
     private Path ground;
 
-    public DayQuestion question(CupwrightCommand options) {
-        return new DayQuestion(
-                options.date(),
-                options.speedFeet(),
-                options.rain(),
-                Optional.ofNullable(ground)
-                        .map(path -> new SourceFile(path.toString(), () -> Files.newInputStream(path))));
+    Optional<SourceFile> ground() {
+        return Optional.ofNullable(ground)
+                .map(path -> new SourceFile(path.toString(), () -> Files.newInputStream(path)));
     }
 }

@@ -9,13 +9,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 
 /** Details of a defect of ours, written to a file for whoever will mend it. */
-final class DefectReport {
-    private final Surroundings surroundings;
-
-    DefectReport(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
-
+record DefectReport(Surroundings surroundings) {
     /**
      * Writes the details into the data folder, or the folder for temporary files where that cannot be; answers the
      * path.

@@ -3,6 +3,7 @@ package org.cupwright.app.cli.command;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.message.Problem;
 import org.cupwright.units.Paces;
@@ -12,20 +13,10 @@ import picocli.CommandLine.ParameterException;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What is said, and which status is given, when a command is not carried out. */
-public final class Failures {
+public record Failures(Surroundings surroundings, CupwrightCommand options, boolean json) {
     public static final int MENDABLE = 1;
     public static final int WRONG_USAGE = 2;
     public static final int DEFECT = 3;
-
-    private final Surroundings surroundings;
-    private final CupwrightCommand options;
-    private final boolean json;
-
-    public Failures(Surroundings surroundings, CupwrightCommand options, boolean json) {
-        this.surroundings = surroundings;
-        this.options = options;
-        this.json = json;
-    }
 
     public int execution(Exception failure) {
         if (failure instanceof Problem problem) {
@@ -94,8 +85,8 @@ public final class Failures {
     private Texts words() {
         UnitSystem units = options.units().orElse(UnitSystem.METRIC);
         return options.language()
-                .flatMap(language -> Texts.find(language, units, Paces.STANDARD_METRES))
-                .or(() -> Texts.find("en", units, Paces.STANDARD_METRES))
+                .flatMap(language -> Texts.find(language, Door.COMMANDS, units, Paces.STANDARD_METRES))
+                .or(() -> Texts.find("en", Door.COMMANDS, units, Paces.STANDARD_METRES))
                 .orElseThrow();
     }
 }

@@ -12,13 +12,7 @@ import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
 /** A file that is written whole, never over another. */
-public final class NewFile {
-    private final Path file;
-
-    public NewFile(Path file) {
-        this.file = file;
-    }
-
+public record NewFile(Path file) {
     public void write(List<String> lines) {
         String end = System.lineSeparator();
         write(lines.isEmpty() ? "" : String.join(end, lines) + end);
@@ -35,25 +29,20 @@ public final class NewFile {
             made = true;
             Files.write(file, bytes, StandardOpenOption.TRUNCATE_EXISTING);
         } catch (FileAlreadyExistsException there) {
-            throw about("targetExists", "");
+            throw about("targetExists");
         } catch (IOException refused) {
-            throw notWritten(made, refused);
+            if (made) {
+                file.toFile().delete(); // half a file is worse than none; where it cannot go, that is told
+            }
+            throw about("targetNotWritable");
         }
     }
 
-    private Problem notWritten(boolean made, IOException refused) {
-        if (made) {
-            file.toFile()
-                    .delete(); // half a file is worse than none; where it cannot go, the problem says what happened
-        }
-        return about("targetNotWritable", String.valueOf(refused.getMessage()));
-    }
-
-    private Problem about(String kind, String value) {
+    private Problem about(String kind) {
         return Problem.of(
                 Message.of("problem.newFile." + kind),
                 Message.of("where.place", new Name(file.toString())),
-                value,
+                "",
                 Message.of("try.newFile." + kind));
     }
 }

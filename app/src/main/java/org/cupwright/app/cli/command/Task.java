@@ -3,8 +3,12 @@ package org.cupwright.app.cli.command;
 import java.io.PrintStream;
 import java.time.LocalDate;
 import java.util.UUID;
+import java.util.function.Supplier;
+import org.cupwright.app.answers.Lines;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.Progress;
+import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.policy.DeskPolicy;
 import org.cupwright.app.desk.policy.PolicyKeys;
 import org.cupwright.app.session.CourseChoice;
@@ -20,6 +24,7 @@ import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 import picocli.CommandLine.ParameterException;
+import tools.jackson.databind.JsonNode;
 
 /** One command being carried out: its options, who gives it, its words and where it writes. */
 public final class Task implements AutoCloseable {
@@ -82,6 +87,16 @@ public final class Task implements AutoCloseable {
         return basis().day();
     }
 
+    /** The day that is asked about, at the speed and in the weather asked for. */
+    public DayQuestion question() {
+        return question(new DayOptions());
+    }
+
+    /** The same, with what lies on the greens. */
+    public DayQuestion question(DayOptions day) {
+        return new DayQuestion(options.date(), options.speedFeet(), options.rain(), day.ground());
+    }
+
     /** The words in the language and units asked for, or those of the policy. */
     public Texts texts() {
         if (texts == null) {
@@ -99,6 +114,15 @@ public final class Task implements AutoCloseable {
         Progress progress = new Progress(new ProgressLine(this));
         interrupt = new Interrupt(progress);
         return progress;
+    }
+
+    /** Prints what came of it: one JSON document where that was asked for, lines elsewhere. */
+    public void answer(Supplier<JsonNode> json, Supplier<Lines> words) {
+        if (options.json()) {
+            print(Json.document(json.get()));
+        } else {
+            Layout.set(words.get()).forEach(this::print);
+        }
     }
 
     public void print(String line) {

@@ -1,7 +1,8 @@
 package org.cupwright.app.cli.drawn;
 
 import java.util.Optional;
-import org.cupwright.app.cli.command.Arguments;
+import org.cupwright.app.answers.DrawnText;
+import org.cupwright.app.answers.json.DrawnJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.PersonOption;
@@ -57,24 +58,22 @@ final class DrawnAddCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        KeepDrawn keep = new KeepDrawn(task.session());
-        new DrawnPrint(task).kept(keep.add(day.question(task.options()), hole, spot.get(), said()));
+        KeepDrawn.Answer answer = new KeepDrawn(task.session()).add(task.question(day), hole, spot.get(), said());
+        task.answer(
+                () -> new DrawnJson(answer.day(), task.texts()).of(answer),
+                () -> new DrawnText(task.texts(), answer.day()).kept(answer));
     }
 
     private Said said() {
         Kind said = kind();
         boolean area = said != Kind.USUAL;
         if (area != (radius != null)) {
-            throw new Arguments(spec())
-                    .wrong(
-                            area
-                                    ? "How much ground? Give --radius METRES about the place."
-                                    : "A usual spot has no radius; say --kind good for the ground about it.",
-                            area ? kind : radius.toString());
+            throw area
+                    ? wrong("How much ground? Give --radius METRES about the place.", kind)
+                    : wrong("A usual spot has no radius; say --kind good for the ground about it.", radius.toString());
         }
         if (area && !(radius > 0 && radius <= WIDEST_METRES)) {
-            throw new Arguments(spec())
-                    .wrong("--radius takes metres, more than 0 and at most 50, not " + radius + ".", radius.toString());
+            throw wrong("--radius takes metres, more than 0 and at most 50, not " + radius + ".", radius.toString());
         }
         return new Said(said, Optional.ofNullable(reason), Optional.of(person.name()), Optional.ofNullable(radius));
     }

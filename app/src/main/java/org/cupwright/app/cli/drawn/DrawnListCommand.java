@@ -3,6 +3,8 @@ package org.cupwright.app.cli.drawn;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
+import org.cupwright.app.answers.DrawnText;
+import org.cupwright.app.answers.json.DrawnJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.HolesOption;
@@ -31,14 +33,15 @@ final class DrawnListCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        KeepDrawn keep = new KeepDrawn(task.session());
-        KeepDrawn.Listed listed = keep.list(day.question(task.options()), holes.named());
+        KeepDrawn.Listed listed = new KeepDrawn(task.session()).list(task.question(day), holes.named());
         if (geoJson != null) {
             DrawnDocument document =
                     new DrawnDocument(listed.day().course().frame().epsg());
             listed.kept().forEach(kept -> document.add(kept.holes().get(0), kept.item()));
             WholeFiles.write(Map.of(geoJson, document.text().getBytes(StandardCharsets.UTF_8)));
         }
-        new DrawnPrint(task).list(listed);
+        task.answer(
+                () -> new DrawnJson(listed.day(), task.texts()).list(listed),
+                () -> new DrawnText(task.texts(), listed.day()).list(listed));
     }
 }

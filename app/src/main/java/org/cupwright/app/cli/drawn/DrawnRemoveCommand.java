@@ -1,5 +1,7 @@
 package org.cupwright.app.cli.drawn;
 
+import org.cupwright.app.answers.DrawnText;
+import org.cupwright.app.answers.json.DrawnJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.Task;
@@ -19,7 +21,9 @@ final class DrawnRemoveCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        KeepDrawn keep = new KeepDrawn(task.session());
-        new DrawnPrint(task).takenBack(keep.remove(day.question(task.options()), id));
+        KeepDrawn.Answer answer = new KeepDrawn(task.session()).remove(task.question(day), id);
+        task.answer(
+                () -> new DrawnJson(answer.day(), task.texts()).of(answer),
+                () -> new DrawnText(task.texts(), answer.day()).takenBack(answer));
     }
 }

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.cupwright.app.cli.command.Arguments;
+import org.cupwright.app.answers.LevelText;
+import org.cupwright.app.answers.json.LevelJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.PersonOption;
@@ -49,8 +50,11 @@ final class LevelAddCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        KeepLevelReading keep = new KeepLevelReading(task.session(person));
-        new LevelPrint(task).kept(keep.add(day.question(task.options()), hole, spot.get(), falls()));
+        KeepLevelReading.Kept kept =
+                new KeepLevelReading(task.session(person)).add(task.question(day), hole, spot.get(), falls());
+        task.answer(
+                () -> new LevelJson(kept.day(), task.texts()).kept(kept),
+                () -> new LevelText(task.texts(), kept.day()).kept(kept));
     }
 
     private Falls falls() {
@@ -71,7 +75,6 @@ final class LevelAddCommand extends CourseCommand {
     }
 
     private ParameterException wrong(String fall) {
-        return new Arguments(spec())
-                .wrong("--falls takes WAY=PERCENT, as front=1.4, each way once; not '" + fall + "'.", fall);
+        return wrong("--falls takes WAY=PERCENT, as front=1.4, each way once; not '" + fall + "'.", fall);
     }
 }

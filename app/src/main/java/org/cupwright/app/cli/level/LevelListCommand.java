@@ -1,5 +1,7 @@
 package org.cupwright.app.cli.level;
 
+import org.cupwright.app.answers.LevelText;
+import org.cupwright.app.answers.json.LevelJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.HolesOption;
@@ -19,7 +21,9 @@ final class LevelListCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        KeepLevelReading keep = new KeepLevelReading(task.session());
-        new LevelPrint(task).list(keep.list(day.question(task.options()), holes.named()));
+        KeepLevelReading.Listed list = new KeepLevelReading(task.session()).list(task.question(day), holes.named());
+        task.answer(
+                () -> new LevelJson(list.day(), task.texts()).list(list),
+                () -> new LevelText(task.texts(), list.day()).list(list));
     }
 }

@@ -1,10 +1,13 @@
 package org.cupwright.app.cli.level;
 
+import org.cupwright.app.answers.LevelText;
+import org.cupwright.app.answers.json.LevelJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.level.KeepLevelReading;
+import org.cupwright.app.desk.level.KeepLevelReading.TakenBack;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -27,7 +30,9 @@ final class LevelRemoveCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        KeepLevelReading keep = new KeepLevelReading(task.session());
-        new LevelPrint(task).takenBack(keep.remove(day.question(task.options()), id, holes.named()));
+        TakenBack taken = new KeepLevelReading(task.session()).remove(task.question(day), id, holes.named());
+        task.answer(
+                () -> new LevelJson(taken.day(), task.texts()).takenBack(taken),
+                () -> new LevelText(task.texts(), taken.day()).takenBack(taken));
     }
 }

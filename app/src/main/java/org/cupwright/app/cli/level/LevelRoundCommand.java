@@ -2,8 +2,8 @@ package org.cupwright.app.cli.level;
 
 import java.nio.file.Path;
 import java.util.Map;
-import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.cli.command.Arguments;
+import org.cupwright.app.answers.LevelRoundText;
+import org.cupwright.app.answers.json.LevelJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.HolesOption;
@@ -50,19 +50,15 @@ final class LevelRoundCommand extends CourseCommand {
     @Override
     protected void run(Task task) {
         if (spots < 1 || spots > MOST) {
-            throw new Arguments(spec())
-                    .wrong("--spots takes 1 to " + MOST + ", not " + spots + ".", Integer.toString(spots));
+            throw wrong("--spots takes 1 to " + MOST + ", not " + spots + ".", Integer.toString(spots));
         }
-        LevelRoundOfDay.Answer answer = new LevelRoundOfDay(task.session())
-                .of(day.question(task.options()), holes.named(), aim, spots, task.progress());
+        LevelRoundOfDay.Answer answer =
+                new LevelRoundOfDay(task.session()).of(task.question(day), holes.named(), aim, spots, task.progress());
         if (pdf != null) {
             WholeFiles.write(Map.of(pdf, new LevelRoundSheet(task.texts()).pdf(answer)));
         }
-        LevelRoundPrint print = new LevelRoundPrint(task.texts(), answer);
-        if (task.options().json()) {
-            task.print(Json.document(print.json()));
-        } else {
-            print.page().forEach(task::print);
-        }
+        task.answer(
+                () -> new LevelJson(answer.day(), task.texts()).round(answer),
+                () -> new LevelRoundText(task.texts(), answer).lines());
     }
 }

@@ -2,11 +2,12 @@ package org.cupwright.app.cli.plan;
 
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.answers.GreenText;
+import org.cupwright.app.answers.json.AssessJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.SpotOptions;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.cli.survey.FindingsCommand;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.day.DayQuestion;
@@ -36,9 +37,8 @@ public final class AssessCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        DayQuestion question = day.question(task.options());
+        DayQuestion question = task.question(day);
         Optional<Spot> spot = place.find();
-        AssessPrint print = new AssessPrint(task);
         if (files.collide()) {
             throw wrong("--svg, --png and --geojson each take a file of their own.", "");
         }
@@ -46,11 +46,15 @@ public final class AssessCommand extends CourseCommand {
             AssessPosition.Answer answer = new AssessPosition(task.session()).of(question, hole, spot.get());
             Judgement judgement = answer.position().judgement();
             files.write(answer.day(), answer.green(), findings(task), Optional.of(judgement), task.texts());
-            print.position(answer);
+            task.answer(
+                    () -> new AssessJson(answer.day(), task.texts()).position(answer),
+                    () -> new GreenText(task.texts()).position(answer));
         } else {
             AssessGreen.Answer answer = new AssessGreen(task.session()).of(question, hole);
             files.write(answer.day(), answer.green(), findings(task), Optional.empty(), task.texts());
-            print.green(answer);
+            task.answer(
+                    () -> new AssessJson(answer.day(), task.texts()).green(answer),
+                    () -> new GreenText(task.texts()).green(answer));
         }
     }
 
@@ -60,7 +64,7 @@ public final class AssessCommand extends CourseCommand {
             return List.of();
         }
         return new FindDoubts(task.session())
-                .of(FindingsCommand.question(task.options()), List.of(hole), Progress.unheard())
+                .of(task.question(), List.of(hole), Progress.unheard())
                 .greens()
                 .get(0)
                 .findings();

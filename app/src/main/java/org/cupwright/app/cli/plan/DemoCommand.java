@@ -2,8 +2,10 @@ package org.cupwright.app.cli.plan;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.cupwright.app.answers.PlanText;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.command.Version;
 import org.cupwright.app.desk.day.DayQuestion;
@@ -39,7 +41,7 @@ public final class DemoCommand extends CourseCommand {
         task.options().course().filter(id -> !id.equals(DemoCourse.ID)).ifPresent(id -> {
             throw wrong("The demo has a course of its own, " + DemoCourse.ID + ".", id);
         });
-        DayQuestion question = day.question(task.options());
+        DayQuestion question = task.question(day);
         Session session = task.session().about(DemoCourse.ID);
         if (new SetUpDemo(session).ifMissing()) {
             task.err().println(task.texts().say("demo.setUp", DemoCourse.NAME));
@@ -48,10 +50,10 @@ public final class DemoCommand extends CourseCommand {
         PlanDay.Answer answer = plan.standing(question)
                 .orElseGet(() -> plan.plan(question, task.options().seed(), task.progress()));
         List<Path> papers = new DayPaperFiles(task.texts()).write(paper(answer, question, session, task), out);
-        new PlanPrint(task).print(answer);
+        PlanCommand.answer(task, answer);
         if (!task.options().json()) {
             task.print("");
-            papers.forEach(file -> task.print(task.texts().say("sheets.written", file)));
+            Layout.set(new PlanText(task.texts()).written(papers)).forEach(task::print);
         }
     }
 

@@ -1,8 +1,9 @@
 package org.cupwright.app.cli.plan;
 
+import org.cupwright.app.answers.WhyText;
+import org.cupwright.app.answers.json.PlanJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.cli.survey.FindingsCommand;
 import org.cupwright.app.desk.plan.ExplainHole;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -17,7 +18,9 @@ public final class ExplainCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        ExplainHole explain = new ExplainHole(task.session());
-        new ExplainPrint(task).print(explain.of(FindingsCommand.question(task.options()), hole));
+        ExplainHole.Answer answer = new ExplainHole(task.session()).of(task.question(), hole);
+        task.answer(
+                () -> new PlanJson(answer.told().day(), task.texts()).why(answer),
+                () -> new WhyText(task.texts(), answer.told()).lines(answer.really()));
     }
 }

@@ -1,5 +1,7 @@
 package org.cupwright.app.cli.plan;
 
+import org.cupwright.app.answers.PlanText;
+import org.cupwright.app.answers.json.PlanJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.Task;
@@ -24,8 +26,13 @@ public final class PlanCommand extends CourseCommand {
             throw wrong("--days takes 1 in this version, not " + days + ".", "" + days);
         }
         PlanDay plan = new PlanDay(task.session(), Version.text());
-        PlanDay.Answer answer =
-                plan.plan(day.question(task.options()), task.options().seed(), task.progress());
-        new PlanPrint(task).print(answer);
+        PlanDay.Answer answer = plan.plan(task.question(day), task.options().seed(), task.progress());
+        answer(task, answer);
+    }
+
+    static void answer(Task task, PlanDay.Answer answer) {
+        task.answer(
+                () -> new PlanJson(answer.day(), task.texts()).plan(answer),
+                () -> new PlanText(task.texts()).lines(answer));
     }
 }

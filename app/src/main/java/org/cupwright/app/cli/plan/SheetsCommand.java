@@ -1,21 +1,18 @@
 package org.cupwright.app.cli.plan;
 
 import java.nio.file.Path;
-import java.time.LocalTime;
 import java.util.List;
-import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.PlanText;
+import org.cupwright.app.answers.json.PlanJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.paper.PrepareSheets;
-import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.sheets.DayPaperFiles;
-import org.cupwright.policy.EnumNames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import tools.jackson.databind.node.ObjectNode;
 
 /** Prints a day's plan on paper. */
 @Command(
@@ -36,24 +33,8 @@ public final class SheetsCommand extends CourseCommand {
     @Override
     protected void run(Task task) {
         PrepareSheets prepare = new PrepareSheets(task.session());
-        DayPaper paper = prepare.of(day.question(task.options()), task.progress());
+        DayPaper paper = prepare.of(task.question(day), task.progress());
         List<Path> files = new DayPaperFiles(task.texts()).write(paper, out);
-        if (task.options().json()) {
-            task.print(Json.document(json(paper, files)));
-        } else {
-            files.forEach(file -> task.print(task.texts().say("sheets.written", file)));
-        }
-    }
-
-    private static ObjectNode json(DayPaper paper, List<Path> files) {
-        ObjectNode node = Json.object();
-        node.put("course", paper.plan().courseId());
-        node.put("date", paper.plan().date().toString());
-        node.put("state", EnumNames.lowerCamel(paper.plan().state()));
-        CutSoFar soFar = paper.soFar();
-        node.set("asCutAt", Json.text(soFar.last().filter(time -> soFar.all()).map(LocalTime::toString)));
-        node.set("cut", Json.texts(soFar.holes()));
-        node.set("files", Json.texts(files.stream().map(Path::toString).toList()));
-        return node;
+        task.answer(() -> PlanJson.paper(paper, files, task.texts()), () -> new PlanText(task.texts()).written(files));
     }
 }

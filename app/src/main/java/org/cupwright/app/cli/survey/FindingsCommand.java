@@ -3,13 +3,11 @@ package org.cupwright.app.cli.survey;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.Optional;
-import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.FindingText;
+import org.cupwright.app.answers.json.FindingJson;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.files.WholeFiles;
 import org.cupwright.app.desk.findings.FindDoubts;
 import org.cupwright.app.desk.findings.GreenFindings;
@@ -37,25 +35,14 @@ public final class FindingsCommand extends CourseCommand {
             description = "Writes the places and parts of greens that are doubtful as GeoJSON (WGS84).")
     private Path geoJson;
 
-    /** The ground as it is known now, by the policy of the day asked for. */
-    public static DayQuestion question(CupwrightCommand options) {
-        return new DayQuestion(options.date(), options.speedFeet(), options.rain(), Optional.empty());
-    }
-
     @Override
     protected void run(Task task) {
-        FindDoubts.Answer answer =
-                new FindDoubts(task.session()).of(question(task.options()), holes.named(), task.progress());
+        FindDoubts.Answer answer = new FindDoubts(task.session()).of(task.question(), holes.named(), task.progress());
         Texts texts = task.texts();
         if (geoJson != null) {
             WholeFiles.write(Map.of(geoJson, document(answer, texts).getBytes(StandardCharsets.UTF_8)));
         }
-        FindingsPrint print = new FindingsPrint(texts, answer);
-        if (task.options().json()) {
-            task.print(Json.document(print.json()));
-        } else {
-            print.page().forEach(task::print);
-        }
+        task.answer(() -> new FindingJson(texts).ground(answer), () -> new FindingText(texts).ground(answer));
     }
 
     private static String document(FindDoubts.Answer answer, Texts texts) {

@@ -11,7 +11,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
-import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.FindingText;
+import org.cupwright.app.answers.json.FindingJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.files.SourceFile;
@@ -77,8 +78,9 @@ public final class ImportCommand extends CourseCommand {
     protected void run(Task task) {
         ImportCourse importing = new ImportCourse(task.session(), task.day());
         ImportResult result = importing.run(request(task), task.progress());
-        ImportPrint print = new ImportPrint(task.texts());
-        task.print(task.options().json() ? Json.document(print.json(result)) : print.page(result));
+        task.answer(
+                () -> new FindingJson(task.texts()).imported(result),
+                () -> new FindingText(task.texts()).imported(result));
     }
 
     private ImportRequest request(Task task) {

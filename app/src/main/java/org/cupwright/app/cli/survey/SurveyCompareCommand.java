@@ -2,9 +2,8 @@ package org.cupwright.app.cli.survey;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.SurveyChangeText;
 import org.cupwright.app.answers.json.SurveyJson;
-import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Task;
@@ -13,7 +12,6 @@ import org.cupwright.app.desk.resurvey.Since;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 
 /** What changed between two surveys. */
 @Command(
@@ -37,13 +35,11 @@ final class SurveyCompareCommand extends CourseCommand {
     @Override
     protected void run(Task task) {
         Since earlier = since();
-        CompareSurveys.Answer answer = new CompareSurveys(task.session())
-                .of(FindingsCommand.question(task.options()), holes.named(), earlier, task.progress());
-        if (task.options().json()) {
-            task.print(Json.document(new SurveyJson(task.texts()).changes(answer)));
-        } else {
-            new SurveyComparePrint(task.texts(), answer).page().forEach(task::print);
-        }
+        CompareSurveys.Answer answer =
+                new CompareSurveys(task.session()).of(task.question(), holes.named(), earlier, task.progress());
+        task.answer(
+                () -> new SurveyJson(task.texts()).changes(answer),
+                () -> new SurveyChangeText(task.texts(), answer).lines());
     }
 
     private Since since() {
@@ -56,14 +52,8 @@ final class SurveyCompareCommand extends CourseCommand {
         try {
             return new Since.Day(LocalDate.parse(since));
         } catch (DateTimeParseException noDay) {
-            throw wrong();
+            throw wrong(
+                    "--since takes a survey's number or a day, such as 2 or 2025-10-31, not '" + since + "'.", since);
         }
-    }
-
-    private ParameterException wrong() {
-        return new Arguments(spec())
-                .wrong(
-                        "--since takes a survey's number or a day, such as 2 or 2025-10-31, not '" + since + "'.",
-                        since);
     }
 }

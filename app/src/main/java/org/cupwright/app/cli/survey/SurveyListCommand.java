@@ -1,6 +1,7 @@
 package org.cupwright.app.cli.survey;
 
-import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.SurveyText;
+import org.cupwright.app.answers.json.SurveyJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Task;
@@ -16,13 +17,7 @@ final class SurveyListCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        ListSurveys.Answer answer =
-                new ListSurveys(task.session()).of(FindingsCommand.question(task.options()), holes.named());
-        SurveyListPrint print = new SurveyListPrint(task.texts(), answer);
-        if (task.options().json()) {
-            task.print(Json.document(print.json()));
-        } else {
-            print.page().forEach(task::print);
-        }
+        ListSurveys.Answer answer = new ListSurveys(task.session()).of(task.question(), holes.named());
+        task.answer(() -> new SurveyJson(task.texts()).list(answer), () -> SurveyText.list(task.texts(), answer));
     }
 }

@@ -1,9 +1,12 @@
 package org.cupwright.app.cli.turf;
 
+import org.cupwright.app.answers.TurfText;
+import org.cupwright.app.answers.json.TurfJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.turf.ShowTurf;
+import org.cupwright.app.desk.turf.TurfReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -17,6 +20,9 @@ public final class TurfCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        new TurfPrint(task).print(new ShowTurf(task.session()).of(day.question(task.options())));
+        TurfReport report = new ShowTurf(task.session()).of(task.question(day));
+        task.answer(
+                () -> new TurfJson(report.day(), task.texts()).of(report),
+                () -> new TurfText(task.texts(), report).lines());
     }
 }

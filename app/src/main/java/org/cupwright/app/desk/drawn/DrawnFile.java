@@ -1,14 +1,12 @@
 package org.cupwright.app.desk.drawn;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.cupwright.app.desk.files.FileFinding;
 import org.cupwright.app.desk.files.FileReading;
+import org.cupwright.app.desk.files.FirstSign;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.course.Course;
 import org.cupwright.finding.Finding;
@@ -24,9 +22,6 @@ import org.cupwright.policy.Policy;
 
 /** A file of ground that people drew or listed: GeoJSON or CSV, whichever it is. */
 public final class DrawnFile {
-    /** How far into a file its first sign is looked for: our choice. */
-    private static final int LOOK_BYTES = 2048;
-
     private final SourceFile file;
     private final ReadDrawn read;
 
@@ -39,18 +34,10 @@ public final class DrawnFile {
         double pace = policy.get(PlacePolicy.PACE_METRES);
         ReadDrawn read = FileReading.read(
                 file,
-                in -> isJson(in)
+                in -> FirstSign.isOneOf("{[", in)
                         ? DrawnGeoJson.read(in, course, pace)
                         : DrawnCsv.read(in, course, policy.get(PlacePolicy.ON_CONVENTION), pace));
         return new DrawnFile(file, new ReadDrawn(read.items(), withRepeatedIds(read)));
-    }
-
-    private static boolean isJson(InputStream in) throws IOException {
-        in.mark(LOOK_BYTES);
-        String start = new String(in.readNBytes(LOOK_BYTES / 2), StandardCharsets.UTF_8);
-        in.reset();
-        String first = start.replace("\uFEFF", "").stripLeading();
-        return first.startsWith("{") || first.startsWith("[");
     }
 
     /** One id twice in a file: the first would be lost without a word. */

@@ -23,13 +23,7 @@ import org.cupwright.message.Problem;
 import org.locationtech.jts.geom.Geometry;
 
 /** Keeps what a person says of a spot or of the ground about it, takes it back, and lists it. */
-public final class KeepDrawn {
-    private final Session session;
-
-    public KeepDrawn(Session session) {
-        this.session = session;
-    }
-
+public record KeepDrawn(Session session) {
     /**
      * What a person says.
      *

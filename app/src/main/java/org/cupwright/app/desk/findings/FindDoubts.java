@@ -9,13 +9,7 @@ import org.cupwright.app.session.Session;
 import org.cupwright.policy.Policy;
 
 /** Finds what is doubtful about the ground of greens, as they are known now. */
-public final class FindDoubts {
-    private final Session session;
-
-    public FindDoubts(Session session) {
-        this.session = session;
-    }
-
+public record FindDoubts(Session session) {
     /**
      * What was found.
      *

@@ -1,23 +1,18 @@
 package org.cupwright.app.desk.green;
 
+import java.util.Map;
+import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.SpotOnGreen;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
-import org.cupwright.app.desk.green.AssessGreen.OneGreen;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 
 /** Judges one position for a day. */
-public final class AssessPosition {
-    private final Session session;
-
-    public AssessPosition(Session session) {
-        this.session = session;
-    }
-
+public record AssessPosition(Session session) {
     /** A position as it is on a day, and the green about it. */
     public record Answer(CourseDay day, GreenOnDay green, JudgedPosition position) {
         public Hole hole() {
@@ -26,9 +21,11 @@ public final class AssessPosition {
     }
 
     public Answer of(DayQuestion question, String holeId, Spot spot) {
-        OneGreen one = OneGreen.of(session, question, holeId);
-        MapPoint point = SpotOnGreen.of(one.hole(), one.day().policy(), spot);
-        Judging judging = one.judged(session.folder().cache());
-        return new Answer(one.day(), one.onDay(judging), judging.at(point));
+        GreensOfDay one = AssessGreen.read(session, question, holeId);
+        Hole hole = one.open().get(0).green().hole();
+        MapPoint point = SpotOnGreen.of(hole, one.day().policy(), spot);
+        Map<String, Judging> judged = one.judge(session.folder().cache(), Progress.unheard());
+        return new Answer(
+                one.day(), one.onDay(judged).get(0), judged.get(holeId).at(point));
     }
 }

@@ -8,14 +8,19 @@ import java.util.Optional;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.desk.files.FileReading;
+import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Stores;
+import org.cupwright.course.Course;
+import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
+import org.cupwright.formats.items.GroundFile;
 import org.cupwright.formats.items.GroundItems;
 import org.cupwright.green.GroundOnDay;
 
 /**
- * All greens of a course on one day, read from the folder; judging them is left for when the folder is free again.
+ * Greens of a course on one day, read from the folder; judging them is left for when the folder is free again.
  *
  * @param day the day
  * @param open the greens in round order
@@ -26,14 +31,30 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
     public record Open(MeasuredGreen green, GroundOnDay ground) {}
 
     public static GreensOfDay read(Stores stores, CourseDay day, DayQuestion question) {
+        return read(stores, day, question, day.course().holes());
+    }
+
+    /** The same of some holes' greens alone. */
+    public static GreensOfDay read(Stores stores, CourseDay day, DayQuestion question, List<Hole> holes) {
         DayGround before = DayGround.of(stores, day);
-        GroundItems items = GroundFileReading.read(question.ground(), day.course());
+        GroundItems items = onGreens(question.ground(), day.course());
         List<Open> greens = new ArrayList<>();
-        for (MeasuredGreen green :
-                MeasuredGreen.of(stores, day.course().id(), day.course().holes())) {
+        for (MeasuredGreen green : MeasuredGreen.of(stores, day.course().id(), holes)) {
             greens.add(new Open(green, before.on(green.hole(), items)));
         }
         return new GreensOfDay(day, greens, before);
+    }
+
+    /** What a file says of the greens. Every item must be understood: a closed patch passed over would be cut into. */
+    private static GroundItems onGreens(Optional<SourceFile> file, Course course) {
+        if (file.isEmpty()) {
+            return new GroundItems(Map.of(), List.of());
+        }
+        GroundItems items = FileReading.read(file.get(), in -> GroundFile.read(in, course));
+        if (!items.findings().isEmpty()) {
+            throw FileReading.problem(items.findings().get(0), file.get().name());
+        }
+        return items;
     }
 
     /** The greens' judgings by hole. They are judged side by side: each takes up to a second or two. */

@@ -17,13 +17,7 @@ import org.cupwright.roll.Roll;
 import org.cupwright.units.Heading;
 
 /** Rolls one ball on a green. */
-public final class RollBall {
-    private final Session session;
-
-    public RollBall(Session session) {
-        this.session = session;
-    }
-
+public record RollBall(Session session) {
     /**
      * Rolls the ball to its end.
      *

@@ -1,5 +1,11 @@
 package org.cupwright.app.desk.history;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -29,20 +35,30 @@ record Checkpoint<S>(String what, Arrival arrival, S state) {
     }
 
     byte[] write(FoldedFacts<S> kind) {
-        return StateOut.bytes(this, (out, kept) -> {
-            out.text(kept.what());
-            out.big(kept.arrival().number());
-            out.text(kept.arrival().id().toString());
-            kind.write(out, kept.state());
-        });
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(bytes)) {
+            out.writeUTF(what);
+            out.writeLong(arrival.number());
+            out.writeUTF(arrival.id().toString());
+            byte[] body = kind.write(state);
+            out.writeInt(body.length);
+            out.write(body);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("writing to memory failed", impossible);
+        }
+        return bytes.toByteArray();
     }
 
     /** Empty when the bytes are damaged: the state is then made anew. */
     static <S> Optional<Checkpoint<S>> read(FoldedFacts<S> kind, byte[] bytes) {
-        return StateIn.state(bytes, in -> {
-            String what = in.text();
-            Arrival arrival = new Arrival(in.big(), UUID.fromString(in.text()));
-            return new Checkpoint<>(what, arrival, kind.read(in));
-        });
+        try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes))) {
+            String what = in.readUTF();
+            Arrival arrival = new Arrival(in.readLong(), UUID.fromString(in.readUTF()));
+            byte[] body = new byte[Math.min(in.readInt(), bytes.length)];
+            in.readFully(body);
+            return kind.read(body).map(state -> new Checkpoint<>(what, arrival, state));
+        } catch (IOException | IllegalArgumentException | NegativeArraySizeException damaged) {
+            return Optional.empty();
+        }
     }
 }

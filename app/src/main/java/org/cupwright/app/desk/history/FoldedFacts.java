@@ -1,8 +1,8 @@
 package org.cupwright.app.desk.history;
 
-import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.cupchange.Fact;
 
@@ -26,7 +26,8 @@ public interface FoldedFacts<S> {
     /** The state with what happened next. */
     S with(S before, List<Fact> next);
 
-    void write(StateOut out, S state) throws IOException;
+    byte[] write(S state);
 
-    S read(StateIn in) throws IOException;
+    /** Empty when the bytes are damaged. */
+    Optional<S> read(byte[] bytes);
 }

@@ -41,17 +41,10 @@ import org.cupwright.policy.Policy;
  * Makes a course, or betters one, from the files a person has.
  *
  * <p>Everything is read and checked before anything is stored; what is stored is stored in one transaction.
+ *
+ * @param today whose policy says how what was measured is taken
  */
-public final class ImportCourse {
-    private final Session session;
-    private final LocalDate today;
-
-    /** @param today whose policy says how what was measured is taken */
-    public ImportCourse(Session session, LocalDate today) {
-        this.session = session;
-        this.today = today;
-    }
-
+public record ImportCourse(Session session, LocalDate today) {
     /** What is known of a course before the import. */
     private record Before(
             Optional<Course> course,

@@ -18,17 +18,11 @@ import org.cupwright.green.SurveyPoint;
 import org.cupwright.green.SurveyPoints;
 
 /** Puts the invented course, with all that its invented club knows and did, into the data folder. */
-public final class SetUpDemo {
+public record SetUpDemo(Session session) {
     /** The invented course is the same for everybody; what a seed decides is the plan. */
     private static final long SEED = 1;
 
     private static final String MADE_UP = "invented";
-
-    private final Session session;
-
-    public SetUpDemo(Session session) {
-        this.session = session;
-    }
 
     /** Sets the course up unless it is there; answers whether it was missing. */
     public boolean ifMissing() {

@@ -23,18 +23,30 @@ import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
 /** Keeps what the level read at a spot, takes a reading back, and lists them. */
-public final class KeepLevelReading {
-    private final Session session;
-
-    public KeepLevelReading(Session session) {
-        this.session = session;
-    }
-
+public record KeepLevelReading(Session session) {
     /** The green as it was, and the reading that is kept now. */
     private record Added(CourseDay day, MeasuredGreen before, LevelReading reading) {}
 
+    /**
+     * A reading that is kept now.
+     *
+     * @param day the day on which it was handed in
+     * @param hole the hole
+     * @param reading the reading
+     * @param replaced the reading that lay at the same spot, if one did; it counts no longer
+     * @param before the slope that is known there without the reading
+     * @param now the slope that is known there with it
+     */
+    public record Kept(
+            CourseDay day,
+            Hole hole,
+            LevelReading reading,
+            Optional<LevelReading> replaced,
+            Optional<PlaneFit> before,
+            Optional<PlaneFit> now) {}
+
     /** Keeps a reading of the day; where one lies at the same spot it takes its place. */
-    public LevelReadingKept add(DayQuestion question, String holeId, Spot spot, Falls falls) {
+    public Kept add(DayQuestion question, String holeId, Spot spot, Falls falls) {
         Added added = session.decide(Right.SURVEY, stores -> added(stores, question, holeId, spot, falls));
         CourseDay day = added.day();
         MeasuredGreen green = added.before();
@@ -45,7 +57,7 @@ public final class KeepLevelReading {
         List<LevelReading> others = green.readings().stream()
                 .filter(other -> !LevelSpots.sameSpot(other, reading))
                 .toList();
-        return new LevelReadingKept(
+        return new Kept(
                 day,
                 green.hole(),
                 reading,
@@ -105,20 +117,32 @@ public final class KeepLevelReading {
         return found.get(0);
     }
 
+    /** The readings of a course, of greens that have any, in round order; the ground is fitted by the day's policy. */
+    public record Listed(CourseDay day, List<OfGreen> greens) {}
+
+    /**
+     * One green's readings.
+     *
+     * @param hole the hole
+     * @param readings the oldest first
+     * @param without the slope without any reading at the spot of each, where it is known
+     */
+    public record OfGreen(Hole hole, List<LevelReading> readings, List<Optional<PlaneFit>> without) {}
+
     /** The readings of some holes; none named, or "all": of every hole that has any. */
-    public LevelReadingList list(DayQuestion question, List<String> holes) {
+    public Listed list(DayQuestion question, List<String> holes) {
         MeasuredGreen.Several read = session.read(stores -> MeasuredGreen.several(stores, question, holes, session));
-        List<LevelReadingList.OfGreen> greens = read.greens().stream()
+        List<OfGreen> greens = read.greens().stream()
                 .filter(green -> !green.readings().isEmpty())
                 .parallel()
                 .map(green -> listed(green, read.day()))
                 .toList();
-        return new LevelReadingList(read.day(), greens);
+        return new Listed(read.day(), greens);
     }
 
-    private static LevelReadingList.OfGreen listed(MeasuredGreen green, CourseDay day) {
+    private static OfGreen listed(MeasuredGreen green, CourseDay day) {
         Ground ground = green.withReadings(List.of()).green(day.policy()).ground();
-        return new LevelReadingList.OfGreen(
+        return new OfGreen(
                 green.hole(),
                 green.readings(),
                 green.readings().stream()

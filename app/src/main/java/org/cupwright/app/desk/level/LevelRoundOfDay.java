@@ -27,13 +27,7 @@ import org.cupwright.holelocation.levelround.LevelRounds;
 import org.cupwright.policy.Policy;
 
 /** Which few spots of the greens are worth reading with the level before a day. */
-public final class LevelRoundOfDay {
-    private final Session session;
-
-    public LevelRoundOfDay(Session session) {
-        this.session = session;
-    }
-
+public record LevelRoundOfDay(Session session) {
     /** What a round is for. */
     public enum Aim {
         /** What the day's plan needs in each third first; the open ground with what is left. */
@@ -74,14 +68,13 @@ public final class LevelRoundOfDay {
      * @param spots how many readings on each green, 1 to 8
      */
     public Answer of(DayQuestion question, List<String> holes, Aim aim, int spots, Progress progress) {
-        GreensOfDay greens =
-                session.read(stores -> GreensOfDay.read(stores, CourseDay.of(stores, question, session), question));
+        GreensOfDay greens = session.read(stores -> {
+            CourseDay day = CourseDay.of(stores, question, session);
+            return GreensOfDay.read(stores, day, question, HoleChoice.holes(day.course(), holes));
+        });
         CourseDay day = greens.day();
-        List<Hole> wanted = HoleChoice.holes(day.course(), holes);
-        List<Open> open = greens.open().stream()
-                .filter(green -> wanted.contains(green.green().hole()))
-                .toList();
-        return new Answer(day, aim, progress.sideBySide("greens", open, green -> round(green, day, aim, spots)));
+        return new Answer(
+                day, aim, progress.sideBySide("greens", greens.open(), green -> round(green, day, aim, spots)));
     }
 
     private static GreenRound round(Open open, CourseDay day, Aim aim, int spots) {

@@ -21,13 +21,7 @@ import org.cupwright.course.Course;
 import org.cupwright.course.MapPoint;
 
 /** Brings together what the paper of a day needs, from the newest plan that is stored for it. */
-public final class PrepareSheets {
-    private final Session session;
-
-    public PrepareSheets(Session session) {
-        this.session = session;
-    }
-
+public record PrepareSheets(Session session) {
     /** What was read from the folder. */
     private record Read(StoredPlan plan, GreensOfDay greens, HolesCut cut) {}
 

@@ -31,18 +31,12 @@ import org.cupwright.turf.weather.WeatherBasis;
  * Why a hole was where it was on a day: from the plan that was stored, not computed anew, and from the logbook. Where
  * the hole was not where a plan had it, the rules are asked about the spot where it was.
  */
-public final class ExplainHole {
+public record ExplainHole(Session session) {
     /** Nobody cuts to a finer measure: our choice. */
     private static final double SAME_PLACE_METRES = 0.1;
 
     private static final Set<String> KINDS =
             PayloadKinds.names(CupChanged.class, LeftInOldHole.class, HoleMovedInPlay.class);
-
-    private final Session session;
-
-    public ExplainHole(Session session) {
-        this.session = session;
-    }
 
     /** A plan, and the hole in it. */
     public record Planned(StoredPlan plan, StoredHole hole) {

@@ -39,15 +39,7 @@ import org.cupwright.rotation.candidate.Wishes;
 import org.cupwright.turf.weather.WeatherBasis;
 
 /** Decides the hole locations of one day and keeps them as a draft. */
-public final class PlanDay {
-    private final Session session;
-    private final String engineVersion;
-
-    public PlanDay(Session session, String engineVersion) {
-        this.session = session;
-        this.engineVersion = engineVersion;
-    }
-
+public record PlanDay(Session session, String engineVersion) {
     /**
      * A stored plan.
      *

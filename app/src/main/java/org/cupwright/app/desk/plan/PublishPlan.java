@@ -12,13 +12,7 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
 
 /** Publishes a day's plan, so that it stands until somebody withdraws it; or withdraws it again. */
-public final class PublishPlan {
-    private final Session session;
-
-    public PublishPlan(Session session) {
-        this.session = session;
-    }
-
+public record PublishPlan(Session session) {
     /** What is wanted of the plan. */
     public enum Step {
         PUBLISH(State.PUBLISHED),

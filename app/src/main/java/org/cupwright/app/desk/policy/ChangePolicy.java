@@ -13,15 +13,7 @@ import org.cupwright.policy.PolicyChange;
 import org.cupwright.policy.Setting;
 
 /** Sets settings from a day on, all of them or none. */
-public final class ChangePolicy {
-    private final Session session;
-    private final PolicyCatalogue catalogue;
-
-    public ChangePolicy(Session session, PolicyCatalogue catalogue) {
-        this.session = session;
-        this.catalogue = catalogue;
-    }
-
+public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
     /** A key and the text of its new value. */
     public record Wanted(String key, String value) {}
 

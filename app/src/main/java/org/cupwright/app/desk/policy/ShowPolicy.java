@@ -7,15 +7,7 @@ import org.cupwright.policy.Policy;
 import org.cupwright.policy.PolicyCatalogue;
 
 /** The settings in force on a day, with where their defaults come from. */
-public final class ShowPolicy {
-    private final Session session;
-    private final PolicyCatalogue catalogue;
-
-    public ShowPolicy(Session session, PolicyCatalogue catalogue) {
-        this.session = session;
-        this.catalogue = catalogue;
-    }
-
+public record ShowPolicy(Session session, PolicyCatalogue catalogue) {
     /** Every setting. */
     public List<PolicyEntry> all(LocalDate day) {
         Policy policy = inForce(day);

@@ -20,13 +20,7 @@ import org.cupwright.green.resurvey.Resurvey;
 import org.cupwright.green.surveyed.SurveyTooThin;
 
 /** Compares a green's newest survey with an earlier one. */
-public final class CompareSurveys {
-    private final Session session;
-
-    public CompareSurveys(Session session) {
-        this.session = session;
-    }
-
+public record CompareSurveys(Session session) {
     /** Why a green was not compared. */
     public enum Why {
         NO_SURVEY,

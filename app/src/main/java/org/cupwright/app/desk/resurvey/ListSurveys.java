@@ -9,24 +9,14 @@ import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.course.Hole;
 
 /** Lists the surveys that are kept of each green. */
-public final class ListSurveys {
-    private final Session session;
-
-    public ListSurveys(Session session) {
-        this.session = session;
-    }
-
+public record ListSurveys(Session session) {
     /**
      * One green's surveys.
      *
      * @param hole the hole
-     * @param versions the oldest first; none where the green was never surveyed
+     * @param surveys the oldest first; none where the green was never surveyed
      */
-    public record OfGreen(Hole hole, List<SurveyVersion> versions) {
-        public OfGreen {
-            versions = List.copyOf(versions);
-        }
-    }
+    public record OfGreen(Hole hole, List<SurveyVersion> surveys) {}
 
     /** The surveys of some greens, in round order. */
     public record Answer(CourseDay day, List<OfGreen> greens) {

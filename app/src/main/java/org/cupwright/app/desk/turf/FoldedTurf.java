@@ -1,12 +1,11 @@
 package org.cupwright.app.desk.turf;
 
-import java.io.IOException;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import org.cupwright.app.desk.history.FoldedFacts;
-import org.cupwright.app.desk.history.StateIn;
-import org.cupwright.app.desk.history.StateOut;
+import org.cupwright.app.desk.history.RecordBytes;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.state.TurfFold;
@@ -16,12 +15,8 @@ import org.cupwright.turf.state.TurfState;
  * The turf as the logbook has left it; that stretches may be folded one onto the other is the fold's own property
  * ({@link TurfFold}).
  */
-final class FoldedTurf implements FoldedFacts<TurfState> {
-    private final ZoneId zone;
-
-    FoldedTurf(ZoneId zone) {
-        this.zone = zone;
-    }
+record FoldedTurf(ZoneId zone) implements FoldedFacts<TurfState> {
+    static final RecordBytes<TurfState> BYTES = new RecordBytes<>(TurfState.class);
 
     @Override
     public String name() {
@@ -44,12 +39,12 @@ final class FoldedTurf implements FoldedFacts<TurfState> {
     }
 
     @Override
-    public void write(StateOut out, TurfState state) throws IOException {
-        TurfStateBytes.write(out, state);
+    public byte[] write(TurfState state) {
+        return BYTES.write(state);
     }
 
     @Override
-    public TurfState read(StateIn in) throws IOException {
-        return TurfStateBytes.read(in);
+    public Optional<TurfState> read(byte[] bytes) {
+        return BYTES.read(bytes);
     }
 }

@@ -1,17 +1,23 @@
 package org.cupwright.app.desk.turf;
 
-import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.cupwright.app.desk.history.FoldedFacts;
-import org.cupwright.app.desk.history.StateIn;
-import org.cupwright.app.desk.history.StateOut;
+import org.cupwright.app.desk.history.RecordBytes;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.turf.weather.RecordedWeather;
+import org.cupwright.turf.weather.WeatherDay;
+import org.cupwright.turf.weather.WeatherSeries;
 
 /** The weather that people wrote down: ten years of it are four thousand entries that hardly ever change. */
 final class FoldedWeather implements FoldedFacts<RecordedWeather> {
+    private static final RecordBytes<Kept> BYTES = new RecordBytes<>(Kept.class);
+
+    /** Both kinds of weather, day by day. */
+    public record Kept(List<WeatherDay> entered, List<WeatherDay> forecasts) {}
+
     @Override
     public String name() {
         return "weather 3";
@@ -33,12 +39,15 @@ final class FoldedWeather implements FoldedFacts<RecordedWeather> {
     }
 
     @Override
-    public void write(StateOut out, RecordedWeather weather) throws IOException {
-        RecordedWeatherBytes.write(out, weather);
+    public byte[] write(RecordedWeather weather) {
+        return BYTES.write(new Kept(
+                weather.entered().days().stream().toList(),
+                weather.forecasts().days().stream().toList()));
     }
 
     @Override
-    public RecordedWeather read(StateIn in) throws IOException {
-        return RecordedWeatherBytes.read(in);
+    public Optional<RecordedWeather> read(byte[] bytes) {
+        return BYTES.read(bytes)
+                .map(kept -> new RecordedWeather(WeatherSeries.of(kept.entered()), WeatherSeries.of(kept.forecasts())));
     }
 }

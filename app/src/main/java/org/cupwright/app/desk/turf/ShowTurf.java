@@ -28,13 +28,7 @@ import org.cupwright.turf.weather.KnownWeather;
 import org.cupwright.turf.weather.WeatherSource;
 
 /** What rests, what wants water, what wants a look, and what the cutters ask for. */
-public final class ShowTurf {
-    private final Session session;
-
-    public ShowTurf(Session session) {
-        this.session = session;
-    }
-
+public record ShowTurf(Session session) {
     public TurfReport of(DayQuestion question) {
         return session.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, session);

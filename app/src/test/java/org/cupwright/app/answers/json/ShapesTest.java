@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
@@ -17,7 +18,8 @@ import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 
 class ShapesTest {
-    private final Texts texts = Texts.find("en", UnitSystem.METRIC, 0.9).orElseThrow();
+    private final Texts texts =
+            Texts.find("en", Door.COMMANDS, UnitSystem.METRIC, 0.9).orElseThrow();
 
     private String written(Object value) {
         return new Shapes(texts).tree(value).toString();

@@ -2,7 +2,6 @@ package org.cupwright.app.desk.turf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -18,8 +17,6 @@ import java.util.Optional;
 import java.util.Random;
 import org.cupwright.app.desk.history.Checkpoints;
 import org.cupwright.app.desk.history.FoldedFacts;
-import org.cupwright.app.desk.history.StateIn;
-import org.cupwright.app.desk.history.StateOut;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Writes;
@@ -192,13 +189,13 @@ class CheckpointsIT {
         }
 
         @Override
-        public void write(StateOut out, TurfState state) throws IOException {
-            TURF.write(out, state);
+        public byte[] write(TurfState state) {
+            return TURF.write(state);
         }
 
         @Override
-        public TurfState read(StateIn in) {
-            return nothing();
+        public Optional<TurfState> read(byte[] bytes) {
+            return Optional.of(nothing());
         }
     }
 }

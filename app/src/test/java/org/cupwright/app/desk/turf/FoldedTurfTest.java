@@ -6,8 +6,6 @@ import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.Random;
-import org.cupwright.app.desk.history.StateIn;
-import org.cupwright.app.desk.history.StateOut;
 import org.cupwright.cupchange.Logbook;
 import org.cupwright.cupchange.MadeFacts;
 import org.cupwright.testing.Suite;
@@ -15,7 +13,7 @@ import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
 import org.junit.jupiter.api.Test;
 
-class TurfStateBytesTest {
+class FoldedTurfTest {
     private static final ZoneId ZONE = ZoneId.of("America/New_York");
 
     private static TurfState state(Random random) {
@@ -31,7 +29,8 @@ class TurfStateBytesTest {
         int cutters = 0;
         for (int i = 0; i < states; i++) {
             TurfState state = state(new Random(Suite.seed() * 32_452_843 + i));
-            assertThat(StateIn.state(StateOut.bytes(state, TurfStateBytes::write), TurfStateBytes::read)
+            assertThat(FoldedTurf.BYTES
+                            .read(FoldedTurf.BYTES.write(state))
                             .orElseThrow()
                             .equals(state))
                     .as("state %d of seed %d", i, Suite.seed())
@@ -49,10 +48,9 @@ class TurfStateBytesTest {
     void damagedOrCutShortIsNeverAnotherState() {
         Random random = new Random(Suite.seed());
         TurfState state = state(random);
-        byte[] bytes = StateOut.bytes(state, TurfStateBytes::write);
+        byte[] bytes = FoldedTurf.BYTES.write(state);
         for (int length = 0; length < bytes.length; length += 1 + bytes.length / 200) {
-            assertThat(StateIn.state(Arrays.copyOf(bytes, length), TurfStateBytes::read)
-                            .isPresent())
+            assertThat(FoldedTurf.BYTES.read(Arrays.copyOf(bytes, length)).isPresent())
                     .as("the first %d of %d bytes are read, seed %d", length, bytes.length, Suite.seed())
                     .isFalse();
         }
@@ -61,7 +59,7 @@ class TurfStateBytesTest {
         for (int at = 0; at < bytes.length; at += 1 + bytes.length / 200) {
             byte[] damaged = bytes.clone();
             damaged[at] ^= (byte) (1 << random.nextInt(8));
-            Optional<TurfState> read = StateIn.state(damaged, TurfStateBytes::read);
+            Optional<TurfState> read = FoldedTurf.BYTES.read(damaged);
             assertThat(read.orElse(state).equals(state))
                     .as("a bit of byte %d of %d turned over is another state, seed %d", at, bytes.length, Suite.seed())
                     .isTrue();

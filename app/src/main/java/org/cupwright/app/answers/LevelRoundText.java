@@ -1,12 +1,8 @@
-package org.cupwright.app.cli.level;
+package org.cupwright.app.answers;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.answers.DayText;
-import org.cupwright.app.answers.PositionText;
-import org.cupwright.app.answers.json.LevelJson;
-import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.desk.level.LevelRoundOfDay;
 import org.cupwright.app.desk.level.LevelRoundOfDay.GreenRound;
 import org.cupwright.app.texts.Texts;
@@ -16,59 +12,56 @@ import org.cupwright.green.RestsOn;
 import org.cupwright.holelocation.levelround.LevelRound;
 import org.cupwright.holelocation.levelround.RoundSpot;
 import org.cupwright.policy.EnumNames;
-import org.cupwright.units.Paces;
-import tools.jackson.databind.JsonNode;
 
-/** Level rounds as a page to carry and as JSON. */
-final class LevelRoundPrint {
+/** Level rounds in words, to carry along. */
+public final class LevelRoundText {
     private static final String BLANK = "______";
     private static final int PLACE_WIDTH = 42;
 
     private final Texts texts;
     private final LevelRoundOfDay.Answer answer;
-    private final double pace;
+    private final PositionText positions;
+    private final Lines lines;
 
-    LevelRoundPrint(Texts texts, LevelRoundOfDay.Answer answer) {
+    public LevelRoundText(Texts texts, LevelRoundOfDay.Answer answer) {
         this.texts = texts;
         this.answer = answer;
-        this.pace = answer.day().policy().get(PlacePolicy.PACE_METRES);
+        this.positions = new PositionText(texts, answer.day().policy().get(PlacePolicy.PACE_METRES));
+        this.lines = new Lines(texts);
     }
 
-    List<String> page() {
-        List<String> lines = new ArrayList<>();
-        lines.add(new DayText(texts).title("level.round.title", answer.day()));
-        lines.add(texts.say("level.aim." + aim()));
-        lines.addAll(Layout.wrapped("", texts.say("level.round.how")));
-        answer.greens().forEach(green -> lines.addAll(green(green)));
+    public Lines lines() {
+        lines.line(new DayText(texts).title("level.round.title", answer.day()));
+        lines.line(aim()).wrapped("", texts.say("level.round.how"));
+        answer.greens().forEach(this::green);
         return lines;
     }
 
-    private String aim() {
-        return EnumNames.lowerCamel(answer.aim());
+    /** What the round is for. */
+    public String aim() {
+        return texts.say("level.aim." + EnumNames.lowerCamel(answer.aim()));
     }
 
-    private List<String> green(GreenRound green) {
-        List<String> lines = new ArrayList<>();
-        lines.add("");
-        lines.add(texts.say(
-                "level.round.green", green.hole().id(), texts.say("restsOn." + EnumNames.lowerCamel(green.restsOn()))));
-        lines.addAll(Layout.wrapped("   ", expected(green)));
+    private void green(GreenRound green) {
+        lines.heading(
+                "level.round.green", green.hole().id(), texts.say("restsOn." + EnumNames.lowerCamel(green.restsOn())));
+        lines.wrapped("   ", expected(green));
         Optional<MapPoint> before = Optional.empty();
         int number = 1;
         for (RoundSpot spot : green.round().spots()) {
-            String where = new PositionText(texts, pace).of(spot.place(), spot.at());
+            String where = positions.of(spot.place(), spot.at());
             String blanks = spot.place().isPresent() ? "level.round.blanks" : "level.round.blanksSteepest";
-            lines.add("  " + number++ + "  " + Layout.left(where, PLACE_WIDTH) + texts.say(blanks, BLANK));
-            lines.add("     " + String.join(" · ", walkAndUse(spot, before)));
+            lines.row(
+                    List.of(new Line.Cell("  " + number++ + "  ", 0), Line.left(where, PLACE_WIDTH)),
+                    texts.say(blanks, BLANK));
+            lines.line("     " + String.join(" · ", walkAndUse(spot, before)));
             before = Optional.of(spot.at());
         }
-        return lines;
     }
 
     private List<String> walkAndUse(RoundSpot spot, Optional<MapPoint> before) {
         List<String> parts = new ArrayList<>();
-        parts.add(before.map(from -> texts.say("level.round.walk", paces(from.distanceMetres(spot.at()))))
-                .orElseGet(() -> texts.say("level.round.start")));
+        parts.add(walk(spot, before));
         spot.candidateOf()
                 .ifPresent(third -> parts.add(
                         texts.say("level.round.forThird", texts.say("third." + EnumNames.lowerCamel(third)))));
@@ -76,8 +69,11 @@ final class LevelRoundPrint {
         return parts;
     }
 
-    private String paces(double metres) {
-        return texts.paces(Paces.roundedToHalf(metres, pace));
+    /** How far from the spot before. */
+    public String walk(RoundSpot spot, Optional<MapPoint> before) {
+        return before.map(from -> from.distanceMetres(spot.at()))
+                .map(metres -> texts.say("level.round.walk", positions.paces(metres)))
+                .orElseGet(() -> texts.say("level.round.start"));
     }
 
     private String expected(GreenRound green) {
@@ -92,9 +88,5 @@ final class LevelRoundPrint {
                 round.spots().size(),
                 texts.number(round.undecidedSquareMetres(), 0),
                 texts.number(100 * round.expectedShare(), 0));
-    }
-
-    JsonNode json() {
-        return new LevelJson(answer.day(), texts).round(answer);
     }
 }
