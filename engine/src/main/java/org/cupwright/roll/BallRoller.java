@@ -12,7 +12,7 @@ import org.cupwright.units.Heading;
  *
  * <p>The full equations of {@link RollingMotion} are stepped by the classical fourth-order Runge–Kutta rule, by
  * distance rather than by time, in shorter steps where a slow ball bends; the last millimetres come from the plane's
- * closed form ({@link PlaneRoll}). A ball that is slow is not therefore at rest: it rests only where the slope is at
+ * closed form ({@link PlaneRest}). A ball that is slow is not therefore at rest: it rests only where the slope is at
  * most ρ, and one that turns round on a steeper slope runs back down. Above ρ a ball may run for ever: after {@link
  * #MOST_SECONDS} or {@link #MOST_PATH_METRES} the roll is given up as {@link RollEnd#RUNNING}.
  *
@@ -84,29 +84,7 @@ public final class BallRoller {
         }
     }
 
-    /**
-     * Where a ball is and how fast after some time; its end, if it ends sooner.
-     *
-     * @param unitEast east component of the first direction on the map, a unit vector
-     * @param seconds since the launch
-     * @param out receives the state; its end is null where the ball still rolls, and set as soon as its last
-     *     millimetres begin
-     */
-    public void stateAfter(
-            double seconds,
-            double east,
-            double north,
-            double unitEast,
-            double unitNorth,
-            double launchMetresPerSecond,
-            RollState out) {
-        launch(east, north, unitEast, unitNorth, launchMetresPerSecond, out);
-        while (out.end == null && out.seconds < seconds) {
-            advance(out, seconds);
-        }
-    }
-
-    private void launch(double east, double north, double unitEast, double unitNorth, double speed, RollState out) {
+    void launch(double east, double north, double unitEast, double unitNorth, double speed, RollState out) {
         out.start(east, north);
         if (!edge.holds(east, north)) {
             out.end = RollEnd.OFF_GREEN;
@@ -117,7 +95,7 @@ public final class BallRoller {
     }
 
     /** Takes one step, at most to a time, or brings the roll to its end. */
-    private void advance(RollState state, double untilSeconds) {
+    void advance(RollState state, double untilSeconds) {
         surface.at(state.east, state.north, state.jet);
         motion.at(state.jet, state.velocityEast, state.velocityNorth, state.first);
         double speed = state.first.groundSpeed;

@@ -4,8 +4,24 @@ import org.cupwright.green.Jet;
 import org.cupwright.units.Physics;
 
 /**
- * The closed form of {@link PlaneRoll}, written over from putt to putt: no object is made for a ball that comes to
- * rest.
+ * Where a ball comes to rest on a plane, in closed form (derived from the equations of {@link RollingMotion} with
+ * constant slope).
+ *
+ * <p>With f the braking and σ the downhill acceleration, c and s the cosine and sine of the angle between the launch
+ * and straight down, v the launch speed:
+ *
+ * <pre>
+ * t    = v/2·[(1+c)/(f−σ) + (1−c)/(f+σ)]
+ * down = v²/8·[(1+c)²/(f−σ) − (1−c)²/(f+σ)]
+ * across = v²s/2·[(1+c)/(2f−σ) + (1−c)/(2f+σ)]
+ * path = v²/8·[(1+c)²/(f−σ) + 2s²/f + (1−c)²/(f+σ)]
+ * </pre>
+ *
+ * <p>This is the textbook form in tan(ψ/2), written so that no launch and no slope below ρ is a special case.
+ *
+ * <p>Written over from putt to putt: no object is made for a ball that comes to rest. Lengths in metres: down the plane
+ * (negative: up), across it to the side of a positive angle, along its path in the plane; {@code mapDown} and {@code
+ * path} are the same seen on the map, the path right to an eighth of the slope's fourth power (0.02 mm in 4 m at 8 %).
  */
 final class PlaneRest {
     double down;

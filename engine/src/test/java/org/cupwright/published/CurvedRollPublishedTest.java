@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.cupwright.green.Jet;
 import org.cupwright.green.MadeSurface;
+import org.cupwright.roll.BallAtTime;
 import org.cupwright.roll.BallRoller;
 import org.cupwright.roll.Edge;
 import org.cupwright.roll.RollState;
@@ -25,10 +26,10 @@ class CurvedRollPublishedTest {
     /** Derived; with steps of 20 mm to the last but one printed digit. */
     @Test
     void placeAfterOneAndAHalfSeconds() {
-        RollState state = new RollState();
         RollSteps fine = new RollSteps(0.02, 0.1, 1e-4);
 
-        new BallRoller(BUMP, TEN_FEET, Edge.NONE, fine).stateAfter(1.5, 0, 0, east(), north(), launch(), state);
+        RollState state =
+                BallAtTime.after(1.5, new BallRoller(BUMP, TEN_FEET, Edge.NONE, fine), east(), north(), launch());
 
         assertThat(state.end).isNull();
         assertThat(state.seconds).isEqualTo(1.5);

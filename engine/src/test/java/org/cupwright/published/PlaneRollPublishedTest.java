@@ -11,6 +11,7 @@ import org.cupwright.green.surveyed.SurveyTooThin;
 import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.policy.Policy;
 import org.cupwright.roll.BallRoller;
+import org.cupwright.roll.PlaneNumbers;
 import org.cupwright.roll.PlaneRoll;
 import org.cupwright.roll.Roll;
 import org.cupwright.roll.RollEnd;
@@ -32,13 +33,13 @@ class PlaneRollPublishedTest {
     @ParameterizedTest
     @MethodSource("stops")
     void closedFormGivesTheDerivedStop(PlaneStop known) {
-        PlaneRoll roll =
-                PlaneRoll.of(known.slope(), known.speed(), known.metresPerSecond(), known.degreesFromDownhill());
+        PlaneNumbers roll =
+                PlaneNumbers.of(known.slope(), known.speed(), known.metresPerSecond(), known.degreesFromDownhill());
 
-        assertThat(roll.downMetres()).isCloseTo(known.down(), within(1e-6));
-        assertThat(roll.acrossMetres()).isCloseTo(known.across(), within(1e-6));
+        assertThat(roll.down()).isCloseTo(known.down(), within(1e-6));
+        assertThat(roll.across()).isCloseTo(known.across(), within(1e-6));
         assertThat(roll.seconds()).isCloseTo(known.seconds(), within(1e-6));
-        assertThat(roll.pathGroundMetres()).isCloseTo(known.path(), within(1e-6));
+        assertThat(roll.pathGround()).isCloseTo(known.path(), within(1e-6));
     }
 
     /**
@@ -101,14 +102,13 @@ class PlaneRollPublishedTest {
     @ParameterizedTest
     @MethodSource("stops")
     void energyIsWhatFrictionAndClimbTake(PlaneStop known) {
-        PlaneRoll roll =
-                PlaneRoll.of(known.slope(), known.speed(), known.metresPerSecond(), known.degreesFromDownhill());
+        PlaneNumbers roll =
+                PlaneNumbers.of(known.slope(), known.speed(), known.metresPerSecond(), known.degreesFromDownhill());
         double cosSlope = 1 / Math.sqrt(1 + known.slope() * known.slope());
-        double climb = -roll.downMetres() * known.slope() * cosSlope;
+        double climb = -roll.down() * known.slope() * cosSlope;
 
         double atStart = 0.7 * known.metresPerSecond() * known.metresPerSecond();
-        double taken =
-                Physics.GRAVITY * (known.speed().rollingResistance() * cosSlope * roll.pathGroundMetres() + climb);
+        double taken = Physics.GRAVITY * (known.speed().rollingResistance() * cosSlope * roll.pathGround() + climb);
 
         assertThat(taken).isCloseTo(atStart, within(1e-12));
     }

@@ -52,10 +52,9 @@ class BallRollerConvergenceTest {
     }
 
     private static RollState afterOneSecond(double stepMetres, double turn) {
-        RollState state = new RollState();
         RollSteps steps = new RollSteps(stepMetres, BY_LENGTH_ALONE, 1e-4);
         BallRoller roller = new BallRoller(BUMPY, new GreenSpeed(10), Edge.NONE, steps);
-        roller.stateAfter(1, 0, 0, StrictMath.sin(turn), StrictMath.cos(turn), 2, state);
+        RollState state = BallAtTime.after(1, roller, StrictMath.sin(turn), StrictMath.cos(turn), 2);
         assertThat(state.end).isNull();
         return state;
     }

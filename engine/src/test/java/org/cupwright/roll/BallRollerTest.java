@@ -87,9 +87,8 @@ class BallRollerTest {
         BallRoller roller = new BallRoller(MadeSurface.plane(0, slope), TEN_FEET);
         double cosSlope = 1 / Math.sqrt(1 + slope * slope);
         double braking = 5.0 / 7.0 * 9.81 * cosSlope * (slope + TEN_FEET.rollingResistance());
-        RollState state = new RollState();
 
-        roller.stateAfter(1 / braking, 0, 0, 0, 1, 1, state);
+        RollState state = BallAtTime.after(1 / braking, roller, 0, 1, 1);
         assertThat(state.end).isNull();
         assertThat(state.north).isCloseTo(cosSlope / (2 * braking), within(1e-6));
 

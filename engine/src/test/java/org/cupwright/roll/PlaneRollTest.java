@@ -20,11 +20,10 @@ class PlaneRollTest {
         double g = 5.0 / 7.0 * 9.81 / Math.hypot(1, 0.03);
         double rho = TEN_FEET.rollingResistance();
 
-        assertThat(PlaneRoll.of(0.03, TEN_FEET, 2, 0).downMetres()).isCloseTo(4 / (2 * g * (rho - 0.03)), within(1e-9));
-        assertThat(PlaneRoll.of(0.03, TEN_FEET, 2, 180).downMetres())
-                .isCloseTo(-4 / (2 * g * (rho + 0.03)), within(1e-9));
-        assertThat(PlaneRoll.of(0, TEN_FEET, 1.8288, 90).acrossMetres()).isCloseTo(3.048, within(1e-9));
-        assertThat(PlaneRoll.of(0.03, TEN_FEET, 0, 90)).isEqualTo(new PlaneRoll(0, 0, 0, 0, 0, 0));
+        assertThat(PlaneNumbers.of(0.03, TEN_FEET, 2, 0).down()).isCloseTo(4 / (2 * g * (rho - 0.03)), within(1e-9));
+        assertThat(PlaneNumbers.of(0.03, TEN_FEET, 2, 180).down()).isCloseTo(-4 / (2 * g * (rho + 0.03)), within(1e-9));
+        assertThat(PlaneNumbers.of(0, TEN_FEET, 1.8288, 90).across()).isCloseTo(3.048, within(1e-9));
+        assertThat(PlaneNumbers.of(0.03, TEN_FEET, 0, 90)).isEqualTo(new PlaneNumbers(0, 0, 0, 0, 0, 0));
     }
 
     @Test
@@ -44,11 +43,9 @@ class PlaneRollTest {
     @Test
     void slopeThatHoldsNoBallIsRefusedWithTheSteepestThatDoes() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> PlaneRoll.of(0.08, TEN_FEET, 1, 0))
+                .isThrownBy(() ->
+                        PlaneRoll.roll(new PlaneFit(0.08, 0, 0, 0, 0), TEN_FEET, new MapPoint(0, 0), new Heading(0), 1))
                 .withMessageContaining("slope of 8.0 %")
                 .withMessageContaining("holds one is 7.829");
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> PlaneRoll.roll(
-                        new PlaneFit(0.08, 0, 0, 0, 0), TEN_FEET, new MapPoint(0, 0), new Heading(0), 1));
     }
 }

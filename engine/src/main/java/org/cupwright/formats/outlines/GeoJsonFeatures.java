@@ -2,7 +2,6 @@ package org.cupwright.formats.outlines;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +16,6 @@ import org.cupwright.formats.BoundedInput;
 import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.formats.Excerpt;
 import org.cupwright.message.Message;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadConstraints;
@@ -30,8 +28,7 @@ import tools.jackson.databind.json.JsonMapper;
  * Reads the features of a GeoJSON file (RFC 7946): a FeatureCollection, or one Feature.
  *
  * <p>Coordinates are longitude and latitude on WGS84 unless the file carries the {@code crs} member of the older
- * GeoJSON (2008) that names an EPSG code. Properties are taken as text. A feature whose geometry cannot be read is left
- * out with a finding, unless it is one of those the caller cannot do without.
+ * GeoJSON (2008) that names an EPSG code. Properties are taken as text.
  */
 public final class GeoJsonFeatures {
     /** A traced course takes some hundred kilobytes; a whole county's map data some ten megabytes. Our choice. */
@@ -51,14 +48,9 @@ public final class GeoJsonFeatures {
     /** {@code EPSG:2154}, {@code urn:ogc:def:crs:EPSG::2154}, {@code urn:ogc:def:crs:EPSG:6.9:2154}. */
     private static final Pattern EPSG = Pattern.compile("(?:.*:)?EPSG:(?:[0-9.]*:)?([0-9]{4,6})");
 
-    private final Predicate<Map<String, String>> essential;
-    private final GeometryFactory factory = new GeometryFactory();
-    private final List<MapFeature> features = new ArrayList<>();
-    private final List<Finding> findings = new ArrayList<>();
+    private static final GeometryFactory FACTORY = new GeometryFactory();
 
-    private GeoJsonFeatures(Predicate<Map<String, String>> essential) {
-        this.essential = essential;
-    }
+    private GeoJsonFeatures() {}
 
     /**
      * Reads all features of a file.
@@ -70,12 +62,11 @@ public final class GeoJsonFeatures {
      */
     public static MapFeatures read(InputStream in, Predicate<Map<String, String>> essential) throws IOException {
         JsonNode root = root(in);
-        GeoJsonFeatures reader = new GeoJsonFeatures(essential);
-        List<JsonNode> nodes = listOf(root);
-        for (int i = 0; i < nodes.size(); i++) {
-            reader.read(nodes.get(i), i + 1);
+        FeatureCollector features = new FeatureCollector(essential);
+        for (JsonNode node : listOf(root)) {
+            features.add(tags(node), where -> new GeoJsonShape(FACTORY, where).read(node.path("geometry")));
         }
-        return new MapFeatures(frame(root), reader.features, reader.findings);
+        return features.all(frame(root));
     }
 
     private static List<JsonNode> listOf(JsonNode root) {
@@ -128,20 +119,6 @@ public final class GeoJsonFeatures {
         }
         throw Finding.of(FindingKind.UNKNOWN_FRAME, Where.file(), name.isEmpty() ? crs.toString() : name)
                 .failure();
-    }
-
-    private void read(JsonNode node, int number) {
-        Map<String, String> tags = tags(node);
-        Message where = Where.feature(number, MapFeature.label(tags));
-        try {
-            Geometry shape = new GeoJsonShape(factory, where).read(node.path("geometry"));
-            features.add(new MapFeature(shape, tags, where));
-        } catch (UnreadableFile trouble) {
-            if (essential.test(tags)) {
-                throw trouble;
-            }
-            findings.add(MapFeature.leftOut(trouble.finding()));
-        }
     }
 
     private static Map<String, String> tags(JsonNode feature) {

@@ -10,7 +10,6 @@ import java.util.function.Predicate;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
-import org.cupwright.finding.Where;
 import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Coordinate;
@@ -25,14 +24,12 @@ import org.locationtech.jts.geom.GeometryFactory;
  */
 public final class OsmFeatures {
     private final OsmXml osm;
-    private final Predicate<Map<String, String>> essential;
     private final GeometryFactory factory = new GeometryFactory();
-    private final List<MapFeature> features = new ArrayList<>();
-    private final List<Finding> findings = new ArrayList<>();
+    private final FeatureCollector features;
 
     private OsmFeatures(OsmXml osm, Predicate<Map<String, String>> essential) {
         this.osm = osm;
-        this.essential = essential;
+        this.features = new FeatureCollector(essential);
     }
 
     /**
@@ -48,22 +45,12 @@ public final class OsmFeatures {
         reader.osm.relations().stream()
                 .filter(relation -> "multipolygon".equals(relation.tags().get("type")))
                 .forEach(relation -> reader.add(relation, reader::polygons));
-        return new MapFeatures(CoordinateFrame.of(CoordinateFrame.WGS84), reader.features, reader.findings);
+        return reader.features.all(CoordinateFrame.of(CoordinateFrame.WGS84));
     }
 
     private void add(OsmElement element, BiFunction<OsmElement, Message, Geometry> shaping) {
-        if (!element.isGolf()) {
-            return;
-        }
-        Map<String, String> tags = element.namedTags();
-        Message where = Where.feature(features.size() + findings.size() + 1, MapFeature.label(tags));
-        try {
-            features.add(new MapFeature(shaping.apply(element, where), tags, where));
-        } catch (UnreadableFile trouble) {
-            if (essential.test(tags)) {
-                throw trouble;
-            }
-            findings.add(MapFeature.leftOut(trouble.finding()));
+        if (element.isGolf()) {
+            features.add(element.namedTags(), where -> shaping.apply(element, where));
         }
     }
 
