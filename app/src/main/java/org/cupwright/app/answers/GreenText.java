@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.AssessGreen;
-import org.cupwright.app.desk.green.AssessPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -29,17 +28,15 @@ public final class GreenText {
         this.lines = new Lines(texts);
     }
 
-    /** One position by every rule. */
-    public Lines position(AssessPosition.Answer answer) {
-        title(answer.day(), answer.hole()).gap();
-        judgements(answer.day()).full(answer.position(), lines);
-        return lines;
-    }
-
-    /** A whole green, and where to begin with. */
-    public Lines green(AssessGreen.Answer answer) {
-        GreenJudgement green = answer.judgement();
-        title(answer.day(), green.green().hole());
+    /** The position that was asked about by every rule; else the whole green, and where to begin with. */
+    public Lines lines(AssessGreen.Answer answer) {
+        GreenJudgement green = answer.green().judgement();
+        title(answer.day(), answer.hole());
+        if (answer.asked().isPresent()) {
+            lines.gap();
+            judgements(answer.day()).full(answer.asked().get(), lines);
+            return lines;
+        }
         says(green);
         lines.gap();
         if (answer.best().isEmpty()) {
@@ -63,9 +60,9 @@ public final class GreenText {
         return new JudgementText(texts, day.policy().get(PlacePolicy.PACE_METRES));
     }
 
-    private Lines title(CourseDay day, Hole hole) {
+    private void title(CourseDay day, Hole hole) {
         String title = texts.say("assess.title", hole.id(), day.course().name(), texts.day(day.date()));
-        return lines.line(title + " · " + new DayText(texts).speed(day));
+        lines.line(title + " · " + new DayText(texts).speed(day));
     }
 
     /** How large it is, what is known of it, how much of it is good, and which rules were set aside. */

@@ -2,7 +2,6 @@ package org.cupwright.app.answers.json;
 
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.AssessGreen;
-import org.cupwright.app.desk.green.AssessPosition;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
@@ -25,18 +24,21 @@ public final class AssessJson {
         this.shapes = new Shapes(texts).as(JudgedPosition.class, places::listed);
     }
 
-    public JsonNode position(AssessPosition.Answer answer) {
-        Judgement judgement = answer.position().judgement();
-        return shapes.tree(of(answer.hole())
-                .with(places.judged(answer.position()))
+    public JsonNode of(AssessGreen.Answer answer) {
+        return answer.asked().map(asked -> position(answer.hole(), asked)).orElseGet(() -> green(answer));
+    }
+
+    private JsonNode position(Hole hole, JudgedPosition asked) {
+        Judgement judgement = asked.judgement();
+        return shapes.tree(of(hole).with(places.judged(asked))
                 .with("rules", judgement.rules())
                 .with("setAside", judgement.setAside())
                 .with("difficulty", judgement.difficulty())
                 .with(conditions()));
     }
 
-    public JsonNode green(AssessGreen.Answer answer) {
-        GreenJudgement green = answer.judgement();
+    private JsonNode green(AssessGreen.Answer answer) {
+        GreenJudgement green = answer.green().judgement();
         double sigma = green.green().ground().surveySigmaMetres();
         return shapes.tree(of(green.green().hole())
                 .with("areaSquareMetres", green.areaSquareMetres())

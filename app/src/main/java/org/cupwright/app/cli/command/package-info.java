@@ -1,5 +1,2 @@
-/**
- * What every command has: its options and surroundings, JSON, problems told, and the words for days, places, positions,
- * entries and findings.
- */
+/** What every command has: its options and surroundings, its answer printed as lines or JSON, and problems told. */
 package org.cupwright.app.cli.command;

@@ -13,7 +13,7 @@ import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.findings.FindDoubts;
 import org.cupwright.app.desk.green.AssessGreen;
-import org.cupwright.app.desk.green.AssessPosition;
+import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.green.findings.GroundFinding;
 import org.cupwright.holelocation.Judgement;
 import picocli.CommandLine.Command;
@@ -42,20 +42,12 @@ public final class AssessCommand extends CourseCommand {
         if (files.collide()) {
             throw wrong("--svg, --png and --geojson each take a file of their own.", "");
         }
-        if (spot.isPresent()) {
-            AssessPosition.Answer answer = new AssessPosition(task.session()).of(question, hole, spot.get());
-            Judgement judgement = answer.position().judgement();
-            files.write(answer.day(), answer.green(), findings(task), Optional.of(judgement), task.texts());
-            task.answer(
-                    () -> new AssessJson(answer.day(), task.texts()).position(answer),
-                    () -> new GreenText(task.texts()).position(answer));
-        } else {
-            AssessGreen.Answer answer = new AssessGreen(task.session()).of(question, hole);
-            files.write(answer.day(), answer.green(), findings(task), Optional.empty(), task.texts());
-            task.answer(
-                    () -> new AssessJson(answer.day(), task.texts()).green(answer),
-                    () -> new GreenText(task.texts()).green(answer));
-        }
+        AssessGreen.Answer answer = new AssessGreen(task.session()).of(question, hole, spot);
+        Optional<Judgement> asked = answer.asked().map(JudgedPosition::judgement);
+        files.write(answer.day(), answer.green(), findings(task), asked, task.texts());
+        task.answer(
+                () -> new AssessJson(answer.day(), task.texts()).of(answer),
+                () -> new GreenText(task.texts()).lines(answer));
     }
 
     /** What is doubtful about the ground, where it is to be drawn: the survey is fitted for it once more. */

@@ -2,41 +2,46 @@ package org.cupwright.app.desk.green;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.Progress;
+import org.cupwright.app.desk.Spot;
+import org.cupwright.app.desk.SpotOnGreen;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.JudgedPosition;
-import org.cupwright.holelocation.judging.GreenJudgement;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.message.Problem;
 
-/** Judges a whole green for a day. */
+/** Judges a green for a day, and one position on it where one is asked about. */
 public record AssessGreen(Session session) {
     /**
      * A green as it is on a day.
      *
      * @param day the day
      * @param green the verdicts over it and what lies on it
+     * @param asked the position that was asked about
      * @param best up to five positions to begin with
      */
-    public record Answer(CourseDay day, GreenOnDay green, List<JudgedPosition> best) {
-        public GreenJudgement judgement() {
-            return green.judgement();
+    public record Answer(CourseDay day, GreenOnDay green, Optional<JudgedPosition> asked, List<JudgedPosition> best) {
+        public Hole hole() {
+            return green.hole();
         }
     }
 
-    public Answer of(DayQuestion question, String holeId) {
-        GreensOfDay one = read(session, question, holeId);
-        Map<String, Judging> judged = one.judge(session.folder().cache(), Progress.unheard());
-        return new Answer(
-                one.day(), one.onDay(judged).get(0), judged.get(holeId).best());
-    }
-
-    /** One green on one day, read from the folder. */
-    static GreensOfDay read(Session session, DayQuestion question, String holeId) {
-        return session.read(stores -> {
+    /** @throws Problem when the position is not on the green */
+    public Answer of(DayQuestion question, String holeId, Optional<Spot> spot) {
+        GreensOfDay one = session.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, session);
             return GreensOfDay.read(stores, day, question, List.of(HoleChoice.hole(day.course(), holeId)));
         });
+        Hole hole = one.open().get(0).green().hole();
+        Optional<MapPoint> asked =
+                spot.map(place -> SpotOnGreen.of(hole, one.day().policy(), place));
+        Map<String, Judging> judged = one.judge(session.folder().cache(), Progress.unheard());
+        Judging judging = judged.get(holeId);
+        return new Answer(one.day(), one.onDay(judged).get(0), asked.map(judging::at), judging.best());
     }
 }

@@ -7,7 +7,7 @@ import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
-import org.cupwright.app.desk.green.AssessPosition;
+import org.cupwright.app.desk.green.AssessGreen;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.desk.turf.WeeksWeather;
 import org.cupwright.app.session.Session;
@@ -96,9 +96,9 @@ public record ExplainHole(Session session) {
         boolean elsewhere = told.planned().isEmpty() || told.metresOffPlan().isPresent();
         Optional<JudgedPosition> really = told.at()
                 .filter(place -> elsewhere && told.hole().green().contains(place))
-                .map(place -> new AssessPosition(session)
-                        .of(question, holeId, new Spot.At(place))
-                        .position());
+                .flatMap(place -> new AssessGreen(session)
+                        .of(question, holeId, Optional.of(new Spot.At(place)))
+                        .asked());
         return new Answer(told, really);
     }
 
