@@ -14,8 +14,8 @@ public final class PlacePolicy {
 
     public static final Setting<OnConvention> ON_CONVENTION = SLICE.setting(
                     "onConvention", oneOf(OnConvention.class), "", OnConvention.ALONG_CHORD)
-            .commonPractice(
-                    "both ways of measuring are in use; along the chord a place and its third never contradict each other");
+            .commonPractice("both ways of measuring are in use; along the chord a place and its third never contradict "
+                    + "each other");
 
     public static final Setting<Double> PACE_METRES = SLICE.setting(
                     "paceMetres", number(0.5, 1.2), "m", Paces.STANDARD_METRES)

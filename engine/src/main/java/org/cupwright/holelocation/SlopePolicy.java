@@ -58,8 +58,8 @@ public final class SlopePolicy {
             .published(RANDA + ": at least three paces from a severe slope, here 10 ft");
 
     public static final Setting<Double> RIDGE_FAIL_SHARE = SLICE.setting("ridgeFailShare", number(0.1, 2), "of ρ", 1.0)
-            .published(
-                    "Weber, USGA Green Section Record, 1997, as quoted: on the critical slope, ρ, a ball does not stop");
+            .published("Weber, USGA Green Section Record, 1997, as quoted: on the critical slope, ρ, "
+                    + "a ball does not stop");
 
     public static final Setting<Double> HOLLOW_PASS_MILLIMETRES = SLICE.setting(
                     "hollowPassMillimetres", number(0, 100), "mm", 5.0)

@@ -18,9 +18,9 @@ public final class RotationPolicy {
     private static final Slice SLICE = new Slice("rotation");
 
     public static final Setting<Scheme> SCHEME = SLICE.setting("scheme", oneOf(Scheme.class), "", Scheme.SIX_SIX_SIX)
-            .commonPractice(
-                    "six each of front, middle and back over eighteen; that front and back be balanced is R&A and USGA advice"
-                            + " (read in a copy)");
+            .commonPractice("six each of front, middle and back over eighteen; that front and back be balanced "
+                    + "is R&A and USGA advice"
+                    + " (read in a copy)");
 
     public static final Setting<List<Third>> THIRDS_ALLOWED = SLICE.setting(
                     "thirdsAllowed", ranking(Third.class), "", List.of(Third.values()))
@@ -28,8 +28,8 @@ public final class RotationPolicy {
 
     public static final Setting<Double> YESTERDAY_LEAST_METRES = SLICE.setting(
                     "yesterdayLeastMetres", number(0, 30), "m", 5.0)
-            .ours(
-                    "our choice: a little more than the 16 ft between resting areas (Lemons, USGA Green Section Record, 2008)");
+            .ours("our choice: a little more than the 16 ft between resting areas "
+                    + "(Lemons, USGA Green Section Record, 2008)");
 
     public static final Setting<Double> YESTERDAY_ENOUGH_METRES = SLICE.setting(
                     "yesterdayEnoughMetres", number(0, 60), "m", 10.0)

@@ -55,8 +55,8 @@ public final class TurfPolicy {
             SLICE.setting("wettingRainMillimetres", number(0.1, 20), "mm", 1.0).ours("less hardly passes the leaves");
 
     public static final Setting<Double> CROP_COEFFICIENT = SLICE.setting("cropCoefficient", number(0.2, 1.5), "", 0.8)
-            .published(
-                    "Meyer et al. 1985: cool-season turf 0.80, warm-season 0.60; Aamlid et al. 2016: putting green 0.81");
+            .published("Meyer et al. 1985: cool-season turf 0.80, warm-season 0.60; "
+                    + "Aamlid et al. 2016: putting green 0.81");
 
     /** A day on which the turf loses this much water is hot enough for an afternoon round with the can. */
     public static final Setting<Double> AFTERNOON_LOSS_MILLIMETRES =

@@ -12,8 +12,8 @@ import org.cupwright.holelocation.spot.SpotGround;
  * <p>The position itself must be known, or nothing is said. Spots that nobody measured are passed over: a level's
  * reading speaks for the ground about it. A gap in a survey is no such spot: beside one, what passes is a caution.
  *
- * <p>Some twenty positions look at each spot of the green's lattice, so what it answers is worked out once. Safe for use
- * by several threads; two that ask for a spot at once may both work it out, to the same answer.
+ * <p>Some twenty positions look at each spot of the green's lattice, so what it answers is worked out once. Safe for
+ * use by several threads; two that ask for a spot at once may both work it out, to the same answer.
  */
 final class WorstAbout {
     private final SpotGrid grid;
