@@ -62,8 +62,13 @@ final class Aims {
         return policy.get(RotationPolicy.YESTERDAY_LEAST_METRES);
     }
 
-    double leastOnSharedGreenMetres() {
+    double wantedOnSharedGreenMetres() {
         return policy.get(RotationPolicy.SHARED_GREEN_LEAST_METRES);
+    }
+
+    /** Never more than is wanted. */
+    double leastOnSharedGreenMetres() {
+        return Math.min(wantedOnSharedGreenMetres(), policy.get(RotationPolicy.SHARED_GREEN_NEVER_NEARER_METRES));
     }
 
     int leftRightApart() {

@@ -52,6 +52,14 @@ public final class RotationPolicy {
             SourceKind.OURS,
             "our choice: twenty paces, so that two groups on a double green do not stand in each other's way");
 
+    public static final Setting<Double> SHARED_GREEN_NEVER_NEARER_METRES = new Setting<>(
+            "rotation.sharedGreenNeverNearerMetres",
+            SettingType.number(0, 60),
+            "m",
+            9.15,
+            SourceKind.OURS,
+            "our choice: half of what is wanted; nearer only where the green has no two spots so far apart");
+
     public static final Setting<Integer> LEFT_RIGHT_APART = new Setting<>(
             "rotation.leftRightApart",
             SettingType.wholeNumber(0, 18),
@@ -138,6 +146,7 @@ public final class RotationPolicy {
                 YESTERDAY_LEAST_METRES,
                 YESTERDAY_ENOUGH_METRES,
                 SHARED_GREEN_LEAST_METRES,
+                SHARED_GREEN_NEVER_NEARER_METRES,
                 LEFT_RIGHT_APART,
                 ROOM_ENOUGH_METRES,
                 CANDIDATE_SQUARE_METRES,
