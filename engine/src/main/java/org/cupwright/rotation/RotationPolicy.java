@@ -113,6 +113,8 @@ public final class RotationPolicy {
             "our choice: where nobody measured, a person's word is worth two holes off the spread across, "
                     + "less than care");
 
+    public static final Setting<Double> WEIGHT_NO_ROOM = weight("noRoom", "points/hole", 25, "our choice: NOROOMWHY");
+
     public static final Setting<Double> WEIGHT_LITTLE_ROOM = weight(
             "littleRoom",
             "points/m",
@@ -155,6 +157,7 @@ public final class RotationPolicy {
                 WEIGHT_CARE,
                 WEIGHT_DOUBTFUL,
                 WEIGHT_NOT_VOUCHED_FOR,
+                WEIGHT_NO_ROOM,
                 WEIGHT_LITTLE_ROOM,
                 WEIGHT_LEFT_RIGHT,
                 WEIGHT_LATERAL,

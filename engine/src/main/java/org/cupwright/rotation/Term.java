@@ -19,6 +19,8 @@ public enum Term {
     DOUBTFUL(Unit.HOLES),
     /** Holes at whose spot nobody measured the slope, and of which nobody says that it is good. */
     NOT_VOUCHED_FOR(Unit.HOLES),
+    /** Holes whose spot has less room about it than anybody paces: under {@link Aims#ROOM_AT_LEAST_METRES}. */
+    NO_ROOM(Unit.HOLES),
     /** By how much the room about the spots falls short of enough, over all holes. */
     LITTLE_ROOM(Unit.METRES),
     /** By how many holes left and right are farther apart than the course allows. */
@@ -52,6 +54,7 @@ public enum Term {
             case CARE -> RotationPolicy.WEIGHT_CARE;
             case DOUBTFUL -> RotationPolicy.WEIGHT_DOUBTFUL;
             case NOT_VOUCHED_FOR -> RotationPolicy.WEIGHT_NOT_VOUCHED_FOR;
+            case NO_ROOM -> RotationPolicy.WEIGHT_NO_ROOM;
             case LITTLE_ROOM -> RotationPolicy.WEIGHT_LITTLE_ROOM;
             case LEFT_RIGHT -> RotationPolicy.WEIGHT_LEFT_RIGHT;
             case LATERAL -> RotationPolicy.WEIGHT_LATERAL;

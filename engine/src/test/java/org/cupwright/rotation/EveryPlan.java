@@ -28,6 +28,7 @@ final class EveryPlan {
             Term.CARE, 30.0,
             Term.DOUBTFUL, 60.0,
             Term.NOT_VOUCHED_FOR, 20.0,
+            Term.NO_ROOM, 25.0,
             Term.LITTLE_ROOM, 5.0,
             Term.LEFT_RIGHT, 60.0,
             Term.LATERAL, 10.0,
@@ -138,6 +139,7 @@ final class EveryPlan {
                     && one.judgement().word().get().kind() != PersonsOpinion.Kind.BAD;
             boolean unknown = one.judgement().restsOn() == RestsOn.OUTLINE && !goodWord;
             terms.merge(Term.NOT_VOUCHED_FOR, unknown ? 1.0 : 0.0, Double::sum);
+            terms.merge(Term.NO_ROOM, one.goodWithinMetres() < 0.457 ? 1.0 : 0.0, Double::sum);
             terms.merge(Term.LITTLE_ROOM, Math.max(0, 1.83 - one.goodWithinMetres()), Double::sum);
         }
         int[] sides = counts(
