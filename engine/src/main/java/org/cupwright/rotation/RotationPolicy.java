@@ -96,8 +96,8 @@ public final class RotationPolicy {
     public static final Setting<Double> WEIGHT_CARE = weight(
             "care",
             "points/hole",
-            30,
-            "our choice: rather two holes off the balance than one spot to be used with care");
+            45,
+            "our choice: rather two holes off the balance and one without room than one spot to be used with care");
 
     public static final Setting<Double> WEIGHT_DOUBTFUL = weight(
             "doubtful",
@@ -113,7 +113,11 @@ public final class RotationPolicy {
             "our choice: where nobody measured, a person's word is worth two holes off the spread across, "
                     + "less than care");
 
-    public static final Setting<Double> WEIGHT_NO_ROOM = weight("noRoom", "points/hole", 25, "our choice: NOROOMWHY");
+    public static final Setting<Double> WEIGHT_NO_ROOM = weight(
+            "noRoom",
+            "points/hole",
+            15,
+            "our choice: as much as a hole off the spread of difficulty; nobody paces to less than half a pace");
 
     public static final Setting<Double> WEIGHT_LITTLE_ROOM = weight(
             "littleRoom",
