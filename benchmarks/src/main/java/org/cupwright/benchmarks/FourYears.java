@@ -13,7 +13,9 @@ import java.util.TreeMap;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.democourse.DemoPlans;
 import org.cupwright.democourse.DemoPlans.Planned;
+import org.cupwright.holelocation.Verdict;
 import org.cupwright.published.SeattleWeather;
+import org.cupwright.rotation.PlannedHole;
 import org.cupwright.turf.GrassKind;
 import org.cupwright.turf.growth.GrowthSeries;
 import org.cupwright.turf.state.TurfFold;
@@ -21,12 +23,13 @@ import org.cupwright.turf.state.TurfState;
 import org.cupwright.turf.weather.WeatherDay;
 import org.cupwright.turf.weather.WeatherOutlook;
 import org.cupwright.turf.weather.WeatherSeries;
+import org.cupwright.units.Paces;
 
 /**
  * Four years of hole changes on the invented course in the weather of a real place (vega-datasets, seattle-weather.csv,
  * 2012–2015): each day is planned on the ground that the days before have left, with no more of the weather than was
- * known on its morning. Prints growing days by month and days on which a rule was set aside; stops when a day has no
- * full plan, or when more than one day in twenty has anything set aside.
+ * known on its morning. Prints growing days by month, days on which a rule was set aside, and how many holes have room
+ * about them; stops when a day has no full plan, or when more than one day in twenty has anything set aside.
  *
  * <p>Holes are changed daily from April to October and three times a week otherwise (our choice of a club's habit). Of
  * the lattice's spots every other one along and across is offered to the plan, all of them where that leaves few. Takes
@@ -42,11 +45,15 @@ public final class FourYears {
     private static final int EVERY = 2;
     private static final int HOLES = 18;
     private static final int SELDOM = 20;
+    private static final double HALF_A_PACE_METRES = Paces.STANDARD_METRES / 2;
 
     private final List<WeatherDay> weather = List.copyOf(SeattleWeather.read().days());
     private final Map<Month, Integer> changes = new TreeMap<>();
     private final Map<Month, Integer> concededDays = new TreeMap<>();
     private final Map<String, Integer> daysByConcession = new TreeMap<>();
+    private int holes;
+    private int withRoom;
+    private int withCare;
 
     private FourYears() {}
 
@@ -76,6 +83,11 @@ public final class FourYears {
     private void note(LocalDate day, Planned planned) {
         if (planned.plan().holes().size() != HOLES) {
             throw new IllegalStateException("no full plan on " + day + ", conceded " + planned.conceded());
+        }
+        for (PlannedHole hole : planned.plan().holes()) {
+            holes++;
+            withRoom += hole.candidate().goodWithinMetres() >= HALF_A_PACE_METRES ? 1 : 0;
+            withCare += hole.candidate().verdict() == Verdict.PASS ? 0 : 1;
         }
         Set<String> conceded = new HashSet<>();
         planned.conceded()
@@ -111,6 +123,11 @@ public final class FourYears {
         System.out.printf(
                 "anything set aside on %d of %d days planned (of %d), by rule %s%n",
                 conceded, count, all, daysByConcession);
+        System.out.printf(
+                Locale.ROOT,
+                "half a pace or more about %.1f %% of the holes; %.1f %% to be used with care%n",
+                100.0 * withRoom / holes,
+                100.0 * withCare / holes);
         if (conceded > count / SELDOM) {
             throw new IllegalStateException("rules were set aside on more than one day in twenty");
         }

@@ -7,7 +7,8 @@ import java.util.OptionalDouble;
  * How hard a position plays.
  *
  * @param expectedPutts expected number of putts; empty until it is computed
- * @param rank easier, medium or harder among the green's good ground; empty where the ground is not known
+ * @param rank easier, medium or harder among the green's good ground; empty where the ground is not known, plays the
+ *     same everywhere, or is steeper than the class would tell
  * @param meanLeaveMetres distance left by a ball that crosses the hole at the course's pace, mean over the headings;
  *     empty where the ground is not known
  * @param worstLeaveMetres the same for the worst heading
@@ -19,5 +20,10 @@ public record Difficulty(
         OptionalDouble worstLeaveMetres) {
     public static Difficulty unknown() {
         return new Difficulty(OptionalDouble.empty(), Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    /** The same without a class. */
+    public Difficulty unranked() {
+        return new Difficulty(expectedPutts, Optional.empty(), meanLeaveMetres, worstLeaveMetres);
     }
 }

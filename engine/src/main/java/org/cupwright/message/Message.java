@@ -1,6 +1,8 @@
 package org.cupwright.message;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.units.Heading;
@@ -55,6 +57,9 @@ public record Message(String key, List<Argument> arguments) {
 
     /** A calendar day. */
     public record Day(LocalDate date) implements Argument {}
+
+    /** A moment, shown by a zone's clock. */
+    public record Moment(Instant at, ZoneId zone) implements Argument {}
 
     /** The name of something, to be translated by its own key. */
     public record Translated(String key) implements Argument {}

@@ -13,11 +13,15 @@ import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.counting.Parts;
 import org.cupwright.rotation.counting.Shares;
 import org.cupwright.rotation.counting.Split;
+import org.cupwright.units.Paces;
 
 /** What the course wants of one day, read from its policy, and how far a position or a day falls short of it. */
 public final class Aims {
     /** Half easier, a third medium, a sixth harder on a busy day: see {@link DayRequest#busy()}. */
     private static final Shares BUSY_DAY = new Shares(3, 2, 1);
+
+    /** Half a pace: our choice, as finer than that nobody paces. */
+    static final double ROOM_AT_LEAST_METRES = Paces.STANDARD_METRES / 2;
 
     private final Policy policy;
     private final Set<Third> allowed;
@@ -62,8 +66,13 @@ public final class Aims {
         return policy.get(RotationPolicy.YESTERDAY_LEAST_METRES);
     }
 
-    double leastOnSharedGreenMetres() {
+    double wantedOnSharedGreenMetres() {
         return policy.get(RotationPolicy.SHARED_GREEN_LEAST_METRES);
+    }
+
+    /** Never more than is wanted. */
+    double leastOnSharedGreenMetres() {
+        return Math.min(wantedOnSharedGreenMetres(), policy.get(RotationPolicy.SHARED_GREEN_NEVER_NEARER_METRES));
     }
 
     int leftRightApart() {
@@ -83,6 +92,7 @@ public final class Aims {
                 };
             case DOUBTFUL -> candidate.doubtful() ? 1 : 0;
             case NOT_VOUCHED_FOR -> candidate.judgement().vouchedFor() ? 0 : 1;
+            case NO_ROOM -> candidate.goodWithinMetres() < ROOM_AT_LEAST_METRES ? 1 : 0;
             case LITTLE_ROOM ->
                 Math.max(0, policy.get(RotationPolicy.ROOM_ENOUGH_METRES) - candidate.goodWithinMetres());
             case LEFT_RIGHT, LATERAL, DIFFICULTY -> 0;
@@ -96,7 +106,7 @@ public final class Aims {
             case LEFT_RIGHT -> Math.max(0, Math.abs(laterals.first() - laterals.third()) - leftRightApart());
             case LATERAL -> Shares.THIRDS.holesOff(laterals);
             case DIFFICULTY -> difficulties.holesOff(Split.DIFFICULTY.parts(tally));
-            case NEAR_YESTERDAY, CLOSE_TO_YESTERDAY, CARE, DOUBTFUL, NOT_VOUCHED_FOR, LITTLE_ROOM -> 0;
+            case NEAR_YESTERDAY, CLOSE_TO_YESTERDAY, CARE, DOUBTFUL, NOT_VOUCHED_FOR, NO_ROOM, LITTLE_ROOM -> 0;
         };
     }
 

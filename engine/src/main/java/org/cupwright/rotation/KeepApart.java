@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.message.Message;
@@ -14,10 +15,14 @@ import org.cupwright.rotation.candidate.Wishes;
 import org.cupwright.rotation.candidate.Wishes.Circle;
 
 /**
- * Keeps the holes of double greens apart: where a plan has two of them too near to each other, the day is planned anew
- * with one of them kept off the ground about the other, and again while they still are; of the two ways round the
- * better counts. Where neither leads to a plan with both holes apart, the first plan stands and they are named. Of
- * several double greens each is settled in its turn, so the plan then is a good one, not surely the best there is.
+ * Keeps the holes of double greens apart: as far as the course wants where the green has room for it, and at least as
+ * far as it insists on where it has not.
+ *
+ * <p>Where a plan has two of them too near to each other, the day is planned anew with one of them kept off the ground
+ * about the other, and again while they still are; of the two ways round the better counts. Where neither leads to a
+ * plan with both holes apart, each keeps to the ground about one of the two spots that lie farthest apart. Only where
+ * even those are too near the first plan stands. Holes nearer than wanted are named. Of several double greens each is
+ * settled in its turn, so the plan then is a good one, not surely the best there is.
  */
 final class KeepApart {
     /** So often is a pair planned anew before it is given up (our choice: each time a piece of one green drops out). */
@@ -38,55 +43,93 @@ final class KeepApart {
         Step step = new Step(request, planner.apply(request));
         List<Message> near = new ArrayList<>();
         for (SharedGreen pair : request.sharedGreens()) {
-            if (pair.metresApart(step.plan()) < least()) {
-                Optional<Step> better = apart(step, pair);
-                if (better.isEmpty()) {
-                    near.add(nearEachOther(pair, step.plan()));
-                }
-                step = better.orElse(step);
+            step = settled(step, pair);
+            if (pair.metresApart(step.plan()) < aims.wantedOnSharedGreenMetres()) {
+                near.add(nearEachOther(pair, step.plan()));
             }
         }
         return step.plan().withFindings(near);
     }
 
-    private double least() {
-        return aims.leastOnSharedGreenMetres();
+    private Step settled(Step from, SharedGreen pair) {
+        for (double least : List.of(aims.wantedOnSharedGreenMetres(), aims.leastOnSharedGreenMetres())) {
+            if (pair.metresApart(from.plan()) >= least) {
+                return from;
+            }
+            Optional<Step> apart = apart(from, pair, least);
+            if (apart.isPresent()) {
+                return apart.get();
+            }
+        }
+        return from;
     }
 
-    private Optional<Step> apart(Step from, SharedGreen pair) {
-        return Stream.of(moved(from, pair, pair.first(), pair.second()), moved(from, pair, pair.second(), pair.first()))
+    private Optional<Step> apart(Step from, SharedGreen pair, double least) {
+        return Stream.of(
+                        moved(from, pair, pair.first(), pair.second(), least),
+                        moved(from, pair, pair.second(), pair.first(), least))
                 .flatMap(Optional::stream)
-                .reduce((one, other) -> other.plan().score().isBetter(one.plan().score(), aims::weight) ? other : one);
+                .reduce((one, other) -> other.plan().score().isBetter(one.plan().score(), aims::weight) ? other : one)
+                .or(() -> atTheEnds(from, pair, least));
     }
 
     /** One hole kept off the ground about the other, wherever that one goes; empty when it has no ground left. */
-    private Optional<Step> moved(Step from, SharedGreen pair, String stays, String moves) {
+    private Optional<Step> moved(Step from, SharedGreen pair, String stays, String moves, double least) {
         Step step = from;
-        for (int i = 0; i < TRIES && pair.metresApart(step.plan()) < least(); i++) {
+        for (int i = 0; i < TRIES && pair.metresApart(step.plan()) < least; i++) {
             MapPoint at = step.plan().find(stays).orElseThrow().candidate().at();
-            List<GreenCandidates> greens = step.request().greens().stream()
-                    .map(green -> green.hole().equals(moves) ? keptOff(green, at) : green)
-                    .toList();
-            DayRequest request = step.request().withGreens(greens);
-            step = new Step(request, planner.apply(request));
+            step = planned(step.request(), moves, green -> keptOff(green, at, least));
         }
-        boolean complete = step.plan().holes().size() == from.plan().holes().size();
-        return complete && pair.metresApart(step.plan()) >= least() ? Optional.of(step) : Optional.empty();
+        return Optional.of(step).filter(last -> keeps(last, from, pair, least));
     }
 
-    private GreenCandidates keptOff(GreenCandidates green, MapPoint at) {
+    /** Each hole on the ground about one of the two spots farthest apart; empty when those are too near. */
+    private Optional<Step> atTheEnds(Step from, SharedGreen pair, double least) {
+        FarthestApart ends = FarthestApart.of(green(from, pair.first()), green(from, pair.second()));
+        double radius = (ends.metres() - least) / 2;
+        if (radius < 0) {
+            return Optional.empty();
+        }
+        Step first = planned(from.request(), pair.first(), green -> green.keptTo(new Circle(ends.first(), radius)));
+        Step both = planned(first.request(), pair.second(), green -> green.keptTo(new Circle(ends.second(), radius)));
+        return Optional.of(both).filter(last -> keeps(last, from, pair, least));
+    }
+
+    private static GreenCandidates green(Step step, String hole) {
+        return step.request().greens().stream()
+                .filter(green -> green.hole().equals(hole))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Step planned(DayRequest before, String hole, UnaryOperator<GreenCandidates> change) {
+        DayRequest request = before.withGreens(before.greens().stream()
+                .map(green -> green.hole().equals(hole) ? change.apply(green) : green)
+                .toList());
+        return new Step(request, planner.apply(request));
+    }
+
+    private static boolean keeps(Step last, Step from, SharedGreen pair, double least) {
+        boolean complete = last.plan().holes().size() == from.plan().holes().size();
+        return complete && pair.metresApart(last.plan()) >= least;
+    }
+
+    private static GreenCandidates keptOff(GreenCandidates green, MapPoint at, double least) {
         List<Circle> forbidden = new ArrayList<>(green.wishes().forbidden());
-        forbidden.add(new Circle(at, Math.nextDown(least())));
+        forbidden.add(new Circle(at, Math.nextDown(least)));
         return green.withWishes(
                 new Wishes(green.wishes().locked(), forbidden, green.wishes().closed()));
     }
 
     private Message nearEachOther(SharedGreen pair, DayPlan plan) {
+        double apart = pair.metresApart(plan);
         return Message.of(
-                "rotation.finding.nearOnSharedGreen",
+                apart < aims.leastOnSharedGreenMetres()
+                        ? "rotation.finding.tooNearOnSharedGreen"
+                        : "rotation.finding.nearOnSharedGreen",
                 new Name(pair.first()),
                 new Name(pair.second()),
-                new Length(pair.metresApart(plan)),
-                new Length(least()));
+                new Length(apart),
+                new Length(aims.wantedOnSharedGreenMetres()));
     }
 }

@@ -39,6 +39,10 @@ public final class RotationPolicy {
                     "sharedGreenLeastMetres", number(0, 60), "m", 18.3)
             .ours("our choice: twenty paces, so that two groups on a double green do not stand in each other's way");
 
+    public static final Setting<Double> SHARED_GREEN_NEVER_NEARER_METRES = SLICE.setting(
+                    "sharedGreenNeverNearerMetres", number(0, 60), "m", 9.15)
+            .ours("our choice: half of what is wanted; nearer only where the green has no two spots so far apart");
+
     public static final Setting<Integer> LEFT_RIGHT_APART = SLICE.setting(
                     "leftRightApart", wholeNumber(0, 18), "holes", 2)
             .ours("our choice of number; that left and right be balanced is R&A and USGA advice (read in a copy)");
@@ -62,8 +66,8 @@ public final class RotationPolicy {
     public static final Setting<Double> WEIGHT_CARE = weight(
             "care",
             "points/hole",
-            30,
-            "our choice: rather two holes off the balance than one spot to be used with care");
+            45,
+            "our choice: rather two holes off the balance and one without room than one spot to be used with care");
 
     public static final Setting<Double> WEIGHT_DOUBTFUL = weight(
             "doubtful",
@@ -78,6 +82,12 @@ public final class RotationPolicy {
             20,
             "our choice: where nobody measured, a person's word is worth two holes off the spread across, "
                     + "less than care");
+
+    public static final Setting<Double> WEIGHT_NO_ROOM = weight(
+            "noRoom",
+            "points/hole",
+            15,
+            "our choice: as much as a hole off the spread of difficulty; nobody paces to less than half a pace");
 
     public static final Setting<Double> WEIGHT_LITTLE_ROOM = weight(
             "littleRoom",

@@ -19,6 +19,8 @@ public enum Term {
     DOUBTFUL(Unit.HOLES, RotationPolicy.WEIGHT_DOUBTFUL),
     /** Holes at whose spot nobody measured the slope, and of which nobody says that it is good. */
     NOT_VOUCHED_FOR(Unit.HOLES, RotationPolicy.WEIGHT_NOT_VOUCHED_FOR),
+    /** Holes whose spot has less room about it than anybody paces: under {@link Aims#ROOM_AT_LEAST_METRES}. */
+    NO_ROOM(Unit.HOLES, RotationPolicy.WEIGHT_NO_ROOM),
     /** By how much the room about the spots falls short of enough, over all holes. */
     LITTLE_ROOM(Unit.METRES, RotationPolicy.WEIGHT_LITTLE_ROOM),
     /** By how many holes left and right are farther apart than the course allows. */

@@ -25,9 +25,10 @@ final class EveryPlan {
     static final Map<Term, Double> WEIGHTS = new EnumMap<>(Map.of(
             Term.NEAR_YESTERDAY, 20.0,
             Term.CLOSE_TO_YESTERDAY, 1.0,
-            Term.CARE, 30.0,
+            Term.CARE, 45.0,
             Term.DOUBTFUL, 60.0,
             Term.NOT_VOUCHED_FOR, 20.0,
+            Term.NO_ROOM, 15.0,
             Term.LITTLE_ROOM, 5.0,
             Term.LEFT_RIGHT, 60.0,
             Term.LATERAL, 10.0,
@@ -138,6 +139,7 @@ final class EveryPlan {
                     && one.judgement().word().get().kind() != PersonsOpinion.Kind.BAD;
             boolean unknown = one.judgement().restsOn() == RestsOn.OUTLINE && !goodWord;
             terms.merge(Term.NOT_VOUCHED_FOR, unknown ? 1.0 : 0.0, Double::sum);
+            terms.merge(Term.NO_ROOM, one.goodWithinMetres() < 0.457 ? 1.0 : 0.0, Double::sum);
             terms.merge(Term.LITTLE_ROOM, Math.max(0, 1.83 - one.goodWithinMetres()), Double::sum);
         }
         int[] sides = counts(

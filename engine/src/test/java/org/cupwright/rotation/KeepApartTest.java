@@ -14,6 +14,7 @@ import org.cupwright.policy.Policy;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.rotation.candidate.Wishes;
+import org.cupwright.rotation.candidate.Wishes.Circle;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
 
@@ -21,7 +22,8 @@ import org.junit.jupiter.api.Test;
 class KeepApartTest {
     private static final LocalDate DAY = LocalDate.of(2026, 5, 4);
     private static final SharedGreen PAIR = new SharedGreen("1", "2");
-    private static final double LEAST = Policy.defaults().get(RotationPolicy.SHARED_GREEN_LEAST_METRES);
+    private static final double WANTED = Policy.defaults().get(RotationPolicy.SHARED_GREEN_LEAST_METRES);
+    private static final double LEAST = Policy.defaults().get(RotationPolicy.SHARED_GREEN_NEVER_NEARER_METRES);
 
     private static DayPlan plan(List<GreenCandidates> greens, List<SharedGreen> shared) {
         return new DayPlanner(Policy.defaults()).plan(new DayRequest(DAY, greens, shared, false, 1));
@@ -39,17 +41,58 @@ class KeepApartTest {
             List<GreenCandidates> greens = MadeGreens.random(random, 6, 60);
             DayPlan free = plan(greens, List.of());
             DayPlan kept = plan(greens, List.of(PAIR));
-            needed += PAIR.metresApart(free) < LEAST ? 1 : 0;
+            needed += PAIR.metresApart(free) < WANTED ? 1 : 0;
             String as = "seed " + (Suite.seed() + i);
-            if (keys(kept).contains("rotation.finding.nearOnSharedGreen")) {
-                assertThat(PAIR.metresApart(kept)).as(as).isLessThan(LEAST);
-                assertThat(kept.holes()).as(as).isEqualTo(free.holes());
-            } else {
-                assertThat(PAIR.metresApart(kept)).as(as).isGreaterThanOrEqualTo(LEAST);
-                assertThat(kept.holes()).as(as).hasSameSizeAs(free.holes());
-            }
+            assertThat(kept.holes()).as(as).hasSameSizeAs(free.holes());
+            assertThat(keys(kept).contains("rotation.finding.nearOnSharedGreen"))
+                    .as(as)
+                    .isEqualTo(PAIR.metresApart(kept) < WANTED && PAIR.metresApart(kept) >= LEAST);
+            assertApartWhereThereIsRoom(greens, kept, as);
         }
         assertThat(needed).as("plans in which there was something to do").isPositive();
+    }
+
+    @Test
+    void onSmallGreensTheyAreAsFarApartAsTheCourseInsistsOn() {
+        int insisted = 0;
+        int noRoom = 0;
+        for (int i = 0; i < Suite.count("small double greens", 1000, 100); i++) {
+            Random random = new Random(Suite.seed() + i);
+            double radius = 2 + i % 17 / 2.0;
+            List<GreenCandidates> greens = MadeGreens.random(random, 4, 300).stream()
+                    .map(green -> green.keptTo(new Circle(new MapPoint(15, 15), radius)))
+                    .toList();
+            DayPlan kept = plan(greens, List.of(PAIR));
+            assertApartWhereThereIsRoom(greens, kept, "seed " + (Suite.seed() + i));
+            insisted += keys(kept).contains("rotation.finding.nearOnSharedGreen") ? 1 : 0;
+            noRoom += keys(kept).contains("rotation.finding.tooNearOnSharedGreen") ? 1 : 0;
+        }
+        assertThat(insisted).as("plans with less than wanted").isPositive();
+        assertThat(noRoom).as("greens without two spots far enough apart").isPositive();
+    }
+
+    /** The distances that are wanted and insisted on are kept wherever any two spots of the green keep them. */
+    private static void assertApartWhereThereIsRoom(List<GreenCandidates> greens, DayPlan kept, String as) {
+        double room = 0;
+        for (Candidate one : greens.get(0).candidates()) {
+            for (Candidate other : greens.get(1).candidates()) {
+                if (one.usable() && other.usable()) {
+                    room = Math.max(
+                            room,
+                            Math.hypot(
+                                    one.at().east() - other.at().east(),
+                                    one.at().north() - other.at().north()));
+                }
+            }
+        }
+        for (double least : List.of(LEAST, WANTED)) {
+            if (room >= least + 1e-6) {
+                assertThat(PAIR.metresApart(kept)).as(as).isGreaterThanOrEqualTo(least);
+            }
+        }
+        assertThat(keys(kept).contains("rotation.finding.tooNearOnSharedGreen"))
+                .as(as)
+                .isEqualTo(PAIR.metresApart(kept) < LEAST);
     }
 
     @Test
@@ -57,7 +100,7 @@ class KeepApartTest {
         for (int i = 0; i < 20; i++) {
             List<GreenCandidates> greens = MadeGreens.random(new Random(Suite.seed() + i), 6, 60);
             DayPlan free = plan(greens, List.of());
-            if (PAIR.metresApart(free) >= LEAST) {
+            if (PAIR.metresApart(free) >= WANTED) {
                 assertThat(plan(greens, List.of(PAIR))).isEqualTo(free);
             }
         }
@@ -72,7 +115,7 @@ class KeepApartTest {
         }
         DayPlan plan = plan(greens, List.of(PAIR));
         assertThat(plan.holes()).hasSize(3);
-        assertThat(keys(plan)).contains("rotation.finding.nearOnSharedGreen");
+        assertThat(keys(plan)).contains("rotation.finding.tooNearOnSharedGreen");
     }
 
     @Test

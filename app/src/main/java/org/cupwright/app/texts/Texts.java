@@ -197,6 +197,9 @@ public final class Texts {
         if (argument instanceof Message.Day day) {
             return day(day.date());
         }
+        if (argument instanceof Message.Moment moment) {
+            return moment(moment.at(), moment.zone());
+        }
         if (argument instanceof Message.Said said) {
             return said.all().stream().map(this::say).collect(Collectors.joining(" "));
         }

@@ -10,7 +10,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
 /** The text of a PDF, and where each letter of it stands. */
-final class PaperText extends PDFTextStripper {
+public final class PaperText extends PDFTextStripper {
     private static final double MILLIMETRES_A_POINT = 25.4 / 72;
 
     private final List<Letter> letters = new ArrayList<>();
@@ -32,7 +32,7 @@ final class PaperText extends PDFTextStripper {
     }
 
     /** The words in reading order, blanks made even. */
-    static String words(byte[] pdf) throws IOException {
+    public static String words(byte[] pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
         }

@@ -1,15 +1,19 @@
 package org.cupwright.holelocation.judging;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Coverage;
 import org.cupwright.green.Green;
 import org.cupwright.green.RestsOn;
 import org.cupwright.holelocation.DayConditions;
+import org.cupwright.holelocation.Difficulty;
+import org.cupwright.holelocation.DifficultyClass;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.RuleResult;
+import org.cupwright.holelocation.SlopePolicy;
 import org.cupwright.holelocation.rule.JudgedPosition;
 import org.cupwright.holelocation.rule.RulesOfDay;
 import org.cupwright.holelocation.spot.GreenMeasurement;
@@ -90,8 +94,20 @@ public final class GreenJudge {
                 restsOn(judged.own()),
                 results,
                 setAside,
-                thirds.of(judged.own().leave()),
+                difficulty(judged.own(), setAside),
                 rules.word(judged.position()));
+    }
+
+    /**
+     * No class for a spot that a rule of the slope was set aside for, and none is called easier where the slope asks
+     * for care.
+     */
+    private Difficulty difficulty(SpotGround own, Set<RuleId> setAside) {
+        Difficulty difficulty = thirds.of(own.leave());
+        boolean steep = own.slopePercent() >= policy.get(SlopePolicy.LEVEL_CAUTION_PERCENT);
+        boolean easierThanItIs = steep && difficulty.rank().equals(Optional.of(DifficultyClass.EASIER));
+        boolean conceded = setAside.contains(RuleId.LEVEL) || setAside.contains(RuleId.HOLDABLE);
+        return easierThanItIs || conceded ? difficulty.unranked() : difficulty;
     }
 
     static boolean inGap(JudgedPosition judged) {

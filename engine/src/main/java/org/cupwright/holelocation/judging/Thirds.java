@@ -11,10 +11,17 @@ import org.cupwright.holelocation.spot.Leave;
  * Easier, medium and harder by thirds of a green's good ground, by the mean leave.
  *
  * <p>Leaves are compared to the millimetre, so that an even plane is not sorted by rounding errors; equal leaves belong
- * together, to the easier third. On ground that is the same everywhere all of it is easier. Good ground is what does
- * not fail; without any, or where nothing is known of the ground, there is no class.
+ * together, to the easier third. Good ground is what does not fail. There is no class without any, where nothing is
+ * known of the ground, and on a green that plays the same everywhere: where the middle of its harder third leaves a
+ * ball no more than {@link #SAME_METRES} farther off than the middle of its easier one.
  */
 final class Thirds {
+    /**
+     * Nobody can tell leaves apart that differ by less than a ball's breadth (our choice): 42.67 mm, its least diameter
+     * (R&amp;A and USGA, Equipment Rules, part 4).
+     */
+    private static final double SAME_METRES = 0.04267;
+
     private final Optional<double[]> bounds;
 
     Thirds(double[] meanLeavesOfGoodGround) {
@@ -23,9 +30,12 @@ final class Thirds {
                 .map(Thirds::toMillimetre)
                 .sorted()
                 .toArray();
-        this.bounds = sorted.length == 0
-                ? Optional.empty()
-                : Optional.of(new double[] {sorted[(sorted.length - 1) / 3], sorted[2 * (sorted.length - 1) / 3]});
+        boolean same = sorted.length == 0 || at(sorted, 5.0 / 6) - at(sorted, 1.0 / 6) <= SAME_METRES;
+        this.bounds = same ? Optional.empty() : Optional.of(new double[] {at(sorted, 1.0 / 3), at(sorted, 2.0 / 3)});
+    }
+
+    private static double at(double[] sorted, double share) {
+        return sorted[(int) (share * (sorted.length - 1))];
     }
 
     private static double toMillimetre(double metres) {

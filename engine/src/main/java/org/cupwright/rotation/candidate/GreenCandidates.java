@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cupwright.course.MapPoint;
+import org.cupwright.rotation.candidate.Wishes.Circle;
 
 /**
  * What there is to choose from on one green on one day.
@@ -27,6 +28,23 @@ public record GreenCandidates(String hole, List<Candidate> candidates, Optional<
     /** The same green with other wishes. */
     public GreenCandidates withWishes(Wishes others) {
         return new GreenCandidates(hole, candidates, yesterday, others);
+    }
+
+    /** Those that may be chosen: the one that is locked, or what is usable and not forbidden. */
+    public List<Candidate> open() {
+        return wishes.locked()
+                .map(List::of)
+                .orElseGet(() -> candidates.stream()
+                        .filter(Candidate::usable)
+                        .filter(one -> wishes.forbidden().stream().noneMatch(circle -> circle.holds(one.at())))
+                        .toList());
+    }
+
+    /** The same green with only those candidates that lie on some ground. */
+    public GreenCandidates keptTo(Circle ground) {
+        List<Candidate> there =
+                candidates.stream().filter(one -> ground.holds(one.at())).toList();
+        return new GreenCandidates(hole, there, yesterday, wishes);
     }
 
     /** Whether its places have a front, a back, a left and a right. */

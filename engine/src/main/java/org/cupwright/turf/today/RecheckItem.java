@@ -17,6 +17,11 @@ public record RecheckItem(String hole, Plug plug, Reason reason, boolean washAft
         /** Nobody has looked at it since the day it was set. */
         NEVER_SEEN,
         /** By the model's guess it has knit: look first. */
-        LOOK_FIRST
+        LOOK_FIRST;
+
+        /** Whether somebody saw that something is wrong with it. */
+        public boolean isFault() {
+            return this == DAMAGED || this == HIGH || this == LOW;
+        }
     }
 }

@@ -28,10 +28,22 @@ class ThirdsTest {
 
     @Test
     void equalLeavesBelongTogetherToTheEasierThird() {
-        Thirds thirds = new Thirds(new double[] {0.35, 0.35, 0.35, 0.35001, 0.34999});
+        Thirds thirds = new Thirds(new double[] {0.35, 0.35, 0.35, 0.35001, 0.34999, 0.6, 0.6});
         assertThat(rank(thirds, 0.35)).isEqualTo(DifficultyClass.EASIER);
         assertThat(rank(thirds, 0.35001)).isEqualTo(DifficultyClass.EASIER);
         assertThat(rank(thirds, 0.36)).isEqualTo(DifficultyClass.HARDER);
+    }
+
+    @Test
+    void onGroundThatPlaysTheSameEverywhereThereIsNoClass() {
+        double[] level =
+                IntStream.range(0, 300).mapToDouble(i -> 0.3 + 0.0002 * i).toArray();
+        assertThat(new Thirds(level).of(new Leave(1, 0.31, 36)).rank())
+                .as("thirds 40 mm apart, less than a ball's breadth")
+                .isEmpty();
+        double[] lively =
+                IntStream.range(0, 300).mapToDouble(i -> 0.3 + 0.00025 * i).toArray();
+        assertThat(rank(new Thirds(lively), 0.31)).isEqualTo(DifficultyClass.EASIER);
     }
 
     @Test
