@@ -149,7 +149,7 @@ final class SentenceKeys {
         if (source.contains("LeaningOutcome.between(")) {
             words.addAll(List.of("pass", "caution", "check", "fail"));
         }
-        if (source.contains("RuleAnswer.worst(")) {
+        if (source.contains("new WorstAbout(")) {
             words.addAll(List.of("gap", "notChecked"));
         }
         if (source.contains("notChecked()")) {
