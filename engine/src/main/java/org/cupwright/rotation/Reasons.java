@@ -63,7 +63,7 @@ final class Reasons {
             return reason("noLineOfPlay");
         }
         Translated word = new Translated("third." + EnumNames.lowerCamel(third.get()));
-        if (green.offers(Split.THIRD).size() == 1) {
+        if (green.offers(Split.THIRD).size() == 1 && !green.locked()) {
             return reason("onlyThird", word);
         }
         if (!aims.balancesThirds()) {

@@ -46,6 +46,11 @@ public record PlanText(Texts texts) {
             lines.heading("plan.findings");
         }
         findings(plan.findings()).forEach(finding -> lines.wrapped("  – ", finding));
+        answer.changed().ifPresent(hole -> {
+            String key = hole.askedBy().isPresent() ? "plan.asked" : "plan.freed";
+            lines.heading(key, hole.hole());
+            judgements.full(hole.position(), lines);
+        });
         return lines;
     }
 

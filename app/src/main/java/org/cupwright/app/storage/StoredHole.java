@@ -11,6 +11,7 @@ import org.cupwright.message.Message;
  * @param hole the hole
  * @param position the position with every rule
  * @param locked whether somebody fixed it beforehand
+ * @param askedBy who that was; empty where nobody did, or a plan of an earlier version does not say
  * @param reasons why there, most telling first
  * @param alternative the next best position of another kind, and what would have become worse
  * @param concessions what was set aside on the green because nothing passed, and what each step bought
@@ -19,6 +20,7 @@ public record StoredHole(
         String hole,
         JudgedPosition position,
         boolean locked,
+        Optional<String> askedBy,
         List<Message> reasons,
         Optional<Other> alternative,
         List<ConcessionStep> concessions) {

@@ -19,6 +19,7 @@ import org.cupwright.rotation.Totals;
  * @param terms every wish of the plan, by name, in its own unit
  * @param bounds for every wish the best that any plan of that day could have
  * @param findings what could not be done
+ * @param asked what people asked for single holes
  */
 public record StoredPlan(
         String courseId,
@@ -29,7 +30,8 @@ public record StoredPlan(
         Totals totals,
         Map<String, Double> terms,
         Map<String, Double> bounds,
-        List<Message> findings) {
+        List<Message> findings,
+        List<Asked> asked) {
     /** The life of a plan. */
     public enum State {
         DRAFT,
@@ -51,11 +53,12 @@ public record StoredPlan(
     public StoredPlan {
         holes = List.copyOf(holes);
         findings = List.copyOf(findings);
+        asked = List.copyOf(asked);
     }
 
     /** The same plan in another state. */
     public StoredPlan in(State other) {
-        return new StoredPlan(courseId, date, other, basis, holes, totals, terms, bounds, findings);
+        return new StoredPlan(courseId, date, other, basis, holes, totals, terms, bounds, findings, asked);
     }
 
     public Optional<StoredHole> find(String hole) {

@@ -52,6 +52,7 @@ public final class Documents {
         @JsonSubTypes.Type(value = Message.Count.class, name = "count"),
         @JsonSubTypes.Type(value = Message.Day.class, name = "day"),
         @JsonSubTypes.Type(value = Message.Translated.class, name = "word"),
+        @JsonSubTypes.Type(value = Message.Said.class, name = "said"),
         @JsonSubTypes.Type(value = Message.Name.class, name = "name")
     })
     private interface ArgumentNames {}

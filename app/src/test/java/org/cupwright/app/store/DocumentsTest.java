@@ -50,10 +50,12 @@ class DocumentsTest {
         return document;
     }
 
-    /** The document with what people say of its spots, of which nobody knew yet when it was written. */
-    private static JsonNode withoutWord(String plan) {
+    /** The document with what people say of its spots and ask for, of which nobody knew yet when it was written. */
+    private static JsonNode withoutWords(String plan) {
         JsonNode document = JsonMapper.shared().readTree(plan);
         document.findParents("restsOn").forEach(judgement -> ((ObjectNode) judgement).putNull("word"));
+        document.path("holes").forEach(hole -> ((ObjectNode) hole).putNull("askedBy"));
+        ((ObjectNode) document).putArray("asked");
         return document;
     }
 
@@ -118,7 +120,7 @@ class DocumentsTest {
         assertThat(hole.position().judgement().rule(RuleId.LEVEL).value()).isEmpty();
         assertThat(hole.reasons()).isNotEmpty();
         assertThat(hole.position().judgement().word()).isEmpty();
-        assertWrittenTheSame(withoutWord(text), plan);
+        assertWrittenTheSame(withoutWords(text), plan);
     }
 
     @Test

@@ -95,6 +95,7 @@ class StoredKeysTest {
         Basis basis = new Basis(1, 10, false, 0, "an older version");
         Parts none = new Parts(0, 0, 0);
         Totals totals = new Totals(0, none, none, none);
-        return new StoredPlan("made", DAY, State.DRAFT, basis, List.of(), totals, Map.of(), Map.of(), List.of(finding));
+        return new StoredPlan(
+                "made", DAY, State.DRAFT, basis, List.of(), totals, Map.of(), Map.of(), List.of(finding), List.of());
     }
 }

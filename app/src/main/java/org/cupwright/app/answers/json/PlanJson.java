@@ -89,7 +89,8 @@ public final class PlanJson {
                 .with(places.judged(hole.position()))
                 .with("difficulty", judgement.difficulty())
                 .with("setAside", judgement.setAside())
-                .with("reasons", hole.reasons());
+                .with("reasons", hole.reasons())
+                .with("askedBy", hole.askedBy());
     }
 
     private static Shape totals(Totals totals) {

@@ -1,11 +1,15 @@
 package org.cupwright.app.cli.plan;
 
+import java.util.Optional;
 import org.cupwright.app.answers.PlanText;
 import org.cupwright.app.answers.json.PlanJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.command.Version;
+import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.desk.plan.HoleWish;
 import org.cupwright.app.desk.plan.PlanDay;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -17,6 +21,12 @@ public final class PlanCommand extends CourseCommand {
     @Mixin
     private DayOptions day;
 
+    @Mixin
+    private WishOptions wish;
+
+    @Mixin
+    private PersonOption person;
+
     @Option(names = "--days", paramLabel = "K", defaultValue = "1", description = "How many days; for now one.")
     private int days;
 
@@ -25,9 +35,14 @@ public final class PlanCommand extends CourseCommand {
         if (days != 1) {
             throw wrong("--days takes 1 in this version, not " + days + ".", "" + days);
         }
-        PlanDay plan = new PlanDay(task.session(), Version.text());
-        PlanDay.Answer answer = plan.plan(task.question(day), task.options().seed(), task.progress());
-        answer(task, answer);
+        Optional<HoleWish> wanted = wish.find();
+        PlanDay plan = new PlanDay(wanted.isPresent() ? task.session(person) : task.session(), Version.text());
+        DayQuestion question = task.question(day);
+        long seed = task.options().seed();
+        answer(
+                task,
+                wanted.map(one -> plan.plan(question, one, seed, task.progress()))
+                        .orElseGet(() -> plan.plan(question, seed, task.progress())));
     }
 
     static void answer(Task task, PlanDay.Answer answer) {

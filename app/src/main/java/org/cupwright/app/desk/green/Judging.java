@@ -90,6 +90,15 @@ public final class Judging {
                 .toList();
     }
 
+    /** Any position of the green as a candidate, whatever the rules say of it. */
+    public Candidate candidate(MapPoint point) {
+        JudgedPosition position = at(point);
+        JudgedSpot spot = new JudgedSpot(position.judgement(), position.place());
+        Candidate candidate = new GreenSpots(List.of(spot), ground).candidate(spot);
+        double room = position.goodWithinMetres().orElse(0);
+        return new Candidate(candidate.judgement(), candidate.place(), room, candidate.onSavedGround());
+    }
+
     /** The room about a spot as the judge of the green knows it, which has seen the bad ground too. */
     private Candidate withRoom(Candidate candidate) {
         double metres = GoodWithin.of(candidate.judgement(), green()).metres();

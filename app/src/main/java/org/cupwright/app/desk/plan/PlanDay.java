@@ -15,7 +15,6 @@ import org.cupwright.app.desk.turf.WeeksWeather;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.StoredHole;
-import org.cupwright.app.storage.StoredHole.Other;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.StoredPlan.Basis;
 import org.cupwright.app.storage.StoredPlan.State;
@@ -27,15 +26,11 @@ import org.cupwright.course.Hole;
 import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.EnumNames;
-import org.cupwright.rotation.Alternative;
 import org.cupwright.rotation.DayPlan;
 import org.cupwright.rotation.DayPlanner;
 import org.cupwright.rotation.DayRequest;
-import org.cupwright.rotation.PlannedHole;
 import org.cupwright.rotation.SharedGreen;
 import org.cupwright.rotation.Term;
-import org.cupwright.rotation.candidate.GreenCandidates;
-import org.cupwright.rotation.candidate.Wishes;
 import org.cupwright.turf.weather.WeatherBasis;
 
 /** Decides the hole locations of one day and keeps them as a draft. */
@@ -48,30 +43,52 @@ public record PlanDay(Session session, String engineVersion) {
      * @param weather what the weather rests on by which old holes rest
      * @param paper what its paper is made from, greens judged; empty for a plan that stood already, as nothing was
      *     judged then
+     * @param changed the one hole that somebody wanted otherwise; empty where the whole day was planned
      */
-    public record Answer(CourseDay day, StoredPlan plan, WeatherBasis weather, Optional<DayPaper> paper) {}
+    public record Answer(
+            CourseDay day,
+            StoredPlan plan,
+            WeatherBasis weather,
+            Optional<DayPaper> paper,
+            Optional<StoredHole> changed) {}
 
-    private record Read(GreensOfDay greens, WeatherBasis weather, Versions versions) {}
+    private record Read(
+            GreensOfDay greens,
+            WeatherBasis weather,
+            Versions versions,
+            AskedOfDay asked,
+            Optional<StoredPlan> draft) {}
 
+    /** Plans the whole day; what was asked for single holes counts. */
     public Answer plan(DayQuestion question, long seed, Progress progress) {
-        Read read = session.read(stores -> read(stores, question));
+        return planned(question, Optional.empty(), seed, progress);
+    }
+
+    /** Plans one hole as a person wants it; where the day has a draft, its other holes stay as they are. */
+    public Answer plan(DayQuestion question, HoleWish wish, long seed, Progress progress) {
+        return planned(question, Optional.of(wish), seed, progress);
+    }
+
+    private Answer planned(DayQuestion question, Optional<HoleWish> wish, long seed, Progress progress) {
+        Read read = session.read(stores -> read(stores, question, wish));
         GreensOfDay greens = read.greens();
         CourseDay day = greens.day();
         Map<String, Judging> judged = greens.judge(session.folder().cache(), progress);
-        List<GreenCandidates> candidates = day.course().holes().stream()
-                .parallel()
-                .map(hole -> candidates(hole, judged, greens))
-                .toList();
-        DayRequest request = new DayRequest(day.date(), candidates, sharedGreens(day.course()), false, seed);
+        HoleRequests holes = new HoleRequests(greens, judged, read.asked(), read.draft(), wish.map(HoleWish::hole));
+        DayRequest request = new DayRequest(day.date(), holes.candidates(), sharedGreens(day.course()), false, seed);
         DayPlan plan = new DayPlanner(day.policy()).plan(request);
         StoredPlan stored = session.decide(Right.PLAN, stores -> {
             refuseToReplace(stores, day);
-            StoredPlan kept = stored(day, plan, judged, meanwhile(stores, day, read.versions()));
+            StoredPlan kept = stored(day, plan, holes, read.asked(), meanwhile(stores, day, read.versions()));
             stores.plans().add(kept);
             return kept;
         });
         return new Answer(
-                day, stored, read.weather(), Optional.of(DayPaper.planned(day, stored, greens.onDay(judged))));
+                day,
+                stored,
+                read.weather(),
+                Optional.of(DayPaper.planned(day, stored, greens.onDay(judged))),
+                wish.flatMap(one -> stored.find(one.hole())));
     }
 
     /** Entries that came while the plan was worked out; anything else that changed keeps it from being kept. */
@@ -87,7 +104,8 @@ public record PlanDay(Session session, String engineVersion) {
         return session.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, session);
             return standing(stores, day)
-                    .map(plan -> new Answer(day, plan, WeeksWeather.of(stores, day), Optional.empty()));
+                    .map(plan ->
+                            new Answer(day, plan, WeeksWeather.of(stores, day), Optional.empty(), Optional.empty()));
         });
     }
 
@@ -95,11 +113,14 @@ public record PlanDay(Session session, String engineVersion) {
         return PlanChoice.find(stores, day.course(), day.date()).filter(plan -> plan.state() != State.DRAFT);
     }
 
-    private Read read(Stores stores, DayQuestion question) {
+    private Read read(Stores stores, DayQuestion question, Optional<HoleWish> wish) {
         CourseDay day = CourseDay.of(stores, question, session);
         refuseToReplace(stores, day);
         Versions versions = stores.versions(day.course().id(), day.date());
-        return new Read(GreensOfDay.read(stores, day, question), WeeksWeather.of(stores, day), versions);
+        Optional<StoredPlan> draft = PlanChoice.find(stores, day.course(), day.date());
+        AskedOfDay asked = AskedOfDay.of(stores, day, draft);
+        wish.ifPresent(one -> asked.add(one, session.person().name()));
+        return new Read(GreensOfDay.read(stores, day, question), WeeksWeather.of(stores, day), versions, asked, draft);
     }
 
     /** What was published stands until somebody withdraws it: the shop's sheet may hang already. */
@@ -126,42 +147,22 @@ public record PlanDay(Session session, String engineVersion) {
         return pairs;
     }
 
-    private static GreenCandidates candidates(Hole hole, Map<String, Judging> judged, GreensOfDay greens) {
-        Wishes wishes = greens.temporaryGreen(hole.id()) ? Wishes.greenClosed() : Wishes.none();
-        return new GreenCandidates(hole.id(), judged.get(hole.id()).candidates(), greens.last(hole.id()), wishes);
-    }
-
-    private StoredPlan stored(CourseDay day, DayPlan plan, Map<String, Judging> judged, List<Message> meanwhile) {
+    private StoredPlan stored(
+            CourseDay day, DayPlan plan, HoleRequests holes, AskedOfDay asked, List<Message> meanwhile) {
         Basis basis = new Basis(plan.seed(), day.fastest().feet(), day.rain(), day.policyVersion(), engineVersion);
         List<Message> findings = new ArrayList<>(meanwhile);
-        findings.addAll(plan.findings());
-        List<StoredHole> holes = plan.holes().stream()
-                .map(hole -> stored(hole, judged.get(hole.hole())))
-                .toList();
+        findings.addAll(holes.findings(plan));
         return new StoredPlan(
                 day.course().id(),
                 plan.date(),
                 State.DRAFT,
                 basis,
-                holes,
+                plan.holes().stream().map(holes::stored).toList(),
                 plan.totals(),
                 named(plan.terms()),
                 named(plan.bounds()),
-                findings);
-    }
-
-    private static StoredHole stored(PlannedHole hole, Judging judging) {
-        return new StoredHole(
-                hole.hole(),
-                judging.told(hole.candidate().judgement()),
-                hole.locked(),
-                hole.reasons(),
-                hole.alternative().map(other -> stored(other, judging)),
-                judging.green().concessions());
-    }
-
-    private static Other stored(Alternative alternative, Judging judging) {
-        return new Other(judging.told(alternative.candidate().judgement()), alternative.whyNot());
+                findings,
+                asked.kept());
     }
 
     private static Map<String, Double> named(Map<Term, Double> terms) {
