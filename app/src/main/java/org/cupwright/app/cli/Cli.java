@@ -2,21 +2,23 @@ package org.cupwright.app.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import org.cupwright.app.cli.command.AskedDay;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.Failures;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.drawn.DrawnCommand;
 import org.cupwright.app.cli.level.LevelCommand;
+import org.cupwright.app.cli.log.CutCommand;
 import org.cupwright.app.cli.log.CutterStopCommand;
 import org.cupwright.app.cli.log.HistoryCommand;
 import org.cupwright.app.cli.log.LogCommand;
 import org.cupwright.app.cli.plan.AssessCommand;
 import org.cupwright.app.cli.plan.DemoCommand;
 import org.cupwright.app.cli.plan.ExplainCommand;
+import org.cupwright.app.cli.plan.MorningCommand;
 import org.cupwright.app.cli.plan.PlanCommand;
 import org.cupwright.app.cli.plan.PublishCommand;
 import org.cupwright.app.cli.plan.RollCommand;
@@ -30,9 +32,7 @@ import org.cupwright.app.cli.upkeep.BackupCommand;
 import org.cupwright.app.cli.upkeep.CheckCommand;
 import org.cupwright.app.cli.upkeep.PolicyCommand;
 import org.cupwright.app.cli.upkeep.RestoreCommand;
-import org.cupwright.formats.table.WrittenDay;
 import picocli.CommandLine;
-import picocli.CommandLine.TypeConversionException;
 
 /**
  * Runs one command line.
@@ -43,6 +43,8 @@ public final class Cli {
     /** In the order in which the help lists them. */
     private static final List<Class<?>> COMMANDS = List.of(
             DemoCommand.class,
+            MorningCommand.class,
+            CutCommand.class,
             ImportCommand.class,
             AssessCommand.class,
             RollCommand.class,
@@ -70,16 +72,6 @@ public final class Cli {
         this.surroundings = surroundings;
     }
 
-    /** A day as it is typed; picocli would speak of classes. */
-    private static LocalDate day(String text) {
-        try {
-            return WrittenDay.of(text);
-        } catch (DateTimeException notOne) {
-            throw new TypeConversionException(
-                    text.matches("[0-9-]{8,10}") ? "there is no such day" : "give a day as 2026-05-31");
-        }
-    }
-
     public int run(String... arguments) {
         try (CupwrightCommand options = new CupwrightCommand(surroundings)) {
             return run(options, arguments);
@@ -94,7 +86,8 @@ public final class Cli {
         line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
         line.setCaseInsensitiveEnumValuesAllowed(true);
-        line.registerConverter(LocalDate.class, Cli::day);
+        line.registerConverter(LocalDate.class, AskedDay::dated);
+        line.registerConverter(AskedDay.class, AskedDay::of);
         boolean json = Arrays.asList(arguments).contains("--json");
         Failures failures = new Failures(surroundings, options, json);
         line.setParameterExceptionHandler((wrong, given) -> failures.usage(wrong));

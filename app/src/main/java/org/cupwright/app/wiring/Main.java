@@ -23,7 +23,8 @@ public final class Main {
     static int run(PrintStream out, PrintStream err, String... arguments) {
         Clock clock = Clock.system(ZoneId.systemDefault());
         Path home = Path.of(System.getProperty("user.home"));
-        return new Cli(new Surroundings(out, err, clock, home, folder -> new SqliteFolder(folder, clock)))
+        return new Cli(new Surroundings(
+                        out, err, clock, home, folder -> new SqliteFolder(folder, clock), AtTerminal::ask))
                 .run(arguments);
     }
 

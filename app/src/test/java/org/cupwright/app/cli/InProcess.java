@@ -11,6 +11,8 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.store.sqlite.SqliteFolder;
 
@@ -20,6 +22,7 @@ final class InProcess {
 
     private final Path data;
     private final Clock clock;
+    private Function<String, Optional<Boolean>> asked = question -> Optional.empty();
 
     InProcess(Path data) {
         this(data, CLOCK);
@@ -36,6 +39,12 @@ final class InProcess {
         return new InProcess(data, Clock.offset(CLOCK, Duration.ofDays(days)));
     }
 
+    /** Somebody sits there who answers every question so. */
+    InProcess answering(boolean yes) {
+        asked = question -> Optional.of(yes);
+        return this;
+    }
+
     /** What a command line came to. */
     record Result(int status, String out, String err) {}
 
@@ -50,7 +59,8 @@ final class InProcess {
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 clock,
                 data,
-                folder -> new SqliteFolder(folder, clock));
+                folder -> new SqliteFolder(folder, clock),
+                asked);
         int status = new Cli(surroundings).run(line.toArray(String[]::new));
         return new Result(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

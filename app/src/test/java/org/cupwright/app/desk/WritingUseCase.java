@@ -29,6 +29,7 @@ import org.cupwright.app.desk.intake.SetUpDemo;
 import org.cupwright.app.desk.level.Falls;
 import org.cupwright.app.desk.level.KeepLevelReading;
 import org.cupwright.app.desk.log.FactLines;
+import org.cupwright.app.desk.plan.HoleWish;
 import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.desk.plan.PublishPlan.Step;
@@ -75,13 +76,18 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                 of("other setting", Right.SET, asking -> settings(asking).set(MadeDesk.DAY, List.of(wanted("3.4")))),
                 of("plan", Right.PLAN, asking -> plan(asking, 2)),
                 of(
+                        "one hole asked for",
+                        Right.PLAN,
+                        asking -> new PlanDay(asking, "made")
+                                .plan(today(), new HoleWish.Here("2", spot(9)), 2, Progress.unheard())),
+                of(
                         "publish",
                         Right.PLAN,
-                        asking -> new PublishPlan(asking).take(Step.PUBLISH, Optional.of(MadeDesk.DAY))),
+                        asking -> new PublishPlan(asking).take(Step.PUBLISH, Optional.of(MadeDesk.DAY), false)),
                 of(
                         "withdraw plan",
                         Right.PLAN,
-                        asking -> new PublishPlan(asking).take(Step.WITHDRAW, Optional.of(MadeDesk.DAY))),
+                        asking -> new PublishPlan(asking).take(Step.WITHDRAW, Optional.of(MadeDesk.DAY), false)),
                 of(
                         "map",
                         Right.SURVEY,

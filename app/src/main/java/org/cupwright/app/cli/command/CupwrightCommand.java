@@ -1,7 +1,6 @@
 package org.cupwright.app.cli.command;
 
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import org.cupwright.units.UnitSystem;
@@ -46,8 +45,8 @@ public final class CupwrightCommand implements Runnable, AutoCloseable {
             names = "--date",
             paramLabel = "D",
             scope = ScopeType.INHERIT,
-            description = "The day, as 2026-05-31. Default: today on the course.")
-    private LocalDate date;
+            description = "The day: 2026-05-31, yesterday, today or tomorrow. Default: today on the course.")
+    private AskedDay date;
 
     @Option(
             names = "--speed",
@@ -121,7 +120,7 @@ public final class CupwrightCommand implements Runnable, AutoCloseable {
         return Optional.ofNullable(course);
     }
 
-    public Optional<LocalDate> date() {
+    Optional<AskedDay> date() {
         return Optional.ofNullable(date);
     }
 

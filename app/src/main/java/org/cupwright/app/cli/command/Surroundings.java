@@ -3,6 +3,7 @@ package org.cupwright.app.cli.command;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.function.Function;
 import org.cupwright.app.storage.DataFolder;
 
@@ -14,6 +15,17 @@ import org.cupwright.app.storage.DataFolder;
  * @param clock for today and for when something was recorded
  * @param home the folder of the default data folder
  * @param folders opens the data folder at a path
+ * @param asked puts a question to whoever sits there, to be answered with yes or no; empty when nobody does
  */
 public record Surroundings(
-        PrintStream out, PrintStream err, Clock clock, Path home, Function<Path, DataFolder> folders) {}
+        PrintStream out,
+        PrintStream err,
+        Clock clock,
+        Path home,
+        Function<Path, DataFolder> folders,
+        Function<String, Optional<Boolean>> asked) {
+    /** Where nobody sits who could be asked. */
+    public Surroundings(PrintStream out, PrintStream err, Clock clock, Path home, Function<Path, DataFolder> folders) {
+        this(out, err, clock, home, folders, question -> Optional.empty());
+    }
+}

@@ -2,6 +2,7 @@ package org.cupwright.app.cli.command;
 
 import java.io.PrintStream;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.cupwright.app.answers.Lines;
@@ -82,6 +83,11 @@ public final class Task implements AutoCloseable {
                 policy.get(PlacePolicy.PACE_METRES));
     }
 
+    /** The day asked for; empty where none was. */
+    public Optional<LocalDate> date() {
+        return options.date().map(asked -> basis().day());
+    }
+
     /** The day asked for, or today on the course. */
     public LocalDate day() {
         return basis().day();
@@ -94,7 +100,7 @@ public final class Task implements AutoCloseable {
 
     /** The same, with what lies on the greens. */
     public DayQuestion question(DayOptions day) {
-        return new DayQuestion(options.date(), options.speedFeet(), options.rain(), day.ground());
+        return new DayQuestion(date(), options.speedFeet(), options.rain(), day.ground());
     }
 
     /** The words in the language and units asked for, or those of the policy. */
@@ -125,6 +131,12 @@ public final class Task implements AutoCloseable {
         }
     }
 
+    /** Puts a question to whoever sits there; empty when nobody does. */
+    Optional<Boolean> ask(String question) {
+        surroundings.out().flush();
+        return surroundings.asked().apply(question);
+    }
+
     public void print(String line) {
         surroundings.out().println(line);
     }
@@ -153,7 +165,7 @@ public final class Task implements AutoCloseable {
                 basis = folder.read(this::basis);
             } catch (
                     Problem cannotTell) { // the command itself meets the same problem, and says it in the default words
-                basis = new Basis(LocalDate.now(surroundings.clock()), Policy.defaults());
+                basis = new Basis(day(() -> LocalDate.now(surroundings.clock())), Policy.defaults());
             }
         }
         return basis;
@@ -162,11 +174,15 @@ public final class Task implements AutoCloseable {
     private Basis basis(Stores stores) {
         CourseChoice course = new CourseChoice(options.course());
         try {
-            LocalDate day = options.date().orElseGet(() -> CourseToday.of(stores, course, surroundings.clock()));
+            LocalDate day = day(() -> CourseToday.of(stores, course, surroundings.clock()));
             return new Basis(day, PolicyKeys.history(stores, course).at(day));
         } catch (Problem cannotTell) { // the command itself meets the same problem, and says it in the default words
-            return new Basis(LocalDate.now(surroundings.clock()), Policy.defaults());
+            return new Basis(day(() -> LocalDate.now(surroundings.clock())), Policy.defaults());
         }
+    }
+
+    private LocalDate day(Supplier<LocalDate> today) {
+        return options.date().map(asked -> asked.on(today)).orElseGet(today);
     }
 
     /** What was opened for the command is closed; whoever waits for its end is told. */

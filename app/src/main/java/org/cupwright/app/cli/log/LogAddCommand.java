@@ -87,7 +87,7 @@ final class LogAddCommand extends CourseCommand {
                 Optional.ofNullable(when),
                 asPlanned,
                 taken.map(Photo::hash));
-        Entry wanted = new Entry(holes, asPlanned, task.options().date(), says, taken, entry.sure());
+        Entry wanted = new Entry(holes, asPlanned, task.date(), says, taken, entry.sure());
         new LogPrint(task).kept(new RecordFact(task.session(person)).record(wanted));
     }
 }

@@ -32,7 +32,7 @@ final class LogListCommand extends CourseCommand {
                 .list(new ListFacts(task.session())
                         .of(
                                 Optional.ofNullable(from),
-                                Optional.ofNullable(to).or(task.options()::date),
+                                Optional.ofNullable(to).or(task::date),
                                 Optional.ofNullable(hole),
                                 Optional.ofNullable(kind).map(EntryForm::of).map(EntryForm::kind)));
     }

@@ -12,7 +12,6 @@ import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.sheets.DayPaperFiles;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Prints a day's plan on paper. */
 @Command(
@@ -23,18 +22,14 @@ public final class SheetsCommand extends CourseCommand {
     @Mixin
     private DayOptions day;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "The folder for hole-locations.pdf and changers-card.pdf; it is made when it is not there.")
-    private Path out;
+    @Mixin
+    private OutOption out;
 
     @Override
     protected void run(Task task) {
         PrepareSheets prepare = new PrepareSheets(task.session());
         DayPaper paper = prepare.of(task.question(day), task.progress());
-        List<Path> files = new DayPaperFiles(task.texts()).write(paper, out);
+        List<Path> files = new DayPaperFiles(task.texts()).write(paper, out.folder());
         task.answer(() -> PlanJson.paper(paper, files, task.texts()), () -> new PlanText(task.texts()).written(files));
     }
 }

@@ -60,13 +60,8 @@ public final class RecordFact {
     public Answer record(Entry entry) {
         return session.decide(Right.RECORD, stores -> {
             Ground ground = ground(stores, entry);
-            List<Fact> facts = new ArrayList<>();
             Set<Message> remarks = new LinkedHashSet<>();
-            for (Optional<Hole> hole : holes(ground, entry)) {
-                Says.Said said = ground.ask(entry, hole);
-                facts.add(fact(said, entry, ground, hole));
-                remarks.addAll(said.remarks());
-            }
+            List<Fact> facts = facts(ground, entry, remarks);
             facts.forEach(fact -> FactQuestions.ask(ground.course(), fact, entry.sure()));
             if (!entry.sure()) {
                 FactQuestions.askClock(stores.facts(), ground.course(), session.now());
@@ -77,6 +72,26 @@ public final class RecordFact {
             facts.forEach(stores.facts()::add);
             return new Answer(ground.course(), ground.policy(), facts, List.copyOf(remarks));
         });
+    }
+
+    /** What {@link #record} would keep now; nothing is kept. */
+    public Answer look(Entry entry) {
+        return session.read(stores -> {
+            Ground ground = ground(stores, entry);
+            Set<Message> remarks = new LinkedHashSet<>();
+            List<Fact> facts = facts(ground, entry, remarks);
+            return new Answer(ground.course(), ground.policy(), facts, List.copyOf(remarks));
+        });
+    }
+
+    private List<Fact> facts(Ground ground, Entry entry, Set<Message> remarks) {
+        List<Fact> facts = new ArrayList<>();
+        for (Optional<Hole> hole : holes(ground, entry)) {
+            Says.Said said = ground.ask(entry, hole);
+            facts.add(fact(said, entry, ground, hole));
+            remarks.addAll(said.remarks());
+        }
+        return facts;
     }
 
     /**

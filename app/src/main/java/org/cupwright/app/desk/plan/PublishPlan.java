@@ -1,6 +1,7 @@
 package org.cupwright.app.desk.plan;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.session.Right;
@@ -32,17 +33,38 @@ public record PublishPlan(Session session) {
      */
     public record Answer(Course course, StoredPlan plan, boolean changed) {}
 
-    /** Takes the step; a plan that stands there already is left as it is. */
-    public Answer take(Step step, Optional<LocalDate> date) {
+    /**
+     * Takes the step; a plan that stands there already is left as it is.
+     *
+     * @param sure whether a plan is meant with two holes of one green nearer to each other than the course wants
+     */
+    public Answer take(Step step, Optional<LocalDate> date, boolean sure) {
         return session.decide(Right.PLAN, stores -> {
             Course course = session.course(stores);
             LocalDate day = date.orElseGet(() -> CourseToday.of(course, session.clock()));
             Answer answer = taken(step, course, PlanChoice.plan(stores, course, day));
             if (answer.changed()) {
+                if (step == Step.PUBLISH && !sure) {
+                    askAboutSharedGreens(answer.plan());
+                }
                 stores.plans().add(answer.plan());
             }
             return answer;
         });
+    }
+
+    /** Two groups on one green stand in each other's way: whoever publishes that should know. */
+    private static void askAboutSharedGreens(StoredPlan plan) {
+        plan.findings().stream()
+                .filter(finding -> finding.key().toLowerCase(Locale.ROOT).endsWith("nearonsharedgreen"))
+                .findFirst()
+                .ifPresent(near -> {
+                    throw Problem.of(
+                            Message.of("problem.nearOnSharedGreen", new Message.Said(near)),
+                            "date",
+                            plan.date(),
+                            Message.of("try.nearOnSharedGreen"));
+                });
     }
 
     private static Answer taken(Step step, Course course, StoredPlan plan) {

@@ -222,12 +222,14 @@ class DayGroundIT {
     void aPublishedPlanIsNotMadeAnewUntilItIsWithdrawn() {
         PublishPlan publish = new PublishPlan(MadeSession.in(folder, CLOCK));
         plan(MONDAY);
-        assertThat(publish.take(PublishPlan.Step.PUBLISH, Optional.of(MONDAY)).changed())
+        assertThat(publish.take(PublishPlan.Step.PUBLISH, Optional.of(MONDAY), false)
+                        .changed())
                 .isTrue();
-        assertThat(publish.take(PublishPlan.Step.PUBLISH, Optional.of(MONDAY)).changed())
+        assertThat(publish.take(PublishPlan.Step.PUBLISH, Optional.of(MONDAY), false)
+                        .changed())
                 .isFalse();
         assertThatThrownBy(() -> plan(MONDAY)).isInstanceOf(Problem.class);
-        publish.take(PublishPlan.Step.WITHDRAW, Optional.of(MONDAY));
+        publish.take(PublishPlan.Step.WITHDRAW, Optional.of(MONDAY), false);
         assertThat(plan(MONDAY).state()).isEqualTo(StoredPlan.State.DRAFT);
     }
 }

@@ -1,0 +1,40 @@
+package org.cupwright.app.cli.command;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.cupwright.formats.table.WrittenDay;
+import picocli.CommandLine.TypeConversionException;
+
+/**
+ * A day as it is typed: by its date, or as seen from the course's today.
+ *
+ * @param date the date; empty where it is seen from today
+ * @param daysFromToday how many days after today; counts where there is no date
+ */
+public record AskedDay(Optional<LocalDate> date, int daysFromToday) {
+    private static final Map<String, Integer> WORDS = Map.of("yesterday", -1, "today", 0, "tomorrow", 1);
+
+    /** What is typed; picocli would speak of classes. */
+    public static AskedDay of(String text) {
+        Integer word = WORDS.get(text.toLowerCase(Locale.ROOT));
+        return word == null ? new AskedDay(Optional.of(dated(text)), 0) : new AskedDay(Optional.empty(), word);
+    }
+
+    /** A day that has to be given by its date. */
+    public static LocalDate dated(String text) {
+        try {
+            return WrittenDay.of(text);
+        } catch (DateTimeException notOne) {
+            throw new TypeConversionException(
+                    text.matches("[0-9-]{8,10}") ? "there is no such day" : "give a day as 2026-05-31");
+        }
+    }
+
+    LocalDate on(Supplier<LocalDate> today) {
+        return date.orElseGet(() -> today.get().plusDays(daysFromToday));
+    }
+}

@@ -1,0 +1,65 @@
+package org.cupwright.app.cli.plan;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.cupwright.app.answers.PlanText;
+import org.cupwright.app.answers.json.PlanJson;
+import org.cupwright.app.cli.command.CourseCommand;
+import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.Layout;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.cli.command.Version;
+import org.cupwright.app.cli.command.YesOption;
+import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.desk.paper.PrepareSheets;
+import org.cupwright.app.desk.plan.DayPaper;
+import org.cupwright.app.desk.plan.PlanDay;
+import org.cupwright.app.desk.plan.PublishPlan;
+import org.cupwright.app.desk.plan.PublishPlan.Step;
+import org.cupwright.app.sheets.DayPaperFiles;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** The daily job in one command: the plan looked at, published and printed. */
+@Command(
+        name = "morning",
+        description = "Shows what to know first and the day's plan, which is made if there is none; asks once,"
+                + " then publishes it and writes the papers.")
+public final class MorningCommand extends CourseCommand {
+    @Mixin
+    private DayOptions day;
+
+    @Mixin
+    private OutOption out;
+
+    @Mixin
+    private YesOption yes;
+
+    @Override
+    protected void run(Task task) {
+        DayQuestion question = task.question(day);
+        PlanDay plan = new PlanDay(task.session(), Version.text());
+        PlanDay.Answer answer = plan.standing(question)
+                .orElseGet(() -> plan.plan(question, task.options().seed(), task.progress()));
+        boolean json = task.options().json();
+        if (!json) {
+            PlanCommand.answer(task, answer);
+            task.print("");
+        }
+        String asks =
+                task.texts().say("morning.asks", task.texts().day(answer.plan().date()), out.folder());
+        if (!yes.agreed(task, asks)) {
+            task.print(task.texts().say("morning.left"));
+            return;
+        }
+        new PublishPlan(task.session()).take(Step.PUBLISH, task.date(), true);
+        DayPaper paper = new PrepareSheets(task.session()).of(question, task.progress());
+        List<Path> files = new DayPaperFiles(task.texts()).write(paper, out.folder());
+        if (json) {
+            task.answer(
+                    () -> PlanJson.paper(paper, files, task.texts()), () -> new PlanText(task.texts()).written(files));
+        } else {
+            Layout.set(new PlanText(task.texts()).written(files)).forEach(task::print);
+        }
+    }
+}

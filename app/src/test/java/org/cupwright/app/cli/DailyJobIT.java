@@ -1,0 +1,122 @@
+package org.cupwright.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.cupwright.app.cli.InProcess.Result;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The daily job on three invented greens, and how much has to be typed for it. */
+class DailyJobIT {
+    /** As it is typed in a copy of the source. */
+    private static final String PROGRAM = "./cupwright ";
+
+    /** The answer and its line's end. */
+    private static final int YES = 2;
+
+    @TempDir
+    private Path files;
+
+    private InProcess cupwright;
+    private int typed;
+
+    @BeforeEach
+    void importThreeGreens() throws IOException {
+        cupwright = new InProcess(files.resolve("data")).answering(true);
+        Result result = cupwright.run("import", "--course", "made", "--outlines", MadeCourse.outlines(files, 3));
+        assertThat(result.status()).as(result.err()).isZero();
+    }
+
+    /** Types a line; where the paper goes is told besides, as the test must not write into its own folder. */
+    private Result type(String line) {
+        typed += (PROGRAM + line).length() + 1;
+        List<Object> arguments = new ArrayList<>(Arrays.asList((Object[]) line.split(" ", -1)));
+        if (line.startsWith("morning")) {
+            arguments.addAll(List.of("--out", files.resolve("paper")));
+        }
+        Result result = cupwright.run(arguments.toArray());
+        assertThat(result.status()).as(result.err()).isZero();
+        return result;
+    }
+
+    @Test
+    void theEveningBeforeAndTheRoundTakeSixtyKeys() {
+        Result evening = type("morning --date tomorrow");
+        typed += YES;
+        assertThat(evening.out()).contains("Sun 21 Jun 2026").contains("changers-card.pdf");
+        assertThat(files.resolve("paper/changers-card.pdf")).exists();
+        InProcess nextDay = cupwright.daysLater(1).answering(true);
+        cupwright = nextDay;
+        Result cut = type("cut");
+        typed += YES;
+        assertThat(cut.out()).contains("1").contains("2").contains("3");
+        System.out.println("keys of the daily job: " + typed);
+        assertThat(typed).isLessThanOrEqualTo(60);
+        assertThat(cupwright.run("log", "list").out()).contains("cup changed");
+        assertThat(cupwright.run("plan").err()).contains("What was cut stays");
+    }
+
+    @Test
+    void aHoleThatWasCutElsewhereTakesThirtyFive() {
+        type("morning");
+        typed = 0;
+        type("cut 2 12 R9");
+        System.out.println("keys of one exception: " + typed);
+        assertThat(typed).isLessThanOrEqualTo(35);
+        type("cut");
+        String log = cupwright.run("log", "list").out();
+        assertThat(log).contains("12 on · 9 from right");
+        assertThat(cupwright.run("explain", "--hole", "2").out()).contains("12 on · 9 from right");
+    }
+
+    @Test
+    void aNoLeavesThePlanADraftAndTheLogbookEmpty() {
+        cupwright.answering(false);
+        Result morning = cupwright.run("morning", "--out", files.resolve("paper"));
+        assertThat(morning.out()).contains("left as a draft");
+        assertThat(files.resolve("paper")).doesNotExist();
+        assertThat(cupwright.run("plan").status()).isZero();
+        assertThat(cupwright.run("cut").out()).contains("Nothing was kept");
+        assertThat(cupwright.run("log", "list").out()).doesNotContain("cup changed");
+    }
+
+    @Test
+    void whereNobodySitsNothingIsDoneWithoutAYes() {
+        InProcess script = new InProcess(files.resolve("data"));
+        Result morning = script.run("morning", "--out", files.resolve("paper"));
+        assertThat(morning.status()).isEqualTo(1);
+        assertThat(morning.err())
+                .contains("Publish the plan of Sat 20 Jun 2026")
+                .contains("--yes");
+        assertThat(files.resolve("paper")).doesNotExist();
+        Result cut = script.run("cut");
+        assertThat(cut.status()).isEqualTo(1);
+        assertThat(cut.err()).contains("3 holes: 1, 2, 3").contains("--yes");
+        assertThat(script.run("cut", "--yes").status()).isZero();
+        assertThat(script.run("cut", "2", "12").err()).contains("cut 7 12 R4");
+        assertThat(script.run("cut", "2", "far", "R4").err()).contains("not 'far'");
+    }
+
+    @Test
+    void aMorningThatIsAskedForAgainPrintsWhatWasPublished() {
+        type("morning");
+        Result again = type("morning");
+        assertThat(again.out()).contains("published").contains("changers-card.pdf");
+    }
+
+    @Test
+    void daysAreSaidAsPeopleSayThem() {
+        assertThat(cupwright.run("plan", "--date", "today").out()).contains("Sat 20 Jun 2026");
+        assertThat(cupwright.run("plan", "--date", "Tomorrow").out()).contains("Sun 21 Jun 2026");
+        assertThat(cupwright.run("turf", "--date", "yesterday").out()).contains("Fri 19 Jun 2026");
+        Result unknown = cupwright.run("plan", "--date", "someday");
+        assertThat(unknown.status()).isEqualTo(2);
+        assertThat(unknown.err()).contains("2026-05-31");
+    }
+}
