@@ -17,6 +17,7 @@ import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.desk.plan.PublishPlan.Step;
 import org.cupwright.app.sheets.DayPaperFiles;
+import org.cupwright.app.storage.StoredPlan.State;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -24,7 +25,7 @@ import picocli.CommandLine.Mixin;
 @Command(
         name = "morning",
         description = "Shows what to know first and the day's plan, which is made if there is none; asks once,"
-                + " then publishes it and writes the papers.")
+                + " then publishes it and writes the papers. What is published already is printed again.")
 public final class MorningCommand extends CourseCommand {
     @Mixin
     private DayOptions day;
@@ -46,13 +47,15 @@ public final class MorningCommand extends CourseCommand {
             PlanCommand.answer(task, answer);
             task.print("");
         }
-        String asks =
-                task.texts().say("morning.asks", task.texts().day(answer.plan().date()), out.folder());
-        if (!yes.agreed(task, asks)) {
-            task.print(task.texts().say("morning.left"));
-            return;
+        if (answer.plan().state() == State.DRAFT) {
+            String asks = task.texts()
+                    .say("morning.asks", task.texts().day(answer.plan().date()), out.folder());
+            if (!yes.agreed(task, asks)) {
+                task.print(task.texts().say("morning.left"));
+                return;
+            }
+            new PublishPlan(task.session()).take(Step.PUBLISH, task.date(), true);
         }
-        new PublishPlan(task.session()).take(Step.PUBLISH, task.date(), true);
         DayPaper paper = new PrepareSheets(task.session()).of(question, task.progress());
         List<Path> files = new DayPaperFiles(task.texts()).write(paper, out.folder());
         if (json) {
