@@ -90,7 +90,11 @@ public final class KnowFirst {
                 .filter(thing -> thing.odd().severity() == Severity.NOW)
                 .forEach(thing -> add(
                         Notice.Kind.ODD_NOW,
-                        said(thing.fact(), "first.odd", thing.odd().text())));
+                        said(
+                                thing.fact(),
+                                "first.odd",
+                                "first.odd.green",
+                                thing.odd().text())));
     }
 
     private void disease(TurfDay turf) {
@@ -108,16 +112,16 @@ public final class KnowFirst {
     private void notes(FactsInEffect facts) {
         LocalDate since = day.date().minusDays(NOTES_DAYS);
         facts.ofKinds(NOTES, since.atStartOfDay(zone).toInstant(), day.log().end()).stream()
-                .map(fact -> said(fact, "first.note", ((NoteToNext) fact.payload()).text()))
+                .map(fact -> said(fact, "first.note", "first.note.green", ((NoteToNext) fact.payload()).text()))
                 .forEach(says -> add(Notice.Kind.NOTE, says));
     }
 
     /** What a person wrote, with who it was and when, and at which green if it is about one. */
-    private Message said(Fact fact, String key, String text) {
+    private Message said(Fact fact, String key, String keyAtAGreen, String text) {
         Name by = new Name(fact.person());
         Moment when = new Moment(fact.happenedAt(), zone);
         return fact.hole()
-                .map(hole -> Message.of(key + ".green", new Name(text), by, when, new Name(hole)))
+                .map(hole -> Message.of(keyAtAGreen, new Name(text), by, when, new Name(hole)))
                 .orElseGet(() -> Message.of(key, new Name(text), by, when));
     }
 
