@@ -118,6 +118,16 @@ class JsonShapesIT {
     }
 
     @Test
+    void theDailyJobHasTheShapesOfWhatItDoes() throws IOException {
+        Path out = files.resolve("morning");
+        JsonNode morning =
+                checked("sheets", cupwright.run("morning", "--date", "2026-06-24", "--out", out, "--yes", "--json"));
+        assertThat(morning.path("state").asString()).isEqualTo("published");
+        JsonNode cut = checked("log-add", cupwright.run("cut", "--date", "2026-06-24", "--yes", "--json"));
+        assertThat(cut.path("kept").size()).isPositive();
+    }
+
+    @Test
     void publishAndTurfKeepTheirShapes() throws IOException {
         cupwright.run("plan", "--date", "2026-05-01");
         JsonNode published = checked("publish", cupwright.run("publish", "--date", "2026-05-01", "--json"));
