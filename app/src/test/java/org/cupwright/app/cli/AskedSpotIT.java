@@ -180,9 +180,7 @@ class AskedSpotIT {
 
     private void refused(String says, Object... arguments) {
         Result result = cupwright.run(arguments);
-        assertThat(result.status())
-                .as(String.join(" ", List.of(arguments).toString()))
-                .isNotZero();
+        assertThat(result.status()).as(List.of(arguments).toString()).isNotZero();
         assertThat(result.err()).containsIgnoringCase(says);
     }
 }
