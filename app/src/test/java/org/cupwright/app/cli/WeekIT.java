@@ -16,9 +16,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.cupwright.app.cli.InProcess.Result;
 import org.cupwright.app.sheets.PaperText;
-import org.cupwright.app.storage.Writes;
-import org.cupwright.app.store.sqlite.SqliteFolder;
-import org.cupwright.democourse.DemoCourse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,9 +34,9 @@ class WeekIT {
 
     @Test
     void theWeekRunsAndEveryWarningIsReadFirst() throws IOException {
-        Writes.to(
-                new SqliteFolder(files.resolve("data"), InProcess.CLOCK),
-                stores -> stores.courses().add(new DemoCourse(1).course()));
+        cupwright = new InProcess(files.resolve("data"));
+        Result map = cupwright.run("import", "--course", "week", "--outlines", MadeCourse.outlines(files, 18));
+        assertThat(map.status()).as(map.err()).isZero();
         int lines = 0;
         for (String line : script()) {
             if (!line.isBlank() && !line.startsWith("#")) {
