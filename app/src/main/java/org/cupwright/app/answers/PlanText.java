@@ -8,11 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.first.Notice;
 import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.course.Hole;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Message;
 import org.cupwright.policy.EnumNames;
@@ -30,17 +32,27 @@ public record PlanText(Texts texts) {
             "rotation.reason.yesterdayUnknown",
             "rotation.reason.noLineOfPlay");
 
-    /** The plan hole by hole, each with the most telling of its reasons, and what is to be known of it. */
+    /** What has to be known first; then the plan hole by hole, each with the most telling of its reasons, and what is to be known of it. */
     public Lines lines(PlanDay.Answer answer) {
         StoredPlan plan = answer.plan();
-        Lines lines = new Lines(texts).line(title(answer.day(), plan));
+        FirstText first = new FirstText(texts, answer.day());
+        Lines lines = first.before(answer.first().before(), new Lines(texts)).gap();
+        lines.line(title(answer.day(), plan));
         spread(plan).ifPresent(lines::line);
         lines.gap();
         JudgementText judgements =
                 new JudgementText(texts, answer.day().policy().get(PlacePolicy.PACE_METRES));
-        for (StoredHole hole : plan.holes()) {
-            judgements.row(Line.left(hole.hole(), 5), hole.position(), lines);
-            lines.first("     ", telling(hole));
+        for (Hole hole : answer.day().course().holes()) {
+            List<Notice> notices = answer.first().at(hole.id());
+            Optional<StoredHole> planned = plan.find(hole.id());
+            planned.ifPresent(found -> {
+                judgements.row(Line.left(found.hole(), 5), found.position(), lines);
+                lines.first("     ", telling(found));
+            });
+            if (planned.isEmpty() && !notices.isEmpty()) {
+                lines.line(hole.id());
+            }
+            first.at("     ! ", notices, lines);
         }
         if (!plan.findings().isEmpty()) {
             lines.heading("plan.findings");

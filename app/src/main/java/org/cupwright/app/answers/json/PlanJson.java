@@ -6,7 +6,9 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.answers.FirstText;
 import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.first.Notice;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.desk.plan.ExplainHole;
@@ -18,6 +20,7 @@ import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.holelocation.Judgement;
@@ -32,7 +35,9 @@ public final class PlanJson {
 
     public PlanJson(CourseDay day, Texts texts) {
         this.places = new PlaceShapes(day.course(), day.policy());
+        FirstText first = new FirstText(texts, day);
         this.shapes = new Shapes(texts)
+                .as(Notice.class, notice -> notice(notice, first))
                 .as(StoredHole.class, this::hole)
                 .as(
                         StoredHole.Other.class,
@@ -44,6 +49,7 @@ public final class PlanJson {
         Shape day = new Shape()
                 .with("date", plan.date())
                 .with("state", plan.state())
+                .with("knowFirst", answer.first().all())
                 .with("speedFeet", plan.basis().speedFeet())
                 .with("rain", plan.basis().rain())
                 .with("weatherBasis", answer.weather())
@@ -56,6 +62,15 @@ public final class PlanJson {
                 .with("days", List.of(day))
                 .with("terms", plan.terms())
                 .with("bounds", plan.bounds()));
+    }
+
+    private static Shape notice(Notice notice, FirstText first) {
+        return new Shape()
+                .with("kind", notice.kind())
+                .with("hole", notice.hole())
+                .with("says", first.says(notice))
+                .with("east", notice.place().map(MapPoint::east))
+                .with("north", notice.place().map(MapPoint::north));
     }
 
     /** How a plan stands now. */

@@ -7,12 +7,15 @@ import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.desk.first.FirstOfDay;
+import org.cupwright.app.desk.first.SpotNotices;
 import org.cupwright.app.desk.green.GreensOfDay;
 import org.cupwright.app.desk.green.Judging;
 import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.desk.plan.PlanChoice;
+import org.cupwright.app.desk.turf.DayTurf;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredPlan;
@@ -23,7 +26,7 @@ import org.cupwright.course.MapPoint;
 /** Brings together what the paper of a day needs, from the newest plan that is stored for it. */
 public record PrepareSheets(Session session) {
     /** What was read from the folder. */
-    private record Read(StoredPlan plan, GreensOfDay greens, HolesCut cut) {}
+    private record Read(StoredPlan plan, GreensOfDay greens, HolesCut cut, FirstOfDay first) {}
 
     /**
      * The paper of a day. Speed and weather are those of its plan, whatever the question says.
@@ -33,12 +36,15 @@ public record PrepareSheets(Session session) {
     public DayPaper of(DayQuestion question, Progress progress) {
         Read read = session.read(stores -> read(stores, question));
         Map<String, Judging> judged = read.greens().judge(session.folder().cache(), progress);
+        CourseDay day = read.greens().day();
+        Map<String, JudgedPosition> positions = positions(read, judged);
         return new DayPaper(
-                read.greens().day(),
+                day,
                 read.plan(),
                 read.greens().onDay(judged),
-                positions(read, judged),
-                CutSoFar.of(read.plan(), read.cut()));
+                positions,
+                CutSoFar.of(read.plan(), read.cut()),
+                read.first().with(SpotNotices.of(day.course(), positions, day.policy())));
     }
 
     /** Where the plan has the holes, and where they really are once the logbook says so. */
@@ -66,9 +72,11 @@ public record PrepareSheets(Session session) {
                 Optional.of(plan.basis().speedFeet()),
                 plan.basis().rain(),
                 question.ground());
+        CourseDay day = CourseDay.of(stores, asPlanned, session);
         return new Read(
                 plan,
-                GreensOfDay.read(stores, CourseDay.of(stores, asPlanned, session), asPlanned),
-                HolesCut.of(stores.facts(), course, date));
+                GreensOfDay.read(stores, day, asPlanned),
+                HolesCut.of(stores.facts(), course, date),
+                FirstOfDay.of(stores, day, DayTurf.of(stores, day)));
     }
 }

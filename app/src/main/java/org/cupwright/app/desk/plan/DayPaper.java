@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.first.FirstOfDay;
 import org.cupwright.app.desk.green.GreenOnDay;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredPlan;
@@ -18,21 +19,23 @@ import org.cupwright.app.storage.StoredPlan;
  * @param positions by hole: where it was cut, or is to be as long as nobody said that it was; a hole of unknown place
  *     is missing
  * @param soFar how much of the plan has been cut
+ * @param first what has to be known before anybody goes out, the spots told of where they are
  */
 public record DayPaper(
         CourseDay day,
         StoredPlan plan,
         List<GreenOnDay> greens,
         Map<String, JudgedPosition> positions,
-        CutSoFar soFar) {
+        CutSoFar soFar,
+        FirstOfDay first) {
     public DayPaper {
         greens = List.copyOf(greens);
         positions = Map.copyOf(positions);
     }
 
     /** The paper of a plan, before anything was cut. */
-    public static DayPaper planned(CourseDay day, StoredPlan plan, List<GreenOnDay> greens) {
-        return new DayPaper(day, plan, greens, planned(plan), CutSoFar.NOTHING);
+    public static DayPaper planned(CourseDay day, StoredPlan plan, List<GreenOnDay> greens, FirstOfDay first) {
+        return new DayPaper(day, plan, greens, planned(plan), CutSoFar.NOTHING, first);
     }
 
     /** Where the plan has its holes. */

@@ -9,8 +9,11 @@ import org.cupwright.app.desk.ChangedMeanwhile;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.desk.first.FirstOfDay;
+import org.cupwright.app.desk.first.SpotNotices;
 import org.cupwright.app.desk.green.GreensOfDay;
 import org.cupwright.app.desk.green.Judging;
+import org.cupwright.app.desk.turf.DayTurf;
 import org.cupwright.app.desk.turf.WeeksWeather;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
@@ -41,6 +44,7 @@ public record PlanDay(Session session, String engineVersion) {
      * @param day the day it is for
      * @param plan the plan
      * @param weather what the weather rests on by which old holes rest
+     * @param first what has to be known before anybody goes out
      * @param paper what its paper is made from, greens judged; empty for a plan that stood already, as nothing was
      *     judged then
      * @param changed the one hole that somebody wanted otherwise; empty where the whole day was planned
@@ -49,12 +53,14 @@ public record PlanDay(Session session, String engineVersion) {
             CourseDay day,
             StoredPlan plan,
             WeatherBasis weather,
+            FirstOfDay first,
             Optional<DayPaper> paper,
             Optional<StoredHole> changed) {}
 
     private record Read(
             GreensOfDay greens,
             WeatherBasis weather,
+            FirstOfDay first,
             Versions versions,
             AskedOfDay asked,
             Optional<StoredPlan> draft) {}
@@ -83,12 +89,10 @@ public record PlanDay(Session session, String engineVersion) {
             stores.plans().add(kept);
             return kept;
         });
-        return new Answer(
-                day,
-                stored,
-                read.weather(),
-                Optional.of(DayPaper.planned(day, stored, greens.onDay(judged))),
-                wish.flatMap(one -> stored.find(one.hole())));
+        FirstOfDay first = withSpots(read.first(), day, stored);
+        DayPaper paper = DayPaper.planned(day, stored, greens.onDay(judged), first);
+        Optional<StoredHole> changed = wish.flatMap(one -> stored.find(one.hole()));
+        return new Answer(day, stored, read.weather(), first, Optional.of(paper), changed);
     }
 
     /** Entries that came while the plan was worked out; anything else that changed keeps it from being kept. */
@@ -104,9 +108,22 @@ public record PlanDay(Session session, String engineVersion) {
         return session.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, session);
             return standing(stores, day)
-                    .map(plan ->
-                            new Answer(day, plan, WeeksWeather.of(stores, day), Optional.empty(), Optional.empty()));
+                    .map(plan -> new Answer(
+                            day,
+                            plan,
+                            WeeksWeather.of(stores, day),
+                            first(stores, day, plan),
+                            Optional.empty(),
+                            Optional.empty()));
         });
+    }
+
+    private static FirstOfDay first(Stores stores, CourseDay day, StoredPlan plan) {
+        return withSpots(FirstOfDay.of(stores, day, DayTurf.of(stores, day)), day, plan);
+    }
+
+    private static FirstOfDay withSpots(FirstOfDay first, CourseDay day, StoredPlan plan) {
+        return first.with(SpotNotices.of(day.course(), DayPaper.planned(plan), day.policy()));
     }
 
     private static Optional<StoredPlan> standing(Stores stores, CourseDay day) {
@@ -117,10 +134,12 @@ public record PlanDay(Session session, String engineVersion) {
         CourseDay day = CourseDay.of(stores, question, session);
         refuseToReplace(stores, day);
         Versions versions = stores.versions(day.course().id(), day.date());
+        FirstOfDay first = FirstOfDay.of(stores, day, DayTurf.of(stores, day));
         Optional<StoredPlan> draft = PlanChoice.find(stores, day.course(), day.date());
         AskedOfDay asked = AskedOfDay.of(stores, day, draft);
         wish.ifPresent(one -> asked.add(one, session.person().name()));
-        return new Read(GreensOfDay.read(stores, day, question), WeeksWeather.of(stores, day), versions, asked, draft);
+        WeatherBasis weather = WeeksWeather.of(stores, day);
+        return new Read(GreensOfDay.read(stores, day, question), weather, first, versions, asked, draft);
     }
 
     /** What was published stands until somebody withdraws it: the shop's sheet may hang already. */
