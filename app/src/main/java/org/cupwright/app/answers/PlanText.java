@@ -34,6 +34,7 @@ public record PlanText(Texts texts) {
     public Lines lines(PlanDay.Answer answer) {
         StoredPlan plan = answer.plan();
         Lines lines = new Lines(texts).line(title(answer.day(), plan));
+        lines.wrapped("", new DayText(texts).whence(plan.basis().daySpeed()));
         spread(plan).ifPresent(lines::line);
         lines.gap();
         JudgementText judgements =
@@ -66,7 +67,8 @@ public record PlanText(Texts texts) {
 
     private String title(CourseDay day, StoredPlan plan) {
         return texts.say("plan.title", day.course().name(), texts.day(plan.date()))
-                + " · " + new DayText(texts).speed(day) + " · "
+                + " · "
+                + new DayText(texts).speed(plan.basis().daySpeed(), plan.basis().dayRain()) + " · "
                 + texts.say("state." + EnumNames.lowerCamel(plan.state()));
     }
 

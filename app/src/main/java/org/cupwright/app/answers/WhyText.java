@@ -109,11 +109,13 @@ public final class WhyText {
         if (plan.isPresent()) {
             StoredPlan.Basis basis = plan.get().basis();
             String state = texts.say("state." + EnumNames.lowerCamel(plan.get().state()));
-            lines.line(days.speed(basis.speedFeet(), basis.rain()) + " · " + state);
+            lines.line(days.speed(basis.daySpeed(), basis.dayRain()) + " · " + state);
+            lines.wrapped("", days.whence(basis.daySpeed()));
             String seed = Long.toString(basis.seed());
             lines.wrapped("", texts.say("explain.basis", basis.engineVersion(), basis.policyVersion(), seed));
         } else {
             lines.line(days.speed(told.day()));
+            lines.wrapped("", days.whence(told.day().speed()));
         }
         lines.wrapped("", new WeatherText(texts).basis(told.weather()));
     }

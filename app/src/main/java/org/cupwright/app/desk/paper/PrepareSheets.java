@@ -63,8 +63,8 @@ public record PrepareSheets(Session session) {
         StoredPlan plan = PlanChoice.plan(stores, course, date);
         DayQuestion asPlanned = new DayQuestion(
                 Optional.of(date),
-                Optional.of(plan.basis().speedFeet()),
-                plan.basis().rain(),
+                Optional.of(plan.basis().daySpeed()),
+                Optional.of(plan.basis().dayRain()),
                 question.ground());
         return new Read(
                 plan,

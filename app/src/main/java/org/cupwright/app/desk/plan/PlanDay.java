@@ -132,7 +132,7 @@ public record PlanDay(Session session, String engineVersion) {
     }
 
     private StoredPlan stored(CourseDay day, DayPlan plan, Map<String, Judging> judged, List<Message> meanwhile) {
-        Basis basis = new Basis(plan.seed(), day.fastest().feet(), day.rain(), day.policyVersion(), engineVersion);
+        Basis basis = new Basis(plan.seed(), day.speed(), day.rain(), day.policyVersion(), engineVersion);
         List<Message> findings = new ArrayList<>(meanwhile);
         findings.addAll(plan.findings());
         List<StoredHole> holes = plan.holes().stream()
