@@ -23,6 +23,7 @@ import org.cupwright.green.RestsOn;
 import org.cupwright.policy.Policy;
 import org.cupwright.settingout.Directions;
 import org.cupwright.settingout.SettingOut;
+import org.cupwright.turf.state.RoughHole;
 
 /**
  * A day's hole locations as paper needs them.
@@ -87,6 +88,7 @@ public record DaySheet(
                 hole.id(),
                 position.map(found -> cut(hole, found, policy)),
                 green.lastHole().flatMap(at -> place(hole, at, policy)),
+                green.roughHole().map(RoughHole::part),
                 drawing.withSpots(spot.stream().toList()));
     }
 

@@ -54,6 +54,7 @@ final class MadeDay {
                 hole.id(),
                 Optional.of(cut(hole, spot, measured, policy)),
                 Optional.of(frame(hole).place(last)),
+                Optional.empty(),
                 MadeDrawing.used(
                                 drawing,
                                 at -> hole.green().distanceToEdgeMetres(at) < 3.6,

@@ -24,6 +24,7 @@ import org.cupwright.app.storage.Versions;
 import org.cupwright.app.storage.Versions.Part;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
+import org.cupwright.green.Third;
 import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.EnumNames;
@@ -128,7 +129,13 @@ public record PlanDay(Session session, String engineVersion) {
 
     private static GreenCandidates candidates(Hole hole, Map<String, Judging> judged, GreensOfDay greens) {
         Wishes wishes = greens.temporaryGreen(hole.id()) ? Wishes.greenClosed() : Wishes.none();
-        return new GreenCandidates(hole.id(), judged.get(hole.id()).candidates(), greens.last(hole.id()), wishes);
+        return new GreenCandidates(
+                hole.id(),
+                judged.get(hole.id()).candidates(),
+                greens.last(hole.id()),
+                greens.roughly(hole.id())
+                        .map(rough -> Third.valueOf(rough.part().depth().name())),
+                wishes);
     }
 
     private StoredPlan stored(CourseDay day, DayPlan plan, Map<String, Judging> judged, List<Message> meanwhile) {

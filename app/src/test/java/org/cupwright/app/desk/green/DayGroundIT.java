@@ -32,7 +32,10 @@ import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CareWork.Maintained;
 import org.cupwright.cupchange.CareWork.Upkeep;
+import org.cupwright.cupchange.CupWork.Across;
 import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
+import org.cupwright.cupchange.CupWork.Depth;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.DayReading.SpeedRead;
 import org.cupwright.cupchange.DayReading.WeatherForecast;
@@ -46,6 +49,7 @@ import org.cupwright.green.GroundItem.Kind;
 import org.cupwright.holelocation.FastestSpeed;
 import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
+import org.cupwright.turf.state.RoughHole;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -260,6 +264,31 @@ class DayGroundIT {
         OptionalDouble unknown = OptionalDouble.empty();
         return new WeatherForecast(
                 day, 20, 10, unknown, unknown, unknown, OptionalInt.empty(), OptionalDouble.of(rain));
+    }
+
+    @Test
+    void aHoleKnownRoughlyIsBeforeTheDayAfterItUntilItIsLeft() {
+        CutSomewhere back = new CutSomewhere(Depth.BACK, Optional.of(Across.CENTRE));
+        log(MONDAY, 5, Optional.of("3"), CupChanged.asPlanned(MIDDLE));
+        log(MONDAY.plusDays(1), 5, Optional.of("3"), back);
+        assertThat(roughly(MONDAY.plusDays(1))).isEmpty();
+        assertThat(roughly(MONDAY.plusDays(2))).contains(back);
+        log(MONDAY.plusDays(2), 5, Optional.of("3"), CupChanged.asPlanned(MIDDLE));
+        assertThat(roughly(MONDAY.plusDays(2))).as("cut already that day").contains(back);
+        assertThat(folder.read(stores -> DayGround.of(stores, day(MONDAY.plusDays(2))))
+                        .last("3"))
+                .as("not where the hole was before that")
+                .isEmpty();
+        assertThat(roughly(MONDAY.plusDays(3))).isEmpty();
+        assertThat(folder.read(stores -> DayGround.of(stores, day(MONDAY.plusDays(3))))
+                        .last("3"))
+                .contains(MIDDLE);
+    }
+
+    private Optional<CutSomewhere> roughly(LocalDate date) {
+        return folder.read(stores -> DayGround.of(stores, day(date)))
+                .roughly("3")
+                .map(RoughHole::part);
     }
 
     @Test
