@@ -191,7 +191,7 @@ public final class TenYearLogbook {
     }
 
     private static TurfState turf(DataFolder folder) {
-        DayQuestion today = new DayQuestion(Optional.of(LAST), Optional.empty(), false, Optional.empty());
+        DayQuestion today = DayQuestion.of(LAST);
         return new ShowTurf(session(folder)).of(today).turf().state();
     }
 

@@ -1,5 +1,7 @@
 package org.cupwright.holelocation;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
@@ -17,11 +19,33 @@ import org.cupwright.units.GreenSpeed;
  * @param doubleCut whether they are mown twice after the reading
  */
 public record FastestSpeed(Optional<GreenSpeed> reading, double ownOffsetFeet, boolean rolled, boolean doubleCut) {
+    /** What quickens a green after the reading. */
+    public enum Quickened {
+        DRYING,
+        ROLLED,
+        DOUBLE_CUT
+    }
+
     public GreenSpeed by(Policy policy) {
         GreenSpeed base = reading.orElseGet(() -> new GreenSpeed(policy.get(HoldPolicy.SEASON_SPEED_FEET)));
-        double added = policy.get(HoldPolicy.DRYING_FEET) + ownOffsetFeet;
-        added += rolled ? policy.get(HoldPolicy.ROLLED_FEET) : 0;
-        added += doubleCut ? policy.get(HoldPolicy.DOUBLE_CUT_FEET) : 0;
+        double added = ownOffsetFeet;
+        for (double feet : added(policy).values()) {
+            added += feet;
+        }
         return base.plus(added);
+    }
+
+    /** What comes on top of the reading for the whole course, ft; what adds nothing is not among it. */
+    public Map<Quickened, Double> added(Policy policy) {
+        Map<Quickened, Double> added = new EnumMap<>(Quickened.class);
+        added.put(Quickened.DRYING, policy.get(HoldPolicy.DRYING_FEET));
+        if (rolled) {
+            added.put(Quickened.ROLLED, policy.get(HoldPolicy.ROLLED_FEET));
+        }
+        if (doubleCut) {
+            added.put(Quickened.DOUBLE_CUT, policy.get(HoldPolicy.DOUBLE_CUT_FEET));
+        }
+        added.values().removeIf(feet -> feet == 0);
+        return added;
     }
 }

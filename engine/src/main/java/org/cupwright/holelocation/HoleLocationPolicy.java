@@ -28,6 +28,7 @@ public final class HoleLocationPolicy {
                         DistancePolicy.settings(),
                         SlopePolicy.settings(),
                         HoldPolicy.settings(),
+                        SpeedPolicy.settings(),
                         DrawnPolicy.settings(),
                         SLICE.settings())
                 .<Setting<?>>flatMap(List::stream)

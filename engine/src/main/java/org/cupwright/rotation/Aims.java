@@ -4,12 +4,11 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import org.cupwright.course.MapPoint;
 import org.cupwright.green.Third;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.candidate.Candidate;
+import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.rotation.counting.Parts;
 import org.cupwright.rotation.counting.Shares;
 import org.cupwright.rotation.counting.Split;
@@ -80,11 +79,13 @@ public final class Aims {
     }
 
     /** A term of one position, in its own unit; 0 for the terms of the whole day. */
-    public double ofPosition(Term term, Candidate candidate, Optional<MapPoint> yesterday) {
-        double away = yesterday.map(candidate.at()::distanceMetres).orElse(Double.POSITIVE_INFINITY);
+    public double ofPosition(Term term, Candidate candidate, GreenCandidates green) {
+        double away = green.yesterday().map(candidate.at()::distanceMetres).orElse(Double.POSITIVE_INFINITY);
         return switch (term) {
             case NEAR_YESTERDAY -> Math.max(0, leastFromYesterdayMetres() - away);
             case CLOSE_TO_YESTERDAY -> Math.max(0, policy.get(RotationPolicy.YESTERDAY_ENOUGH_METRES) - away);
+            case SAME_THIRD ->
+                green.yesterdaysThird().isPresent() && candidate.third().equals(green.yesterdaysThird()) ? 1 : 0;
             case CARE ->
                 switch (candidate.verdict()) {
                     case PASS -> 0;
@@ -106,7 +107,14 @@ public final class Aims {
             case LEFT_RIGHT -> Math.max(0, Math.abs(laterals.first() - laterals.third()) - leftRightApart());
             case LATERAL -> Shares.THIRDS.holesOff(laterals);
             case DIFFICULTY -> difficulties.holesOff(Split.DIFFICULTY.parts(tally));
-            case NEAR_YESTERDAY, CLOSE_TO_YESTERDAY, CARE, DOUBTFUL, NOT_VOUCHED_FOR, NO_ROOM, LITTLE_ROOM -> 0;
+            case NEAR_YESTERDAY,
+                    CLOSE_TO_YESTERDAY,
+                    SAME_THIRD,
+                    CARE,
+                    DOUBTFUL,
+                    NOT_VOUCHED_FOR,
+                    NO_ROOM,
+                    LITTLE_ROOM -> 0;
         };
     }
 

@@ -19,7 +19,7 @@ public record Appraised(Candidate candidate, Map<Term, Double> terms, Option opt
     static Appraised of(Candidate candidate, GreenCandidates green, Aims aims, long seed) {
         Map<Term, Double> terms = new EnumMap<>(Term.class);
         for (Term term : Term.values()) {
-            terms.put(term, aims.ofPosition(term, candidate, green.yesterday()));
+            terms.put(term, aims.ofPosition(term, candidate, green));
         }
         long price = Price.points(terms, aims) + Price.draw(seed, green.hole(), candidate.at());
         return new Appraised(candidate, terms, new Option(tally(candidate), price));

@@ -74,8 +74,14 @@ final class CountingSearch implements DaySearch {
 
     private static List<Split> seenBy(Term term) {
         return switch (term) {
-            case NEAR_YESTERDAY, CLOSE_TO_YESTERDAY, CARE, DOUBTFUL, NOT_VOUCHED_FOR, NO_ROOM, LITTLE_ROOM ->
-                List.of(Split.THIRD);
+            case NEAR_YESTERDAY,
+                    CLOSE_TO_YESTERDAY,
+                    SAME_THIRD,
+                    CARE,
+                    DOUBTFUL,
+                    NOT_VOUCHED_FOR,
+                    NO_ROOM,
+                    LITTLE_ROOM -> List.of(Split.THIRD);
             case LEFT_RIGHT, LATERAL -> List.of(Split.THIRD, Split.LATERAL);
             case DIFFICULTY -> List.of(Split.THIRD, Split.DIFFICULTY);
         };

@@ -40,7 +40,7 @@ public record DayScore(int thirdsOff, Map<Term, Double> terms) {
         for (Term term : Term.values()) {
             double sum = aims.ofDay(term, tally);
             for (Pick pick : picks) {
-                sum += aims.ofPosition(term, pick.candidate(), pick.green().yesterday());
+                sum += aims.ofPosition(term, pick.candidate(), pick.green());
             }
             terms.put(term, sum);
         }

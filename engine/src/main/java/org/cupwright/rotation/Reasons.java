@@ -80,7 +80,10 @@ final class Reasons {
 
     private Message yesterday(OpenGreen green, Candidate candidate) {
         if (green.from().yesterday().isEmpty()) {
-            return reason("yesterdayUnknown");
+            return green.from()
+                    .yesterdaysThird()
+                    .map(third -> reason("yesterdayRoughly", new Translated("third." + EnumNames.lowerCamel(third))))
+                    .orElseGet(() -> reason("yesterdayUnknown"));
         }
         double away = candidate.at().distanceMetres(green.from().yesterday().get());
         double least = aims.leastFromYesterdayMetres();

@@ -63,6 +63,12 @@ public final class RotationPolicy {
     public static final Setting<Double> WEIGHT_CLOSE_TO_YESTERDAY =
             weight("closeToYesterday", "points/m", 1, "our choice: a mild wish, beyond the least distance");
 
+    public static final Setting<Double> WEIGHT_SAME_THIRD = weight(
+            "sameThird",
+            "points/hole",
+            20,
+            "our choice: as much as a metre short of the least distance; the old hole may be anywhere in that third");
+
     public static final Setting<Double> WEIGHT_CARE = weight(
             "care",
             "points/hole",

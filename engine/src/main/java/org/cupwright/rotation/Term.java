@@ -13,6 +13,8 @@ public enum Term {
     NEAR_YESTERDAY(Unit.METRES, RotationPolicy.WEIGHT_NEAR_YESTERDAY),
     /** By how much holes are nearer to yesterday's than the distance that is enough, over all holes. */
     CLOSE_TO_YESTERDAY(Unit.METRES, RotationPolicy.WEIGHT_CLOSE_TO_YESTERDAY),
+    /** Holes in the third where the hole was, where nobody knows more of yesterday's place. */
+    SAME_THIRD(Unit.HOLES, RotationPolicy.WEIGHT_SAME_THIRD),
     /** Holes whose spot is to be used with care; a locked position the rules refuse counts too. */
     CARE(Unit.HOLES, RotationPolicy.WEIGHT_CARE),
     /** Holes at whose spot a rule cannot tell for errors of measurement, and likelier refuses it. */

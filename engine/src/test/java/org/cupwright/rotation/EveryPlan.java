@@ -22,17 +22,18 @@ import org.cupwright.rotation.candidate.GreenCandidates;
  * settings written out again. Shares no arithmetic with the planner.
  */
 final class EveryPlan {
-    static final Map<Term, Double> WEIGHTS = new EnumMap<>(Map.of(
-            Term.NEAR_YESTERDAY, 20.0,
-            Term.CLOSE_TO_YESTERDAY, 1.0,
-            Term.CARE, 45.0,
-            Term.DOUBTFUL, 60.0,
-            Term.NOT_VOUCHED_FOR, 20.0,
-            Term.NO_ROOM, 15.0,
-            Term.LITTLE_ROOM, 5.0,
-            Term.LEFT_RIGHT, 60.0,
-            Term.LATERAL, 10.0,
-            Term.DIFFICULTY, 15.0));
+    static final Map<Term, Double> WEIGHTS = new EnumMap<>(Map.ofEntries(
+            Map.entry(Term.NEAR_YESTERDAY, 20.0),
+            Map.entry(Term.CLOSE_TO_YESTERDAY, 1.0),
+            Map.entry(Term.SAME_THIRD, 20.0),
+            Map.entry(Term.CARE, 45.0),
+            Map.entry(Term.DOUBTFUL, 60.0),
+            Map.entry(Term.NOT_VOUCHED_FOR, 20.0),
+            Map.entry(Term.NO_ROOM, 15.0),
+            Map.entry(Term.LITTLE_ROOM, 5.0),
+            Map.entry(Term.LEFT_RIGHT, 60.0),
+            Map.entry(Term.LATERAL, 10.0),
+            Map.entry(Term.DIFFICULTY, 15.0)));
 
     private final List<GreenCandidates> greens;
     private final boolean busy;
@@ -129,6 +130,10 @@ final class EveryPlan {
                 terms.merge(Term.NEAR_YESTERDAY, away < 5 ? 5 - away : 0, Double::sum);
                 terms.merge(Term.CLOSE_TO_YESTERDAY, away < 10 ? 10 - away : 0, Double::sum);
             }
+            boolean same = greens.get(i).yesterdaysThird().isPresent()
+                    && one.third().isPresent()
+                    && one.third().get() == greens.get(i).yesterdaysThird().get();
+            terms.merge(Term.SAME_THIRD, same ? 1.0 : 0.0, Double::sum);
             terms.merge(Term.CARE, one.verdict() == Verdict.PASS ? 0.0 : 1.0, Double::sum);
             long refusing = one.judgement().rules().stream()
                     .filter(rule -> rule.leans().isPresent() && rule.leans().get() == Outcome.FAIL)

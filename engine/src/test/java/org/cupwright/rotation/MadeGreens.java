@@ -146,7 +146,14 @@ public final class MadeGreens {
             GreenCandidates green = random(random, hole, 1 + random.nextInt(candidates), placed);
             made.add(
                     switch (random.nextInt(8)) {
-                        case 0 -> new GreenCandidates(hole, green.candidates(), Optional.empty(), Wishes.none());
+                        case 0 ->
+                            new GreenCandidates(
+                                    hole,
+                                    green.candidates(),
+                                    Optional.empty(),
+                                    Optional.of(Third.values()[random.nextInt(3)])
+                                            .filter(third -> random.nextInt(3) > 0),
+                                    Wishes.none());
                         case 1 ->
                             new GreenCandidates(
                                     hole,

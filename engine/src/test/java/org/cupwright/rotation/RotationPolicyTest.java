@@ -9,7 +9,7 @@ class RotationPolicyTest {
     @Test
     void everySettingIsInTheCatalogueUnderItsSlice() {
         PolicyCatalogue catalogue = new PolicyCatalogue(RotationPolicy.settings());
-        assertThat(catalogue.settings()).hasSize(19).allMatch(one -> one.key().startsWith("rotation."));
+        assertThat(catalogue.settings()).hasSize(20).allMatch(one -> one.key().startsWith("rotation."));
         for (Term term : Term.values()) {
             assertThat(catalogue.find(term.weight().key())).isPresent();
         }

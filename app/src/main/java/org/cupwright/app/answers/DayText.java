@@ -1,7 +1,12 @@
 package org.cupwright.app.answers;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.storage.DayRain;
+import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.policy.EnumNames;
 
 /** What counts for a day, in words. */
 public record DayText(Texts texts) {
@@ -11,11 +16,45 @@ public record DayText(Texts texts) {
     }
 
     public String speed(CourseDay day) {
-        return speed(day.fastest().feet(), day.rain());
+        return speed(day.speed(), day.rain());
     }
 
-    public String speed(double feet, boolean rain) {
-        String shown = texts.number(feet, feet == Math.rint(feet) ? 0 : 1);
-        return texts.say("day.speed", shown) + (rain ? " · " + texts.say("day.rain") : "");
+    /** The speed that is judged for, and whether in rain. */
+    public String speed(DaySpeed speed, DayRain rain) {
+        return texts.say("day.speed", feet(speed.feet()))
+                + (rain.expected() ? " · " + texts.say("day.rain." + EnumNames.lowerCamel(rain)) : "");
+    }
+
+    /** The speed that is judged for, with where it comes from. */
+    public String whence(DaySpeed speed) {
+        return speed.from() == DaySpeed.From.NOT_KEPT
+                ? texts.say("day.speed", feet(speed.feet()))
+                : texts.say("day.speedFrom", feet(speed.feet()), from(speed));
+    }
+
+    private String from(DaySpeed speed) {
+        List<String> parts = new ArrayList<>();
+        parts.add(speed.reading().map(read -> reading(speed, read)).orElseGet(() -> texts.say(key(speed))));
+        speed.added()
+                .forEach(more ->
+                        parts.add(texts.say("day.added." + EnumNames.lowerCamel(more.by()), feet(more.feet()))));
+        return String.join(", ", parts);
+    }
+
+    private String reading(DaySpeed speed, DaySpeed.Reading read) {
+        if (speed.from() == DaySpeed.From.CARRIED) {
+            return texts.say(key(speed), feet(read.feet()), texts.weekday(read.day()));
+        }
+        return read.time()
+                .map(time -> texts.say(key(speed), feet(read.feet()), time.toString()))
+                .orElseGet(() -> texts.say("day.from.readThatDay", feet(read.feet())));
+    }
+
+    private static String key(DaySpeed speed) {
+        return "day.from." + EnumNames.lowerCamel(speed.from());
+    }
+
+    private String feet(double feet) {
+        return texts.number(feet, feet == Math.rint(feet) ? 0 : 1);
     }
 }

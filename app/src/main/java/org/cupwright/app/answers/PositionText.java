@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.Side;
 import org.cupwright.policy.EnumNames;
@@ -31,6 +32,14 @@ public record PositionText(Texts texts, double paceMetres) {
 
     public String area(PlaceOnGreen place) {
         return texts.say("area." + EnumNames.lowerCamel(place.third()) + "." + EnumNames.lowerCamel(place.lateral()));
+    }
+
+    /** {@code back centre}: a place of which only the part of the green is known. */
+    public String part(CutSomewhere part) {
+        String depth = EnumNames.lowerCamel(part.depth());
+        return part.across()
+                .map(across -> texts.say("area." + depth + "." + EnumNames.lowerCamel(across)))
+                .orElseGet(() -> texts.say("third." + depth));
     }
 
     /** Coordinates in the course's frame, for greens without a line of play. */

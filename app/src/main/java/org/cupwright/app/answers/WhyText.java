@@ -9,8 +9,10 @@ import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.Payload;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Message;
 import org.cupwright.policy.EnumNames;
@@ -46,6 +48,7 @@ public final class WhyText {
                         () -> lines.say("explain.noPlan"));
         done();
         before();
+        told.before().map(Fact::payload).ifPresent(this::plug);
         really.ifPresent(this::really);
         told.planned().map(Planned::hole).ifPresent(this::why);
         basis(told.planned().map(Planned::plan));
@@ -62,6 +65,7 @@ public final class WhyText {
         told.done().forEach(this::entry);
         Optional<Double> off = told.metresOffPlan();
         told.planned()
+                .filter(planned -> told.at().isPresent())
                 .ifPresent(planned -> lines.say(
                         off.isPresent() ? "explain.offPlan" : "explain.asPlanned", texts.length(off.orElse(0.0))));
     }
@@ -74,6 +78,14 @@ public final class WhyText {
                 lines.say("explain.before");
                 entry(before);
             });
+        }
+    }
+
+    /** Where the plug goes, where no more is known of it than the part of the green. */
+    private void plug(Payload before) {
+        if (before instanceof CutSomewhere somewhere) {
+            PositionText positions = new PositionText(texts, told.policy().get(PlacePolicy.PACE_METRES));
+            lines.say("sheet.card.plugRoughly", positions.part(somewhere));
         }
     }
 
@@ -109,11 +121,13 @@ public final class WhyText {
         if (plan.isPresent()) {
             StoredPlan.Basis basis = plan.get().basis();
             String state = texts.say("state." + EnumNames.lowerCamel(plan.get().state()));
-            lines.line(days.speed(basis.speedFeet(), basis.rain()) + " · " + state);
+            lines.line(days.speed(basis.daySpeed(), basis.dayRain()) + " · " + state);
+            lines.wrapped("", days.whence(basis.daySpeed()));
             String seed = Long.toString(basis.seed());
             lines.wrapped("", texts.say("explain.basis", basis.engineVersion(), basis.policyVersion(), seed));
         } else {
             lines.line(days.speed(told.day()));
+            lines.wrapped("", days.whence(told.day().speed()));
         }
         lines.wrapped("", new WeatherText(texts).basis(told.weather()));
     }

@@ -70,6 +70,7 @@ final class CardHole {
     private String plug(SheetHole hole) {
         return hole.lastHole()
                 .map(place -> texts.say("sheet.card.plug", words.whole(place)))
+                .or(() -> hole.roughHole().map(part -> texts.say("sheet.card.plugRoughly", words.part(part))))
                 .orElseGet(() -> texts.say("sheet.card.plugUnknown"));
     }
 

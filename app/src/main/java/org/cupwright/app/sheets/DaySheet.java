@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.answers.DayText;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.GreenOnDay;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.maps.GreenDrawing;
+import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
@@ -21,19 +23,20 @@ import org.cupwright.green.RestsOn;
 import org.cupwright.policy.Policy;
 import org.cupwright.settingout.Directions;
 import org.cupwright.settingout.SettingOut;
+import org.cupwright.turf.state.RoughHole;
 
 /**
  * A day's hole locations as paper needs them.
  *
  * @param course the course's name
  * @param date the day
- * @param speedFeet the speed the day was judged at
+ * @param speed the speed the day was judged at, and where it comes from
  * @param soFar how much of the plan has been cut
  * @param holes in round order
  * @param policy the course's settings
  */
 public record DaySheet(
-        String course, LocalDate date, double speedFeet, CutSoFar soFar, List<SheetHole> holes, Policy policy) {
+        String course, LocalDate date, DaySpeed speed, CutSoFar soFar, List<SheetHole> holes, Policy policy) {
     public DaySheet {
         holes = List.copyOf(holes);
     }
@@ -53,8 +56,8 @@ public record DaySheet(
     }
 
     /** The speed that was judged for. */
-    static String speed(double feet, Texts texts) {
-        return texts.say("sheet.greenSpeed", texts.number(feet, feet == Math.rint(feet) ? 0 : 1));
+    static String speed(DaySpeed speed, Texts texts) {
+        return new DayText(texts).whence(speed);
     }
 
     /** Whether the holes are where they were planned or where they were cut. */
@@ -74,7 +77,7 @@ public record DaySheet(
         List<SheetHole> holes = paper.greens().stream()
                 .map(green -> hole(green, paper.position(green.hole().id()), day.policy()))
                 .toList();
-        return new DaySheet(day.course().name(), day.date(), day.fastest().feet(), paper.soFar(), holes, day.policy());
+        return new DaySheet(day.course().name(), day.date(), day.speed(), paper.soFar(), holes, day.policy());
     }
 
     private static SheetHole hole(GreenOnDay green, Optional<JudgedPosition> position, Policy policy) {
@@ -85,6 +88,7 @@ public record DaySheet(
                 hole.id(),
                 position.map(found -> cut(hole, found, policy)),
                 green.lastHole().flatMap(at -> place(hole, at, policy)),
+                green.roughHole().map(RoughHole::part),
                 drawing.withSpots(spot.stream().toList()));
     }
 

@@ -25,7 +25,7 @@ public record HoleLocationSheet(Texts texts) {
         Page page = day.page("locations", "13mm 16mm 11mm 16mm", texts);
         page.heading().say("h1", "title", "sheet.locations.title");
         page.open("p", "state").element("span", "state", day.state(texts));
-        page.text(" · " + DaySheet.speed(day.speedFeet(), texts)).close("p");
+        page.text(" · " + DaySheet.speed(day.speed(), texts)).close("p");
         page.open("table", "holes").open("thead").open("tr");
         List.of("hole", "where", "paces", "flag").forEach(key -> page.say("th", key, "sheet.head." + key));
         page.close("tr").close("thead").open("tbody");

@@ -28,8 +28,7 @@ public record LevelRoundSheet(Texts texts) {
         Page page = new Page("level", "13mm 16mm 11mm 16mm", day.course().name(), day.date(), day.policy(), texts);
         page.heading().say("h1", "title", "sheet.level.title");
         LevelRoundText says = new LevelRoundText(texts, round);
-        page.element(
-                "p", "state", says.aim() + " · " + DaySheet.speed(day.fastest().feet(), texts));
+        page.element("p", "state", says.aim() + " · " + DaySheet.speed(day.speed(), texts));
         page.say("p", "how", "level.round.how");
         double pace = day.policy().get(PlacePolicy.PACE_METRES);
         round.greens().stream()

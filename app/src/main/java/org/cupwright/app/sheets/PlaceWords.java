@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.cupwright.app.answers.PositionText;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.green.End;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.Side;
@@ -36,6 +37,10 @@ final class PlaceWords {
 
     String area(PlaceOnGreen place) {
         return positions.area(place);
+    }
+
+    String part(CutSomewhere part) {
+        return positions.part(part);
     }
 
     /** {@code 22 on · 5 from left}. */

@@ -19,7 +19,7 @@ record ShedQuarter(DaySheet day, Texts texts, Page page) {
 
     void before() {
         page.heading().say("h1", "title", "sheet.card.title");
-        page.element("p", "state", day.state(texts) + " · " + DaySheet.speed(day.speedFeet(), texts));
+        page.element("p", "state", day.state(texts) + " · " + DaySheet.speed(day.speed(), texts));
         page.say("h2", "load", "sheet.card.load");
         page.element("p", "load", String.join(" · ", new Flags(texts, day.policy()).load(day)));
         page.say("h2", "ticks", "sheet.card.before").open("div", "ticks");

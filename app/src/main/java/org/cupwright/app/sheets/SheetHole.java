@@ -3,6 +3,7 @@ package org.cupwright.app.sheets;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.maps.GreenDrawing;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.holelocation.RuleId;
@@ -16,9 +17,15 @@ import org.cupwright.settingout.PacedPlace;
  * @param hole its name
  * @param cut where the hole is or is to be; empty where the plan leaves the green out
  * @param lastHole where the hole to be filled with the plug is, when known
+ * @param roughHole its part of the green, where no more is known
  * @param drawing the green with what lies on it
  */
-public record SheetHole(String hole, Optional<Cut> cut, Optional<PlaceOnGreen> lastHole, GreenDrawing drawing) {
+public record SheetHole(
+        String hole,
+        Optional<Cut> cut,
+        Optional<PlaceOnGreen> lastHole,
+        Optional<CutSomewhere> roughHole,
+        GreenDrawing drawing) {
     /** The place in paces, where there is a hole and a line of play. */
     Optional<PacedPlace> paced() {
         return cut.flatMap(location -> location.directions().place());

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.cupwright.app.storage.DaySpeed.From;
 import org.cupwright.message.Message;
 import org.cupwright.rotation.Totals;
 
@@ -47,8 +48,38 @@ public record StoredPlan(
      * @param rain whether rain was expected
      * @param policyVersion how many changes of the policy there had been
      * @param engineVersion the version of the engine
+     * @param speedFrom the same speed with where it came from; empty in plans from before that was kept
+     * @param rainFrom who expected rain; empty in plans from before that was kept
      */
-    public record Basis(long seed, double speedFeet, boolean rain, int policyVersion, String engineVersion) {}
+    public record Basis(
+            long seed,
+            double speedFeet,
+            boolean rain,
+            int policyVersion,
+            String engineVersion,
+            Optional<DaySpeed> speedFrom,
+            Optional<DayRain> rainFrom) {
+        public Basis(long seed, DaySpeed speed, DayRain rain, int policyVersion, String engineVersion) {
+            this(
+                    seed,
+                    speed.feet(),
+                    rain.expected(),
+                    policyVersion,
+                    engineVersion,
+                    Optional.of(speed),
+                    Optional.of(rain));
+        }
+
+        /** The day's fastest green speed, and where it came from as far as that was kept. */
+        public DaySpeed daySpeed() {
+            return speedFrom.orElseGet(() -> DaySpeed.of(speedFeet, From.NOT_KEPT));
+        }
+
+        /** Whether rain was expected; nobody but a person said so before forecasts did. */
+        public DayRain dayRain() {
+            return rainFrom.orElseGet(() -> DayRain.said(rain));
+        }
+    }
 
     public StoredPlan {
         holes = List.copyOf(holes);

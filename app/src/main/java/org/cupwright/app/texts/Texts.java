@@ -126,6 +126,11 @@ public final class Texts {
         return DateTimeFormatter.ofPattern("EEE d MMM yyyy", locale).format(date);
     }
 
+    /** A calendar day of these weeks, which needs no year. */
+    public String weekday(LocalDate date) {
+        return DateTimeFormatter.ofPattern("EEE d MMM", locale).format(date);
+    }
+
     /** A moment by a zone's clock: day and time. */
     public String moment(Instant moment, ZoneId zone) {
         return DateTimeFormatter.ofPattern("EEE d MMM yyyy HH:mm", locale)

@@ -57,7 +57,8 @@ class PaperFromPlanIT {
             assertThat(written.out()).contains("hole-locations.pdf").contains("changers-card.pdf");
             List<Row> rows = rows(out.resolve("hole-locations.pdf"));
             assertThat(rows).isEqualTo(planned());
-            assertThat(text(out.resolve("hole-locations.pdf"))).contains("green speed of 10 ft");
+            assertThat(text(out.resolve("hole-locations.pdf")))
+                    .contains("green speed 10 ft: the season's figure, not read");
             cardHolds(planned(), text(out.resolve("changers-card.pdf")));
         }
     }

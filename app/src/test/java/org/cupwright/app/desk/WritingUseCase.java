@@ -155,7 +155,7 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
     }
 
     private static DayQuestion today() {
-        return new DayQuestion(Optional.of(MadeDesk.DAY), Optional.empty(), false, Optional.empty());
+        return DayQuestion.of(MadeDesk.DAY);
     }
 
     private static ImportRequest map() {

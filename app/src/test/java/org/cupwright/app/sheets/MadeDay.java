@@ -9,6 +9,7 @@ import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.maps.MadeDrawing;
 import org.cupwright.app.maps.OldHoleOnMap;
+import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.DemoCourse;
@@ -30,7 +31,13 @@ final class MadeDay {
         Policy policy = Policy.defaults().with(PaperPolicy.PAPER, paper);
         List<SheetHole> holes =
                 DEMO.course().holes().stream().map(hole -> hole(hole, policy)).toList();
-        return new DaySheet(DemoCourse.NAME, DemoCourse.TODAY, 10, CutSoFar.NOTHING, holes, policy);
+        return new DaySheet(
+                DemoCourse.NAME,
+                DemoCourse.TODAY,
+                DaySpeed.of(10, DaySpeed.From.SEASON),
+                CutSoFar.NOTHING,
+                holes,
+                policy);
     }
 
     private static final PersonsOpinion USUAL = new PersonsOpinion(
@@ -47,6 +54,7 @@ final class MadeDay {
                 hole.id(),
                 Optional.of(cut(hole, spot, measured, policy)),
                 Optional.of(frame(hole).place(last)),
+                Optional.empty(),
                 MadeDrawing.used(
                                 drawing,
                                 at -> hole.green().distanceToEdgeMetres(at) < 3.6,

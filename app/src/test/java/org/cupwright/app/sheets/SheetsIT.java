@@ -71,7 +71,7 @@ class SheetsIT {
         DaySheet own = new DaySheet(
                 day.course(),
                 day.date(),
-                day.speedFeet(),
+                day.speed(),
                 new CutSoFar(List.of("1", "2"), Optional.of(LocalTime.of(6, 40)), true),
                 day.holes(),
                 day.policy()

@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.storage.DayRain;
+import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.storage.DrawnOnCourse;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.StoredHole;
@@ -53,6 +55,7 @@ class DocumentsTest {
     /** The document with what people say of its spots and ask for, of which nobody knew yet when it was written. */
     private static JsonNode withoutWords(String plan) {
         JsonNode document = JsonMapper.shared().readTree(plan);
+        ((ObjectNode) document.path("basis")).putNull("speedFrom").putNull("rainFrom");
         document.findParents("restsOn").forEach(judgement -> ((ObjectNode) judgement).putNull("word"));
         document.path("holes").forEach(hole -> ((ObjectNode) hole).putNull("askedBy"));
         ((ObjectNode) document).putArray("asked");
@@ -115,7 +118,8 @@ class DocumentsTest {
         String text = resource("plan-format-1.json");
         StoredPlan plan = Documents.read(text, StoredPlan.class);
         StoredHole hole = plan.find("1").orElseThrow();
-        assertThat(plan.basis().speedFeet()).isEqualTo(10);
+        assertThat(plan.basis().daySpeed()).isEqualTo(DaySpeed.of(10, DaySpeed.From.NOT_KEPT));
+        assertThat(plan.basis().dayRain()).isEqualTo(DayRain.NONE);
         assertThat(hole.position().judgement().rule(RuleId.EDGE).outcome()).isEqualTo(Outcome.PASS);
         assertThat(hole.position().judgement().rule(RuleId.LEVEL).value()).isEmpty();
         assertThat(hole.reasons()).isNotEmpty();

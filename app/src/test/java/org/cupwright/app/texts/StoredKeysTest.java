@@ -14,6 +14,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import org.cupwright.app.storage.DayRain;
+import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.StoredPlan.Basis;
 import org.cupwright.app.storage.StoredPlan.State;
@@ -92,7 +94,7 @@ class StoredKeysTest {
     }
 
     private static StoredPlan plan(Message finding) {
-        Basis basis = new Basis(1, 10, false, 0, "an older version");
+        Basis basis = new Basis(1, DaySpeed.of(10, DaySpeed.From.SAID), DayRain.NONE, 0, "an older version");
         Parts none = new Parts(0, 0, 0);
         Totals totals = new Totals(0, none, none, none);
         return new StoredPlan(

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cupwright.course.MapPoint;
+import org.cupwright.green.Third;
 import org.cupwright.rotation.candidate.Wishes.Circle;
 
 /**
@@ -12,9 +13,20 @@ import org.cupwright.rotation.candidate.Wishes.Circle;
  * @param hole the hole's name
  * @param candidates its candidates; none where nothing may be cut
  * @param yesterday where the hole is now, or was last; empty when nobody knows
+ * @param yesterdaysThird in which third the hole is or was, where nobody knows more of its place
  * @param wishes what has been decided beforehand
  */
-public record GreenCandidates(String hole, List<Candidate> candidates, Optional<MapPoint> yesterday, Wishes wishes) {
+public record GreenCandidates(
+        String hole,
+        List<Candidate> candidates,
+        Optional<MapPoint> yesterday,
+        Optional<Third> yesterdaysThird,
+        Wishes wishes) {
+    /** A green of whose hole the place is known, or nothing at all. */
+    public GreenCandidates(String hole, List<Candidate> candidates, Optional<MapPoint> yesterday, Wishes wishes) {
+        this(hole, candidates, yesterday, Optional.empty(), wishes);
+    }
+
     public GreenCandidates {
         candidates = List.copyOf(candidates);
         long placed =
@@ -27,7 +39,7 @@ public record GreenCandidates(String hole, List<Candidate> candidates, Optional<
 
     /** The same green with other wishes. */
     public GreenCandidates withWishes(Wishes others) {
-        return new GreenCandidates(hole, candidates, yesterday, others);
+        return new GreenCandidates(hole, candidates, yesterday, yesterdaysThird, others);
     }
 
     /** Those that may be chosen: the one that is locked, or what is usable and not forbidden. */
@@ -44,7 +56,7 @@ public record GreenCandidates(String hole, List<Candidate> candidates, Optional<
     public GreenCandidates keptTo(Circle ground) {
         List<Candidate> there =
                 candidates.stream().filter(one -> ground.holds(one.at())).toList();
-        return new GreenCandidates(hole, there, yesterday, wishes);
+        return new GreenCandidates(hole, there, yesterday, yesterdaysThird, wishes);
     }
 
     /** Whether its places have a front, a back, a left and a right. */

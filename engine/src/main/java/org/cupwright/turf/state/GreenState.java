@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CareWork;
 import org.cupwright.cupchange.CareWork.Maintained;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.cupchange.GroundNote.GroundMarked;
 import org.cupwright.cupchange.GroundNote.GroundReason;
 import org.cupwright.cupchange.PlugWork;
@@ -56,14 +57,14 @@ public record GreenState(
         return with(holes.cut(at, day), filled);
     }
 
-    /** The hole was cut at a place that nobody knows; the plug went where the hole was. */
-    GreenState cutSomewhere(LocalDate day) {
+    /** The hole was cut at a place of which nobody knows more than the part of the green; the plug went where the hole was. */
+    GreenState cutSomewhere(CutSomewhere part, LocalDate day) {
         if (temporaryGreen) {
             return this;
         }
         PlugsOnGreen filled =
                 holes.now().map(before -> plugs.set(before.at(), day)).orElse(plugs);
-        return with(holes.left(day), filled);
+        return with(holes.cutSomewhere(part, day), filled);
     }
 
     GreenState worked(PlugWork work, LocalDate day) {

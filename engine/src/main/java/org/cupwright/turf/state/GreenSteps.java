@@ -26,7 +26,7 @@ final class GreenSteps {
 
     static {
         put(CupChanged.class, (green, cup, day) -> green.cut(cup.cutAt(), day));
-        put(CutSomewhere.class, (green, cup, day) -> green.cutSomewhere(day));
+        put(CutSomewhere.class, GreenState::cutSomewhere);
         put(HoleMovedInPlay.class, (green, moved, day) -> green.cut(moved.movedTo(), day));
         put(GroundMarked.class, GreenState::marked);
         put(TemporaryGreen.class, (green, temporary, day) -> green.temporary(temporary.inPlay(), day));

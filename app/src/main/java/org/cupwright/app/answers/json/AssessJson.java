@@ -76,6 +76,6 @@ public final class AssessJson {
         return new Shape()
                 .with("date", day.date())
                 .with("speedFeet", day.fastest().feet())
-                .with("rain", day.rain());
+                .with("rain", day.rain().expected());
     }
 }

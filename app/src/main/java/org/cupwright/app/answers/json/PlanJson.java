@@ -16,6 +16,8 @@ import org.cupwright.app.desk.plan.ExplainHole.Planned;
 import org.cupwright.app.desk.plan.ExplainHole.Told;
 import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.desk.plan.PublishPlan;
+import org.cupwright.app.storage.DayRain;
+import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
@@ -51,7 +53,9 @@ public final class PlanJson {
                 .with("state", plan.state())
                 .with("knowFirst", answer.first().all())
                 .with("speedFeet", plan.basis().speedFeet())
+                .with("speedFrom", speedFrom(plan.basis().daySpeed()))
                 .with("rain", plan.basis().rain())
+                .with("rainFrom", plan.basis().dayRain())
                 .with("weatherBasis", answer.weather())
                 .with("holes", plan.holes())
                 .with("totals", totals(plan.totals()))
@@ -146,12 +150,29 @@ public final class PlanJson {
                         basis.map(StoredPlan.Basis::speedFeet)
                                 .orElse(told.day().fastest().feet()))
                 .with(
-                        "rain",
-                        basis.map(StoredPlan.Basis::rain).orElse(told.day().rain()))
+                        "speedFrom",
+                        speedFrom(basis.map(StoredPlan.Basis::daySpeed)
+                                .orElse(told.day().speed())))
+                .with("rain", rain(told, basis).expected())
+                .with("rainFrom", rain(told, basis))
                 .with("seed", basis.map(StoredPlan.Basis::seed))
                 .with("policyVersion", basis.map(StoredPlan.Basis::policyVersion))
                 .with("engineVersion", basis.map(StoredPlan.Basis::engineVersion))
                 .with("weatherBasis", told.weather()));
+    }
+
+    private static DayRain rain(Told told, Optional<StoredPlan.Basis> basis) {
+        return basis.map(StoredPlan.Basis::dayRain).orElse(told.day().rain());
+    }
+
+    /** Where a speed comes from: what was read, and what came on top. */
+    private static Shape speedFrom(DaySpeed speed) {
+        return new Shape()
+                .with("source", speed.from())
+                .with("readFeet", speed.reading().map(DaySpeed.Reading::feet))
+                .with("readOn", speed.reading().map(DaySpeed.Reading::day))
+                .with("readAt", speed.reading().flatMap(DaySpeed.Reading::time).map(LocalTime::toString))
+                .with("added", speed.added());
     }
 
     /** A position with every rule. */

@@ -3,6 +3,9 @@ package org.cupwright.app.cli.command;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import org.cupwright.app.storage.DayRain;
+import org.cupwright.app.storage.DaySpeed;
+import org.cupwright.app.storage.DaySpeed.From;
 import org.cupwright.units.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -52,12 +55,17 @@ public final class CupwrightCommand implements Runnable, AutoCloseable {
             names = "--speed",
             paramLabel = "FEET",
             scope = ScopeType.INHERIT,
-            description = "Green speed in feet, the day's fastest. "
-                    + " Default: as it was read that day, else the setting holelocation.seasonSpeedFeet.")
+            description =
+                    "Green speed in feet, the day's fastest. "
+                            + " Default: as it was read that day or shortly before, else the setting holelocation.seasonSpeedFeet.")
     private Double speed;
 
-    @Option(names = "--rain", scope = ScopeType.INHERIT, description = "Rain is expected during play.")
-    private boolean rain;
+    @Option(
+            names = "--rain",
+            negatable = true,
+            scope = ScopeType.INHERIT,
+            description = "Rain is expected during play, or is not. Default: as the forecast of the day has it.")
+    private Boolean rain;
 
     @Option(
             names = "--seed",
@@ -124,12 +132,12 @@ public final class CupwrightCommand implements Runnable, AutoCloseable {
         return Optional.ofNullable(date);
     }
 
-    public Optional<Double> speedFeet() {
-        return Optional.ofNullable(speed);
+    public Optional<DaySpeed> speed() {
+        return Optional.ofNullable(speed).map(feet -> DaySpeed.of(feet, From.SAID));
     }
 
-    public boolean rain() {
-        return rain;
+    public Optional<DayRain> rain() {
+        return Optional.ofNullable(rain).map(DayRain::said);
     }
 
     public long seed() {

@@ -100,7 +100,7 @@ public final class Task implements AutoCloseable {
 
     /** The same, with what lies on the greens. */
     public DayQuestion question(DayOptions day) {
-        return new DayQuestion(date(), options.speedFeet(), options.rain(), day.ground());
+        return new DayQuestion(date(), options.speed(), options.rain(), day.ground());
     }
 
     /** The words in the language and units asked for, or those of the policy. */

@@ -16,6 +16,7 @@ import org.cupwright.green.GroundOnDay;
 import org.cupwright.turf.state.CupInGround;
 import org.cupwright.turf.state.HolesOnGreen;
 import org.cupwright.turf.state.OldHole;
+import org.cupwright.turf.state.RoughHole;
 import org.cupwright.turf.state.TurfState;
 import org.cupwright.turf.today.ComingGround;
 import org.cupwright.turf.today.TurfDay;
@@ -56,9 +57,17 @@ public final class DayGround {
         return state.green(hole).temporaryGreen();
     }
 
+    /** Where the hole is before the day's change, where only the part of the green is known. */
+    Optional<RoughHole> roughly(String hole) {
+        return state.green(hole).holes().roughlyBefore(date);
+    }
+
     /** Where the hole is before the day's change; empty when nobody knows, or it is not on this green. */
     Optional<MapPoint> last(String hole) {
         HolesOnGreen holes = state.green(hole).holes();
+        if (holes.roughlyBefore(date).isPresent()) {
+            return Optional.empty();
+        }
         Optional<CupInGround> now = holes.now();
         if (now.isPresent() && now.get().cutOn().isBefore(date)) {
             return now.map(CupInGround::at);

@@ -18,6 +18,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.formats.items.GroundFile;
 import org.cupwright.formats.items.GroundItems;
 import org.cupwright.green.GroundOnDay;
+import org.cupwright.turf.state.RoughHole;
 
 /**
  * Greens of a course on one day, read from the folder; judging them is left for when the folder is free again.
@@ -79,12 +80,17 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
         return before.last(hole);
     }
 
+    /** Where a hole is before the day's change, where only the part of the green is known. */
+    public Optional<RoughHole> roughly(String hole) {
+        return before.roughly(hole);
+    }
+
     /** The greens as they were judged, in round order. */
     public List<GreenOnDay> onDay(Map<String, Judging> judged) {
         return open.stream()
                 .map(green -> {
                     String hole = green.green().hole().id();
-                    return new GreenOnDay(judged.get(hole).green(), green.ground(), last(hole));
+                    return new GreenOnDay(judged.get(hole).green(), green.ground(), last(hole), roughly(hole));
                 })
                 .toList();
     }

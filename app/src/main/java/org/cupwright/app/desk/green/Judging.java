@@ -41,7 +41,7 @@ public final class Judging {
 
     /** Judges the green, as it was measured for the day's speed. */
     static Judging of(GreenMeasurement measured, CourseDay day, GroundOnDay ground) {
-        DayConditions conditions = new DayConditions(day.fastest(), day.rain(), false, ground);
+        DayConditions conditions = new DayConditions(day.fastest(), day.rain().expected(), false, ground);
         Optional<GreenFrame> frame = frame(measured.green().hole(), day.policy());
         return new Judging(new GreenJudge(measured, conditions, day.policy()), frame, ground, day.policy());
     }

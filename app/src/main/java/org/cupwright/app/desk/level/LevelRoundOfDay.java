@@ -80,7 +80,7 @@ public record LevelRoundOfDay(Session session) {
     private static GreenRound round(Open open, CourseDay day, Aim aim, int spots) {
         MeasuredGreen measured = open.green();
         Green green = measured.green(day.policy());
-        DayConditions conditions = new DayConditions(day.fastest(), day.rain(), false, open.ground());
+        DayConditions conditions = new DayConditions(day.fastest(), day.rain().expected(), false, open.ground());
         LevelRound round = green.ground() instanceof SurveyedGround ground
                 ? surveyed(new LevelRounds(green, ground, conditions, day.policy()), aim, spots)
                 : notSurveyed(new GreenJudge(green, conditions, day.policy()), measured, day.policy(), spots);

@@ -54,20 +54,23 @@ public record DayLog(LocalDate day, ZoneId zone, List<Fact> facts) {
         return day.plusDays(1).atStartOfDay(zone).toInstant();
     }
 
+    /** The day's reading of the green speed; empty when nobody read it. Of several the last counts. */
+    public Optional<Fact> reading() {
+        return facts.stream()
+                .filter(fact -> fact.payload() instanceof SpeedRead)
+                .reduce((earlier, later) -> later);
+    }
+
     /**
-     * The day's speed as it was read, with what rolling and a second mowing after the reading add; empty when nobody
-     * read it. Of several readings the last counts.
+     * A reading of the day or of one before it, with what the day's rolling and second mowing after the reading add.
+     * What was done before is in the reading already.
+     *
+     * @param reading a fact that is a reading of the green speed
      */
-    public Optional<FastestSpeed> speedRead() {
-        for (int i = facts.size() - 1; i >= 0; i--) {
-            if (facts.get(i).payload() instanceof SpeedRead read) {
-                GreenSpeed speed = read.speed();
-                List<Fact> later = facts.subList(i + 1, facts.size());
-                return Optional.of(new FastestSpeed(
-                        Optional.of(speed), 0, worked(later, Upkeep.ROLLED), worked(later, Upkeep.MOWN_DOUBLE)));
-            }
-        }
-        return Optional.empty();
+    public FastestSpeed fastestAfter(Fact reading) {
+        GreenSpeed speed = ((SpeedRead) reading.payload()).speed();
+        List<Fact> later = facts.subList(facts.indexOf(reading) + 1, facts.size());
+        return new FastestSpeed(Optional.of(speed), 0, worked(later, Upkeep.ROLLED), worked(later, Upkeep.MOWN_DOUBLE));
     }
 
     /** What is said of a hole's change. */

@@ -69,8 +69,8 @@ public record PrepareSheets(Session session) {
         StoredPlan plan = PlanChoice.plan(stores, course, date);
         DayQuestion asPlanned = new DayQuestion(
                 Optional.of(date),
-                Optional.of(plan.basis().speedFeet()),
-                plan.basis().rain(),
+                Optional.of(plan.basis().daySpeed()),
+                Optional.of(plan.basis().dayRain()),
                 question.ground());
         CourseDay day = CourseDay.of(stores, asPlanned, session);
         return new Read(

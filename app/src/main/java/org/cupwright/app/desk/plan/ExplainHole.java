@@ -19,6 +19,7 @@ import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.cupchange.CupWork.HoleMovedInPlay;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
@@ -36,7 +37,7 @@ public record ExplainHole(Session session) {
     private static final double SAME_PLACE_METRES = 0.1;
 
     private static final Set<String> KINDS =
-            PayloadKinds.names(CupChanged.class, LeftInOldHole.class, HoleMovedInPlay.class);
+            PayloadKinds.names(CupChanged.class, CutSomewhere.class, LeftInOldHole.class, HoleMovedInPlay.class);
 
     /** A plan, and the hole in it. */
     public record Planned(StoredPlan plan, StoredHole hole) {
@@ -70,7 +71,7 @@ public record ExplainHole(Session session) {
 
         /** Whether the hole was where an earlier day had put it. */
         public boolean stayed() {
-            return done.stream().noneMatch(fact -> place(fact.payload()).isPresent());
+            return done.stream().noneMatch(fact -> puts(fact.payload()));
         }
 
         /**
@@ -111,7 +112,7 @@ public record ExplainHole(Session session) {
         Optional<Fact> before = of(
                         hole, facts.ofKinds(KINDS, FactStore.LONG_AGO, day.log().start()))
                 .stream()
-                .filter(fact -> place(fact.payload()).isPresent())
+                .filter(fact -> puts(fact.payload()))
                 .reduce((earlier, later) -> later);
         Optional<StoredPlan> plan = PlanChoice.find(stores, day.course(), day.date());
         Optional<Planned> planned = plan.flatMap(known -> known.find(holeId).map(spot -> new Planned(known, spot)));
@@ -134,10 +135,14 @@ public record ExplainHole(Session session) {
      * The day's last word; left where it was, or nothing said though there was no plan: where it was put last before.
      */
     private static Optional<MapPoint> at(Optional<Planned> planned, List<Fact> done, Optional<Fact> before) {
-        Optional<MapPoint> put =
-                done.stream().flatMap(fact -> place(fact.payload()).stream()).reduce((earlier, later) -> later);
+        Optional<Fact> put = done.stream().filter(fact -> puts(fact.payload())).reduce((earlier, later) -> later);
         boolean stayed = !done.isEmpty() || planned.isEmpty();
-        return put.isPresent() || !stayed ? put : before.flatMap(fact -> place(fact.payload()));
+        return (put.isPresent() || !stayed ? put : before).flatMap(fact -> place(fact.payload()));
+    }
+
+    /** Whether it says that the hole went somewhere, be the place known or not. */
+    private static boolean puts(Payload payload) {
+        return payload instanceof CutSomewhere || place(payload).isPresent();
     }
 
     private static Optional<MapPoint> place(Payload payload) {

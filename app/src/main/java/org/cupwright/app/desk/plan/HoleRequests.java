@@ -11,6 +11,7 @@ import org.cupwright.app.storage.Asked;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredHole.Other;
 import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.green.Third;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Message.Said;
@@ -43,7 +44,12 @@ record HoleRequests(
         return greens.day().course().holes().stream()
                 .parallel()
                 .map(hole -> new GreenCandidates(
-                        hole.id(), judged.get(hole.id()).candidates(), greens.last(hole.id()), wishes(hole.id())))
+                        hole.id(),
+                        judged.get(hole.id()).candidates(),
+                        greens.last(hole.id()),
+                        greens.roughly(hole.id())
+                                .map(rough -> Third.valueOf(rough.part().depth().name())),
+                        wishes(hole.id())))
                 .toList();
     }
 

@@ -168,7 +168,7 @@ public record PlanDay(Session session, String engineVersion) {
 
     private StoredPlan stored(
             CourseDay day, DayPlan plan, HoleRequests holes, AskedOfDay asked, List<Message> meanwhile) {
-        Basis basis = new Basis(plan.seed(), day.fastest().feet(), day.rain(), day.policyVersion(), engineVersion);
+        Basis basis = new Basis(plan.seed(), day.speed(), day.rain(), day.policyVersion(), engineVersion);
         List<Message> findings = new ArrayList<>(meanwhile);
         findings.addAll(holes.findings(plan));
         return new StoredPlan(

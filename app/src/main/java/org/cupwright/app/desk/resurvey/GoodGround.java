@@ -46,7 +46,8 @@ public record GoodGround(double beforeSquareMetres, double nowSquareMetres, Part
     }
 
     private static GreenJudgement judged(Green green, CourseDay day) {
-        DayConditions conditions = new DayConditions(day.fastest(), day.rain(), false, GroundOnDay.clear(day.date()));
+        DayConditions conditions =
+                new DayConditions(day.fastest(), day.rain().expected(), false, GroundOnDay.clear(day.date()));
         return new GreenJudge(green, conditions, day.policy()).judgeGreen();
     }
 

@@ -20,7 +20,7 @@ record FoldedTurf(ZoneId zone) implements FoldedFacts<TurfState> {
 
     @Override
     public String name() {
-        return "turf 5";
+        return "turf 6";
     }
 
     @Override

@@ -14,6 +14,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.UUID;
 import org.cupwright.app.desk.MadeSession;
 import org.cupwright.app.desk.Progress;
@@ -21,6 +22,8 @@ import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.desk.plan.PublishPlan;
+import org.cupwright.app.storage.DayRain;
+import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Writes;
 import org.cupwright.app.store.sqlite.SqliteFolder;
@@ -29,9 +32,13 @@ import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CareWork.Maintained;
 import org.cupwright.cupchange.CareWork.Upkeep;
+import org.cupwright.cupchange.CupWork.Across;
 import org.cupwright.cupchange.CupWork.CupChanged;
+import org.cupwright.cupchange.CupWork.CutSomewhere;
+import org.cupwright.cupchange.CupWork.Depth;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.DayReading.SpeedRead;
+import org.cupwright.cupchange.DayReading.WeatherForecast;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.GroundNote.TemporaryGreen;
 import org.cupwright.cupchange.Payload;
@@ -39,8 +46,10 @@ import org.cupwright.democourse.DemoCourse;
 import org.cupwright.formats.items.GroundItems;
 import org.cupwright.green.GroundItem;
 import org.cupwright.green.GroundItem.Kind;
+import org.cupwright.holelocation.FastestSpeed;
 import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
+import org.cupwright.turf.state.RoughHole;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -75,7 +84,7 @@ class DayGroundIT {
     }
 
     private static DayQuestion question(LocalDate day) {
-        return new DayQuestion(Optional.of(day), Optional.empty(), false, Optional.empty());
+        return DayQuestion.of(day);
     }
 
     private void log(LocalDate day, int hour, Optional<String> hole, Payload payload) {
@@ -215,7 +224,71 @@ class DayGroundIT {
         assertThat(day(MONDAY).fastest().feet())
                 .as("rolled before the reading, read both ways")
                 .isCloseTo(2 * 10.4 * 9.6 / 20 + 0.5, within(1e-9));
-        assertThat(day(MONDAY.plusDays(1)).fastest().feet()).isEqualTo(10);
+    }
+
+    @Test
+    void aReadingIsCarriedForSomeDaysAndSaysSo() {
+        log(MONDAY, 7, Optional.empty(), new SpeedRead(10.2, OptionalDouble.empty()));
+        log(MONDAY, 8, Optional.empty(), new Maintained(Upkeep.ROLLED));
+        assertThat(day(MONDAY).speed().from()).isEqualTo(DaySpeed.From.READ);
+        DaySpeed third = day(MONDAY.plusDays(3)).speed();
+        assertThat(third.from()).isEqualTo(DaySpeed.From.CARRIED);
+        assertThat(third.reading().orElseThrow().day()).isEqualTo(MONDAY);
+        assertThat(third.feet()).as("rolled three days before").isCloseTo(10.7, within(1e-9));
+        assertThat(third.added()).containsExactly(new DaySpeed.Added(FastestSpeed.Quickened.DRYING, 0.5));
+        log(MONDAY.plusDays(3), 6, Optional.empty(), new Maintained(Upkeep.ROLLED));
+        assertThat(day(MONDAY.plusDays(3)).fastest().feet())
+                .as("rolled on the day")
+                .isCloseTo(11.2, within(1e-9));
+        assertThat(day(MONDAY.plusDays(4)).speed()).isEqualTo(DaySpeed.of(10, DaySpeed.From.SEASON));
+    }
+
+    @Test
+    void rainIsExpectedByTheForecastThatWasHeardLastUnlessSomebodySays() {
+        assertThat(day(MONDAY).rain()).isEqualTo(DayRain.NONE);
+        log(MONDAY.minusDays(2), 7, Optional.empty(), forecast(MONDAY, 12));
+        assertThat(day(MONDAY).rain()).isEqualTo(DayRain.FORETOLD);
+        assertThat(day(MONDAY.plusDays(1)).rain()).isEqualTo(DayRain.NONE);
+        log(MONDAY, 5, Optional.empty(), forecast(MONDAY, 0.4));
+        assertThat(day(MONDAY).rain()).as("too little for a puddle").isEqualTo(DayRain.NONE);
+        log(MONDAY, 6, Optional.empty(), forecast(MONDAY, 3));
+        assertThat(day(MONDAY).rain()).isEqualTo(DayRain.FORETOLD);
+        Optional<DayRain> dry = Optional.of(DayRain.said(false));
+        DayQuestion said = new DayQuestion(Optional.of(MONDAY), Optional.empty(), dry, Optional.empty());
+        assertThat(folder.read(stores -> CourseDay.of(stores, said, MadeSession.in(folder, CLOCK)))
+                        .rain())
+                .isEqualTo(DayRain.NONE);
+    }
+
+    private static WeatherForecast forecast(LocalDate day, double rain) {
+        OptionalDouble unknown = OptionalDouble.empty();
+        return new WeatherForecast(
+                day, 20, 10, unknown, unknown, unknown, OptionalInt.empty(), OptionalDouble.of(rain));
+    }
+
+    @Test
+    void aHoleKnownRoughlyIsBeforeTheDayAfterItUntilItIsLeft() {
+        CutSomewhere back = new CutSomewhere(Depth.BACK, Optional.of(Across.CENTRE));
+        log(MONDAY, 5, Optional.of("3"), CupChanged.asPlanned(MIDDLE));
+        log(MONDAY.plusDays(1), 5, Optional.of("3"), back);
+        assertThat(roughly(MONDAY.plusDays(1))).isEmpty();
+        assertThat(roughly(MONDAY.plusDays(2))).contains(back);
+        log(MONDAY.plusDays(2), 5, Optional.of("3"), CupChanged.asPlanned(MIDDLE));
+        assertThat(roughly(MONDAY.plusDays(2))).as("cut already that day").contains(back);
+        assertThat(folder.read(stores -> DayGround.of(stores, day(MONDAY.plusDays(2))))
+                        .last("3"))
+                .as("not where the hole was before that")
+                .isEmpty();
+        assertThat(roughly(MONDAY.plusDays(3))).isEmpty();
+        assertThat(folder.read(stores -> DayGround.of(stores, day(MONDAY.plusDays(3))))
+                        .last("3"))
+                .contains(MIDDLE);
+    }
+
+    private Optional<CutSomewhere> roughly(LocalDate date) {
+        return folder.read(stores -> DayGround.of(stores, day(date)))
+                .roughly("3")
+                .map(RoughHole::part);
     }
 
     @Test

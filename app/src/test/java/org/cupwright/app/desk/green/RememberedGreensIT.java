@@ -16,6 +16,8 @@ import org.cupwright.app.desk.MadeSession;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.plan.PlanDay;
+import org.cupwright.app.storage.DayRain;
+import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.storage.DrawnOnCourse;
 import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.GreenSurvey.Origin;
@@ -58,8 +60,11 @@ class RememberedGreensIT {
     }
 
     private StoredPlan plan(double speedFeet) {
-        DayQuestion question =
-                new DayQuestion(Optional.of(LocalDate.of(2026, 6, 20)), Optional.of(speedFeet), true, Optional.empty());
+        DayQuestion question = new DayQuestion(
+                Optional.of(LocalDate.of(2026, 6, 20)),
+                Optional.of(DaySpeed.of(speedFeet, DaySpeed.From.SAID)),
+                Optional.of(DayRain.SAID),
+                Optional.empty());
         return new PlanDay(MadeSession.in(folder, CLOCK), "test")
                 .plan(question, 1, Progress.unheard())
                 .plan();
