@@ -33,6 +33,11 @@ public record Asked(String hole, String person, Optional<MapPoint> at, List<Circ
         return at.isEmpty() && notHere.isEmpty();
     }
 
+    /** Whether a spot lies on ground that is ruled out. */
+    public boolean rulesOut(MapPoint spot) {
+        return notHere.stream().anyMatch(ground -> ground.holds(spot));
+    }
+
     /** The same hole at a spot, which is then no longer ruled out. */
     public Asked here(MapPoint spot, String by) {
         List<Circle> elsewhere =

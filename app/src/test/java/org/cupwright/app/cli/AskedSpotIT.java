@@ -142,6 +142,51 @@ class AskedSpotIT {
     }
 
     @Test
+    void aDotThatCameAfterTheDraftMovesNoHoleThatIsLeftAsItIs() {
+        JsonNode before = plan();
+        run(
+                "log",
+                "add",
+                "dot-painted",
+                "--hole",
+                "3",
+                "--on",
+                "14",
+                "--side",
+                "R8",
+                "--set",
+                "forDay=2026-06-20",
+                "--person",
+                "Ash");
+        JsonNode after = plan("--hole", "2", "--on", "12", "--side", "L9", "--person", "Ida");
+        assertThat(hole(after, 3)).isEqualTo(hole(before, 3));
+        assertAt(plan(), 3, 14, MadeCourse.SIDE / PACE_METRES - 8);
+    }
+
+    @Test
+    void groundThatIsRuledOutGoesBeforeADot() {
+        run(
+                "log",
+                "add",
+                "dot-painted",
+                "--hole",
+                "2",
+                "--on",
+                "14",
+                "--side",
+                "R8",
+                "--set",
+                "forDay=2026-06-20",
+                "--person",
+                "Ash");
+        JsonNode day =
+                plan("--hole", "2", "--forbid", "--on", "14", "--side", "R8", "--radius", "3", "--person", "Ida");
+        double east = MadeCourse.WEST + 100 + MadeCourse.SIDE - 8 * PACE_METRES;
+        double north = MadeCourse.SOUTH + 14 * PACE_METRES;
+        assertThat(Math.hypot(east(day, 2) - east, north(day, 2) - north)).isGreaterThan(3);
+    }
+
+    @Test
     void savedGroundIsLeftAlone() {
         JsonNode before = plan();
         String at = east(before, 1) + "," + north(before, 1);

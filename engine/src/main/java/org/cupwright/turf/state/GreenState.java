@@ -57,7 +57,7 @@ public record GreenState(
         return with(holes.cut(at, day), filled);
     }
 
-    /** The hole was cut at a place of which nobody knows more than the part of the green; the plug went where the hole was. */
+    /** The hole was cut at a place known only as a part of the green; the plug went where the hole was. */
     GreenState cutSomewhere(CutSomewhere part, LocalDate day) {
         if (temporaryGreen) {
             return this;

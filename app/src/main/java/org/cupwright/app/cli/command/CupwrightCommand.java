@@ -55,9 +55,9 @@ public final class CupwrightCommand implements Runnable, AutoCloseable {
             names = "--speed",
             paramLabel = "FEET",
             scope = ScopeType.INHERIT,
-            description =
-                    "Green speed in feet, the day's fastest. "
-                            + " Default: as it was read that day or shortly before, else the setting holelocation.seasonSpeedFeet.")
+            description = "Green speed in feet, the day's fastest. "
+                    + " Default: as it was read that day or shortly before, "
+                    + "else the setting holelocation.seasonSpeedFeet.")
     private Double speed;
 
     @Option(

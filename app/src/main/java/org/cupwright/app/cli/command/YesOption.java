@@ -1,6 +1,7 @@
 package org.cupwright.app.cli.command;
 
 import java.util.List;
+import java.util.Optional;
 import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
 import picocli.CommandLine.Option;
@@ -15,12 +16,14 @@ public final class YesOption {
     }
 
     /**
-     * Whether whoever sits there agrees.
+     * Whether whoever sits there agrees. Whoever wants JSON is a program, which nobody can ask.
      *
      * @throws Problem when nobody sits there and nothing was said beforehand
      */
     public boolean agreed(Task task, String question) {
-        return yes || task.ask(question).orElseThrow(() -> nobodyToAsk(question));
+        return yes
+                || (task.options().json() ? Optional.<Boolean>empty() : task.ask(question))
+                        .orElseThrow(() -> nobodyToAsk(question));
     }
 
     private static Problem nobodyToAsk(String question) {

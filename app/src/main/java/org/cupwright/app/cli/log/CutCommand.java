@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
@@ -46,15 +45,17 @@ public final class CutCommand extends CourseCommand {
         RecordFact record = new RecordFact(task.session(person));
         Entry entry = where.isEmpty() ? entry(task, List.of("all"), Optional.empty()) : elsewhere(task);
         if (where.isEmpty() && !yes.given()) {
-            RecordFact.Answer look = record.look(entry);
-            String holes =
-                    look.kept().stream().flatMap(fact -> fact.hole().stream()).collect(Collectors.joining(", "));
+            List<String> holes = record.look(entry).kept().stream()
+                    .flatMap(fact -> fact.hole().stream())
+                    .toList();
+            String named = String.join(", ", holes);
             String asks = task.texts()
-                    .say("cut.asks", look.kept().size(), holes, task.texts().day(task.day()));
+                    .say("cut.asks", holes.size(), named, task.texts().day(task.day()));
             if (!yes.agreed(task, asks)) {
                 task.print(task.texts().say("cut.left"));
                 return;
             }
+            entry = entry(task, holes, Optional.empty()); // what was agreed to, and nothing that came meanwhile
         }
         new LogPrint(task).kept(record.record(entry));
     }
@@ -86,6 +87,6 @@ public final class CutCommand extends CourseCommand {
                 Optional.empty(),
                 asPlanned,
                 Optional.empty());
-        return new Entry(holes, asPlanned, task.date(), says, Optional.empty(), yes.given());
+        return new Entry(holes, asPlanned, Optional.of(task.day()), says, Optional.empty(), yes.given());
     }
 }

@@ -15,9 +15,10 @@ import org.cupwright.app.desk.paper.PrepareSheets;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.desk.plan.PublishPlan;
-import org.cupwright.app.desk.plan.PublishPlan.Step;
 import org.cupwright.app.sheets.DayPaperFiles;
+import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.StoredPlan.State;
+import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -48,13 +49,11 @@ public final class MorningCommand extends CourseCommand {
             task.print("");
         }
         if (answer.plan().state() == State.DRAFT) {
-            String asks = task.texts()
-                    .say("morning.asks", task.texts().day(answer.plan().date()), out.folder());
-            if (!yes.agreed(task, asks)) {
+            if (!yes.agreed(task, question(task, answer.plan()))) {
                 task.print(task.texts().say("morning.left"));
                 return;
             }
-            new PublishPlan(task.session()).take(Step.PUBLISH, task.date(), true);
+            new PublishPlan(task.session()).publish(answer.plan());
         }
         DayPaper paper = new PrepareSheets(task.session()).of(question, task.progress());
         List<Path> files = new DayPaperFiles(task.texts()).write(paper, out.folder());
@@ -64,5 +63,14 @@ public final class MorningCommand extends CourseCommand {
         } else {
             Layout.set(new PlanText(task.texts()).written(files)).forEach(task::print);
         }
+    }
+
+    /** What is asked; two holes of one green that are near each other are named once more. */
+    private String question(Task task, StoredPlan plan) {
+        Texts texts = task.texts();
+        String asks = texts.say("morning.asks", texts.day(plan.date()), out.folder());
+        return PublishPlan.nearOnSharedGreens(plan)
+                .map(near -> texts.say(near) + " " + asks)
+                .orElse(asks);
     }
 }

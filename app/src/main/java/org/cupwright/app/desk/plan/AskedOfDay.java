@@ -82,7 +82,9 @@ final class AskedOfDay {
     Asked of(String hole) {
         Asked dot = dots.getOrDefault(hole, Asked.nothing(hole, ""));
         Asked own = kept.getOrDefault(hole, dot);
-        boolean dotCounts = own.at().isEmpty() && !own.isNothing() && dot.at().isPresent();
+        boolean dotCounts = own.at().isEmpty()
+                && !own.isNothing()
+                && dot.at().filter(spot -> !own.rulesOut(spot)).isPresent();
         return dotCounts ? new Asked(hole, dot.person(), dot.at(), own.notHere()) : own;
     }
 }

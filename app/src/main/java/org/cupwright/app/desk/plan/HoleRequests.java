@@ -58,8 +58,9 @@ record HoleRequests(
             return Wishes.greenClosed();
         }
         Asked wanted = asked.of(hole);
-        Optional<Candidate> at = wanted.at()
-                .or(() -> left(hole).map(kept -> kept.position().judgement().position()))
+        Optional<Candidate> at = left(hole)
+                .map(kept -> kept.position().judgement().position())
+                .or(wanted::at)
                 .map(judged.get(hole)::candidate);
         List<Wishes.Circle> notHere = wanted.notHere().stream()
                 .map(ground -> new Wishes.Circle(ground.at(), ground.radiusMetres()))

@@ -1,8 +1,9 @@
 package org.cupwright.app.desk.plan;
 
 import java.time.LocalDate;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
@@ -14,6 +15,9 @@ import org.cupwright.message.Problem;
 
 /** Publishes a day's plan, so that it stands until somebody withdraws it; or withdraws it again. */
 public record PublishPlan(Session session) {
+    private static final Set<String> NEAR =
+            Set.of("rotation.finding.nearOnSharedGreen", "rotation.finding.tooNearOnSharedGreen");
+
     /** What is wanted of the plan. */
     public enum Step {
         PUBLISH(State.PUBLISHED),
@@ -53,18 +57,33 @@ public record PublishPlan(Session session) {
         });
     }
 
+    /** Publishes a plan that somebody has looked at, whatever is near on it; refused when it is another by now. */
+    public Answer publish(StoredPlan seen) {
+        return session.decide(Right.PLAN, stores -> {
+            Course course = session.course(stores);
+            StoredPlan now = PlanChoice.plan(stores, course, seen.date());
+            if (!now.equals(seen)) {
+                throw Problem.of("planChanged", "date", seen.date(), new Message.Day(seen.date()));
+            }
+            Answer answer = taken(Step.PUBLISH, course, now);
+            stores.plans().add(answer.plan());
+            return answer;
+        });
+    }
+
+    /** Two holes of one green that a plan has nearer to each other than the course wants. */
+    public static Optional<Message> nearOnSharedGreens(StoredPlan plan) {
+        List<Message> near = plan.findings().stream()
+                .filter(finding -> NEAR.contains(finding.key()))
+                .toList();
+        return near.isEmpty() ? Optional.empty() : Optional.of(Message.of("publish.near", new Message.Said(near)));
+    }
+
     /** Two groups on one green stand in each other's way: whoever publishes that should know. */
     private static void askAboutSharedGreens(StoredPlan plan) {
-        plan.findings().stream()
-                .filter(finding -> finding.key().toLowerCase(Locale.ROOT).endsWith("nearonsharedgreen"))
-                .findFirst()
-                .ifPresent(near -> {
-                    throw Problem.of(
-                            Message.of("problem.nearOnSharedGreen", new Message.Said(near)),
-                            "date",
-                            plan.date(),
-                            Message.of("try.nearOnSharedGreen"));
-                });
+        nearOnSharedGreens(plan).ifPresent(near -> {
+            throw Problem.of(near, "date", plan.date(), Message.of("try.nearOnSharedGreen"));
+        });
     }
 
     private static Answer taken(Step step, Course course, StoredPlan plan) {
