@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.answers.FirstText;
 import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.first.Notice;
 import org.cupwright.app.desk.green.GreenOnDay;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
@@ -30,11 +32,19 @@ import org.cupwright.settingout.SettingOut;
  * @param speedFeet the speed the day was judged at
  * @param soFar how much of the plan has been cut
  * @param holes in round order
+ * @param first what has to be known before anything else, the gravest first
  * @param policy the course's settings
  */
 public record DaySheet(
-        String course, LocalDate date, double speedFeet, CutSoFar soFar, List<SheetHole> holes, Policy policy) {
+        String course,
+        LocalDate date,
+        double speedFeet,
+        CutSoFar soFar,
+        List<SheetHole> holes,
+        List<String> first,
+        Policy policy) {
     public DaySheet {
+        first = List.copyOf(first);
         holes = List.copyOf(holes);
     }
 
@@ -69,23 +79,35 @@ public record DaySheet(
     }
 
     /** A day's sheet from its plan. */
-    public static DaySheet of(DayPaper paper) {
+    public static DaySheet of(DayPaper paper, Texts texts) {
         CourseDay day = paper.day();
-        List<SheetHole> holes = paper.greens().stream()
-                .map(green -> hole(green, paper.position(green.hole().id()), day.policy()))
-                .toList();
-        return new DaySheet(day.course().name(), day.date(), day.fastest().feet(), paper.soFar(), holes, day.policy());
+        FirstText first = new FirstText(texts, day);
+        List<SheetHole> holes =
+                paper.greens().stream().map(green -> hole(green, paper, first)).toList();
+        return new DaySheet(
+                day.course().name(),
+                day.date(),
+                day.fastest().feet(),
+                paper.soFar(),
+                holes,
+                paper.first().before().stream().map(first::says).toList(),
+                day.policy());
     }
 
-    private static SheetHole hole(GreenOnDay green, Optional<JudgedPosition> position, Policy policy) {
+    private static SheetHole hole(GreenOnDay green, DayPaper paper, FirstText first) {
         Hole hole = green.hole();
+        Policy policy = paper.day().policy();
+        Optional<JudgedPosition> position = paper.position(hole.id());
+        List<Notice> notices = paper.first().at(hole.id());
         GreenDrawing drawing = GreenDrawing.of(green.judgement(), green.ground());
         Optional<MapPoint> spot = position.map(found -> found.judgement().position());
         return new SheetHole(
                 hole.id(),
                 position.map(found -> cut(hole, found, policy)),
                 green.lastHole().flatMap(at -> place(hole, at, policy)),
-                drawing.withSpots(spot.stream().toList()));
+                drawing.withSpots(spot.stream().toList()),
+                notices.stream().anyMatch(notice -> notice.kind() == Notice.Kind.TEMPORARY),
+                notices.stream().map(first::says).toList());
     }
 
     private static SheetHole.Cut cut(Hole hole, JudgedPosition position, Policy policy) {

@@ -23,6 +23,9 @@ final class PlaceWords {
 
     /** Where a hole is or is to be: {@code back left}; or that the plan leaves the green out. */
     String where(SheetHole hole) {
+        if (hole.temporary()) {
+            return texts.say("sheet.temporary");
+        }
         return hole.cut()
                 .map(SheetHole.Cut::directions)
                 .map(way -> area(way.place().map(PacedPlace::metres), way.at()))

@@ -1,5 +1,6 @@
 package org.cupwright.app.sheets;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.maps.GreenDrawing;
@@ -17,8 +18,20 @@ import org.cupwright.settingout.PacedPlace;
  * @param cut where the hole is or is to be; empty where the plan leaves the green out
  * @param lastHole where the hole to be filled with the plug is, when known
  * @param drawing the green with what lies on it
+ * @param temporary whether the hole is played to a temporary green
+ * @param notices what has to be known at this hole, the gravest first
  */
-public record SheetHole(String hole, Optional<Cut> cut, Optional<PlaceOnGreen> lastHole, GreenDrawing drawing) {
+public record SheetHole(
+        String hole,
+        Optional<Cut> cut,
+        Optional<PlaceOnGreen> lastHole,
+        GreenDrawing drawing,
+        boolean temporary,
+        List<String> notices) {
+    public SheetHole {
+        notices = List.copyOf(notices);
+    }
+
     /** The place in paces, where there is a hole and a line of play. */
     Optional<PacedPlace> paced() {
         return cut.flatMap(location -> location.directions().place());
