@@ -73,7 +73,10 @@ final class CardHole {
         page.open("div", "within");
         paced.ifPresent(place -> page.element("span", "flag", flags.named(place.third())));
         List<String> beside = new ArrayList<>();
-        cut.directions().leeway().map(words::within).ifPresent(beside::add);
+        cut.directions()
+                .leeway()
+                .map(leeway -> words.within(leeway, cut.verdict()))
+                .ifPresent(beside::add);
         paced.flatMap(words::fromBack).ifPresent(beside::add);
         for (int i = 0; i < beside.size(); i++) {
             page.text(i == 0 ? "" : " · ").element("span", "whole", beside.get(i));

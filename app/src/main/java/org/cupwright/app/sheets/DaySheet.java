@@ -20,6 +20,7 @@ import org.cupwright.green.OnConvention;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.green.RestsOn;
+import org.cupwright.holelocation.judging.GoodWithin;
 import org.cupwright.policy.Policy;
 import org.cupwright.settingout.Directions;
 import org.cupwright.settingout.SettingOut;
@@ -103,18 +104,22 @@ public record DaySheet(
         Optional<MapPoint> spot = position.map(found -> found.judgement().position());
         return new SheetHole(
                 hole.id(),
-                position.map(found -> cut(hole, found, policy)),
+                position.map(found -> cut(green, found, policy)),
                 green.lastHole().flatMap(at -> place(hole, at, policy)),
                 drawing.withSpots(spot.stream().toList()),
                 notices.stream().anyMatch(notice -> notice.kind() == Notice.Kind.TEMPORARY),
                 notices.stream().map(first::says).toList());
     }
 
-    private static SheetHole.Cut cut(Hole hole, JudgedPosition position, Policy policy) {
+    private static SheetHole.Cut cut(GreenOnDay green, JudgedPosition position, Policy policy) {
+        Hole hole = green.hole();
         SettingOut settingOut = SettingOut.of(hole, policy);
         MapPoint at = position.judgement().position();
         Directions directions = position.goodWithinMetres().isPresent()
-                ? settingOut.directions(at, position.goodWithinMetres().getAsDouble(), Optional.empty())
+                ? settingOut.directions(
+                        at,
+                        position.goodWithinMetres().getAsDouble(),
+                        GoodWithin.of(position.judgement(), green.judgement()).moreRoom())
                 : settingOut.directions(at);
         return new SheetHole.Cut(
                 directions,

@@ -61,7 +61,10 @@ class SheetsIT {
         assertThat(text).contains("Set aside today (slope)").contains("Use with care: ");
         assertThat(text).contains("Flags to load").contains("slope not checked");
         assertThat(text).contains("The paces fit more than one place: ").contains("from head 10-");
-        assertThat(text).contains("wait 30 minutes after the last").contains("good within 1½ paces");
+        assertThat(text)
+                .contains("wait 30 minutes after the last")
+                .contains("good within 1½ paces")
+                .containsOnlyOnce("the same within 1½ paces");
         assertThat(text).contains("Wrenfold Moor (invented)").contains("Something odd? Ring:");
     }
 
