@@ -104,7 +104,16 @@ public final class JudgementText {
             return Optional.empty();
         }
         double paces = PositionText.wholeHalves(metres.getAsDouble(), paceMetres);
-        return Optional.of(paces == 0 ? texts.say("goodJustThere") : texts.say("goodWithin", texts.paces(paces)));
+        return Optional.of(within(paces, position.judgement().verdict(), texts));
+    }
+
+    /** So far off it is as good as at the spot; what is to be used with care is not called good. */
+    public static String within(double paces, Verdict verdict, Texts texts) {
+        boolean good = verdict == Verdict.PASS;
+        if (paces < 0.5) {
+            return texts.say(good ? "goodJustThere" : "justThere");
+        }
+        return good ? texts.say("goodWithin", texts.paces(paces)) : texts.say("sameWithin", texts.paces(paces));
     }
 
     private Optional<String> plays(Judgement judgement) {

@@ -33,8 +33,8 @@ public record PlanText(Texts texts) {
             "rotation.reason.noLineOfPlay");
 
     /**
-     * What has to be known first; then the plan hole by hole, each with the most telling of its reasons, and what is to be
-     * known of it.
+     * What has to be known first; then the plan hole by hole, each with the most telling of its reasons, and what is
+     * to be known of it.
      */
     public Lines lines(PlanDay.Answer answer) {
         StoredPlan plan = answer.plan();

@@ -52,7 +52,7 @@ public enum OpenSans {
     }
 
     /** How wide a text is in letters of a size, in the size's unit. */
-    double width(String text, double size) {
+    public double width(String text, double size) {
         return read(font -> {
             double units = 0;
             for (int glyph : glyphs(font, text)) {

@@ -7,8 +7,6 @@ import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.OutlinedText;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.PersonsOpinion;
-import org.cupwright.holelocation.RuleId;
-import org.cupwright.holelocation.Verdict;
 import org.cupwright.settingout.PacedPlace;
 
 /** One hole on the changer's card: a third of a quarter of the sheet. */
@@ -19,6 +17,12 @@ final class CardHole {
     private static final int DRAWING_WIDTH = 34;
     private static final double UNITS_A_MILLIMETRE = 10;
     private static final double DRAWING_LESS = 2.6;
+    private static final PaperLines NOTICES = new PaperLines(7.5, 1.2);
+    private static final double NOTICE_GAP = 0.5;
+    private static final double BESIDE_MILLIMETRES = 49;
+
+    /** What a hole says besides its notices, with a way from a mark and a person's word. */
+    private static final double SAYS_MILLIMETRES = 31;
 
     private final Flags flags;
     private final Texts texts;
@@ -37,11 +41,21 @@ final class CardHole {
         drawing(hole, heightMillimetres - DRAWING_LESS);
         page.open("div", "says").open("div", "top").element("span", "hole", hole.hole());
         page.element("span", "where", words.where(hole)).close("div");
-        hole.cut().ifPresent(this::cut);
+        hole.cut().filter(cut -> !hole.temporary()).ifPresent(this::cut);
         page.element("div", "plug", plug(hole));
+        hole.notices().forEach(notice -> page.element("div", "warning", notice));
         hole.cut().ifPresent(cut -> warnings(cut).forEach(warning -> page.element("div", "warning", warning)));
-        toFillIn();
+        toFillIn(hole);
         page.close("div").close("div");
+    }
+
+    /** How high a hole grows with its notices, mm: so high at least as it would be without. */
+    static double height(SheetHole hole, double without, double quarterMillimetres) {
+        double width = quarterMillimetres - BESIDE_MILLIMETRES;
+        double said = hole.notices().stream()
+                .mapToDouble(notice -> NOTICE_GAP + NOTICES.height(notice, width))
+                .sum();
+        return Math.max(without, SAYS_MILLIMETRES + said);
     }
 
     private void drawing(SheetHole hole, double height) {
@@ -59,7 +73,10 @@ final class CardHole {
         page.open("div", "within");
         paced.ifPresent(place -> page.element("span", "flag", flags.named(place.third())));
         List<String> beside = new ArrayList<>();
-        cut.directions().leeway().map(words::within).ifPresent(beside::add);
+        cut.directions()
+                .leeway()
+                .map(leeway -> words.within(leeway, cut.verdict()))
+                .ifPresent(beside::add);
         paced.flatMap(words::fromBack).ifPresent(beside::add);
         for (int i = 0; i < beside.size(); i++) {
             page.text(i == 0 ? "" : " · ").element("span", "whole", beside.get(i));
@@ -68,6 +85,11 @@ final class CardHole {
     }
 
     private String plug(SheetHole hole) {
+        if (hole.temporary()) {
+            return texts.say(
+                    "sheet.card.toFill",
+                    hole.lastHole().map(words::whole).orElseGet(() -> texts.say("sheet.card.unknown")));
+        }
         return hole.lastHole()
                 .map(place -> texts.say("sheet.card.plug", words.whole(place)))
                 .or(() -> hole.roughHole().map(part -> texts.say("sheet.card.plugRoughly", words.part(part))))
@@ -77,12 +99,6 @@ final class CardHole {
     private List<String> warnings(SheetHole.Cut cut) {
         List<String> warnings = new ArrayList<>();
         wayFromMark(cut, warnings);
-        if (cut.verdict() == Verdict.CAUTION) {
-            warnings.add(texts.say("sheet.care"));
-        }
-        for (RuleId rule : cut.setAside()) {
-            warnings.add(texts.say("sheet.setAside", texts.say("rule." + rule.id())));
-        }
         if (!cut.slopeChecked()) {
             warnings.add(texts.say("sheet.slopeNotChecked"));
         }
@@ -108,9 +124,15 @@ final class CardHole {
         }
     }
 
-    private void toFillIn() {
-        page.open("div", "write").box(texts.say("sheet.card.asPlanned")).text(" ");
-        page.box(texts.say("sheet.card.moved")).line("middling").close("div");
+    private void toFillIn(SheetHole hole) {
+        page.open("div", "write");
+        if (hole.temporary()) {
+            page.box(texts.say("sheet.card.filled"));
+        } else {
+            page.box(texts.say("sheet.card.asPlanned")).text(" ");
+            page.box(texts.say("sheet.card.moved")).line("middling");
+        }
+        page.close("div");
         page.open("div", "write").text(texts.say("sheet.card.soil") + " ");
         for (String soil : List.of("none", "in", "out")) {
             page.box(texts.say("sheet.card.soil." + soil)).text(" ");

@@ -43,10 +43,10 @@ public record ChangersCard(Texts texts) {
         ShedQuarter shed = new ShedQuarter(day, texts, page);
         CardHole card = new CardHole(day, texts, page);
         double height = (page.paper().heightMillimetres() / 2 - CardHole.AROUND_MILLIMETRES) / HOLES_A_QUARTER;
-        List<Runnable> quarters = new ArrayList<>(List.of(shed::before));
-        for (int from = 0; from < day.holes().size(); from += HOLES_A_QUARTER) {
-            int to = Math.min(day.holes().size(), from + HOLES_A_QUARTER);
-            List<SheetHole> holes = day.holes().subList(from, to);
+        NoticeBoxes boxes = NoticeBoxes.of(day.first(), page.paper());
+        List<Runnable> quarters = new ArrayList<>(List.of(() -> shed.before(boxes.first())));
+        boxes.further().forEach(notices -> quarters.add(() -> shed.firstGoesOn(notices)));
+        for (List<SheetHole> holes : inQuarters(day.holes(), height, page.paper())) {
             quarters.add(() -> {
                 page.heading();
                 holes.forEach(hole -> card.write(hole, height));
@@ -56,6 +56,23 @@ public record ChangersCard(Texts texts) {
             quarters.add(shed::notes);
         }
         quarters.add(shed::handWork);
+        return quarters;
+    }
+
+    /** Three holes a quarter; fewer where their notices need the room. */
+    private static List<List<SheetHole>> inQuarters(List<SheetHole> holes, double height, PaperSize paper) {
+        List<List<SheetHole>> quarters = new ArrayList<>();
+        double used = 0;
+        for (SheetHole hole : holes) {
+            double needs = CardHole.height(hole, height, paper.widthMillimetres() / 2);
+            boolean full = used + needs > HOLES_A_QUARTER * height + 0.01;
+            if (quarters.isEmpty() || full) {
+                quarters.add(new ArrayList<>());
+                used = 0;
+            }
+            quarters.get(quarters.size() - 1).add(hole);
+            used += needs;
+        }
         return quarters;
     }
 

@@ -20,7 +20,7 @@ public record DayPaperFiles(Texts texts) {
      * @throws org.cupwright.message.Problem when they cannot be written
      */
     public List<Path> write(DayPaper paper, Path folder) {
-        DaySheet day = DaySheet.of(paper);
+        DaySheet day = DaySheet.of(paper, texts);
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(SHEET, new HoleLocationSheet(texts).pdf(day));
         files.put(CARD, new ChangersCard(texts).pdf(day));

@@ -5,7 +5,9 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.answers.DayText;
+import org.cupwright.app.answers.FirstText;
 import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.first.Notice;
 import org.cupwright.app.desk.green.GreenOnDay;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
@@ -20,6 +22,7 @@ import org.cupwright.green.OnConvention;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.green.RestsOn;
+import org.cupwright.holelocation.judging.GoodWithin;
 import org.cupwright.policy.Policy;
 import org.cupwright.settingout.Directions;
 import org.cupwright.settingout.SettingOut;
@@ -33,11 +36,19 @@ import org.cupwright.turf.state.RoughHole;
  * @param speed the speed the day was judged at, and where it comes from
  * @param soFar how much of the plan has been cut
  * @param holes in round order
+ * @param first what has to be known before anything else, the gravest first
  * @param policy the course's settings
  */
 public record DaySheet(
-        String course, LocalDate date, DaySpeed speed, CutSoFar soFar, List<SheetHole> holes, Policy policy) {
+        String course,
+        LocalDate date,
+        DaySpeed speed,
+        CutSoFar soFar,
+        List<SheetHole> holes,
+        List<String> first,
+        Policy policy) {
     public DaySheet {
+        first = List.copyOf(first);
         holes = List.copyOf(holes);
     }
 
@@ -72,31 +83,47 @@ public record DaySheet(
     }
 
     /** A day's sheet from its plan. */
-    public static DaySheet of(DayPaper paper) {
+    public static DaySheet of(DayPaper paper, Texts texts) {
         CourseDay day = paper.day();
-        List<SheetHole> holes = paper.greens().stream()
-                .map(green -> hole(green, paper.position(green.hole().id()), day.policy()))
-                .toList();
-        return new DaySheet(day.course().name(), day.date(), day.speed(), paper.soFar(), holes, day.policy());
+        FirstText first = new FirstText(texts, day);
+        List<SheetHole> holes =
+                paper.greens().stream().map(green -> hole(green, paper, first)).toList();
+        return new DaySheet(
+                day.course().name(),
+                day.date(),
+                day.speed(),
+                paper.soFar(),
+                holes,
+                paper.first().before().stream().map(first::says).toList(),
+                day.policy());
     }
 
-    private static SheetHole hole(GreenOnDay green, Optional<JudgedPosition> position, Policy policy) {
+    private static SheetHole hole(GreenOnDay green, DayPaper paper, FirstText first) {
         Hole hole = green.hole();
+        Policy policy = paper.day().policy();
+        Optional<JudgedPosition> position = paper.position(hole.id());
+        List<Notice> notices = paper.first().at(hole.id());
         GreenDrawing drawing = GreenDrawing.of(green.judgement(), green.ground());
         Optional<MapPoint> spot = position.map(found -> found.judgement().position());
         return new SheetHole(
                 hole.id(),
-                position.map(found -> cut(hole, found, policy)),
+                position.map(found -> cut(green, found, policy)),
                 green.lastHole().flatMap(at -> place(hole, at, policy)),
                 green.roughHole().map(RoughHole::part),
-                drawing.withSpots(spot.stream().toList()));
+                drawing.withSpots(spot.stream().toList()),
+                notices.stream().anyMatch(notice -> notice.kind() == Notice.Kind.TEMPORARY),
+                notices.stream().map(first::says).toList());
     }
 
-    private static SheetHole.Cut cut(Hole hole, JudgedPosition position, Policy policy) {
+    private static SheetHole.Cut cut(GreenOnDay green, JudgedPosition position, Policy policy) {
+        Hole hole = green.hole();
         SettingOut settingOut = SettingOut.of(hole, policy);
         MapPoint at = position.judgement().position();
         Directions directions = position.goodWithinMetres().isPresent()
-                ? settingOut.directions(at, position.goodWithinMetres().getAsDouble(), Optional.empty())
+                ? settingOut.directions(
+                        at,
+                        position.goodWithinMetres().getAsDouble(),
+                        GoodWithin.of(position.judgement(), green.judgement()).moreRoom())
                 : settingOut.directions(at);
         return new SheetHole.Cut(
                 directions,

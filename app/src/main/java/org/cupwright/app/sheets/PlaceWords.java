@@ -1,6 +1,7 @@
 package org.cupwright.app.sheets;
 
 import java.util.Optional;
+import org.cupwright.app.answers.JudgementText;
 import org.cupwright.app.answers.PositionText;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
@@ -8,6 +9,8 @@ import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.green.End;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.Side;
+import org.cupwright.holelocation.Verdict;
+import org.cupwright.policy.EnumNames;
 import org.cupwright.settingout.FromMark;
 import org.cupwright.settingout.Leeway;
 import org.cupwright.settingout.PacedPlace;
@@ -24,6 +27,9 @@ final class PlaceWords {
 
     /** Where a hole is or is to be: {@code back left}; or that the plan leaves the green out. */
     String where(SheetHole hole) {
+        if (hole.temporary()) {
+            return texts.say("sheet.temporary");
+        }
         return hole.cut()
                 .map(SheetHole.Cut::directions)
                 .map(way -> area(way.place().map(PacedPlace::metres), way.at()))
@@ -68,11 +74,13 @@ final class PlaceWords {
         return area(place) + " · " + paces(place);
     }
 
-    /** How far off is still good. */
-    String within(Leeway leeway) {
-        return leeway.goodWithinPaces() < 0.5
-                ? texts.say("sheet.exactly")
-                : texts.say("sheet.within", texts.paces(leeway.goodWithinPaces()));
+    /** How far off is still as good; where that is nowhere, on which side there is more room. */
+    String within(Leeway leeway, Verdict verdict) {
+        String within = JudgementText.within(leeway.goodWithinPaces(), verdict, texts);
+        return leeway.moreRoom()
+                .filter(way -> leeway.goodWithinPaces() < 0.5)
+                .map(way -> within + ", " + texts.say("sheet.moreRoom." + EnumNames.lowerCamel(way)))
+                .orElse(within);
     }
 
     /** {@code 12½ paces from head 7-3 towards head 7-1}. */

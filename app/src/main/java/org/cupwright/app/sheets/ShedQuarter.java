@@ -17,8 +17,9 @@ record ShedQuarter(DaySheet day, Texts texts, Page page) {
             List.of("blade", "play", "thunder", "frost", "spray", "heat", "lifting", "alone", "local");
     private static final int NOTE_LINES = 14;
 
-    void before() {
+    void before(List<String> first) {
         page.heading().say("h1", "title", "sheet.card.title");
+        first(first);
         page.element("p", "state", day.state(texts) + " · " + DaySheet.speed(day.speed(), texts));
         page.say("h2", "load", "sheet.card.load");
         page.element("p", "load", String.join(" · ", new Flags(texts, day.policy()).load(day)));
@@ -26,6 +27,29 @@ record ShedQuarter(DaySheet day, Texts texts, Page page) {
         ticks().forEach(tick -> page.open("div", "tick").box(tick).close("div"));
         page.close("div").say("h2", "here", "sheet.card.here");
         answers();
+    }
+
+    /** A box with what has to be known first. */
+    void first(List<String> notices) {
+        page.open("div", "first").say("h2", "know", "first.title");
+        notices.forEach(this::notice);
+        page.close("div");
+    }
+
+    /** A time is not torn apart at a line's end. */
+    private void notice(String notice) {
+        page.open("p", "notice");
+        for (String word : notice.split(" ", -1)) {
+            page.element("span", word.matches(".*\\d:\\d\\d.*") ? "whole" : "word", word)
+                    .text(" ");
+        }
+        page.close("p");
+    }
+
+    /** The notices that the first quarter has no room for. */
+    void firstGoesOn(List<String> notices) {
+        page.heading();
+        first(notices);
     }
 
     private List<String> ticks() {

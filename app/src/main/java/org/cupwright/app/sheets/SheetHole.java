@@ -1,5 +1,6 @@
 package org.cupwright.app.sheets;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.maps.GreenDrawing;
@@ -19,13 +20,21 @@ import org.cupwright.settingout.PacedPlace;
  * @param lastHole where the hole to be filled with the plug is, when known
  * @param roughHole its part of the green, where no more is known
  * @param drawing the green with what lies on it
+ * @param temporary whether the hole is played to a temporary green
+ * @param notices what has to be known at this hole, the gravest first
  */
 public record SheetHole(
         String hole,
         Optional<Cut> cut,
         Optional<PlaceOnGreen> lastHole,
         Optional<CutSomewhere> roughHole,
-        GreenDrawing drawing) {
+        GreenDrawing drawing,
+        boolean temporary,
+        List<String> notices) {
+    public SheetHole {
+        notices = List.copyOf(notices);
+    }
+
     /** The place in paces, where there is a hole and a line of play. */
     Optional<PacedPlace> paced() {
         return cut.flatMap(location -> location.directions().place());

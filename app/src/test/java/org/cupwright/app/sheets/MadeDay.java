@@ -1,5 +1,6 @@
 package org.cupwright.app.sheets;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -25,6 +26,8 @@ import org.cupwright.settingout.SettingOut;
 final class MadeDay {
     static final DemoCourse DEMO = new DemoCourse(1);
 
+    static final String THUNDER = "Thunder: stop, take shelter, wait 30 minutes after the last clap.";
+
     private MadeDay() {}
 
     static DaySheet on(PaperSize paper) {
@@ -37,6 +40,7 @@ final class MadeDay {
                 DaySpeed.of(10, DaySpeed.From.SEASON),
                 CutSoFar.NOTHING,
                 holes,
+                List.of(THUNDER),
                 policy);
     }
 
@@ -60,7 +64,49 @@ final class MadeDay {
                                 at -> hole.green().distanceToEdgeMetres(at) < 3.6,
                                 at -> at.distanceMetres(last) < 2,
                                 new OldHoleOnMap(last, 1))
-                        .withSpots(List.of(spot)));
+                        .withSpots(List.of(spot)),
+                false,
+                notices(hole.id()));
+    }
+
+    /** The same day with more to know than the first quarter holds, before the round and at two holes. */
+    static DaySheet withMuchToKnow(PaperSize paper) {
+        DaySheet day = on(paper);
+        List<String> first = new ArrayList<>();
+        for (int i = 1; i <= 12; i++) {
+            first.add("Urgent, green " + i + ": an invented pipe burst behind the green and the ground is soft there"
+                    + " (Invented Person, Thu 18 Jun 2026 06:50)");
+        }
+        first.add(THUNDER);
+        List<SheetHole> holes = day.holes().stream()
+                .map(hole -> switch (hole.hole()) {
+                    case "5" -> noticed(hole, true, List.of("Played to the temporary green."));
+                    case "8" ->
+                        noticed(
+                                hole,
+                                false,
+                                List.of(
+                                        "Closed until Fri 19 Jun 2026 (disease): back left · 22 on · 5 from left",
+                                        "High plug: soil out, never stamp: middle centre · 14 on · 9 from left",
+                                        "Damaged plug: front right · 6½ on · 4½ from right",
+                                        "Hole 1 is on this green too, only 9.5 m away; 18.3 m are wanted."));
+                    default -> hole;
+                })
+                .toList();
+        return new DaySheet(day.course(), day.date(), day.speed(), day.soFar(), holes, first, day.policy());
+    }
+
+    private static SheetHole noticed(SheetHole hole, boolean temporary, List<String> notices) {
+        return new SheetHole(
+                hole.hole(), hole.cut(), hole.lastHole(), hole.roughHole(), hole.drawing(), temporary, notices);
+    }
+
+    private static List<String> notices(String hole) {
+        return switch (hole) {
+            case "4" -> List.of("Set aside today (slope): Slope 3.4 %: steeper than 3 %.");
+            case "7" -> List.of("Use with care: Slope 2.9 %: near the limit of 3 %.");
+            default -> List.of();
+        };
     }
 
     /** Off the middle, for every hole another way. */

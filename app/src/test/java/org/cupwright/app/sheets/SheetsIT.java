@@ -58,10 +58,13 @@ class SheetsIT {
     void theCardSaysWhatIsOutOfTheUsual() throws IOException {
         String text = PaperText.words(card(PaperSize.A4));
 
-        assertThat(text).contains("set aside today: slope").contains("use with care");
+        assertThat(text).contains("Set aside today (slope)").contains("Use with care: ");
         assertThat(text).contains("Flags to load").contains("slope not checked");
         assertThat(text).contains("The paces fit more than one place: ").contains("from head 10-");
-        assertThat(text).contains("wait 30 minutes after the last").contains("good within 1½ paces");
+        assertThat(text)
+                .contains("wait 30 minutes after the last")
+                .contains("good within 1½ paces")
+                .containsOnlyOnce("the same within 1½ paces");
         assertThat(text).contains("Wrenfold Moor (invented)").contains("Something odd? Ring:");
     }
 
@@ -74,6 +77,7 @@ class SheetsIT {
                 day.speed(),
                 new CutSoFar(List.of("1", "2"), Optional.of(LocalTime.of(6, 40)), true),
                 day.holes(),
+                day.first(),
                 day.policy()
                         .with(PaperPolicy.TICK_LIST, "long board, chalk")
                         .with(PaperPolicy.RING, "the shed, 12 34")
@@ -105,19 +109,42 @@ class SheetsIT {
     @EnumSource
     void everyLetterIsOnThePaperAndClearOfTheOthers(PaperSize paper) throws IOException {
         for (byte[] pdf : List.of(sheet(paper), card(paper))) {
-            List<Letter> letters = PaperText.letters(pdf);
-            assertThat(letters).hasSizeGreaterThan(500);
-            Rectangle2D printable = new Rectangle2D.Double(
-                    PRINTABLE_MILLIMETRES,
-                    PRINTABLE_MILLIMETRES,
-                    paper.widthMillimetres() - 2 * PRINTABLE_MILLIMETRES,
-                    paper.heightMillimetres() - 2 * PRINTABLE_MILLIMETRES);
-            assertThat(letters).allMatch(letter -> printable.contains(letter.box()), "within the printable paper");
-            for (int i = 0; i < letters.size(); i++) {
-                Letter one = letters.get(i);
-                assertThat(letters.subList(i + 1, letters.size()))
-                        .noneMatch(other -> other.page() == one.page() && overlap(one.box(), other.box()));
-            }
+            assertThat(PaperText.letters(pdf)).hasSizeGreaterThan(500);
+            allClear(pdf, paper);
+        }
+    }
+
+    /** However much there is to know: it goes on over further quarters, and no word is lost. */
+    @ParameterizedTest
+    @EnumSource
+    void manyNoticesPushNothingOffTheCard(PaperSize paper) throws IOException {
+        DaySheet day = MadeDay.withMuchToKnow(paper);
+        byte[] pdf = new ChangersCard(texts).pdf(day);
+        String words = PaperText.words(pdf);
+
+        assertThat(words).contains(day.first().toArray(String[]::new));
+        assertThat(day.holes().stream().flatMap(hole -> hole.notices().stream()))
+                .hasSizeGreaterThan(6)
+                .allSatisfy(notice -> assertThat(words).contains(notice));
+        assertThat(words).contains("Flags to load").contains("The hand work").contains("temporary green");
+        assertThat(words.split("Know first", -1)).hasSizeGreaterThan(2);
+        assertThat(words.split("old hole filled", -1)).hasSize(2);
+        assertThat(words.split("as planned", -1)).hasSize(18);
+        allClear(pdf, paper);
+    }
+
+    private static void allClear(byte[] pdf, PaperSize paper) throws IOException {
+        List<Letter> letters = PaperText.letters(pdf);
+        Rectangle2D printable = new Rectangle2D.Double(
+                PRINTABLE_MILLIMETRES,
+                PRINTABLE_MILLIMETRES,
+                paper.widthMillimetres() - 2 * PRINTABLE_MILLIMETRES,
+                paper.heightMillimetres() - 2 * PRINTABLE_MILLIMETRES);
+        assertThat(letters).allMatch(letter -> printable.contains(letter.box()), "within the printable paper");
+        for (int i = 0; i < letters.size(); i++) {
+            Letter one = letters.get(i);
+            assertThat(letters.subList(i + 1, letters.size()))
+                    .noneMatch(other -> other.page() == one.page() && overlap(one.box(), other.box()));
         }
     }
 
