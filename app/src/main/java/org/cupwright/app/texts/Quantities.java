@@ -14,34 +14,42 @@ record Quantities(UnitSystem units, Locale locale, double paceMetres, String pac
     private static final double SMALL_SQUARE_METRES = 9.5;
 
     String length(double metres) {
+        return length(metres, 0);
+    }
+
+    /** With so many digits more than is usual. */
+    String length(double metres, int more) {
         return switch (units) {
-            case METRIC -> metric(metres);
-            case IMPERIAL -> imperial(metres);
-            case PACES -> Math.abs(metres) < paceMetres ? metric(metres) : paces(metres);
+            case METRIC -> metric(metres, more);
+            case IMPERIAL -> imperial(metres, more);
+            case PACES -> Math.abs(metres) < paceMetres ? metric(metres, more) : paces(metres, more);
         };
     }
 
-    private String metric(double metres) {
+    private String metric(double metres, int more) {
         double size = Math.abs(metres);
         if (size < 0.0995) {
-            return number(1000 * metres, 0) + " mm";
+            return number(1000 * metres, more) + " mm";
         }
         if (size < 1.995) {
-            return number(metres, 2) + " m";
+            return number(metres, 2 + more) + " m";
         }
-        return number(metres, size < 99.95 ? 1 : 0) + " m";
+        return number(metres, (size < 99.95 ? 1 : 0) + more) + " m";
     }
 
-    private String imperial(double metres) {
+    private String imperial(double metres, int more) {
         double feet = LengthUnit.FOOT.fromMetres(metres);
         if (Math.abs(feet) < 1) {
             double inches = INCHES_IN_A_FOOT * feet;
-            return number(inches, Math.abs(inches) < 3 ? 2 : 0) + " in";
+            return number(inches, (Math.abs(inches) < 3 ? 2 : 0) + more) + " in";
         }
-        return number(feet, Math.abs(feet) < 99.95 ? 1 : 0) + " ft";
+        return number(feet, (Math.abs(feet) < 99.95 ? 1 : 0) + more) + " ft";
     }
 
-    private String paces(double metres) {
+    private String paces(double metres, int more) {
+        if (more > 0) {
+            return number(Paces.fromMetres(metres, paceMetres), more) + " " + pacesWord;
+        }
         return withPaces(Paces.roundedToHalf(metres, paceMetres));
     }
 

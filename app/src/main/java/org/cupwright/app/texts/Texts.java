@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -29,6 +30,12 @@ public final class Texts {
             List.of("back", "backRight", "right", "frontRight", "front", "frontLeft", "left", "backLeft");
 
     private static final double EIGHTH_DEGREES = 45;
+
+    /** Down to a tenth of a millimetre at least; nobody asks for more (our choice). */
+    private static final int MOST_DIGITS_MORE = 3;
+
+    /** Where the last of those digits would not show it. */
+    private static final double NO_DIFFERENCE_METRES = 1e-4;
 
     private final Locale locale;
     private final Door door;
@@ -73,8 +80,37 @@ public final class Texts {
 
     /** The sentence of a message. */
     public String say(Message message) {
-        Object[] shown = message.arguments().stream().map(this::shown).toArray();
-        return format(message.key(), shown);
+        return format(message.key(), distinct(message.arguments()));
+    }
+
+    /**
+     * The arguments as they stand in a sentence. Lengths that differ look different, with more digits where they have
+     * to: 4.9 m nearer than 4.9 m says nothing.
+     */
+    private Object[] distinct(List<Message.Argument> arguments) {
+        int more = 0;
+        while (more < MOST_DIGITS_MORE && lookAlike(arguments, more)) {
+            more++;
+        }
+        int digits = more;
+        return arguments.stream()
+                .map(argument -> argument instanceof Message.Length length && digits > 0
+                        ? quantities.length(length.metres(), digits)
+                        : shown(argument))
+                .toArray();
+    }
+
+    private boolean lookAlike(List<Message.Argument> arguments, int more) {
+        Map<String, Double> seen = new HashMap<>();
+        for (Message.Argument argument : arguments) {
+            if (argument instanceof Message.Length length) {
+                Double before = seen.put(quantities.length(length.metres(), more), length.metres());
+                if (before != null && Math.abs(before - length.metres()) > NO_DIFFERENCE_METRES) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** The sentence or word of a key that takes no arguments, or plain ones that are shown as they are. */

@@ -83,7 +83,7 @@ class LogCommandsIT {
 
     @Test
     void theRestAsPlannedLeavesOutWhatIsEnteredAlready() {
-        kept("log", "add", "cup-changed", "--hole", "2", "--on", "12", "--side", "R11");
+        kept("log", "add", "cup-changed", "--hole", "2", "--on", "12", "--side", "11R");
         Result rest = kept("log", "add", "cup", "--hole", "all", "--as-planned");
         assertThat(rest.out().lines().filter(line -> line.startsWith("kept")))
                 .hasSize(2)

@@ -156,6 +156,10 @@ class WeatherCommandIT {
         assertThat(cupwright.run("turf", "--date", "2026-06-24").out())
                 .contains("Weather of the 28 days up to Wed 24 Jun 2026: 15 as entered, 3 forecast,")
                 .contains("assumed.");
+        assertThat(cupwright.run("weather", "list", "--date", "2026-06-10").out())
+                .contains("Thu 28 May 2026")
+                .contains("Wed 10 Jun 2026")
+                .doesNotContain("Thu 11 Jun 2026");
         String eve = cupwright.run("turf", "--date", "2026-06-22", "--json").out();
         assertThat(eve).contains("\"forecast\" : 3").contains("\"weather\" : \"forecast\"");
         assertThat(eve).as("rain that is foretold has not fallen").contains("\"deficitMillimetres\" : null");

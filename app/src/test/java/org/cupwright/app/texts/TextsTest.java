@@ -34,6 +34,16 @@ class TextsTest {
     }
 
     @Test
+    void lengthsThatDifferLookDifferentInOneSentence() {
+        Message near = Message.of("rule.oldHole.caution", new Length(4.87), new Length(4.9));
+        assertThat(texts(UnitSystem.METRIC).say(near)).contains("4.87 m").contains("4.90 m");
+        assertThat(texts(UnitSystem.PACES).say(near)).contains("5.3 paces").contains("5.4 paces");
+        assertThat(texts(UnitSystem.IMPERIAL).say(near)).contains("16.0 ft").contains("16.1 ft");
+        Message same = Message.of("rule.oldHole.caution", new Length(4.9), new Length(4.9));
+        assertThat(texts(UnitSystem.METRIC).say(same)).contains("4.9 m").doesNotContain("4.90");
+    }
+
+    @Test
     void numbersChooseTheirSentence() {
         Message one = Message.of("survey.pointsLeftOut", new Message.Count(1));
         Message many = Message.of("survey.pointsLeftOut", new Message.Count(1234));

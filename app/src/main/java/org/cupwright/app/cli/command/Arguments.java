@@ -1,5 +1,7 @@
 package org.cupwright.app.cli.command;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Side;
@@ -8,6 +10,8 @@ import picocli.CommandLine.ParameterException;
 
 /** Reads arguments that have a form of their own. */
 public record Arguments(CommandSpec spec) {
+    private static final Pattern LETTER_LAST = Pattern.compile("([0-9.]+)([LRlr])");
+
     /** {@code E,N}. */
     public MapPoint point(String option, String text) {
         String[] parts = text.split(",", -1);
@@ -31,16 +35,18 @@ public record Arguments(CommandSpec spec) {
         throw wrong(option + " takes two finite numbers, not '" + text + "'.", text);
     }
 
-    /** {@code 22} and {@code L5}. */
+    /** {@code 22} and {@code L5}, or {@code 5L} as some say it. */
     public Spot.Paced paced(double on, String sideText) {
-        if (!sideText.matches("(?i)[LR][0-9]{1,3}([.][0-9]{1,3})?")) {
+        Matcher lastLetter = LETTER_LAST.matcher(sideText);
+        String typed = lastLetter.matches() ? lastLetter.group(2) + lastLetter.group(1) : sideText;
+        if (!typed.matches("(?i)[LR][0-9]{1,3}([.][0-9]{1,3})?")) {
             throw wrong("--side takes L or R and paces, such as L5, not '" + sideText + "'.", sideText);
         }
         if (!(on >= 0 && on < 1000)) {
             throw wrong("--on takes paces of 0 and more, not " + on + ".", Double.toString(on));
         }
-        Side side = Character.toUpperCase(sideText.charAt(0)) == 'L' ? Side.LEFT : Side.RIGHT;
-        return new Spot.Paced(on, side, Double.parseDouble(sideText.substring(1)));
+        Side side = Character.toUpperCase(typed.charAt(0)) == 'L' ? Side.LEFT : Side.RIGHT;
+        return new Spot.Paced(on, side, Double.parseDouble(typed.substring(1)));
     }
 
     /** A table is of one kind of entries. */

@@ -13,8 +13,8 @@ import picocli.CommandLine.Option;
 /** Shows the weather day by day. */
 @Command(
         name = "list",
-        description = "Shows the weather of each day and what it rests on. Default: two weeks up to today, "
-                + "and the days that are foretold.")
+        description = "Shows the weather of each day and what it rests on. Default: two weeks up to today or --date, "
+                + "and, without a date, the days that are foretold.")
 final class WeatherListCommand extends CourseCommand {
     @Option(names = "--from", paramLabel = "D", description = "The first day.")
     private LocalDate from;
@@ -24,8 +24,10 @@ final class WeatherListCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        ListWeather.Answer answer =
-                new ListWeather(task.session()).of(Optional.ofNullable(from), Optional.ofNullable(to));
+        ListWeather.Answer answer = new ListWeather(task.session())
+                .of(
+                        Optional.ofNullable(from),
+                        Optional.ofNullable(to).or(() -> task.question().date()));
         task.answer(() -> new WeatherJson(task.texts()).list(answer), () -> new WeatherText(task.texts()).list(answer));
     }
 }

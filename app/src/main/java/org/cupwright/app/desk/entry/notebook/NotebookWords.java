@@ -16,20 +16,21 @@ import org.cupwright.message.Problem;
 
 /**
  * Places as crews write them into notebooks: {@code 12 on 5 left}, {@code 12 on, 5 from the left}, {@code L5, 12 on},
- * {@code 12 L5}, {@code 5L 12}, {@code back left}, {@code middle}, {@code left in yesterday's hole}. Which words are
+ * {@code 12 L5}, {@code 5L 12}, {@code 14F 5R}, {@code back left}, {@code BL}, {@code B/L}, {@code middle}, {@code left in yesterday's hole}. Which words are
  * understood is our choice.
  */
 final class NotebookWords {
     private static final String NUMBER = "([0-9]{1,3}(?:[.,][0-9]{1,2})?\u00bd?|\u00bd)";
     private static final String SIDE = "(left|right|l|r)";
+    private static final String ON = "(?:on|front|f)";
     private static final String AND = "[ ,;/]+";
 
     /** Ways to write paces; which group is on, which the side, which the paces from it. */
     private static final Map<Pattern, List<Integer>> PACED = Map.of(
-            written(NUMBER + " ?on" + AND + NUMBER + " ?" + SIDE), List.of(1, 3, 2),
-            written(NUMBER + " ?on" + AND + SIDE + " ?" + NUMBER), List.of(1, 2, 3),
-            written(NUMBER + " ?" + SIDE + AND + NUMBER + " ?on"), List.of(3, 2, 1),
-            written(SIDE + " ?" + NUMBER + AND + NUMBER + " ?on"), List.of(3, 1, 2),
+            written(NUMBER + " ?" + ON + AND + NUMBER + " ?" + SIDE), List.of(1, 3, 2),
+            written(NUMBER + " ?" + ON + AND + SIDE + " ?" + NUMBER), List.of(1, 2, 3),
+            written(NUMBER + " ?" + SIDE + AND + NUMBER + " ?" + ON), List.of(3, 2, 1),
+            written(SIDE + " ?" + NUMBER + AND + NUMBER + " ?" + ON), List.of(3, 1, 2),
             written(NUMBER + AND + SIDE + NUMBER), List.of(1, 2, 3),
             written(NUMBER + SIDE + AND + NUMBER), List.of(3, 2, 1));
 
@@ -39,12 +40,25 @@ final class NotebookWords {
             written("(?:left |same |stayed )?in (?:yesterday'?s|the old|the same|old|same) (?:old )?hole|not changed"
                     + "|unchanged|no change|same(?: hole)?(?: as yesterday)?|as yesterday|stayed");
 
-    private static final Map<String, Depth> DEPTHS =
-            Map.of("front", Depth.FRONT, "middle", Depth.MIDDLE, "mid", Depth.MIDDLE, "back", Depth.BACK);
+    private static final Map<String, Depth> DEPTHS = Map.of(
+            "front", Depth.FRONT,
+            "f", Depth.FRONT,
+            "middle", Depth.MIDDLE,
+            "mid", Depth.MIDDLE,
+            "m", Depth.MIDDLE,
+            "back", Depth.BACK,
+            "b", Depth.BACK);
 
-    private static final Map<String, Across> SIDES = Map.of("left", Across.LEFT, "right", Across.RIGHT);
+    private static final Map<String, Across> SIDES = Map.of(
+            "left", Across.LEFT,
+            "l", Across.LEFT,
+            "right", Across.RIGHT,
+            "r", Across.RIGHT);
 
-    private static final List<String> CENTRE = List.of("centre", "center", "middle", "mid");
+    /** {@code BL}: both words by their first letters, written as one. */
+    private static final Pattern LETTERS = written("([fmb])([lcmr])|([lcr])([fmb])");
+
+    private static final List<String> CENTRE = List.of("centre", "center", "c", "middle", "mid", "m");
 
     private NotebookWords() {}
 
@@ -55,6 +69,10 @@ final class NotebookWords {
     static NotebookPlace of(String words) {
         String plain = words.toLowerCase(Locale.ROOT)
                 .replace('\u2019', '\'')
+                .replaceAll("[.](?![0-9])", " ")
+                .replaceAll("\\s+", " ")
+                .strip()
+                .replaceAll("\\b(left|right|l|r)(?: side)? edge\\b|\\bedge\\b", "$1")
                 .replaceAll("\\b(?:paces?|from|of) |\\bthe (?=left|right|front|back|middle|centre|center)", "")
                 .replaceAll("\\s+", " ")
                 .strip();
@@ -85,7 +103,9 @@ final class NotebookWords {
 
     /** A part of the green: how far back, how far across, in either order; the middle is both. */
     private static Optional<NotebookPlace> part(String plain) {
-        List<String> words = new ArrayList<>(List.of(plain.split("[ ,/-]+")));
+        List<String> words = new ArrayList<>(
+                List.of((LETTERS.matcher(plain).matches() ? plain.substring(0, 1) + " " + plain.substring(1) : plain)
+                        .split("[ ,/-]+")));
         if (words.size() == 1 && CENTRE.contains(words.get(0))) {
             return Optional.of(new NotebookPlace.PartOf(Depth.MIDDLE, Optional.of(Across.CENTRE)));
         }

@@ -24,6 +24,8 @@ public record EntryPlace(Optional<Hole> hole, Policy policy) {
     private static final Pattern AT = Pattern.compile(NUMBER + "," + NUMBER);
     private static final Pattern PACED = Pattern.compile(NUMBER + ",([LRlr])" + NUMBER);
 
+    private static final Pattern LETTER_LAST = Pattern.compile("^" + NUMBER + "," + NUMBER + "([LRlr])$");
+
     MapPoint of(Spot spot, String kind) {
         if (spot instanceof Spot.At at) {
             return at.point();
@@ -38,7 +40,7 @@ public record EntryPlace(Optional<Hole> hole, Policy policy) {
         if (at.matches()) {
             return new Spot.At(new MapPoint(Double.parseDouble(at.group(1)), Double.parseDouble(at.group(2))));
         }
-        Matcher paced = PACED.matcher(text);
+        Matcher paced = PACED.matcher(LETTER_LAST.matcher(text).replaceFirst("$1,$3$2"));
         if (paced.matches()) {
             Side side = paced.group(2).equalsIgnoreCase("L") ? Side.LEFT : Side.RIGHT;
             return new Spot.Paced(Double.parseDouble(paced.group(1)), side, Double.parseDouble(paced.group(3)));

@@ -26,6 +26,11 @@ class NotebookWordsTest {
                 "5 left, 12 on",
                 "L5, 12 on",
                 "12 L5",
+                "12F 5L",
+                "12f, 5l.",
+                "12 on. 5 from left.",
+                "12 from front, 5 from the left edge",
+                "12 on, 5 paces from left edge.",
                 "5L 12")) {
             assertThat(NotebookWords.of(words)).as(words).isEqualTo(left);
         }
@@ -35,7 +40,8 @@ class NotebookWordsTest {
 
     @Test
     void aPartOfTheGreenStaysOne() {
-        for (String words : List.of("back left", "Left back", "back-left", "the back left")) {
+        for (String words : List.of(
+                "back left", "Left back", "back-left", "the back left", "BL", "B/L", "b.l.", "LB", "Back left.")) {
             assertThat(NotebookWords.of(words))
                     .as(words)
                     .isEqualTo(new NotebookPlace.PartOf(Depth.BACK, Optional.of(Across.LEFT)));
@@ -66,6 +72,9 @@ class NotebookWordsTest {
                 "12 r 4",
                 "left",
                 "by the oak",
+                "BB",
+                "L",
+                "LR",
                 "12 on",
                 "12 yards on 5 left",
                 "back front",
