@@ -1,192 +1,131 @@
 package org.cupwright.app.answers;
 
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Consumer;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 import org.cupwright.app.desk.day.CourseDay;
-import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.app.desk.turf.TurfReport;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.cupchange.Fact;
+import org.cupwright.course.Hole;
 import org.cupwright.policy.EnumNames;
-import org.cupwright.turf.signal.IndividualsChart;
-import org.cupwright.turf.state.Measured;
-import org.cupwright.turf.state.Plug;
+import org.cupwright.turf.TurfPolicy;
 import org.cupwright.turf.today.RecheckItem;
 import org.cupwright.turf.today.RecheckItem.Reason;
-import org.cupwright.turf.today.RestingHole;
 import org.cupwright.turf.today.WateringItem;
-import org.cupwright.turf.water.WaterStatus;
+import org.cupwright.turf.weather.WeatherSource;
 
-/** The turf of a day in words, sentence by sentence. */
+/**
+ * What the turf asks for on a morning, on one screen: what has to be known first stands first. All that is known is
+ * told by {@link TurfInFull}.
+ */
 public final class TurfText {
+    /** So many odd things, plugs or cutters are named one by one (our choice); how many more there are is said. */
+    private static final int NAMED = 4;
+
     private static final int HOLE_WIDTH = 5;
     private static final int PLACE_WIDTH = 39;
 
     private final Texts texts;
     private final TurfReport report;
-    private final PlaceText places;
     private final Lines lines;
 
     public TurfText(Texts texts, TurfReport report) {
         this.texts = texts;
         this.report = report;
-        this.places = new PlaceText(texts, report.day().course(), report.day().policy());
         this.lines = new Lines(texts);
     }
 
-    /** The day's conditions, then section by section what wants something. */
+    /** The gravest first; the places worth a look take what room is left. */
     public Lines lines() {
         CourseDay day = report.day();
         lines.say("turf.title", day.course().name(), texts.day(day.date()));
-        conditions();
-        section("odd", report.odd(), this::odd);
-        section("morning", report.morning(), this::watering);
-        section("afternoon", report.afternoon(), this::watering);
-        section("recheck", report.recheck(), this::recheck);
+        new FirstText(texts, day).before(report.first().before(), lines);
+        section("odd", report.odd(), odd -> new OddText(texts, day).rows(odd, lines));
         section(
                 "signals",
                 report.signals(),
-                signals -> signals.forEach(signal -> lines.line("  – " + texts.say(signal.says()))));
-        section(
-                "charts",
-                report.charts().entrySet(),
-                charts -> charts.forEach(chart -> lines.line("  " + chart(chart.getKey(), chart.getValue()))));
-        section("resting", report.wearRest(), resting -> byHole(resting, RestingHole::hole, this::resting));
-        return lines;
+                signals -> signals.forEach(signal -> lines.wrapped("  – ", texts.say(signal.says()))));
+        section("faults", of(RecheckItem.Reason::isFault), this::faults);
+        watering("turf.water.morning", report.morning());
+        watering("turf.water.afternoon", report.afternoon());
+        new PlugsWorthALook(texts, report).rows(of(reason -> reason == Reason.LOOK_FIRST), lines);
+        notEntered();
+        return lines.say("turf.rest");
     }
 
-    private <T> void section(String name, Collection<T> items, Consumer<Collection<T>> rows) {
+    private <T> void section(String name, List<T> items, Consumer<List<T>> rows) {
         if (!items.isEmpty()) {
-            lines.heading("turf." + name);
-            rows.accept(items);
+            lines.say("turf." + name);
+            rows.accept(items.subList(0, Math.min(NAMED, items.size())));
+            if (items.size() > NAMED) {
+                lines.line("     " + texts.say("turf.more", items.size() - NAMED));
+            }
         }
     }
 
-    /** Growth, what that rests on, what the ground lacks of water, and what is to be kept off. */
-    private void conditions() {
-        String rests = texts.say("turf.weather." + EnumNames.lowerCamel(report.weather()));
-        lines.say("turf.growth", texts.number(report.growth(), 2), rests);
-        lines.line(new WeatherText(texts).basis(report.basis()));
-        report.water().ifPresentOrElse(this::water, () -> lines.say("turf.noWater"));
-        if (report.frost()) {
-            lines.say("turf.frost");
-        }
-        ZoneId zone = report.day().course().frame().zone();
-        report.reentry().forEach((hole, from) -> lines.say("turf.reentry", hole, texts.moment(from, zone)));
-    }
-
-    private void water(WaterStatus water) {
-        water.loss().ifPresent(loss -> {
-            String method = texts.say("turf.method." + EnumNames.lowerCamel(loss.method()));
-            lines.say("turf.loss", millimetres(loss.etoMillimetres()), method);
-        });
-        String least = millimetres(water.deficitAtLeastMillimetres());
-        String most = millimetres(water.deficitAtMostMillimetres());
-        lines.line(
-                water.deficitMillimetres().isPresent()
-                        ? texts.say("turf.deficit", most)
-                        : texts.say("turf.deficitBetween", least, most, water.unknownDays()));
-        if (water.filledDays() > 0) {
-            lines.say("turf.filled", water.filledDays());
-        }
-    }
-
-    /** Odd things: where and when, how urgent, what, who saw it, and whether there is a photo. */
-    private void odd(Collection<OddThings.Thing> things) {
-        FactText facts = new FactText(texts, report.day().course(), report.day().policy());
-        for (OddThings.Thing thing : things) {
-            Fact fact = thing.fact();
-            String severity = texts.say(
-                    "log.choice.severity." + EnumNames.lowerCamel(thing.odd().severity()));
-            String photo = thing.odd().photo().isPresent() ? " " + texts.say("turf.odd.photo") : "";
-            lines.wrapped(
-                    List.of(
-                            hole(facts.hole(fact)),
-                            new Line.Cell(facts.moment(fact) + "  " + facts.id(fact) + "  ", 0)),
-                    severity + ": " + thing.odd().text() + " (" + fact.person() + ")" + photo);
-        }
-        lines.row(List.of(hole("")), texts.say("turf.odd.seen"));
-    }
-
-    private void watering(Collection<WateringItem> items) {
-        for (WateringItem item : items) {
-            String done = item.done() ? " " + texts.say("turf.done") : "";
-            plug(item.hole(), item.plug(), texts.say("turf.watering." + EnumNames.lowerCamel(item.reason())) + done);
-        }
-    }
-
-    /** Plugs with a fault one by one; of the others how many on each green, since a list of hundreds is not read. */
-    private void recheck(Collection<RecheckItem> items) {
-        Map<Boolean, List<RecheckItem>> byFault = items.stream()
-                .collect(Collectors.partitioningBy(
-                        item -> item.reason() != Reason.LOOK_FIRST && item.reason() != Reason.NEVER_SEEN));
-        for (RecheckItem item : byFault.get(true)) {
-            String wash = item.washAfter() ? " " + texts.say("turf.wash") : "";
-            plug(item.hole(), item.plug(), texts.say("turf.recheck." + EnumNames.lowerCamel(item.reason())) + wash);
-        }
-        byHole(byFault.get(false), RecheckItem::hole, this::unseen);
-    }
-
-    private void plug(String hole, Plug plug, String says) {
-        lines.row(
-                List.of(hole(hole), Line.left(places.at(hole, plug.at()), PLACE_WIDTH)),
-                texts.say("turf.setOn", texts.day(plug.setOn())) + " · " + says);
-    }
-
-    /** A row for each hole about all that is on its green. */
-    private <T> void byHole(Collection<T> items, Function<T, String> hole, Function<List<T>, String> says) {
-        Lines.alike(items, hole).forEach(on -> lines.row(List.of(hole(hole.apply(on.get(0)))), says.apply(on)));
-    }
-
-    private static Line.Cell hole(String hole) {
-        return Line.left(hole, HOLE_WIDTH);
-    }
-
-    /** How many plugs of a green nobody has looked at. */
-    private String unseen(List<RecheckItem> items) {
-        List<LocalDate> due = items.stream()
-                .filter(item -> item.reason() == Reason.LOOK_FIRST)
-                .map(item -> item.plug().setOn())
-                .sorted()
+    private List<RecheckItem> of(Predicate<Reason> wanted) {
+        return report.recheck().stream()
+                .filter(item -> wanted.test(item.reason()))
                 .toList();
-        List<String> parts = new ArrayList<>();
-        if (!due.isEmpty()) {
-            parts.add(texts.say("turf.recheck.due", due.size(), texts.day(due.get(0))));
+    }
+
+    private void faults(List<RecheckItem> items) {
+        PlaceText places =
+                new PlaceText(texts, report.day().course(), report.day().policy());
+        for (RecheckItem item : items) {
+            String place = places.at(item.hole(), item.plug().at());
+            lines.wrapped(
+                    List.of(Line.left(item.hole(), HOLE_WIDTH), Line.left(place, PLACE_WIDTH)),
+                    texts.say("turf.recheck." + EnumNames.lowerCamel(item.reason())));
         }
-        if (due.size() < items.size()) {
-            parts.add(texts.say("turf.recheck.unseen", items.size() - due.size()));
+    }
+
+    /** On which greens the plugs of the last days want water that they have not had. */
+    private void watering(String key, List<WateringItem> items) {
+        List<WateringItem> wanted = items.stream().filter(item -> !item.done()).toList();
+        if (wanted.isEmpty()) {
+            return;
         }
-        return String.join(" · ", parts);
+        boolean unknown = wanted.stream().anyMatch(item -> item.reason() == WateringItem.Reason.WATER_UNKNOWN);
+        String says = texts.say(
+                key,
+                report.day().policy().get(TurfPolicy.WATERING_DAYS),
+                greens(wanted.stream().map(WateringItem::hole).distinct().toList()));
+        lines.wrapped("", unknown ? says + " " + texts.say("turf.water.unknown") : says);
     }
 
-    /** How many old holes of a green rest, and until when. */
-    private String resting(List<RestingHole> holes) {
-        LocalDate last = holes.stream()
-                .map(resting -> resting.rests().lastDay())
-                .max(LocalDate::compareTo)
-                .orElseThrow();
-        return texts.say("turf.restsUntil", holes.size(), texts.day(last));
+    /** The greens by name; where most are meant, those that are not. */
+    private String greens(List<String> wanted) {
+        List<String> others = report.day().course().holes().stream()
+                .map(Hole::id)
+                .filter(hole -> !wanted.contains(hole))
+                .toList();
+        if (others.isEmpty()) {
+            return texts.say("turf.water.all");
+        }
+        return others.size() < wanted.size()
+                ? texts.say("turf.water.allBut", String.join(", ", others))
+                : texts.say("turf.water.greens", String.join(", ", wanted));
     }
 
-    private String chart(Measured.What what, IndividualsChart chart) {
-        return texts.say(
-                "turf.chart",
-                texts.say("measure." + EnumNames.lowerCamel(what)),
-                chart.values().size(),
-                millimetres(chart.mean()),
-                millimetres(chart.lowerLimit()),
-                millimetres(chart.upperLimit()),
-                chart.outside().size());
-    }
-
-    private String millimetres(double value) {
-        return texts.number(value, 1);
+    /** One line, as nothing on this screen hangs on it alone. */
+    private void notEntered() {
+        List<String> missing = new ArrayList<>();
+        int weather = report.basis().all() - report.basis().days(WeatherSource.OBSERVED);
+        if (weather > 0) {
+            missing.add(
+                    texts.say("turf.missing.weather", weather, report.basis().all()));
+        }
+        report.water()
+                .filter(water -> water.unknownDays() > 0)
+                .ifPresent(water -> missing.add(texts.say("turf.missing.water", water.unknownDays())));
+        int unseen = of(reason -> reason == Reason.NEVER_SEEN).size();
+        if (unseen > 0) {
+            missing.add(texts.say("turf.missing.looks", unseen));
+        }
+        if (!missing.isEmpty()) {
+            lines.say("turf.missing", String.join(" · ", missing));
+        }
     }
 }

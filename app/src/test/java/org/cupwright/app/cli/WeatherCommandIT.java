@@ -153,7 +153,7 @@ class WeatherCommandIT {
                 .contains("Mon 22 Jun 2026       31.0     16.0     12.0        –  forecast")
                 .contains("Of these days: 13 as entered, 3 forecast.")
                 .doesNotContain("before today");
-        assertThat(cupwright.run("turf", "--date", "2026-06-24").out())
+        assertThat(cupwright.run("turf", "--all", "--date", "2026-06-24").out())
                 .contains("Weather of the 28 days up to Wed 24 Jun 2026: 15 as entered, 3 forecast,")
                 .contains("assumed.");
         assertThat(cupwright.run("weather", "list", "--date", "2026-06-10").out())

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.first.Notice;
 import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.app.desk.turf.TurfReport;
 import org.cupwright.app.texts.Texts;
@@ -29,6 +30,7 @@ public final class TurfJson {
         this.places = new PlaceShapes(day.course(), day.policy());
         this.shapes = new Shapes(texts)
                 .as(OddThings.Thing.class, TurfJson::odd)
+                .as(Notice.class, this::notice)
                 .as(RestingHole.class, this::resting)
                 .as(VisiblePlug.class, this::plug)
                 .as(RecheckItem.class, this::recheck);
@@ -42,6 +44,7 @@ public final class TurfJson {
                 .with("weather", report.weather())
                 .with("weatherBasis", report.basis())
                 .with("frost", report.frost())
+                .with("first", report.first().all())
                 .with("odd", report.odd())
                 .with("wearRest", report.wearRest())
                 .with("plugs", report.plugs())
@@ -55,6 +58,14 @@ public final class TurfJson {
 
     private Shape at(String hole, MapPoint point) {
         return new Shape().with("hole", hole).with("position", places.at(hole, point));
+    }
+
+    private Shape notice(Notice notice) {
+        return new Shape()
+                .with("kind", notice.kind())
+                .with("hole", notice.hole())
+                .with("says", notice.says())
+                .with("position", notice.place().flatMap(at -> notice.hole().map(hole -> places.at(hole, at))));
     }
 
     private static Shape odd(OddThings.Thing thing) {

@@ -1,5 +1,6 @@
 package org.cupwright.app.cli.turf;
 
+import org.cupwright.app.answers.TurfInFull;
 import org.cupwright.app.answers.TurfText;
 import org.cupwright.app.answers.json.TurfJson;
 import org.cupwright.app.cli.command.CourseCommand;
@@ -9,6 +10,7 @@ import org.cupwright.app.desk.turf.ShowTurf;
 import org.cupwright.app.desk.turf.TurfReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** Shows the turf of a day. */
 @Command(
@@ -18,11 +20,14 @@ public final class TurfCommand extends CourseCommand {
     @Mixin
     private DayOptions day;
 
+    @Option(names = "--all", description = "All that is known: every plug, resting ground, charts, what it rests on.")
+    private boolean all;
+
     @Override
     protected void run(Task task) {
         TurfReport report = new ShowTurf(task.session()).of(task.question(day));
         task.answer(
                 () -> new TurfJson(report.day(), task.texts()).of(report),
-                () -> new TurfText(task.texts(), report).lines());
+                () -> all ? new TurfInFull(task.texts(), report).lines() : new TurfText(task.texts(), report).lines());
     }
 }

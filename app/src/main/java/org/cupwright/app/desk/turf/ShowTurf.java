@@ -1,14 +1,12 @@
 package org.cupwright.app.desk.turf;
 
-import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseLatitude;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.desk.first.FirstOfDay;
 import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.app.session.Session;
 import org.cupwright.course.Hole;
@@ -34,11 +32,12 @@ public record ShowTurf(Session session) {
             CourseDay day = CourseDay.of(stores, question, session);
             List<OddThings.Thing> odd = OddThings.unseen(
                     stores.facts(), day.course().id(), day.log().end());
-            return report(day, DayTurf.of(stores, day), odd);
+            TurfDay turf = DayTurf.of(stores, day);
+            return report(day, turf, FirstOfDay.of(stores, day, turf), odd);
         });
     }
 
-    private static TurfReport report(CourseDay day, TurfDay turf, List<OddThings.Thing> odd) {
+    private static TurfReport report(CourseDay day, TurfDay turf, FirstOfDay first, List<OddThings.Thing> odd) {
         List<String> holes = day.course().holes().stream().map(Hole::id).toList();
         Clocks clocks = new Clocks(turf);
         List<RestingHole> resting = new ArrayList<>();
@@ -68,7 +67,7 @@ public record ShowTurf(Session session) {
                 water(turf, site),
                 signals,
                 MeasureCharts.of(turf.state()),
-                reentry(turf, day, holes),
+                first,
                 odd);
     }
 
@@ -80,17 +79,5 @@ public record ShowTurf(Session session) {
         WaterBalance balance = new WaterBalance(turf.outlook(), site, turf.policy());
         return Optional.of(balance.onMorning(
                 turf.day(), past -> turf.state().course().care().irrigationOn(past)));
-    }
-
-    private static Map<String, Instant> reentry(TurfDay turf, CourseDay day, List<String> holes) {
-        Instant morning = day.date().atStartOfDay(day.course().frame().zone()).toInstant();
-        Map<String, Instant> still = new LinkedHashMap<>();
-        for (String hole : holes) {
-            turf.state()
-                    .reentryFrom(hole)
-                    .filter(from -> from.isAfter(morning))
-                    .ifPresent(from -> still.put(hole, from));
-        }
-        return still;
     }
 }

@@ -1,10 +1,10 @@
 package org.cupwright.app.desk.turf;
 
-import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.first.FirstOfDay;
 import org.cupwright.app.desk.log.OddThings;
 import org.cupwright.turf.signal.IndividualsChart;
 import org.cupwright.turf.signal.TurfSignal;
@@ -33,7 +33,7 @@ import org.cupwright.turf.weather.WeatherSource;
  * @param water the water in the ground, irrigation of all greens
  * @param signals what cutters and measures ask for
  * @param charts charts of what was measured
- * @param reentry by hole, until when people keep off after spraying, where that is still to come
+ * @param first what has to be known before anybody goes out
  * @param odd odd things that were entered and that nobody has marked as seen, the urgent first
  */
 public record TurfReport(
@@ -49,7 +49,7 @@ public record TurfReport(
         Optional<WaterStatus> water,
         List<TurfSignal> signals,
         Map<Measured.What, IndividualsChart> charts,
-        Map<String, Instant> reentry,
+        FirstOfDay first,
         List<OddThings.Thing> odd) {
     /** Growth potential of the day, 0 to 1. */
     public double growth() {

@@ -16,8 +16,8 @@ import org.cupwright.message.Problem;
 
 /**
  * Places as crews write them into notebooks: {@code 12 on 5 left}, {@code 12 on, 5 from the left}, {@code L5, 12 on},
- * {@code 12 L5}, {@code 5L 12}, {@code 14F 5R}, {@code back left}, {@code BL}, {@code B/L}, {@code middle}, {@code left in yesterday's hole}. Which words are
- * understood is our choice.
+ * {@code 12 L5}, {@code 5L 12}, {@code 14F 5R}, {@code back left}, {@code BL}, {@code B/L}, {@code middle},
+ * {@code left in yesterday's hole}. Which words are understood is our choice.
  */
 final class NotebookWords {
     private static final String NUMBER = "([0-9]{1,3}(?:[.,][0-9]{1,2})?\u00bd?|\u00bd)";
