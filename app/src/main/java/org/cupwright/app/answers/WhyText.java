@@ -39,6 +39,9 @@ public final class WhyText {
         CourseDay day = told.day();
         lines.say(key, told.hole().id(), day.course().name(), texts.day(day.date()))
                 .gap();
+        if (told.temporaryGreen()) {
+            lines.say("explain.temporaryGreen").gap();
+        }
         if (told.metresOffPlan().isPresent()) {
             lines.say("explain.planned");
         }

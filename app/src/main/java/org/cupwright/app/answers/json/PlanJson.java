@@ -144,6 +144,7 @@ public final class PlanJson {
                         "cut",
                         told.done().stream().reduce((earlier, later) -> later).map(last -> cut(told, last)))
                 .with("entries", entries(told))
+                .with("temporaryGreen", told.temporaryGreen())
                 .with("really", answer.really().map(this::judged))
                 .with(
                         "speedFeet",

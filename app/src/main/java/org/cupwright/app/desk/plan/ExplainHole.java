@@ -23,6 +23,7 @@ import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.cupchange.CupWork.HoleMovedInPlay;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.cupchange.GroundNote.TemporaryGreen;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.cupchange.PayloadKinds;
 import org.cupwright.policy.Policy;
@@ -38,6 +39,8 @@ public record ExplainHole(Session session) {
 
     private static final Set<String> KINDS =
             PayloadKinds.names(CupChanged.class, CutSomewhere.class, LeftInOldHole.class, HoleMovedInPlay.class);
+
+    private static final Set<String> TEMPORARY = PayloadKinds.names(TemporaryGreen.class);
 
     /** A plan, and the hole in it. */
     public record Planned(StoredPlan plan, StoredHole hole) {
@@ -55,6 +58,7 @@ public record ExplainHole(Session session) {
      * @param done entries of the day about the hole itself, in order
      * @param before the last entry before the day that put the hole somewhere
      * @param at where the hole really was, as far as the logbook says; empty when it says nothing
+     * @param temporaryGreen whether the hole was played to a temporary green that day, and so is not on this one
      * @param weather what the weather rests on by which old holes rest
      */
     public record Told(
@@ -64,6 +68,7 @@ public record ExplainHole(Session session) {
             List<Fact> done,
             Optional<Fact> before,
             Optional<MapPoint> at,
+            boolean temporaryGreen,
             WeatherBasis weather) {
         public Policy policy() {
             return day.policy();
@@ -116,13 +121,21 @@ public record ExplainHole(Session session) {
                 .reduce((earlier, later) -> later);
         Optional<StoredPlan> plan = PlanChoice.find(stores, day.course(), day.date());
         Optional<Planned> planned = plan.flatMap(known -> known.find(holeId).map(spot -> new Planned(known, spot)));
-        if (planned.isEmpty() && done.isEmpty() && before.isEmpty()) {
+        boolean temporary = temporaryGreen(hole, day, facts);
+        if (planned.isEmpty() && done.isEmpty() && before.isEmpty() && !temporary) {
             throw plan.isPresent()
                     ? PlanChoice.leftOut(holeId, day.date())
                     : PlanChoice.none(stores, day.course(), day.date());
         }
-        Optional<MapPoint> at = at(planned, done, before);
-        return new Told(day, hole, planned, done, before, at, WeeksWeather.of(stores, day));
+        Optional<MapPoint> at = temporary ? Optional.empty() : at(planned, done, before);
+        return new Told(day, hole, planned, done, before, at, temporary, WeeksWeather.of(stores, day));
+    }
+
+    private static boolean temporaryGreen(Hole hole, CourseDay day, FactsInEffect facts) {
+        return of(hole, facts.ofKinds(TEMPORARY, FactStore.LONG_AGO, day.log().end())).stream()
+                .reduce((earlier, later) -> later)
+                .filter(last -> ((TemporaryGreen) last.payload()).inPlay())
+                .isPresent();
     }
 
     private static List<Fact> of(Hole hole, List<Fact> facts) {
