@@ -6,22 +6,20 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The turf of the invented course after its invented season, on a screen of 24 lines of 100 columns. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class TurfScreenIT {
     private static final int LINES = 24;
     private static final int COLUMNS = 100;
 
     @TempDir
-    private Path files;
+    private static Path files;
 
-    private InProcess cupwright;
+    private static InProcess cupwright;
 
     @BeforeAll
-    void anInventedSeason() {
+    static void anInventedSeason() {
         cupwright = new InProcess(files.resolve("data"));
         assertThat(cupwright.run("demo", "--out", files.resolve("paper")).status())
                 .isZero();
@@ -45,7 +43,7 @@ class TurfScreenIT {
         String page = told("turf");
         fitsAScreen(page);
         assertThat(page.lines().skip(1).findFirst()).contains("Know first");
-        assertThat(page).contains("Cutter B: plugs high", "Wet patch front left", "18 14", "turf --all");
+        assertThat(page).contains("Cutter B: plugs high", "Wet patch front left", "more greens", "turf --all");
         assertThat(page).doesNotContain("Ground resting");
         assertThat(told("turf", "--all"))
                 .contains("Know first", "Cutter B: plugs high", "Wet patch front left", "Ground resting", "Measured");
