@@ -21,8 +21,16 @@ public record DayText(Texts texts) {
 
     /** The speed that is judged for, and whether in rain. */
     public String speed(DaySpeed speed, DayRain rain) {
-        return texts.say("day.speed", feet(speed.feet()))
-                + (rain.expected() ? " · " + texts.say("day.rain." + EnumNames.lowerCamel(rain)) : "");
+        return texts.say("day.speed", feet(speed.feet())) + rain(rain);
+    }
+
+    private String rain(DayRain rain) {
+        return rain.expected() ? " · " + texts.say("day.rain." + EnumNames.lowerCamel(rain)) : "";
+    }
+
+    /** The speed that is judged for, with where it comes from, and whether in rain. */
+    public String whence(DaySpeed speed, DayRain rain) {
+        return whence(speed) + rain(rain);
     }
 
     /** The speed that is judged for, with where it comes from. */

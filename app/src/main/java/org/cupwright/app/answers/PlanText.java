@@ -41,7 +41,9 @@ public record PlanText(Texts texts) {
         FirstText first = new FirstText(texts, answer.day());
         Lines lines = first.before(answer.first().before(), new Lines(texts)).gap();
         lines.line(title(answer.day(), plan));
-        lines.wrapped("", new DayText(texts).whence(plan.basis().daySpeed()));
+        lines.wrapped(
+                "",
+                new DayText(texts).whence(plan.basis().daySpeed(), plan.basis().dayRain()));
         spread(plan).ifPresent(lines::line);
         lines.gap();
         JudgementText judgements =
@@ -88,7 +90,6 @@ public record PlanText(Texts texts) {
     private String title(CourseDay day, StoredPlan plan) {
         return texts.say("plan.title", day.course().name(), texts.day(plan.date()))
                 + " · "
-                + new DayText(texts).speed(plan.basis().daySpeed(), plan.basis().dayRain()) + " · "
                 + texts.say("state." + EnumNames.lowerCamel(plan.state()));
     }
 

@@ -54,7 +54,7 @@ class CommandsIT {
         Result plan = cupwright.run("plan", "--speed", "11");
         assertThat(plan.status()).as(plan.err()).isZero();
         assertThat(plan.out())
-                .contains("Sat 20 Jun 2026 · green speed 11 ft · draft")
+                .contains("Sat 20 Jun 2026 · draft", "green speed 11 ft: as asked for")
                 .contains("front 1 · middle 1 · back 1")
                 .contains("good, slope not checked");
         assertThat(plan.out().lines().mapToInt(String::length).max().orElse(0)).isLessThanOrEqualTo(100);
