@@ -137,7 +137,7 @@ class BadInputIT {
                 question("unknown course", 1, List.of("plan", "--course", "other"), "other", "made"),
                 question("day without a plan", 1, List.of("explain", "--hole", "1", "--date", "1999-01-01"), "no plan"),
                 question("paper of a day without a plan", 1, List.of("sheets", "--out", files.resolve("p")), "no plan"),
-                question("paper for nowhere", 2, List.of("sheets"), "--out"),
+                question("a spot for no hole", 2, List.of("plan", "--on", "12", "--side", "L5"), "--hole"),
                 question("drawing of no hole", 2, List.of("assess", "--svg", files.resolve("d.svg")), "--hole"),
                 question(
                         "drawing in no folder",
