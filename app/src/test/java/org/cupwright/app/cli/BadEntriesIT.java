@@ -62,7 +62,7 @@ class BadEntriesIT {
     @Test
     void daysThatDoNotExistAreRefused() {
         wrong(false, "rounds --set rounds=90 --date 2026-06-31", "'--date': there is no such day", "2026-06-31");
-        wrong(false, "rounds --set rounds=90 --date yesterday", "give a day as 2026-05-31");
+        wrong(false, "rounds --set rounds=90 --date someday", "give a day as 2026-05-31");
         wrong(
                 false,
                 "rounds --set rounds=90 --set day=2026-02-29",
