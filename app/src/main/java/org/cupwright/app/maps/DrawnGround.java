@@ -1,9 +1,12 @@
 package org.cupwright.app.maps;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import org.cupwright.course.MapPoint;
+import org.cupwright.green.GroundItem;
+import org.cupwright.green.GroundOnDay;
 import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
@@ -15,17 +18,27 @@ import org.cupwright.holelocation.judging.GreenJudgement;
  * @param notToCut ground on which no hole may be cut: hatched
  * @param resting ground about old holes that rests: dotted
  * @param notSurveyed a gap in a survey, of which nothing is said: question marks
+ * @param marked areas that people closed, save or spare on the day: outlined, with a word each
  */
-public record DrawnGround(Predicate<MapPoint> notToCut, Predicate<MapPoint> resting, Predicate<MapPoint> notSurveyed) {
+public record DrawnGround(
+        Predicate<MapPoint> notToCut,
+        Predicate<MapPoint> resting,
+        Predicate<MapPoint> notSurveyed,
+        List<GroundItem> marked) {
+    public DrawnGround {
+        marked = List.copyOf(marked);
+    }
+
     /**
      * Ground as it was judged. What only the rest of old holes speaks against is dotted and not hatched as well: it
      * comes back by itself.
      */
-    static DrawnGround of(GreenJudgement judgement) {
+    static DrawnGround of(GreenJudgement judgement, GroundOnDay day) {
         return new DrawnGround(
                 at(judgement, cell -> failsForMoreThanRest(judgement, cell)),
                 at(judgement, cell -> fails(judgement, cell, RuleId.OLD_HOLE)),
-                at(judgement, cell -> is(judgement, cell, Verdict.NOT_SURVEYED)));
+                at(judgement, cell -> is(judgement, cell, Verdict.NOT_SURVEYED)),
+                MarkedLayer.on(day));
     }
 
     private static Predicate<MapPoint> at(GreenJudgement judgement, IntPredicate cells) {

@@ -19,7 +19,7 @@ import org.cupwright.holelocation.judging.GreenJudgement;
  * @param hole outline, line of play, hazards, marks
  * @param title what stands on the drawing; empty on a small one
  * @param surface the ground, for contour lines; empty without a survey
- * @param ground hatched, dotted, unknown
+ * @param ground hatched, dotted, unknown, closed
  * @param oldHoles old holes with their age in days, the youngest first
  * @param slopes slopes in percent, written where they were taken
  * @param drawn good and bad ground and usual spots as people drew them
@@ -50,7 +50,7 @@ public record GreenDrawing(
                 judgement.green().hole(),
                 "",
                 judgement.green().ground().surface(),
-                DrawnGround.of(judgement),
+                DrawnGround.of(judgement, day),
                 oldHoles(day),
                 SlopeOnMap.of(judgement),
                 judgement.green().drawn(),

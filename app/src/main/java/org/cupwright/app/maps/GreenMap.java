@@ -9,12 +9,13 @@ import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Draws a green: contour lines every 5 cm, ground not to be cut hatched, resting ground dotted, free ground left clear;
- * ground that people drew as good or bad; hazards, old holes, today's spot, slopes, what is doubtful, the line of play
- * upwards, north and a scale.
+ * ground that is closed or saved, with its word; ground that people drew as good or bad; hazards, old holes, today's
+ * spot, slopes, what is doubtful, the line of play upwards, north and a scale.
  *
  * <p>Ink on paper, one accent for today's spot; nothing is told by colour alone. The look is our own. The groups of the
  * SVG carry classes: {@code edge}, {@code contour}, {@code not-to-cut}, {@code resting}, {@code hazard},
- * {@code drawn-good}, {@code drawn-bad}, {@code usual}, {@code old-hole}, {@code spot}, {@code finding}.
+ * {@code closed}, {@code saved}, {@code light-use}, {@code drawn-good}, {@code drawn-bad}, {@code usual},
+ * {@code old-hole}, {@code spot}, {@code finding}.
  */
 public record GreenMap(Texts texts) {
     /** Width of a picture, drawing units: our choice. */
@@ -55,6 +56,7 @@ public record GreenMap(Texts texts) {
         hazards(drawing, canvas);
         ground(drawing, canvas);
         drawn.areas();
+        MarkedLayer.draw(drawing, canvas, texts);
         canvas.outline(
                 "edge",
                 MapStyle.stroke(MapStyle.INK, 3.4),
@@ -90,7 +92,7 @@ public record GreenMap(Texts texts) {
         double em = canvas.em();
         Svg svg = canvas.svg();
         svg.group("not-to-cut", MapStyle.stroke(MapStyle.SOFT, 0.8))
-                .path(strokes.hatching(0.62 * em, inside.and(ground.notToCut())))
+                .path(strokes.hatching(0.62 * em, false, inside.and(ground.notToCut())))
                 .end();
         svg.group("resting", MapStyle.fill(MapStyle.SOFT));
         for (Coordinate at : strokes.pattern(0.75 * em, inside.and(ground.resting()))) {

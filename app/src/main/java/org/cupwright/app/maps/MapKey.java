@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.green.GroundItem;
 import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.policy.EnumNames;
 
@@ -69,6 +70,10 @@ record MapKey(GreenDrawing drawing, MapStyle style, Texts texts) {
         shown.put("map.key.clear", true);
         shown.put("map.key.dotted", !drawing.oldHoles().isEmpty());
         shown.put("map.key.oldHole", !drawing.oldHoles().isEmpty());
+        for (GroundItem.Kind kind : MarkedLayer.KINDS) {
+            boolean marked = drawing.ground().marked().stream().anyMatch(item -> item.kind() == kind);
+            shown.put("map.key.ground." + EnumNames.lowerCamel(kind), marked);
+        }
         for (Kind kind : Kind.values()) {
             boolean said = drawing.drawn().stream().anyMatch(item -> item.word().kind() == kind);
             shown.put("map.key.drawn." + EnumNames.lowerCamel(kind), said);

@@ -36,32 +36,39 @@ record Strokes(MapFrame frame) {
         }
     }
 
-    /** Slanted lines, so far apart on the drawing, over the ground that passes. */
-    String hatching(double gap, Predicate<MapPoint> ground) {
+    /**
+     * Slanted lines, so far apart on the drawing, over the ground that passes: from upper right to lower left, or the
+     * other way.
+     */
+    String hatching(double gap, boolean otherWay, Predicate<MapPoint> ground) {
         StringBuilder path = new StringBuilder();
         double along = gap * Math.sqrt(2);
         for (double start = along / 2; start < frame.width() + frame.height(); start += along) {
-            hatch(start, ground, path);
+            hatch(start, otherWay, ground, path);
         }
         return path.toString();
     }
 
-    /** One line from (start, 0) down to the left; drawn where the ground passes. */
-    private void hatch(double start, Predicate<MapPoint> ground, StringBuilder path) {
+    /** One line from (start, 0) down to the left, or its mirror image; drawn where the ground passes. */
+    private void hatch(double start, boolean otherWay, Predicate<MapPoint> ground, StringBuilder path) {
         double step = frame.length(LOOK_METRES) / Math.sqrt(2);
         boolean drawing = false;
         double down = Math.max(0, start - frame.width());
         double last = down;
         for (; down <= Math.min(frame.height(), start); down += step) {
-            boolean draw = ground.test(frame.ground(start - down, down));
+            boolean draw = ground.test(frame.ground(x(start - down, otherWay), down));
             if (draw != drawing) {
                 double end = draw ? down : last;
-                path.append(Svg.data(draw ? "M" : "L", start - end, end));
+                path.append(Svg.data(draw ? "M" : "L", x(start - end, otherWay), end));
             }
             drawing = draw;
             last = down;
         }
-        path.append(drawing ? Svg.data("L", start - last, last) : "");
+        path.append(drawing ? Svg.data("L", x(start - last, otherWay), last) : "");
+    }
+
+    private double x(double x, boolean mirrored) {
+        return mirrored ? frame.width() - x : x;
     }
 
     /** The points of a staggered pattern, so far apart on the drawing, where the ground passes. */

@@ -23,6 +23,7 @@ import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.Where;
 import org.cupwright.green.DrawnItem;
+import org.cupwright.green.GroundItem;
 import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.green.field.GreenField;
@@ -228,6 +229,42 @@ class GreenMapTest {
                 .isEqualTo(1);
         assertThat(number(svg, "count(//*[@class='usual'])")).isEqualTo(1);
         assertThat(text(svg, "//*[@class='key']")).contains("said to be good", "said to be bad", "usual spot");
+    }
+
+    @Test
+    void closedAndSavedGroundIsDrawnApartFromTheRestWithItsWord() throws Exception {
+        MapPoint left = new MapPoint(middle.east() - 5, middle.north());
+        List<GroundItem> marked = List.of(
+                ground(GroundItem.Kind.OUT_OF_USE, left, 2),
+                ground(GroundItem.Kind.SAVED, new MapPoint(middle.east() + 5, middle.north()), 2),
+                ground(GroundItem.Kind.OUT_OF_USE, new MapPoint(middle.east() + 400, middle.north()), 2));
+        GreenDrawing drawing = MadeDrawing.withMarked(full(), marked);
+        Document svg = parsed(new GreenMap(texts).picture(drawing));
+
+        assertThat(number(svg, "count(//*[@class='closed'])"))
+                .as("one lies off the green")
+                .isEqualTo(1);
+        assertThat(number(svg, "count(//*[@class='saved'])")).isEqualTo(1);
+        assertThat(text(svg, "//*[@class='key']"))
+                .contains("hatched both ways: closed", "dotted round: saved")
+                .doesNotContain("spare it");
+        assertThat(number(svg, "count(//*[local-name()='text'][.='closed' or .='saved'])"))
+                .isEqualTo(2);
+        Document card = parsed(card(drawing));
+        MapFrame frame = new MapFrame(hole, SIZE, SIZE);
+        String[] corners =
+                text(card, "//*[@class='closed-hatching']/*/@d").substring(1).split("[ML]", -1);
+        assertThat(corners).hasSizeGreaterThan(2).allSatisfy(corner -> {
+            String[] xy = corner.split(" ", -1);
+            MapPoint at = frame.ground(Double.parseDouble(xy[0]), Double.parseDouble(xy[1]));
+            assertThat(at.distanceMetres(left)).isLessThan(2.01);
+        });
+        assertThat(text(parsed(new GreenMap(texts).picture(full())), "//*[@class='key']"))
+                .doesNotContain("closed", "saved");
+    }
+
+    private static GroundItem ground(GroundItem.Kind kind, MapPoint at, double metres) {
+        return new GroundItem(kind, DrawnItem.disc(at, metres), Optional.empty(), Optional.empty());
     }
 
     private static PersonsOpinion word(Kind kind) {

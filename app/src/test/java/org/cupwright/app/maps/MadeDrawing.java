@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.DrawnItem;
+import org.cupwright.green.GroundItem;
 import org.cupwright.green.Surface;
 
 /** Drawings with made ground on them. */
@@ -14,7 +15,7 @@ public final class MadeDrawing {
 
     /** A green with nothing on it but its outline and surroundings. */
     public static GreenDrawing of(Hole hole) {
-        DrawnGround clear = new DrawnGround(any -> false, any -> false, any -> false);
+        DrawnGround clear = new DrawnGround(any -> false, any -> false, any -> false, List.of());
         return new GreenDrawing(
                 hole, "", Optional.empty(), clear, List.of(), List.of(), List.of(), List.of(), List.of());
     }
@@ -40,8 +41,23 @@ public final class MadeDrawing {
                 of.hole(),
                 of.title(),
                 of.surface(),
-                new DrawnGround(hatched, dotted, of.ground().notSurveyed()),
+                new DrawnGround(
+                        hatched, dotted, of.ground().notSurveyed(), of.ground().marked()),
                 List.of(holes),
+                of.slopes(),
+                of.drawn(),
+                of.spots(),
+                of.findings());
+    }
+
+    static GreenDrawing withMarked(GreenDrawing of, List<GroundItem> marked) {
+        DrawnGround ground = of.ground();
+        return new GreenDrawing(
+                of.hole(),
+                of.title(),
+                of.surface(),
+                new DrawnGround(ground.notToCut(), ground.resting(), ground.notSurveyed(), marked),
+                of.oldHoles(),
                 of.slopes(),
                 of.drawn(),
                 of.spots(),
