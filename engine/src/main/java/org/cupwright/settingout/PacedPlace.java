@@ -25,6 +25,11 @@ public record PacedPlace(PlaceOnGreen metres, double onPaces, double fromBackPac
                 Paces.roundedToHalf(place.sideMetres(), paceMetres));
     }
 
+    /** How deep the green is on the line on which both are paced: what the two come to. */
+    public double depthPaces() {
+        return onPaces + fromBackPaces;
+    }
+
     public Third third() {
         return metres.third();
     }

@@ -33,7 +33,7 @@ public final class JudgementText {
         List<Line.Cell> cells = List.of(
                 head,
                 Line.left(where(position), 39),
-                Line.left(within(position).orElse(""), 22),
+                Line.left(within(position).orElse(""), 25),
                 Line.left(plays(position.judgement()).orElse(""), 8));
         lines.row(cells, verdict(position.judgement()));
     }

@@ -1,9 +1,7 @@
 package org.cupwright.app.maps;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
@@ -20,11 +18,14 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Ground that is closed, saved or to be spared on the day: its outline and its word, so that nobody takes it for the
- * strip along the edge; closed ground is hatched both ways as well. The marks are our own, and as clear in grey.
+ * strip along the edge; closed ground is hatched both ways as well. A small drawing has the word of closed ground only.
+ * The marks are our own, and as clear in grey.
  */
 final class MarkedLayer {
-    static final Set<Kind> KINDS = EnumSet.of(Kind.OUT_OF_USE, Kind.SAVED, Kind.LIGHT_USE);
-    private static final int[][] WAYS = {{0, 0}, {1, 0}, {-1, 0}, {0, 1}, {0, -1}};
+    /** The gravest first. */
+    static final List<Kind> KINDS = List.of(Kind.OUT_OF_USE, Kind.SAVED, Kind.LIGHT_USE);
+
+    private static final int[][] WAYS = {{0, 0}, {1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, 1}, {1, -1}, {-1, -1}};
 
     private MarkedLayer() {}
 
@@ -38,7 +39,9 @@ final class MarkedLayer {
             Geometry ground = OverlayNGRobust.overlay(item.place(), green.polygon(), OverlayNG.INTERSECTION);
             if (!ground.isEmpty()) { // else the outline was drawn anew since, and this lies off it
                 area(item.kind(), ground, canvas);
-                word(texts.say("map.ground." + EnumNames.lowerCamel(item.kind())), ground, canvas);
+                if (canvas.style().full() || item.kind() == Kind.OUT_OF_USE) {
+                    word(texts.say("map.ground." + EnumNames.lowerCamel(item.kind())), ground, canvas);
+                }
             }
         }
     }
@@ -55,7 +58,9 @@ final class MarkedLayer {
         }
         switch (kind) {
             case OUT_OF_USE -> canvas.outline("closed", MapStyle.stroke(MapStyle.INK, 1.8), ground);
-            case SAVED -> canvas.outline("saved", MapStyle.broken(MapStyle.INK, 1.8, "0.1 ", 0.3 * em), ground);
+            case SAVED ->
+                canvas.outline(
+                        "saved", MapStyle.broken(MapStyle.INK, 1.4, 0.9 * em, 0.3 * em, "0.1 ", 0.3 * em), ground);
             default -> canvas.outline("light-use", MapStyle.stroke(MapStyle.INK, 0.8), ground);
         }
     }
@@ -64,8 +69,11 @@ final class MarkedLayer {
     private static void word(String word, Geometry ground, Canvas canvas) {
         MapPoint middle = MapPoint.of(ground.getInteriorPoint().getCoordinate());
         List<Envelope> boxes = new ArrayList<>();
-        for (int[] way : WAYS) {
-            boxes.add(canvas.box(OpenSans.REGULAR, word, middle, 0, way));
+        double reach = canvas.frame().length(Math.sqrt(ground.getArea() / Math.PI));
+        for (double gap : new double[] {0, reach}) {
+            for (int[] way : WAYS) {
+                boxes.add(canvas.box(OpenSans.REGULAR, word, middle, gap, way));
+            }
         }
         canvas.labelWhereFree(OpenSans.REGULAR, word, boxes);
     }

@@ -82,6 +82,9 @@ final class CardHole {
             page.text(i == 0 ? "" : " · ").element("span", "whole", beside.get(i));
         }
         page.close("div");
+        cut.withRoom()
+                .map(place -> texts.say("sheet.roomAt", words.whole(place.metres())))
+                .ifPresent(room -> page.element("div", "plug", room));
     }
 
     private String plug(SheetHole hole) {

@@ -14,7 +14,7 @@ public record HoleLocationSheet(Texts texts) {
     private static final int ON_A_PAGE = 18;
 
     /** Of a page's height, what goes to margins, heading and notes. */
-    private static final double AROUND_MILLIMETRES = 90;
+    private static final double AROUND_MILLIMETRES = 97;
 
     /** The sheet as a PDF. */
     public byte[] pdf(DaySheet day) {
@@ -27,23 +27,34 @@ public record HoleLocationSheet(Texts texts) {
         page.open("p", "state").element("span", "state", day.state(texts));
         page.text(" · " + DaySheet.speed(day.speed(), texts)).close("p");
         page.open("table", "holes").open("thead").open("tr");
-        List.of("hole", "where", "paces", "flag").forEach(key -> page.say("th", key, "sheet.head." + key));
+        List.of("hole", "where", "paces", "depth", "flag").forEach(key -> page.say("th", key, "sheet.head." + key));
         page.close("tr").close("thead").open("tbody");
         String height = Page.millimetres((page.paper().heightMillimetres() - AROUND_MILLIMETRES) / ON_A_PAGE);
         day.holes().forEach(hole -> row(hole, height, day, page));
         page.close("tbody").close("table");
         page.say("p", "note", "sheet.convention." + EnumNames.lowerCamel(day.convention()));
         String pace = texts.say("sheet.pace", texts.number(day.paceMetres(), 3));
-        page.element("p", "note", pace + " " + texts.say("sheet.letters"));
+        page.element("p", "note", String.join(" ", texts.say("sheet.depth"), pace, texts.say("sheet.letters")));
         return page.say("p", "note", "sheet.localRules").done();
     }
 
     private void row(SheetHole hole, String height, DaySheet day, Page page) {
         PlaceWords words = new PlaceWords(texts, day.paceMetres());
         page.open("tr").open("td", "hole", "height: " + height + ";").text(hole.hole());
-        page.close("td").element("td", "where", words.where(hole)).open("td", "paces");
+        page.close("td").open("td", "where").text(words.where(hole));
+        day.soFar()
+                .findMovedInPlay(hole.hole())
+                .ifPresent(time -> page.element("div", "moved", texts.say("sheet.movedInPlay", time.toString())));
+        page.close("td").open("td", "paces");
         hole.paced().ifPresent(place -> paces(place, words, page));
-        page.close("td").open("td", "flag");
+        page.close("td")
+                .element(
+                        "td",
+                        "depth",
+                        hole.paced()
+                                .map(place -> texts.halves(place.depthPaces()))
+                                .orElse(""));
+        page.open("td", "flag");
         Flags flags = new Flags(texts, day.policy());
         hole.paced()
                 .map(PacedPlace::third)

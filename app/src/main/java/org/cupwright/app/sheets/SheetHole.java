@@ -44,6 +44,7 @@ public record SheetHole(
      * A hole location with what has to be known to cut there.
      *
      * @param directions words, paces and the way from a mark; with how far off is still good, where that was judged
+     * @param withRoom where else, if there is hardly any room about the hole and more on no side
      * @param onePlace whether words and paces lead to one place alone
      * @param verdict what the rules say
      * @param slopeChecked whether the slope was checked at all
@@ -52,6 +53,7 @@ public record SheetHole(
      */
     public record Cut(
             Directions directions,
+            Optional<PacedPlace> withRoom,
             boolean onePlace,
             Verdict verdict,
             boolean slopeChecked,

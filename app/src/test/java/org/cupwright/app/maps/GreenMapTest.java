@@ -246,7 +246,7 @@ class GreenMapTest {
                 .isEqualTo(1);
         assertThat(number(svg, "count(//*[@class='saved'])")).isEqualTo(1);
         assertThat(text(svg, "//*[@class='key']"))
-                .contains("hatched both ways: closed", "dotted round: saved")
+                .contains("hatched both ways: closed", "strokes and dots round: saved")
                 .doesNotContain("spare it");
         assertThat(number(svg, "count(//*[local-name()='text'][.='closed' or .='saved'])"))
                 .isEqualTo(2);

@@ -116,9 +116,12 @@ final class MadeDay {
     }
 
     private static SheetHole.Cut cut(Hole hole, MapPoint spot, boolean measured, Policy policy) {
+        SettingOut settingOut = SettingOut.of(hole, policy);
+        boolean crowded = hole.id().equals("12");
         Set<RuleId> setAside = hole.id().equals("4") ? Set.of(RuleId.LEVEL) : Set.of();
         return new SheetHole.Cut(
-                SettingOut.of(hole, policy).directions(spot, 1.5, Optional.empty()),
+                settingOut.directions(spot, crowded ? 0.25 : 1.5, Optional.empty()),
+                crowded ? settingOut.directions(frame(hole).at(1, 1)).place() : Optional.empty(),
                 !hole.id().equals("10"),
                 hole.id().equals("7") ? Verdict.CAUTION : Verdict.PASS,
                 measured,

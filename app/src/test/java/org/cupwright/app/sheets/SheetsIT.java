@@ -6,6 +6,7 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -15,8 +16,10 @@ import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.sheets.PaperText.Letter;
+import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.holelocation.FastestSpeed.Quickened;
 import org.cupwright.settingout.PacedPlace;
 import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -49,7 +52,10 @@ class SheetsIT {
         for (SheetHole hole : day.holes()) {
             PacedPlace place = hole.cut().orElseThrow().directions().place().orElseThrow();
             String row = hole.hole() + " " + words.area(place.metres()) + " " + words.paces(place.metres());
-            assertThat(lines).anyMatch(line -> line.startsWith(row) && line.endsWith(flags.named(place.third())));
+            assertThat(lines)
+                    .anyMatch(line -> line.startsWith(row)
+                            && line.endsWith(texts.halves(place.onPaces() + place.fromBackPaces()) + " "
+                                    + flags.named(place.third())));
         }
         assertThat(PaperText.words(sheet(paper))).contains("Planned").contains("Wrenfold Moor (invented)");
     }
@@ -64,6 +70,7 @@ class SheetsIT {
         assertThat(text)
                 .contains("wait 30 minutes after the last")
                 .contains("good within 1½ paces")
+                .containsPattern("good just there( · [0-9½]+ from back)? With room: [a-z ]+ · [0-9]+½? on · [0-9]")
                 .containsOnlyOnce("the same within 1½ paces");
         assertThat(text).contains("Wrenfold Moor (invented)").contains("Something odd? Ring:");
     }
@@ -75,7 +82,8 @@ class SheetsIT {
                 day.course(),
                 day.date(),
                 day.speed(),
-                new CutSoFar(List.of("1", "2"), Optional.of(LocalTime.of(6, 40)), true),
+                new CutSoFar(
+                        List.of("1", "2"), Optional.of(LocalTime.of(6, 40)), true, Map.of("2", LocalTime.of(11, 20))),
                 day.holes(),
                 day.first(),
                 day.policy()
@@ -89,6 +97,32 @@ class SheetsIT {
                 .contains("Ring the shed, 12 34.")
                 .contains("As cut at 06:40")
                 .doesNotContain("B blue");
+    }
+
+    /** Also with a line about the speed that takes two. */
+    @ParameterizedTest
+    @EnumSource
+    void aHoleMovedInPlayHasALineOfItsOwnAndTheSheetStaysOnePage(PaperSize paper) throws IOException {
+        DaySheet day = MadeDay.on(paper);
+        CutSoFar moved = new CutSoFar(
+                List.of("1", "2"), Optional.of(LocalTime.of(11, 20)), false, Map.of("2", LocalTime.of(11, 20)));
+        DaySpeed speed = new DaySpeed(
+                10.2,
+                DaySpeed.From.CARRIED,
+                Optional.of(new DaySpeed.Reading(9.4, day.date().minusDays(1), Optional.empty())),
+                List.of(new DaySpeed.Added(Quickened.DRYING, 0.5), new DaySpeed.Added(Quickened.ROLLED, 0.3)));
+        byte[] pdf = new HoleLocationSheet(texts)
+                .pdf(new DaySheet(day.course(), day.date(), speed, moved, day.holes(), day.first(), day.policy()));
+
+        List<String> lines = PaperText.lines(pdf);
+        int row = lines.indexOf("moved in play at 11:20");
+        assertThat(lines.get(row - 1)).startsWith("2 ");
+        assertThat(lines.get(row + 1)).startsWith("3 ");
+        assertThat(PaperText.words(pdf)).containsOnlyOnce("moved in play").contains("Local rules");
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            assertThat(document.getNumberOfPages()).isEqualTo(1);
+        }
+        allClear(pdf, paper);
     }
 
     @ParameterizedTest

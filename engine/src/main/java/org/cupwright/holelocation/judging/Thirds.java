@@ -17,10 +17,10 @@ import org.cupwright.holelocation.spot.Leave;
  */
 final class Thirds {
     /**
-     * Our choice: at 10 ft and the usual pace of 0.43 m past the hole, a slope of 0.85 % leaves a ball so much farther
+     * Our choice: at 10 ft and the usual pace of 0.43 m past the hole, a slope of 1.2 % leaves a ball so much farther
      * off than level ground does, on the mean of all headings.
      */
-    private static final double SAME_METRES = 0.005;
+    private static final double SAME_METRES = 0.01;
 
     private final Optional<double[]> bounds;
 

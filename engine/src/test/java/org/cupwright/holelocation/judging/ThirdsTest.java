@@ -37,12 +37,12 @@ class ThirdsTest {
     @Test
     void onGroundThatPlaysTheSameEverywhereThereIsNoClass() {
         double[] level =
-                IntStream.range(0, 300).mapToDouble(i -> 0.3 + 0.00002 * i).toArray();
+                IntStream.range(0, 300).mapToDouble(i -> 0.3 + 0.00004 * i).toArray();
         assertThat(new Thirds(level).of(new Leave(1, 0.31, 36)).rank())
-                .as("the middles of the outer thirds 4 mm apart")
+                .as("the middles of the outer thirds 8 mm apart")
                 .isEmpty();
         double[] lively =
-                IntStream.range(0, 300).mapToDouble(i -> 0.3 + 0.00003 * i).toArray();
+                IntStream.range(0, 300).mapToDouble(i -> 0.3 + 0.00006 * i).toArray();
         assertThat(rank(new Thirds(lively), 0.302)).isEqualTo(DifficultyClass.EASIER);
     }
 

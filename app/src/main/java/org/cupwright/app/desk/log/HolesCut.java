@@ -30,8 +30,9 @@ public record HolesCut(Map<String, HoleCut> holes) {
      * @param at where the hole is now; empty when it was left where it was
      * @param time when, to the minute, by the course's clock
      * @param person who
+     * @param inPlay whether it was moved there while it was played to
      */
-    public record HoleCut(Optional<MapPoint> at, LocalTime time, String person) {}
+    public record HoleCut(Optional<MapPoint> at, LocalTime time, String person, boolean inPlay) {}
 
     public HolesCut {
         holes = Collections.unmodifiableMap(new LinkedHashMap<>(holes));
@@ -48,7 +49,9 @@ public record HolesCut(Map<String, HoleCut> holes) {
             if (place.isPresent() && fact.hole().isPresent()) {
                 LocalTime time = LocalTime.ofInstant(fact.happenedAt(), zone).truncatedTo(ChronoUnit.MINUTES);
                 holes.remove(fact.hole().get());
-                holes.put(fact.hole().get(), new HoleCut(place.get(), time, fact.person()));
+                holes.put(
+                        fact.hole().get(),
+                        new HoleCut(place.get(), time, fact.person(), fact.payload() instanceof HoleMovedInPlay));
             }
         }
         return new HolesCut(holes);

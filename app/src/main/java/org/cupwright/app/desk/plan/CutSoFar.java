@@ -2,7 +2,9 @@ package org.cupwright.app.desk.plan;
 
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
@@ -13,12 +15,19 @@ import org.cupwright.app.storage.StoredPlan;
  * @param holes the planned holes of which the logbook says that they were cut, or left, in round order
  * @param last when the last of them was done, by the course's clock
  * @param all whether that is every hole of the plan
+ * @param movedInPlay when holes were moved while they were played to
  */
-public record CutSoFar(List<String> holes, Optional<LocalTime> last, boolean all) {
-    public static final CutSoFar NOTHING = new CutSoFar(List.of(), Optional.empty(), false);
+public record CutSoFar(List<String> holes, Optional<LocalTime> last, boolean all, Map<String, LocalTime> movedInPlay) {
+    public static final CutSoFar NOTHING = new CutSoFar(List.of(), Optional.empty(), false, Map.of());
 
     public CutSoFar {
         holes = List.copyOf(holes);
+        movedInPlay = Map.copyOf(movedInPlay);
+    }
+
+    /** When the hole was moved in play, if it was. */
+    public Optional<LocalTime> findMovedInPlay(String hole) {
+        return Optional.ofNullable(movedInPlay.get(hole));
     }
 
     public static CutSoFar of(StoredPlan plan, HolesCut cut) {
@@ -29,6 +38,10 @@ public record CutSoFar(List<String> holes, Optional<LocalTime> last, boolean all
         boolean all = !done.isEmpty() && done.size() == plan.holes().size();
         Optional<LocalTime> last =
                 done.stream().map(hole -> cut.holes().get(hole).time()).max(LocalTime::compareTo);
-        return new CutSoFar(done, last, all);
+        Map<String, LocalTime> moved = done.stream()
+                .filter(hole -> cut.holes().get(hole).inPlay())
+                .collect(Collectors.toMap(
+                        hole -> hole, hole -> cut.holes().get(hole).time()));
+        return new CutSoFar(done, last, all, moved);
     }
 }
