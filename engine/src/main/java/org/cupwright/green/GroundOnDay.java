@@ -29,12 +29,18 @@ public record GroundOnDay(LocalDate day, List<GroundItem> items) {
                 .toList();
     }
 
-    /** Where the last holes were, newest first, whether they still rest or not; holes without a date come last. */
-    public List<MapPoint> lastHoles(int atMost) {
+    /**
+     * Where the last holes were, newest first, whether they still rest or not; holes without a date come last.
+     *
+     * @param days how many days ago a hole was cut at most
+     */
+    public List<MapPoint> lastHoles(int atMost, int days) {
+        LocalDate from = day.minusDays(days);
         Comparator<GroundItem> newestFirst =
                 Comparator.comparing(item -> item.since().orElse(LocalDate.MIN), Comparator.reverseOrder());
         Stream<GroundItem> holes = items.stream()
                 .filter(item -> item.kind() == GroundItem.Kind.OLD_HOLE)
+                .filter(item -> item.since().filter(from::isAfter).isEmpty())
                 .sorted(newestFirst);
         return holes.limit(atMost)
                 .map(item -> MapPoint.of(item.place().getCoordinate()))

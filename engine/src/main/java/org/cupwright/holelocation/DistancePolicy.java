@@ -44,6 +44,11 @@ public final class DistancePolicy {
     public static final Setting<Integer> LAST_HOLES = SLICE.setting("lastHoles", wholeNumber(0, 50), "holes", 4)
             .ours("our choice of how many of the last holes the 16 ft are kept from");
 
+    public static final Setting<Integer> LAST_HOLES_DAYS = SLICE.setting(
+                    "lastHolesDays", wholeNumber(0, 365), "days", 28)
+            .ours("our choice: as long as the longest rest; a hole older than that is none of the last, however few "
+                    + "were cut since");
+
     public static final Setting<Double> PLUG_METRES =
             SLICE.setting("plugMetres", number(0, 10), "m", 0.91).commonPractice("3 ft from a plug that still shows");
 

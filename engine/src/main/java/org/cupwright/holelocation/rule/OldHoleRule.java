@@ -12,7 +12,7 @@ import org.cupwright.policy.Policy;
 
 /**
  * How far the position is from old holes, m: it fails near those whose ground still rests, and is a caution near the
- * last few, resting or not (sentence {@code caution}).
+ * last few of the past weeks, resting or not (sentence {@code caution}).
  */
 final class OldHoleRule implements Rule {
     private final List<MapPoint> resting;
@@ -24,7 +24,7 @@ final class OldHoleRule implements Rule {
         this.resting = ground.counting(GroundItem.Kind.OLD_HOLE).stream()
                 .map(item -> MapPoint.of(item.place().getCoordinate()))
                 .toList();
-        this.last = ground.lastHoles(policy.get(DistancePolicy.LAST_HOLES));
+        this.last = ground.lastHoles(policy.get(DistancePolicy.LAST_HOLES), policy.get(DistancePolicy.LAST_HOLES_DAYS));
         this.restMetres = policy.get(DistancePolicy.OLD_HOLE_METRES);
         this.lastMetres = policy.get(DistancePolicy.LAST_HOLES_METRES);
     }

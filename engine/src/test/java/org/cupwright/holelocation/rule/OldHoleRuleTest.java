@@ -24,7 +24,7 @@ class OldHoleRuleTest {
 
     @Test
     void theLastFourHolesAreKeptFromWhetherTheyRestOrNot() {
-        Rule rule = rule(Days.restedHole(0, 0, 30));
+        Rule rule = rule(Days.restedHole(0, 0, 28));
         assertRule(rule.judge(Spots.at(1, 0))).says(Outcome.CAUTION, "caution");
         assertRule(rule.judge(Spots.at(4.87, 0))).says(Outcome.CAUTION, "caution");
         assertRule(rule.judge(Spots.at(4.88, 0))).says(Outcome.PASS, "pass").hasMargin(0);
@@ -33,12 +33,17 @@ class OldHoleRuleTest {
     @Test
     void theFifthLastHoleNoLongerCountsOnceItHasRested() {
         Rule rule = rule(
-                Days.restedHole(0, 0, 50),
-                Days.restedHole(20, 0, 40),
-                Days.restedHole(30, 0, 39),
-                Days.restedHole(40, 0, 38),
-                Days.restedHole(50, 0, 37));
+                Days.restedHole(0, 0, 25),
+                Days.restedHole(20, 0, 24),
+                Days.restedHole(30, 0, 23),
+                Days.restedHole(40, 0, 22),
+                Days.restedHole(50, 0, 21));
         assertRule(rule.judge(Spots.at(0, 0))).says(Outcome.PASS, "pass");
+    }
+
+    @Test
+    void aHoleOfMoreThanFourWeeksAgoIsNoneOfTheLastHoweverFewCameAfterIt() {
+        assertRule(rule(Days.restedHole(0, 0, 29)).judge(Spots.at(0, 0))).says(Outcome.PASS, "none");
     }
 
     @Test

@@ -91,7 +91,7 @@ class TodayTest {
         assertThat(tomorrow.counting(Kind.PLUG))
                 .singleElement()
                 .satisfies(plug -> assertThat(plug.until()).contains(DAY.plusDays(6)));
-        assertThat(tomorrow.lastHoles(4)).containsExactly(new MapPoint(9, 9), new MapPoint(3, 4));
+        assertThat(tomorrow.lastHoles(4, 28)).containsExactly(new MapPoint(9, 9), new MapPoint(3, 4));
     }
 
     @Test
@@ -111,10 +111,11 @@ class TodayTest {
     }
 
     @Test
-    void holesLeftYearsAgoAreStillTheLastFourAndRestNoMore() {
+    void holesLeftYearsAgoAreNoneOfTheLastAndRestNoMore() {
         LocalDate yearsLater = DAY.plusYears(3);
         GroundOnDay ground = new ComingGround(turfOn(yearsLater)).on("7", yearsLater);
-        assertThat(ground.lastHoles(4)).containsExactly(new MapPoint(9, 9), new MapPoint(3, 4));
+        assertThat(ground.lastHoles(4, 28)).isEmpty();
+        assertThat(ground.lastHoles(4, 4 * 366)).containsExactly(new MapPoint(9, 9), new MapPoint(3, 4));
         assertThat(ground.counting(Kind.OLD_HOLE)).hasSize(1); // the hole that is still in use
         assertThat(ground.counting(Kind.PLUG)).isEmpty();
     }
