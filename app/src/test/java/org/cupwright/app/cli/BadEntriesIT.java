@@ -99,7 +99,7 @@ class BadEntriesIT {
 
     @Test
     void placesOffTheGreenAreAskedAbout() {
-        wrong(true, "ball-mark --hole 1 --at 500060,4400011", "38.0 m off the green of hole 1");
+        wrong(true, "ball-mark --hole 1 --at 500060,4400011", "41½ paces off the green of hole 1");
         wrong(false, "ball-mark --hole 1 --on 90 --side L9", "No place on the green");
         wrong(false, "ball-mark --hole 1 --at 500011", "--at");
     }

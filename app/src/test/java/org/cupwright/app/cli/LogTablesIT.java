@@ -108,7 +108,7 @@ class LogTablesIT {
         String closed =
                 "date,hole,east,north,radius,use,reason,weather\n2026-06-18,1,500011,4400011,2,closed,wear,dull\n";
         assertThat(said(read("ground-marked", closed, "--yes")))
-                .contains("2.0 m about")
+                .contains("2 paces about")
                 .contains("Columns not used: weather.")
                 .contains("One entry kept");
         String rounds = "day,rounds\n2026-06-17,112\n2026-06-18,98\n";

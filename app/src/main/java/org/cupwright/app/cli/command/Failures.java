@@ -83,7 +83,7 @@ public record Failures(Surroundings surroundings, CupwrightCommand options, bool
     }
 
     private Texts words() {
-        UnitSystem units = options.units().orElse(UnitSystem.METRIC);
+        UnitSystem units = options.units().orElse(UnitSystem.PACES);
         return options.language()
                 .flatMap(language -> Texts.find(language, Door.COMMANDS, units, Paces.STANDARD_METRES))
                 .or(() -> Texts.find("en", Door.COMMANDS, units, Paces.STANDARD_METRES))

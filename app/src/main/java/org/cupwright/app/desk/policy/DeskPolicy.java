@@ -12,10 +12,10 @@ import org.cupwright.units.UnitSystem;
 public final class DeskPolicy {
     private static final Slice SLICE = new Slice("desk");
 
-    /** How lengths are shown. */
+    /** How lengths are shown; what is shorter than a pace is not told in paces. */
     public static final Setting<UnitSystem> UNITS = SLICE.setting(
-                    "units", oneOf(UnitSystem.class), "", UnitSystem.METRIC)
-            .ours("the engine's own units; places on a green are told in paces whatever is chosen");
+                    "units", oneOf(UnitSystem.class), "", UnitSystem.PACES)
+            .ours("as on the changer's card: nobody has a tape on the green");
 
     /** The language in which everything is said. */
     public static final Setting<String> LANGUAGE =
