@@ -63,7 +63,7 @@ final class OpenGreens {
             name("lockedNotUsable", green);
         }
         if (position.onSavedGround()) {
-            name("savedGroundUsed", green);
+            name("lockedOnSaved", green);
         }
         return List.of(position);
     }

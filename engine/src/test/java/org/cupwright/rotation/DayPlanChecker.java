@@ -58,7 +58,7 @@ final class DayPlanChecker {
                 assertThat(named(hole.hole())).as(as).contains("lockedNotUsable");
             }
             if (hole.candidate().onSavedGround()) {
-                assertThat(named(hole.hole())).as(as).contains("savedGroundUsed");
+                assertThat(named(hole.hole())).as(as).contains(hole.locked() ? "lockedOnSaved" : "savedGroundUsed");
             }
             assertThat(named(hole.hole()).contains("noLineOfPlay"))
                     .as(as)

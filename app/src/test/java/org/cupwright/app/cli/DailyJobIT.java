@@ -3,6 +3,7 @@ package org.cupwright.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -108,6 +109,26 @@ class DailyJobIT {
         type("morning");
         Result again = type("morning");
         assertThat(again.out()).contains("published").contains("changers-card.pdf");
+    }
+
+    @Test
+    void holesNearEachOtherOnOneGreenAreAskedAboutBeforeTheyArePublished() throws IOException {
+        Path data = files.resolve("double");
+        InProcess sits = new InProcess(data).answering(false);
+        String map = MadeCourse.collection(MadeCourse.green("1;2", MadeCourse.WEST));
+        Path outline = Files.writeString(files.resolve("double.geojson"), map);
+        assertThat(sits.run("import", "--course", "double", "--outlines", outline)
+                        .status())
+                .isZero();
+        assertThat(sits.run("policy", "rotation.sharedGreenLeastMetres=30").status())
+                .isZero();
+        assertThat(sits.run("plan").out()).contains("apart on their double green");
+        assertThat(sits.run("publish").out()).contains("left as a draft").doesNotContain("published");
+        Result script = new InProcess(data).run("publish");
+        assertThat(script.status()).isEqualTo(1);
+        assertThat(script.err()).contains("apart on their double green").contains("--yes");
+        assertThat(sits.answering(true).run("publish").out()).contains("published");
+        assertThat(sits.answering(false).run("publish").out()).contains("was published already");
     }
 
     @Test

@@ -132,7 +132,7 @@ public final class Task implements AutoCloseable {
     }
 
     /** Puts a question to whoever sits there; empty when nobody does. */
-    Optional<Boolean> ask(String question) {
+    public Optional<Boolean> ask(String question) {
         surroundings.out().flush();
         return surroundings.asked().apply(question);
     }

@@ -66,8 +66,18 @@ public record PublishPlan(Session session) {
                 throw Problem.of("planChanged", "date", seen.date(), new Message.Day(seen.date()));
             }
             Answer answer = taken(Step.PUBLISH, course, now);
-            stores.plans().add(answer.plan());
+            if (answer.changed()) {
+                stores.plans().add(answer.plan());
+            }
             return answer;
+        });
+    }
+
+    /** The plan as it stands before anything is done. */
+    public StoredPlan standing(Optional<LocalDate> date) {
+        return session.read(stores -> {
+            Course course = session.course(stores);
+            return PlanChoice.plan(stores, course, date.orElseGet(() -> CourseToday.of(course, session.clock())));
         });
     }
 
