@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.turf.TurfReport;
 import org.cupwright.app.texts.Texts;
@@ -20,24 +22,38 @@ import org.cupwright.turf.weather.WeatherSource;
  * told by {@link TurfInFull}.
  */
 public final class TurfText {
-    /** So many odd things, plugs or cutters are named one by one (our choice); how many more there are is said. */
-    private static final int NAMED = 4;
-
     private static final int HOLE_WIDTH = 5;
     private static final int PLACE_WIDTH = 39;
 
     private final Texts texts;
     private final TurfReport report;
+    private final int named;
+    private final int rows;
     private final Lines lines;
 
-    public TurfText(Texts texts, TurfReport report) {
+    private TurfText(Texts texts, TurfReport report, int named, int rows) {
         this.texts = texts;
         this.report = report;
+        this.named = named;
+        this.rows = rows;
         this.lines = new Lines(texts);
     }
 
-    /** The gravest first; the places worth a look take what room is left. */
-    public Lines lines() {
+    /**
+     * The gravest first. What has to be known first is told whole; of the rest there are texts of less and less, for a
+     * door to take the first that it has room for.
+     *
+     * <p>At most so many odd things, plugs or cutters are named one by one, and so many rows of places worth a look:
+     * our choice. How many more there are is said.
+     */
+    public static Stream<Lines> shorterAndShorter(Texts texts, TurfReport report) {
+        return Stream.concat(
+                        IntStream.rangeClosed(0, 4).mapToObj(less -> new TurfText(texts, report, 4, 7 - less)),
+                        IntStream.rangeClosed(1, 4).mapToObj(less -> new TurfText(texts, report, 4 - less, 4 - less)))
+                .map(TurfText::lines);
+    }
+
+    private Lines lines() {
         CourseDay day = report.day();
         lines.say("turf.title", day.course().name(), texts.day(day.date()));
         new FirstText(texts, day).before(report.first().before(), lines);
@@ -49,17 +65,19 @@ public final class TurfText {
         section("faults", of(RecheckItem.Reason::isFault), this::faults);
         watering("turf.water.morning", report.morning());
         watering("turf.water.afternoon", report.afternoon());
-        new PlugsWorthALook(texts, report).rows(of(reason -> reason == Reason.LOOK_FIRST), lines);
+        new PlugsWorthALook(texts, report).rows(of(reason -> reason == Reason.LOOK_FIRST), rows, lines);
         notEntered();
         return lines.say("turf.rest");
     }
 
     private <T> void section(String name, List<T> items, Consumer<List<T>> rows) {
-        if (!items.isEmpty()) {
+        if (!items.isEmpty() && named == 0) {
+            lines.line(texts.say("turf." + name) + " " + items.size());
+        } else if (!items.isEmpty()) {
             lines.say("turf." + name);
-            rows.accept(items.subList(0, Math.min(NAMED, items.size())));
-            if (items.size() > NAMED) {
-                lines.line("     " + texts.say("turf.more", items.size() - NAMED));
+            rows.accept(items.subList(0, Math.min(named, items.size())));
+            if (items.size() > named) {
+                lines.line("     " + texts.say("turf.more", items.size() - named));
             }
         }
     }

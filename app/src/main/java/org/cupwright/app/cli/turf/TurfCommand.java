@@ -1,13 +1,17 @@
 package org.cupwright.app.cli.turf;
 
+import java.util.List;
+import org.cupwright.app.answers.Lines;
 import org.cupwright.app.answers.TurfInFull;
 import org.cupwright.app.answers.TurfText;
 import org.cupwright.app.answers.json.TurfJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
+import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.turf.ShowTurf;
 import org.cupwright.app.desk.turf.TurfReport;
+import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -17,6 +21,9 @@ import picocli.CommandLine.Option;
         name = "turf",
         description = "Shows what rests, which plugs want water or a look, and what the cutters ask for.")
 public final class TurfCommand extends CourseCommand {
+    /** Lines of a terminal that nobody has made larger. */
+    private static final int SCREEN_LINES = 24;
+
     @Mixin
     private DayOptions day;
 
@@ -28,6 +35,15 @@ public final class TurfCommand extends CourseCommand {
         TurfReport report = new ShowTurf(task.session()).of(task.question(day));
         task.answer(
                 () -> new TurfJson(report.day(), task.texts()).of(report),
-                () -> all ? new TurfInFull(task.texts(), report).lines() : new TurfText(task.texts(), report).lines());
+                () -> all ? new TurfInFull(task.texts(), report).lines() : screen(task.texts(), report));
+    }
+
+    /** The first text that fits, else the shortest. */
+    private static Lines screen(Texts texts, TurfReport report) {
+        List<Lines> all = TurfText.shorterAndShorter(texts, report).toList();
+        return all.stream()
+                .filter(lines -> Layout.set(lines).size() <= SCREEN_LINES)
+                .findFirst()
+                .orElse(all.get(all.size() - 1));
     }
 }
