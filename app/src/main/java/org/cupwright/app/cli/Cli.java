@@ -8,6 +8,7 @@ import java.util.List;
 import org.cupwright.app.cli.command.AskedDay;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.Failures;
+import org.cupwright.app.cli.command.PlainNumber;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.drawn.DrawnCommand;
 import org.cupwright.app.cli.level.LevelCommand;
@@ -86,6 +87,8 @@ public final class Cli {
         line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.registerConverter(Double.class, PlainNumber::read);
+        line.registerConverter(double.class, PlainNumber::read);
         line.registerConverter(LocalDate.class, AskedDay::dated);
         line.registerConverter(AskedDay.class, AskedDay::of);
         boolean json = Arrays.asList(arguments).contains("--json");

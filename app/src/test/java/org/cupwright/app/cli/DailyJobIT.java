@@ -101,7 +101,17 @@ class DailyJobIT {
         assertThat(cut.err()).contains("3 holes: 1, 2, 3").contains("--yes");
         assertThat(script.run("cut", "--yes").status()).isZero();
         assertThat(script.run("cut", "2", "12").err()).contains("cut 7 12 R4");
-        assertThat(script.run("cut", "2", "far", "R4").err()).contains("not 'far'");
+        for (String none : List.of("far", "1e1", "0x1p3", "NaN", "Infinity", "12d", "1½5", "½½", "")) {
+            assertThat(script.run("cut", "2", none, "R4").err()).contains("not '" + none + "'");
+        }
+        assertThat(script.run("cut", "2", "9½", "R4½", "--yes").status()).isZero();
+        assertThat(script.run("log", "list").out()).contains("9½ on · 4½ from right");
+        assertThat(script.run("assess", "--hole", "1", "--on", "1e1", "--side", "L5")
+                        .err())
+                .contains("'1e1' is not a number");
+        assertThat(script.run("assess", "--hole", "1", "--on", "10½", "--side", "½L")
+                        .out())
+                .contains("10½ on · ½ from left");
     }
 
     @Test

@@ -10,7 +10,7 @@ import picocli.CommandLine.ParameterException;
 
 /** Reads arguments that have a form of their own. */
 public record Arguments(CommandSpec spec) {
-    private static final Pattern LETTER_LAST = Pattern.compile("([0-9.]+)([LRlr])");
+    private static final Pattern LETTER_LAST = Pattern.compile("([0-9.½]+)([LRlr])");
 
     /** {@code E,N}. */
     public MapPoint point(String option, String text) {
@@ -24,29 +24,23 @@ public record Arguments(CommandSpec spec) {
     }
 
     private double number(String option, String part, String text) {
-        try {
-            double value = Double.parseDouble(part.strip());
-            if (Double.isFinite(value)) {
-                return value;
-            }
-        } catch (NumberFormatException notOne) {
-            throw wrong(option + " takes two numbers, E,N in the course's frame, not '" + text + "'.", text);
-        }
-        throw wrong(option + " takes two finite numbers, not '" + text + "'.", text);
+        return PlainNumber.find(part)
+                .orElseThrow(() ->
+                        wrong(option + " takes two numbers, E,N in the course's frame, not '" + text + "'.", text));
     }
 
     /** {@code 22} and {@code L5}, or {@code 5L} as some say it. */
     public Spot.Paced paced(double on, String sideText) {
         Matcher lastLetter = LETTER_LAST.matcher(sideText);
         String typed = lastLetter.matches() ? lastLetter.group(2) + lastLetter.group(1) : sideText;
-        if (!typed.matches("(?i)[LR][0-9]{1,3}([.][0-9]{1,3})?")) {
+        if (!typed.matches("(?i)[LR]([0-9]{0,3}½|[0-9]{1,3}([.][0-9]{1,3})?)")) {
             throw wrong("--side takes L or R and paces, such as L5, not '" + sideText + "'.", sideText);
         }
         if (!(on >= 0 && on < 1000)) {
             throw wrong("--on takes paces of 0 and more, not " + on + ".", Double.toString(on));
         }
         Side side = Character.toUpperCase(typed.charAt(0)) == 'L' ? Side.LEFT : Side.RIGHT;
-        return new Spot.Paced(on, side, Double.parseDouble(typed.substring(1)));
+        return new Spot.Paced(on, side, PlainNumber.read(typed.substring(1)));
     }
 
     /** A table is of one kind of entries. */

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
+import org.cupwright.app.cli.command.PlainNumber;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.command.YesOption;
 import org.cupwright.app.desk.Spot;
@@ -70,11 +71,8 @@ public final class CutCommand extends CourseCommand {
     }
 
     private double paces(String text) {
-        try {
-            return Double.parseDouble(text);
-        } catch (NumberFormatException notOne) {
-            throw wrong("Paces on are a number, as in cut 7 12 R4, not '" + text + "'.", text);
-        }
+        return PlainNumber.find(text)
+                .orElseThrow(() -> wrong("Paces on are a number, as in cut 7 12 R4, not '" + text + "'.", text));
     }
 
     private Entry entry(Task task, List<String> holes, Optional<Spot> spot) {
