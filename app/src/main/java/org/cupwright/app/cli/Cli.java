@@ -2,7 +2,6 @@ package org.cupwright.app.cli;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.cupwright.app.cli.command.AskedDay;
@@ -89,7 +88,6 @@ public final class Cli {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.registerConverter(Double.class, PlainNumber::read);
         line.registerConverter(double.class, PlainNumber::read);
-        line.registerConverter(LocalDate.class, AskedDay::dated);
         line.registerConverter(AskedDay.class, AskedDay::of);
         boolean json = Arrays.asList(arguments).contains("--json");
         Failures failures = new Failures(surroundings, options, json);

@@ -148,6 +148,19 @@ class DailyJobIT {
         assertThat(cupwright.run("turf", "--date", "yesterday").out()).contains("Fri 19 Jun 2026");
         Result unknown = cupwright.run("plan", "--date", "someday");
         assertThat(unknown.status()).isEqualTo(2);
-        assertThat(unknown.err()).contains("2026-05-31");
+        assertThat(unknown.err()).contains("2026-05-31, yesterday, today or tomorrow");
+        assertThat(cupwright.run("cut", "--date", "yesterday", "--yes").status())
+                .isEqualTo(1);
+        assertThat(cupwright.run("cut", "--yes").status()).isZero();
+        assertThat(cupwright
+                        .run("log", "list", "--from", "today", "--to", "tomorrow")
+                        .out())
+                .contains("cup changed");
+        assertThat(cupwright.run("log", "list", "--to", "yesterday").out()).doesNotContain("cup changed");
+        assertThat(cupwright
+                        .run("weather", "list", "--from", "yesterday", "--to", "today")
+                        .out())
+                .contains("Fri 19 Jun 2026", "Sat 20 Jun 2026")
+                .doesNotContain("Thu 18 Jun", "Sun 21 Jun");
     }
 }

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.cupwright.formats.table.WrittenDay;
 import picocli.CommandLine.TypeConversionException;
 
@@ -24,17 +23,18 @@ public record AskedDay(Optional<LocalDate> date, int daysFromToday) {
         return word == null ? new AskedDay(Optional.of(dated(text)), 0) : new AskedDay(Optional.empty(), word);
     }
 
-    /** A day that has to be given by its date. */
-    public static LocalDate dated(String text) {
+    private static LocalDate dated(String text) {
         try {
             return WrittenDay.of(text);
         } catch (DateTimeException notOne) {
             throw new TypeConversionException(
-                    text.matches("[0-9-]{8,10}") ? "there is no such day" : "give a day as 2026-05-31");
+                    text.matches("[0-9-]{8,10}")
+                            ? "there is no such day"
+                            : "give a day as 2026-05-31, yesterday, today or tomorrow");
         }
     }
 
-    LocalDate on(Supplier<LocalDate> today) {
-        return date.orElseGet(() -> today.get().plusDays(daysFromToday));
+    LocalDate on(LocalDate today) {
+        return date.orElseGet(() -> today.plusDays(daysFromToday));
     }
 }

@@ -44,7 +44,7 @@ public final class Task implements AutoCloseable {
     }
 
     /** What has to be known of the course before anything can be asked or said; read once. */
-    private record Basis(LocalDate day, Policy policy) {}
+    private record Basis(LocalDate today, LocalDate day, Policy policy) {}
 
     public CupwrightCommand options() {
         return options;
@@ -91,6 +91,11 @@ public final class Task implements AutoCloseable {
     /** The day asked for, or today on the course. */
     public LocalDate day() {
         return basis().day();
+    }
+
+    /** A day as it is seen from the course's today. */
+    public LocalDate day(AskedDay asked) {
+        return asked.on(basis().today());
     }
 
     /** The day that is asked about, at the speed and in the weather asked for. */
@@ -165,7 +170,7 @@ public final class Task implements AutoCloseable {
                 basis = folder.read(this::basis);
             } catch (
                     Problem cannotTell) { // the command itself meets the same problem, and says it in the default words
-                basis = new Basis(day(() -> LocalDate.now(surroundings.clock())), Policy.defaults());
+                basis = basis(LocalDate.now(surroundings.clock()));
             }
         }
         return basis;
@@ -174,15 +179,21 @@ public final class Task implements AutoCloseable {
     private Basis basis(Stores stores) {
         CourseChoice course = new CourseChoice(options.course());
         try {
-            LocalDate day = day(() -> CourseToday.of(stores, course, surroundings.clock()));
-            return new Basis(day, PolicyKeys.history(stores, course).at(day));
+            LocalDate today = CourseToday.of(stores, course, surroundings.clock());
+            LocalDate day = asked(today);
+            return new Basis(today, day, PolicyKeys.history(stores, course).at(day));
         } catch (Problem cannotTell) { // the command itself meets the same problem, and says it in the default words
-            return new Basis(day(() -> LocalDate.now(surroundings.clock())), Policy.defaults());
+            return basis(LocalDate.now(surroundings.clock()));
         }
     }
 
-    private LocalDate day(Supplier<LocalDate> today) {
-        return options.date().map(asked -> asked.on(today)).orElseGet(today);
+    /** As long as nothing is known of the course. */
+    private Basis basis(LocalDate today) {
+        return new Basis(today, asked(today), Policy.defaults());
+    }
+
+    private LocalDate asked(LocalDate today) {
+        return options.date().map(asked -> asked.on(today)).orElse(today);
     }
 
     /** What was opened for the command is closed; whoever waits for its end is told. */

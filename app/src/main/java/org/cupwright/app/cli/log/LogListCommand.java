@@ -1,7 +1,7 @@
 package org.cupwright.app.cli.log;
 
-import java.time.LocalDate;
 import java.util.Optional;
+import org.cupwright.app.cli.command.AskedDay;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.ListFacts;
@@ -15,10 +15,10 @@ import picocli.CommandLine.Option;
         description = "Shows the entries that count, corrections taken in. Default: the last seven days.")
 final class LogListCommand extends CourseCommand {
     @Option(names = "--from", paramLabel = "D", description = "The first day.")
-    private LocalDate from;
+    private AskedDay from;
 
     @Option(names = "--to", paramLabel = "D", description = "The last day. Default: --date, or today.")
-    private LocalDate to;
+    private AskedDay to;
 
     @Option(names = "--hole", paramLabel = "H", description = "Entries of this hole only.")
     private String hole;
@@ -31,8 +31,8 @@ final class LogListCommand extends CourseCommand {
         new LogPrint(task)
                 .list(new ListFacts(task.session())
                         .of(
-                                Optional.ofNullable(from),
-                                Optional.ofNullable(to).or(task::date),
+                                Optional.ofNullable(from).map(task::day),
+                                Optional.ofNullable(to).map(task::day).or(task::date),
                                 Optional.ofNullable(hole),
                                 Optional.ofNullable(kind).map(EntryForm::of).map(EntryForm::kind)));
     }

@@ -1,9 +1,9 @@
 package org.cupwright.app.cli.turf;
 
-import java.time.LocalDate;
 import java.util.Optional;
 import org.cupwright.app.answers.WeatherText;
 import org.cupwright.app.answers.json.WeatherJson;
+import org.cupwright.app.cli.command.AskedDay;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.weather.ListWeather;
@@ -17,17 +17,19 @@ import picocli.CommandLine.Option;
                 + "and, without a date, the days that are foretold.")
 final class WeatherListCommand extends CourseCommand {
     @Option(names = "--from", paramLabel = "D", description = "The first day.")
-    private LocalDate from;
+    private AskedDay from;
 
     @Option(names = "--to", paramLabel = "D", description = "The last day.")
-    private LocalDate to;
+    private AskedDay to;
 
     @Override
     protected void run(Task task) {
         ListWeather.Answer answer = new ListWeather(task.session())
                 .of(
-                        Optional.ofNullable(from),
-                        Optional.ofNullable(to).or(() -> task.question().date()));
+                        Optional.ofNullable(from).map(task::day),
+                        Optional.ofNullable(to)
+                                .map(task::day)
+                                .or(() -> task.question().date()));
         task.answer(() -> new WeatherJson(task.texts()).list(answer), () -> new WeatherText(task.texts()).list(answer));
     }
 }
