@@ -88,6 +88,27 @@ class DailyJobIT {
     }
 
     @Test
+    void aHoleThatWasLeftAfterAllCorrectsWhatWasEnteredForAll() {
+        type("morning");
+        type("cut");
+        InProcess script = new InProcess(files.resolve("data"));
+        Result asked = script.run("log", "add", "left-in-old-hole", "--hole", "2", "--person", "Ash");
+        assertThat(asked.status()).isEqualTo(1);
+        assertThat(asked.err())
+                .contains("Was it left in the old hole after all?")
+                .contains("--yes");
+        Result kept = script.run("log", "add", "left-in-old-hole", "--hole", "2", "--person", "Ash", "--yes");
+        assertThat(kept.status()).as(kept.err()).isZero();
+        assertThat(kept.out()).contains("left in yesterday's hole").contains("that entry is corrected");
+        String log = script.run("log", "list", "--hole", "2").out();
+        assertThat(log).contains("left in yesterday's hole").doesNotContain("cup changed");
+        assertThat(script.run("log", "list", "--hole", "1").out()).contains("cup changed");
+        assertThat(script.run("turf", "--all").out().lines().filter(line -> line.startsWith("2 ")))
+                .as("nothing was cut, so nothing rests")
+                .isEmpty();
+    }
+
+    @Test
     void whereNobodySitsNothingIsDoneWithoutAYes() {
         InProcess script = new InProcess(files.resolve("data"));
         Result morning = script.run("morning", "--out", files.resolve("paper"));

@@ -61,7 +61,7 @@ public final class RecordFact {
         return session.decide(Right.RECORD, stores -> {
             Ground ground = ground(stores, entry);
             Set<Message> remarks = new LinkedHashSet<>();
-            List<Fact> facts = facts(ground, entry, remarks);
+            List<Fact> facts = facts(stores, ground, entry, remarks);
             facts.forEach(fact -> FactQuestions.ask(ground.course(), fact, entry.sure()));
             if (!entry.sure()) {
                 FactQuestions.askClock(stores.facts(), ground.course(), session.now());
@@ -70,7 +70,7 @@ public final class RecordFact {
                     .ifPresent(remarks::add));
             entry.photo().ifPresent(stores.photos()::add);
             facts.forEach(stores.facts()::add);
-            return new Answer(ground.course(), ground.policy(), facts, List.copyOf(remarks));
+            return answer(ground, facts, remarks);
         });
     }
 
@@ -79,17 +79,25 @@ public final class RecordFact {
         return session.read(stores -> {
             Ground ground = ground(stores, entry);
             Set<Message> remarks = new LinkedHashSet<>();
-            List<Fact> facts = facts(ground, entry, remarks);
-            return new Answer(ground.course(), ground.policy(), facts, List.copyOf(remarks));
+            return answer(ground, facts(stores, ground, entry, remarks), remarks);
         });
     }
 
-    private List<Fact> facts(Ground ground, Entry entry, Set<Message> remarks) {
+    private static Answer answer(Ground ground, List<Fact> facts, Set<Message> remarks) {
+        List<Fact> kept = facts.stream().map(LeftInstead::counting).toList();
+        return new Answer(ground.course(), ground.policy(), kept, List.copyOf(remarks));
+    }
+
+    private List<Fact> facts(Stores stores, Ground ground, Entry entry, Set<Message> remarks) {
         List<Fact> facts = new ArrayList<>();
         for (Optional<Hole> hole : holes(ground, entry)) {
             Says.Said said = ground.ask(entry, hole);
-            facts.add(fact(said, entry, ground, hole));
             remarks.addAll(said.remarks());
+            Fact fact = fact(said, entry, ground, hole);
+            Optional<Fact> cut = LeftInstead.of(fact, ground.log());
+            facts.add(cut.map(before -> new LeftInstead(stores.facts(), before).corrected(fact))
+                    .orElse(fact));
+            cut.map(LeftInstead::remark).ifPresent(remarks::add);
         }
         return facts;
     }
@@ -146,7 +154,7 @@ public final class RecordFact {
         }
         if (DayLog.isChange(payload) && !entry.sure()) {
             hole.flatMap(known -> ground.log().change(known.id())).ifPresent(before -> {
-                throw LogProblems.again(before);
+                throw LeftInstead.of(payload, before) ? LogProblems.leftInstead(before) : LogProblems.again(before);
             });
         }
         boolean today = LocalDate.ofInstant(now, ground.zone()).equals(ground.day());

@@ -100,6 +100,16 @@ public final class LogProblems {
                 Message.of("try.log.again", new Name(before.id().toString().substring(0, 8))));
     }
 
+    /** The hole has been entered as cut that day, and is now said to have been left where it was. */
+    public static Problem leftInstead(Fact before) {
+        String hole = before.hole().orElse("");
+        return Problem.of(
+                Message.of("problem.log.leftInstead", new Name(hole), new Name(before.person())),
+                "hole",
+                hole,
+                Message.of("try.log.leftInstead"));
+    }
+
     static Problem severalIds(String given, List<String> found) {
         return Problem.of(
                 Message.of("problem.log.severalIds", new Name(given)),
