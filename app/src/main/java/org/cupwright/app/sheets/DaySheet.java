@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.answers.BlockText;
 import org.cupwright.app.answers.DayText;
 import org.cupwright.app.answers.FirstText;
 import org.cupwright.app.desk.day.CourseDay;
@@ -16,6 +17,7 @@ import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
+import org.cupwright.course.Loop;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GreenFrame;
 import org.cupwright.green.OnConvention;
@@ -35,7 +37,8 @@ import org.cupwright.turf.state.RoughHole;
  * @param date the day
  * @param speed the speed the day was judged at, and where it comes from
  * @param soFar how much of the plan has been cut
- * @param holes in round order
+ * @param holes in round order, those of practice greens last
+ * @param blocks the parts of the course they belong to, in the same order
  * @param first what has to be known before anything else, the gravest first
  * @param policy the course's settings
  */
@@ -45,11 +48,24 @@ public record DaySheet(
         DaySpeed speed,
         CutSoFar soFar,
         List<SheetHole> holes,
+        BlockText blocks,
         List<String> first,
         Policy policy) {
     public DaySheet {
         first = List.copyOf(first);
         holes = List.copyOf(holes);
+    }
+
+    /** The holes of a part of the course. */
+    List<SheetHole> holes(Loop block) {
+        return holes.stream()
+                .filter(hole -> block.holes().contains(hole.hole()))
+                .toList();
+    }
+
+    /** The same day with some of its holes. */
+    DaySheet of(List<SheetHole> some) {
+        return new DaySheet(course, date, speed, soFar, some, blocks, first, policy);
     }
 
     /** From where "on" is measured. */
@@ -94,6 +110,7 @@ public record DaySheet(
                 day.speed(),
                 paper.soFar(),
                 holes,
+                new BlockText(texts, day.course()),
                 paper.first().before().stream().map(first::says).toList(),
                 day.policy());
     }

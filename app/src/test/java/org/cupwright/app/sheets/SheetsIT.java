@@ -77,6 +77,7 @@ class SheetsIT {
                 day.speed(),
                 new CutSoFar(List.of("1", "2"), Optional.of(LocalTime.of(6, 40)), true),
                 day.holes(),
+                day.blocks(),
                 day.first(),
                 day.policy()
                         .with(PaperPolicy.TICK_LIST, "long board, chalk")
