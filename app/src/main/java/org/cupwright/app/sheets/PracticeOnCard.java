@@ -1,7 +1,6 @@
 package org.cupwright.app.sheets;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.OutlinedText;
@@ -11,11 +10,11 @@ import org.cupwright.green.GreenFrame;
 
 /** A practice green on the changer's card: its holes are the changer's to choose, away from where holes were. */
 record PracticeOnCard(DaySheet day, Loop block, Page page, Texts texts) {
-    private static final PaperLines LETTERS = new PaperLines(8, 1.4);
+    private static final PaperLines LETTERS = new PaperLines(8, 1.3);
     private static final double BESIDE_MILLIMETRES = 13;
 
-    /** What is left under the hand work, without the heading: two lines. */
-    private static final double SHORT_MILLIMETRES = 8;
+    /** What is left under the hand work, in whole: three lines. */
+    private static final double SHORT_MILLIMETRES = 12;
 
     private static final int DRAWING_WIDTH = 86;
     private static final int DRAWING_HEIGHT = 62;
@@ -45,24 +44,38 @@ record PracticeOnCard(DaySheet day, Loop block, Page page, Texts texts) {
     /** Whether the words alone have room under the hand work. */
     boolean isShort() {
         double width = page.paper().widthMillimetres() / 2 - BESIDE_MILLIMETRES;
-        return LETTERS.height(holes(), width) <= SHORT_MILLIMETRES;
+        return LETTERS.height(title() + " " + String.join(" ", holes()), width) <= SHORT_MILLIMETRES;
     }
 
     /** The words alone, where the card has no room for more. */
     void inShort() {
-        page.element(
-                "h2", "practice", day.blocks().name(block) + ": " + day.blocks().yours(block));
-        page.element("p", "answer", holes());
+        page.open("p", "answer", "margin-top: 1.5mm; line-height: 1.3;");
+        page.open("span", "title", "font-weight: 700;").text(title()).close("span");
+        for (String hole : holes()) {
+            page.text(" ")
+                    .open("span", "place", "white-space: nowrap;")
+                    .text(hole)
+                    .close("span");
+        }
+        page.close("p");
+    }
+
+    private String title() {
+        String key = anyCut() ? "sheet.card.practiceCut" : "sheet.card.practicePlugs";
+        return texts.say(key, day.blocks().name(block), day.blocks().yours(block));
+    }
+
+    private boolean anyCut() {
+        return day.holes(block).stream().anyMatch(hole -> hole.cut().isPresent());
     }
 
     /** Where its holes are, or where those are that are to be filled. */
-    private String holes() {
+    private List<String> holes() {
         PlaceWords words = new PlaceWords(texts, day.paceMetres());
-        boolean cut = day.holes(block).stream().anyMatch(hole -> hole.cut().isPresent());
-        String holes = day.holes(block).stream()
-                .map(hole -> hole.hole() + " " + (cut ? words.cut(hole) : words.lastHole(hole)))
-                .collect(Collectors.joining("; "));
-        return cut ? holes : texts.say("sheet.card.practicePlugs", holes);
+        boolean cut = anyCut();
+        return day.holes(block).stream()
+                .map(hole -> hole.hole() + " " + (cut ? words.cut(hole) : words.lastHole(hole)) + ";")
+                .toList();
     }
 
     /** All that rests, the newest first; on a green without a line of play the drawing has to do. */

@@ -94,7 +94,8 @@ class LoopsIT {
                 .containsSubsequence("18 ", "By the shed P1 chosen on the day", "P3 chosen on the day");
         assertThat(paper(DayPaperFiles.CARD, 2))
                 .containsSubsequence(
-                        "The hand work", "By the shed: 3 holes, yours to choose", "P1 place not on record");
+                        "The hand work",
+                        "By the shed: 3 holes, yours to choose, away from the plugs: P1 place not on record;");
 
         assertThat(cupwright.run("cut", "--yes").out()).contains("18").doesNotContain("P1");
         assertThat(cupwright.run("cut", "P1", "14", "L4").status()).isZero();
@@ -111,7 +112,7 @@ class LoopsIT {
         cupwright = new InProcess(data).daysLater(1);
         cupwright.run("plan");
         assertThat(paper(DayPaperFiles.CARD, 2))
-                .contains("Away from the plugs: P1 14 on · 4 from left; P2 8 on · 6 from right; P3 back");
+                .contains("away from the plugs: P1 14 on · 4 from left; P2 8 on · 6 from right; P3 back");
         assertThat(cupwright.run("cut", "P1", "10", "R5").status()).isZero();
 
         cupwright = new InProcess(data).daysLater(2);
