@@ -11,9 +11,10 @@ import java.util.Set;
  * @param id short name for commands and files: letters, digits and hyphens
  * @param name the name people use
  * @param frame coordinate frame and time zone
- * @param holes in round order
+ * @param holes in round order, those of practice greens last
+ * @param loops its parts that have names, and its practice greens
  */
-public record Course(String id, String name, CourseFrame frame, List<Hole> holes) {
+public record Course(String id, String name, CourseFrame frame, List<Hole> holes, List<Loop> loops) {
     /** What a course's id looks like. */
     public static final String ID_PATTERN = "[A-Za-z0-9][A-Za-z0-9-]{0,39}";
 
@@ -22,6 +23,7 @@ public record Course(String id, String name, CourseFrame frame, List<Hole> holes
             throw new IllegalArgumentException("a course's id is letters, digits and hyphens: " + id);
         }
         holes = List.copyOf(holes);
+        loops = List.copyOf(loops);
         Set<String> seen = new HashSet<>();
         for (Hole hole : holes) {
             if (!seen.add(hole.id())) {
@@ -30,8 +32,31 @@ public record Course(String id, String name, CourseFrame frame, List<Hole> holes
         }
     }
 
+    /** A course of one round, nothing more said of it. */
+    public Course(String id, String name, CourseFrame frame, List<Hole> holes) {
+        this(id, name, frame, holes, List.of());
+    }
+
     public Optional<Hole> find(String holeId) {
         return holes.stream().filter(hole -> hole.id().equals(holeId)).findFirst();
+    }
+
+    /** Whether a hole is one of a practice green's. */
+    public boolean isPractice(String hole) {
+        return loops.stream().anyMatch(loop -> loop.practice() && loop.holes().contains(hole));
+    }
+
+    /** The holes that are played in rounds. */
+    public List<Hole> round() {
+        return holes.stream().filter(hole -> !isPractice(hole.id())).toList();
+    }
+
+    /**
+     * The parts of the course as lists and paper show them, each hole in one: nines or eighteens in round order, then
+     * the practice greens. A course of one round that nobody named has one part.
+     */
+    public List<Loop> blocks() {
+        return Blocks.of(this);
     }
 
     /**
@@ -45,6 +70,6 @@ public record Course(String id, String name, CourseFrame frame, List<Hole> holes
     }
 
     public Course withHoles(List<Hole> others) {
-        return new Course(id, name, frame, others);
+        return new Course(id, name, frame, others, loops);
     }
 }

@@ -42,6 +42,7 @@ public enum FindingKind {
     GREEN_VERY_SMALL,
     PAR_NOT_READABLE,
     LENGTH_NOT_READABLE,
+    CUPS_NOT_READABLE,
     HOLE_UNKNOWN,
     // points
     COLUMNS_UNKNOWN,

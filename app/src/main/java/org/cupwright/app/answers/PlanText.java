@@ -14,11 +14,10 @@ import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.course.Hole;
+import org.cupwright.course.Loop;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Message;
 import org.cupwright.policy.EnumNames;
-import org.cupwright.rotation.counting.Parts;
 
 /** A day's plan in words. */
 public record PlanText(Texts texts) {
@@ -44,21 +43,26 @@ public record PlanText(Texts texts) {
         lines.wrapped(
                 "",
                 new DayText(texts).whence(plan.basis().daySpeed(), plan.basis().dayRain()));
-        spread(plan).ifPresent(lines::line);
+        BlockText.spread(plan.totals(), texts).ifPresent(lines::line);
         lines.gap();
         JudgementText judgements =
                 new JudgementText(texts, answer.day().policy().get(PlacePolicy.PACE_METRES));
-        for (Hole hole : answer.day().course().holes()) {
-            List<Notice> notices = answer.first().at(hole.id());
-            Optional<StoredHole> planned = plan.find(hole.id());
-            planned.ifPresent(found -> {
-                judgements.row(Line.left(found.hole(), 5), found.position(), lines);
-                lines.first("     ", telling(found));
-            });
-            if (planned.isEmpty() && !notices.isEmpty()) {
-                lines.line(hole.id());
+        BlockText blocks = new BlockText(texts, answer.day().course());
+        for (Loop block : blocks.all()) {
+            boolean begins = block.equals(blocks.all().get(0));
+            blocks.head(block, plan).ifPresent(head -> (begins ? lines : lines.gap()).wrapped("", head));
+            for (String hole : block.holes()) {
+                List<Notice> notices = answer.first().at(hole);
+                Optional<StoredHole> planned = plan.find(hole);
+                planned.ifPresent(found -> {
+                    judgements.row(Line.left(found.hole(), 5), found.position(), lines);
+                    lines.first("     ", telling(found));
+                });
+                if (planned.isEmpty() && !notices.isEmpty()) {
+                    lines.line(hole);
+                }
+                first.at("     ! ", notices, lines);
             }
-            first.at("     ! ", notices, lines);
         }
         if (!plan.findings().isEmpty()) {
             lines.heading("plan.findings");
@@ -91,24 +95,6 @@ public record PlanText(Texts texts) {
         return texts.say("plan.title", day.course().name(), texts.day(plan.date()))
                 + " · "
                 + texts.say("state." + EnumNames.lowerCamel(plan.state()));
-    }
-
-    /** How the holes are spread over the greens and over what is harder; empty where nothing of it is known. */
-    private Optional<String> spread(StoredPlan plan) {
-        List<String> parts = new ArrayList<>();
-        parts.add(parts(plan.totals().thirds(), "third.front", "third.middle", "third.back"));
-        parts.add(parts(plan.totals().laterals(), "lateral.left", "lateral.centre", "lateral.right"));
-        parts.add(parts(plan.totals().difficulties(), "difficulty.easier", "difficulty.medium", "difficulty.harder"));
-        parts.removeIf(String::isEmpty);
-        return parts.isEmpty() ? Optional.empty() : Optional.of(String.join("   ", parts));
-    }
-
-    private String parts(Parts parts, String first, String second, String third) {
-        if (parts.total() == 0) {
-            return "";
-        }
-        return texts.say(first) + " " + parts.first() + " · " + texts.say(second) + " " + parts.second() + " · "
-                + texts.say(third) + " " + parts.third();
     }
 
     /** Why a hole is where it is, the most telling first; without what its row says already. */

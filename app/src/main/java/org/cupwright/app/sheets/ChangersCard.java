@@ -4,15 +4,21 @@ import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.course.Loop;
 
 /**
  * The changer's card: a sheet printed on both sides and folded twice, so that it goes into a pocket. Quarter by
  * quarter: what to load and look at before leaving the shed; three holes each in round order, with where, how far off
- * is still good, yesterday's hole, a drawing and room to write; at last the hand work in short, and the cautions.
+ * is still good, yesterday's hole, a drawing and room to write; at last the hand work in short, and the cautions. A
+ * course of more than eighteen holes has several cards, each with whole nines or eighteens; practice greens stand on
+ * the last.
  */
 public record ChangersCard(Texts texts) {
     private static final int QUARTERS = 4;
     private static final int HOLES_A_QUARTER = 3;
+
+    /** So many have room on both sides of one sheet, where not too much is to be said of them. */
+    private static final int HOLES_A_CARD = 18;
 
     /** The card as a PDF. */
     public byte[] pdf(DaySheet day) {
@@ -21,7 +27,14 @@ public record ChangersCard(Texts texts) {
 
     String xhtml(DaySheet day) {
         Page page = day.page("card", "0", texts);
-        List<Runnable> quarters = quarters(day, page);
+        List<List<Loop>> cards = cards(day.blocks().all());
+        for (int i = 0; i < cards.size(); i++) {
+            sides(quarters(day, cards.get(i), i == cards.size() - 1, page), page);
+        }
+        return page.done();
+    }
+
+    private void sides(List<Runnable> quarters, Page page) {
         for (int from = 0; from < quarters.size(); from += QUARTERS) {
             page.open("div", "side", size(page.paper(), 1));
             for (int i = 0; i < QUARTERS; i++) {
@@ -35,27 +48,61 @@ public record ChangersCard(Texts texts) {
             }
             page.close("div");
         }
-        return page.done();
     }
 
-    /** What writes the quarters, in reading order; those left over are room for notes. */
-    private List<Runnable> quarters(DaySheet day, Page page) {
+    /** Which parts of the course go on which card: as many as it has room for, and none is torn apart. */
+    private static List<List<Loop>> cards(List<Loop> blocks) {
+        List<List<Loop>> cards = new ArrayList<>(List.of(new ArrayList<>()));
+        int used = 0;
+        for (Loop block : blocks) {
+            if (block.practice()) {
+                continue; // told on the last one
+            }
+            int holes = block.holes().size();
+            if (used > 0 && used + holes > HOLES_A_CARD) {
+                cards.add(new ArrayList<>());
+                used = 0;
+            }
+            cards.get(cards.size() - 1).add(block);
+            used += holes;
+        }
+        return cards;
+    }
+
+    /** What writes a card's quarters, in reading order; those left over are room for notes. */
+    private List<Runnable> quarters(DaySheet whole, List<Loop> blocks, boolean last, Page page) {
+        DaySheet day = whole.of(
+                blocks.stream().flatMap(block -> whole.holes(block).stream()).toList());
         ShedQuarter shed = new ShedQuarter(day, texts, page);
         CardHole card = new CardHole(day, texts, page);
         double height = (page.paper().heightMillimetres() / 2 - CardHole.AROUND_MILLIMETRES) / HOLES_A_QUARTER;
         NoticeBoxes boxes = NoticeBoxes.of(day.first(), page.paper());
         List<Runnable> quarters = new ArrayList<>(List.of(() -> shed.before(boxes.first())));
         boxes.further().forEach(notices -> quarters.add(() -> shed.firstGoesOn(notices)));
-        for (List<SheetHole> holes : inQuarters(day.holes(), height, page.paper())) {
-            quarters.add(() -> {
-                page.heading();
-                holes.forEach(hole -> card.write(hole, height));
-            });
+        for (Loop block : blocks) {
+            for (List<SheetHole> holes : inQuarters(day.holes(block), height, page.paper())) {
+                quarters.add(() -> {
+                    page.heading(day.blocks().title(block));
+                    holes.forEach(hole -> card.write(hole, height));
+                });
+            }
+        }
+        List<PracticeOnCard> practice = last ? PracticeOnCard.of(whole, page) : List.of();
+        boolean apart = quarters.size() % QUARTERS != QUARTERS - 1
+                || practice.size() > 1
+                || !practice.stream().allMatch(PracticeOnCard::isShort);
+        if (apart) {
+            practice.forEach(green -> quarters.add(green::quarter));
         }
         while (quarters.size() % QUARTERS != QUARTERS - 1) {
             quarters.add(shed::notes);
         }
-        quarters.add(shed::handWork);
+        quarters.add(() -> {
+            shed.handWork();
+            if (!apart) {
+                practice.forEach(PracticeOnCard::inShort);
+            }
+        });
         return quarters;
     }
 

@@ -4,8 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.function.Predicate;
+import org.cupwright.app.answers.BlockText;
 import org.cupwright.app.answers.DayText;
 import org.cupwright.app.answers.FirstText;
 import org.cupwright.app.desk.day.CourseDay;
@@ -18,23 +17,18 @@ import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
+import org.cupwright.course.Loop;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GreenFrame;
-import org.cupwright.green.GroundItem;
 import org.cupwright.green.OnConvention;
 import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.green.RestsOn;
-import org.cupwright.green.Third;
-import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.judging.GoodWithin;
-import org.cupwright.holelocation.judging.SpotWithRoom;
 import org.cupwright.policy.Policy;
 import org.cupwright.settingout.Directions;
-import org.cupwright.settingout.PacedPlace;
 import org.cupwright.settingout.SettingOut;
 import org.cupwright.turf.state.RoughHole;
-import org.locationtech.jts.geom.Geometry;
 
 /**
  * A day's hole locations as paper needs them.
@@ -43,7 +37,8 @@ import org.locationtech.jts.geom.Geometry;
  * @param date the day
  * @param speed the speed the day was judged at, and where it comes from
  * @param soFar how much of the plan has been cut
- * @param holes in round order
+ * @param holes in round order, those of practice greens last
+ * @param blocks the parts of the course they belong to, in the same order
  * @param first what has to be known before anything else, the gravest first
  * @param policy the course's settings
  */
@@ -53,11 +48,24 @@ public record DaySheet(
         DaySpeed speed,
         CutSoFar soFar,
         List<SheetHole> holes,
+        BlockText blocks,
         List<String> first,
         Policy policy) {
     public DaySheet {
         first = List.copyOf(first);
         holes = List.copyOf(holes);
+    }
+
+    /** The holes of a part of the course. */
+    List<SheetHole> holes(Loop block) {
+        return holes.stream()
+                .filter(hole -> block.holes().contains(hole.hole()))
+                .toList();
+    }
+
+    /** The same day with some of its holes. */
+    DaySheet of(List<SheetHole> some) {
+        return new DaySheet(course, date, speed, soFar, some, blocks, first, policy);
     }
 
     /** From where "on" is measured. */
@@ -102,6 +110,7 @@ public record DaySheet(
                 day.speed(),
                 paper.soFar(),
                 holes,
+                new BlockText(texts, day.course()),
                 paper.first().before().stream().map(first::says).toList(),
                 day.policy());
     }
@@ -135,39 +144,13 @@ public record DaySheet(
                 : settingOut.directions(at);
         return new SheetHole.Cut(
                 directions,
-                withRoom(green, position.judgement(), directions, settingOut, policy.get(PlacePolicy.PACE_METRES)),
+                RoomElsewhere.find(
+                        green, position.judgement(), directions, settingOut, policy.get(PlacePolicy.PACE_METRES)),
                 settingOut.leadToOnePlace(directions),
                 position.judgement().verdict(),
                 position.judgement().restsOn() != RestsOn.OUTLINE,
                 position.judgement().setAside(),
                 position.judgement().word());
-    }
-
-    /** The nearest spot with half a pace of room, of the same third if there is one, clear of ground that is saved. */
-    private static Optional<PacedPlace> withRoom(
-            GreenOnDay green, Judgement position, Directions directions, SettingOut settingOut, double paceMetres) {
-        boolean asked = directions
-                .leeway()
-                .filter(leeway ->
-                        leeway.goodWithinPaces() < 0.5 && leeway.moreRoom().isEmpty())
-                .isPresent();
-        if (!asked || directions.place().isEmpty()) {
-            return Optional.empty();
-        }
-        List<Geometry> saved = green.ground().counting(GroundItem.Kind.SAVED).stream()
-                .map(GroundItem::place)
-                .toList();
-        Function<MapPoint, PacedPlace> paced =
-                at -> settingOut.directions(at).place().orElseThrow();
-        Predicate<MapPoint> open = at -> saved.stream().noneMatch(area -> area.covers(at.toPoint()));
-        Third third = directions.place().get().third();
-        return SpotWithRoom.nearest(
-                        position,
-                        green.judgement(),
-                        paceMetres / 2,
-                        open.and(at -> paced.apply(at).third() == third))
-                .or(() -> SpotWithRoom.nearest(position, green.judgement(), paceMetres / 2, open))
-                .map(paced);
     }
 
     /** Where an old hole is as the changer says it; one that lies off the green now has no such place. */

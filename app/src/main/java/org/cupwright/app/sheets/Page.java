@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.Optional;
 import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.texts.Texts;
@@ -52,8 +53,14 @@ final class Page {
 
     /** Course and day. */
     Page heading() {
+        return heading(Optional.empty());
+    }
+
+    /** Course, a part of it, and day. */
+    Page heading(Optional<String> part) {
         open("div", "heading").element("span", "day", texts.day(date));
-        return element("span", "course", course).close("div");
+        return element("span", "course", part.map(name -> course + " · " + name).orElse(course))
+                .close("div");
     }
 
     /** Opens an element with up to two attributes: its class in the style sheet, and a style of its own. */

@@ -74,6 +74,22 @@ final class PlaceWords {
         return area(place) + " · " + paces(place);
     }
 
+    /** Where a hole was cut: {@code 22 on · 5 from left}; a practice green's may not be known. */
+    String cut(SheetHole hole) {
+        if (hole.cut().isEmpty()) {
+            return texts.say("sheet.card.unknown");
+        }
+        return hole.paced().map(place -> paces(place.metres())).orElseGet(() -> where(hole));
+    }
+
+    /** Where the hole was before: {@code 22 on · 5 from left}, or what is known of it. */
+    String lastHole(SheetHole hole) {
+        return hole.lastHole()
+                .map(this::paces)
+                .or(() -> hole.roughHole().map(this::part))
+                .orElseGet(() -> texts.say("sheet.card.unknown"));
+    }
+
     /** How far off is still as good; where that is nowhere, on which side there is more room. */
     String within(Leeway leeway, Verdict verdict) {
         String within = JudgementText.within(leeway.goodWithinPaces(), verdict, texts);

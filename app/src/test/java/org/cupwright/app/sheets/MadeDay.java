@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.cupwright.app.answers.BlockText;
 import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.desk.plan.CutSoFar;
@@ -11,6 +12,8 @@ import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.maps.MadeDrawing;
 import org.cupwright.app.maps.OldHoleOnMap;
 import org.cupwright.app.storage.DaySpeed;
+import org.cupwright.app.texts.Door;
+import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.democourse.DemoCourse;
@@ -21,6 +24,7 @@ import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.Policy;
 import org.cupwright.settingout.SettingOut;
+import org.cupwright.units.UnitSystem;
 
 /** An invented day on the invented course, with a warning of every kind. */
 final class MadeDay {
@@ -40,6 +44,10 @@ final class MadeDay {
                 DaySpeed.of(10, DaySpeed.From.SEASON),
                 CutSoFar.NOTHING,
                 holes,
+                new BlockText(
+                        Texts.find("en", Door.COMMANDS, UnitSystem.METRIC, 0.914)
+                                .orElseThrow(),
+                        DEMO.course()),
                 List.of(THUNDER),
                 policy);
     }
@@ -93,7 +101,8 @@ final class MadeDay {
                     default -> hole;
                 })
                 .toList();
-        return new DaySheet(day.course(), day.date(), day.speed(), day.soFar(), holes, first, day.policy());
+        return new DaySheet(
+                day.course(), day.date(), day.speed(), day.soFar(), holes, day.blocks(), first, day.policy());
     }
 
     private static SheetHole noticed(SheetHole hole, boolean temporary, List<String> notices) {

@@ -85,6 +85,7 @@ class SheetsIT {
                 new CutSoFar(
                         List.of("1", "2"), Optional.of(LocalTime.of(6, 40)), true, Map.of("2", LocalTime.of(11, 20))),
                 day.holes(),
+                day.blocks(),
                 day.first(),
                 day.policy()
                         .with(PaperPolicy.TICK_LIST, "long board, chalk")
@@ -112,7 +113,8 @@ class SheetsIT {
                 Optional.of(new DaySpeed.Reading(9.4, day.date().minusDays(1), Optional.empty())),
                 List.of(new DaySpeed.Added(Quickened.DRYING, 0.5), new DaySpeed.Added(Quickened.ROLLED, 0.3)));
         byte[] pdf = new HoleLocationSheet(texts)
-                .pdf(new DaySheet(day.course(), day.date(), speed, moved, day.holes(), day.first(), day.policy()));
+                .pdf(new DaySheet(
+                        day.course(), day.date(), speed, moved, day.holes(), day.blocks(), day.first(), day.policy()));
 
         List<String> lines = PaperText.lines(pdf);
         int row = lines.indexOf("moved in play at 11:20");

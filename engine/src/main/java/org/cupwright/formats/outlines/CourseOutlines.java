@@ -2,15 +2,18 @@ package org.cupwright.formats.outlines;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.cupwright.course.Course;
 import org.cupwright.course.CourseFrame;
 import org.cupwright.course.Hole;
 import org.cupwright.course.LineOfPlay;
+import org.cupwright.course.Loop;
 import org.cupwright.course.Tee;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
@@ -65,9 +68,10 @@ public final class CourseOutlines {
                 .flatMap(feature -> HoleLine.of(feature, toCourse, findings).stream())
                 .toList();
         List<HoleDraft> drafts = LinesToGreens.match(greens, lines, findings);
-        List<Hole> holes = holes(drafts, new Surroundings(map.features(), toCourse, findings));
+        List<String> names = HoleNames.of(drafts, findings);
+        List<Hole> holes = holes(drafts, names, new Surroundings(map.features(), toCourse, findings));
         CourseFrame courseFrame = new CourseFrame(frame.epsg(), request.zone());
-        Course course = new Course(request.courseId(), name(map), courseFrame, holes);
+        Course course = new Course(request.courseId(), name(map), courseFrame, holes, loops(drafts, names));
         return new ReadCourse(course, findings);
     }
 
@@ -116,16 +120,43 @@ public final class CourseOutlines {
                 .failure();
     }
 
-    private List<Hole> holes(List<HoleDraft> drafts, Surroundings surroundings) {
-        List<String> names = HoleNames.of(drafts, findings);
+    private List<Hole> holes(List<HoleDraft> drafts, List<String> names, Surroundings surroundings) {
         List<Hole> holes = new ArrayList<>();
+        List<String> practice = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
             HoleDraft draft = drafts.get(i);
             holes.add(hole(names.get(i), draft, surroundings, surroundings.teesOf(draft, drafts)));
+            if (draft.green().practice()) {
+                practice.add(names.get(i));
+            }
         }
-        tellUnknownDirections(names);
-        holes.sort(Comparator.comparing(Hole::id, RoundOrder.byName()));
+        tellUnknownDirections(drafts, names);
+        holes.sort(Comparator.comparing((Hole hole) -> practice.contains(hole.id()))
+                .thenComparing(Hole::id, RoundOrder.byName()));
         return holes;
+    }
+
+    /** What the map names of the course's parts, in round order, and its practice greens. */
+    private static List<Loop> loops(List<HoleDraft> drafts, List<String> names) {
+        Map<String, List<String>> named = new LinkedHashMap<>();
+        Map<GreenShape, List<String>> practice = new LinkedHashMap<>();
+        IntStream.range(0, drafts.size())
+                .boxed()
+                .sorted(Comparator.comparing(names::get, RoundOrder.byName()))
+                .forEach(i -> {
+                    HoleDraft draft = drafts.get(i);
+                    draft.loop()
+                            .ifPresent(loop -> named.computeIfAbsent(loop, key -> new ArrayList<>())
+                                    .add(names.get(i)));
+                    if (draft.green().practice()) {
+                        practice.computeIfAbsent(draft.green(), key -> new ArrayList<>())
+                                .add(names.get(i));
+                    }
+                });
+        List<Loop> loops = new ArrayList<>();
+        named.forEach((name, holes) -> loops.add(new Loop(name, holes, false)));
+        practice.forEach((green, holes) -> loops.add(new Loop(green.loop().orElse(""), holes, true)));
+        return loops;
     }
 
     private Hole hole(String id, HoleDraft draft, Surroundings surroundings, List<Tee> tees) {
@@ -143,20 +174,32 @@ public final class CourseOutlines {
     }
 
     private Optional<LineOfPlay> lineOfPlay(String id, HoleDraft draft) {
+        GreenShape green = draft.green();
         Optional<LineOfPlay> given = Optional.ofNullable(request.towards().get(id))
+                .or(() -> Optional.of(green)
+                        .filter(GreenShape::practice)
+                        .map(GreenShape::practiceName)
+                        .map(request.towards()::get))
                 .map(heading -> LineOfPlay.towards(draft.green().outline(), heading));
         Optional<LineOfPlay> line = given.or(() -> draft.line().map(HoleLine::line));
-        if (line.isEmpty()) {
-            findings.add(Finding.of(FindingKind.NO_LINE_OF_PLAY, Where.hole(id), id)
-                    .at(draft.green().outline().centroid())
-                    .trying(id));
+        boolean told = green.practice() && !id.equals(green.cupName(1)); // for all its holes at once
+        if (line.isEmpty() && !told) {
+            String named = green.practice() ? green.practiceName() : id;
+            findings.add(Finding.of(FindingKind.NO_LINE_OF_PLAY, Where.hole(named), named)
+                    .at(green.outline().centroid())
+                    .trying(named));
         }
         return line;
     }
 
-    private void tellUnknownDirections(List<String> names) {
+    private void tellUnknownDirections(List<HoleDraft> drafts, List<String> names) {
+        List<String> practice = drafts.stream()
+                .map(HoleDraft::green)
+                .filter(GreenShape::practice)
+                .map(GreenShape::practiceName)
+                .toList();
         request.towards().keySet().stream()
-                .filter(id -> !names.contains(id))
+                .filter(id -> !names.contains(id) && !practice.contains(id))
                 .sorted()
                 .forEach(id -> {
                     findings.add(Finding.of(FindingKind.HOLE_UNKNOWN, Where.hole(id), id)

@@ -58,7 +58,7 @@ final class GreenShapes {
 
     private void add(Polygon part, MapFeature feature) {
         Outline outline = new Outline(part);
-        greens.add(GreenShape.of(outline, feature));
+        greens.add(GreenShape.of(outline, feature, findings));
         GreenSize.check(outline, feature.where()).ifPresent(findings::add);
     }
 

@@ -9,4 +9,11 @@ import java.util.Optional;
  * @param line its line of play, when the map draws one
  * @param ref the name the map gives it, as written
  */
-record HoleDraft(GreenShape green, Optional<HoleLine> line, Optional<String> ref) {}
+record HoleDraft(GreenShape green, Optional<HoleLine> line, Optional<String> ref) {
+    /** The part of the course that the map says it belongs to. */
+    Optional<String> loop() {
+        return green.practice()
+                ? Optional.empty()
+                : line.flatMap(HoleLine::loop).or(green::loop);
+    }
+}

@@ -26,7 +26,13 @@ import org.locationtech.jts.geom.LineString;
  * @param distMetres measured length
  * @param where which feature it is
  */
-record HoleLine(LineOfPlay line, Optional<String> ref, OptionalInt par, OptionalDouble distMetres, Message where) {
+record HoleLine(
+        LineOfPlay line,
+        List<String> refs,
+        Optional<String> loop,
+        OptionalInt par,
+        OptionalDouble distMetres,
+        Message where) {
     private static final double YARD_METRES = 0.9144;
     private static final double FOOT_METRES = 0.3048;
     private static final Pattern LENGTH = Pattern.compile("([0-9]{1,5}(?:[.,][0-9]{1,3})?)\\s*([a-z]*)\\.?");
@@ -48,7 +54,8 @@ record HoleLine(LineOfPlay line, Optional<String> ref, OptionalInt par, Optional
         }
         return Optional.of(new HoleLine(
                 new LineOfPlay(points),
-                feature.tag("ref"),
+                GreenShape.refs(feature.tag("ref")),
+                feature.tag(GreenShape.LOOP),
                 par(feature, findings),
                 distMetres(feature, findings),
                 feature.where()));
@@ -103,6 +110,11 @@ record HoleLine(LineOfPlay line, Optional<String> ref, OptionalInt par, Optional
             case "ft", "feet" -> FOOT_METRES;
             default -> Double.NaN;
         };
+    }
+
+    /** Its hole's name: of a hole that is played twice, as in {@code ref=1;10}, the first. */
+    Optional<String> ref() {
+        return refs.stream().findFirst();
     }
 
     MapPoint tee() {

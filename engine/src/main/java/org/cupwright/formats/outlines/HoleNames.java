@@ -3,10 +3,13 @@ package org.cupwright.formats.outlines;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
@@ -30,7 +33,8 @@ final class HoleNames {
     /** One name for each draft, in their order, no two the same. */
     static List<String> of(List<HoleDraft> drafts, List<Finding> findings) {
         HoleNames names = new HoleNames(findings);
-        List<Optional<String>> wanted = drafts.stream().map(names::wanted).toList();
+        List<Optional<String>> wanted =
+                drafts.stream().map(draft -> names.wanted(draft, drafts)).toList();
         List<Optional<String>> given =
                 wanted.stream().map(name -> name.filter(names.taken::add)).toList();
         List<String> all = new ArrayList<>();
@@ -44,8 +48,24 @@ final class HoleNames {
         return all;
     }
 
-    private Optional<String> wanted(HoleDraft draft) {
-        return draft.ref().flatMap(ref -> usable(ref, draft));
+    /** Where every loop has a first hole, the loop's initial goes before: L1 to L9, F1 to F9. */
+    private Optional<String> wanted(HoleDraft draft, List<HoleDraft> all) {
+        String before = draft.loop()
+                .filter(loop -> loop.matches("[A-Za-z].*") && repeats(loop, all))
+                .map(loop -> loop.substring(0, 1).toUpperCase(Locale.ROOT))
+                .orElse("");
+        return draft.ref()
+                .flatMap(ref -> usable(ref, draft))
+                .map(name ->
+                        before.isEmpty() ? name : before + name.substring(0, Math.min(LONGEST - 1, name.length())));
+    }
+
+    private static boolean repeats(String loop, List<HoleDraft> all) {
+        Predicate<HoleDraft> own = draft -> draft.loop().equals(Optional.of(loop));
+        Set<Optional<String>> refs =
+                all.stream().filter(own).map(HoleDraft::ref).collect(Collectors.toSet());
+        return all.stream()
+                .anyMatch(other -> other.loop().isPresent() && !own.test(other) && refs.contains(other.ref()));
     }
 
     private Optional<String> usable(String ref, HoleDraft draft) {

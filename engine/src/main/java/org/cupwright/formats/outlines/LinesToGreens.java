@@ -1,11 +1,13 @@
 package org.cupwright.formats.outlines;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 import org.cupwright.finding.Finding;
@@ -45,6 +47,9 @@ final class LinesToGreens {
         GreenShape nearest = null;
         double least = Double.POSITIVE_INFINITY;
         for (GreenShape green : greens) {
+            if (green.practice()) {
+                continue; // no hole is played to it, however near a line ends
+            }
             double away = away(green.outline(), line.end());
             if (away < least) {
                 least = away;
@@ -69,7 +74,16 @@ final class LinesToGreens {
         return green.contains(point) ? 0 : green.distanceToEdgeMetres(point);
     }
 
+    private static List<HoleDraft> practiceHoles(GreenShape green) {
+        return IntStream.rangeClosed(1, green.cups().orElse(1))
+                .mapToObj(cup -> new HoleDraft(green, Optional.empty(), Optional.of(green.cupName(cup))))
+                .toList();
+    }
+
     private List<HoleDraft> holesOf(GreenShape green) {
+        if (green.practice()) {
+            return practiceHoles(green);
+        }
         Map<String, HoleDraft> drafts = new LinkedHashMap<>();
         for (HoleLine line : linesOf.get(green)) {
             Optional<String> ref = line.ref().or(() -> green.refs().stream().findFirst());
@@ -77,13 +91,23 @@ final class LinesToGreens {
         }
         boolean agree = drafts.isEmpty() || green.refs().stream().anyMatch(drafts::containsKey);
         if (agree) {
-            green.refs()
+            List<String> twice = linesOf.get(green).stream()
+                    .flatMap(line -> line.refs().stream().skip(1))
+                    .toList();
+            green.refs().stream()
+                    .filter(ref -> !twice.contains(ref))
                     .forEach(ref -> drafts.putIfAbsent(ref, new HoleDraft(green, Optional.empty(), Optional.of(ref))));
         } else if (!green.refs().isEmpty()) {
             findings.add(disagreement(green, drafts));
         }
         if (drafts.isEmpty()) {
             return List.of(new HoleDraft(green, Optional.empty(), Optional.empty()));
+        }
+        if (green.cups().orElse(0) == 1) {
+            return drafts.values().stream()
+                    .min(Comparator.comparing(draft -> draft.ref().orElse(""), RoundOrder.byName()))
+                    .stream()
+                    .toList();
         }
         tellIfShared(green, drafts);
         return List.copyOf(drafts.values());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hazard;
 import org.cupwright.course.Hole;
@@ -47,6 +48,103 @@ class CourseOutlinesTest {
         assertThat(hole.hazards()).extracting(Hazard::kind).containsExactly(Hazard.Kind.BUNKER, Hazard.Kind.WATER);
         assertThat(hole.tees()).extracting("name").containsExactly("white");
         assertThat(read.findings()).isEmpty();
+    }
+
+    private static List<String> blocks(ReadCourse read) {
+        return read.course().blocks().stream()
+                .map(block -> (block.name() + " " + String.join(",", block.holes())).strip())
+                .toList();
+    }
+
+    @Test
+    void aPracticeGreenHasItsHolesAfterTheRoundAndOneDirectionForAll() {
+        InventedMap map = new InventedMap()
+                .green(0, 300, 12, "")
+                .line(0, 0, 0, 301, ",\"ref\":\"R1\"")
+                .green(35, 300, 12, ",\"ref\":\"P\",\"practice\":\"yes\",\"cups\":3,\"name\":\"By the shed\"")
+                .line(0, 0, 26, 300, ",\"ref\":\"R2\"");
+        ReadCourse read = map.read(InventedMap.request().withTowards(Map.of("P", Heading.ofDegrees(90))));
+        Course course = read.course();
+
+        assertThat(ids(read)).containsExactly("R1", "R2", "P1", "P2", "P3");
+        assertThat(course.round()).extracting(Hole::id).containsExactly("R1", "R2");
+        assertThat(blocks(read)).containsExactly("R1,R2", "By the shed P1,P2,P3");
+        Hole second = course.find("P2").orElseThrow();
+        assertThat(second.lineOfPlay().orElseThrow().atGreen().degrees()).isCloseTo(90, within(0.01));
+        assertThat(course.sharingGreenWith(second)).extracting(Hole::id).containsExactly("P1", "P3");
+        assertThat(kinds(read)).containsExactly(FindingKind.HOLES_SHARE_GREEN); // R1 and R2, of the lines alone
+    }
+
+    @Test
+    void aPracticeGreenWithoutADirectionIsToldOnceAndASlipInItsCupsToo() {
+        ReadCourse one = new InventedMap()
+                .green(0, 0, 12, ",\"practice\":\"yes\",\"cups\":2")
+                .read();
+        assertThat(ids(one)).containsExactly("P1", "P2");
+        assertThat(kinds(one)).containsExactly(FindingKind.NO_LINE_OF_PLAY);
+        ReadCourse slip = new InventedMap()
+                .green(0, 0, 12, ",\"ref\":\"P1\",\"practice\":\"yes\",\"cups\":\"some\"")
+                .read();
+        assertThat(ids(slip)).containsExactly("P1");
+        assertThat(kinds(slip)).containsExactly(FindingKind.CUPS_NOT_READABLE, FindingKind.NO_LINE_OF_PLAY);
+        ReadCourse numbered = new InventedMap()
+                .green(0, 0, 12, ",\"ref\":\"P1\",\"practice\":\"yes\",\"cups\":2")
+                .read();
+        assertThat(ids(numbered)).containsExactly("P1a", "P1b");
+    }
+
+    @Test
+    void nineGreensPlayedTwiceHaveOneHoleOrTwoAsTheMapSays() {
+        InventedMap twoHoles = new InventedMap();
+        InventedMap sameHole = new InventedMap();
+        InventedMap oneCup = new InventedMap();
+        for (int i = 1; i <= 9; i++) {
+            int east = 100 * i;
+            String refs = ",\"ref\":\"" + i + ";" + (i + 9) + "\"";
+            twoHoles.green(east, 300, 12, refs).line(east, 0, east, 300, ",\"ref\":" + i);
+            sameHole.green(east, 300, 12, refs).line(east, 0, east, 300, refs);
+            oneCup.green(east, 300, 12, ",\"cups\":1")
+                    .line(east + 5, 0, east, 300, ",\"ref\":" + (i + 9))
+                    .line(east, 0, east, 300, ",\"ref\":" + i);
+        }
+        assertThat(blocks(twoHoles.read())).containsExactly("1,2,3,4,5,6,7,8,9", "10,11,12,13,14,15,16,17,18");
+        assertThat(blocks(sameHole.read())).containsExactly("1,2,3,4,5,6,7,8,9");
+        assertThat(blocks(oneCup.read())).containsExactly("1,2,3,4,5,6,7,8,9");
+        assertThat(kinds(oneCup.read())).isEmpty();
+    }
+
+    @Test
+    void ninesAreKnownByTheirNamesTheirLettersOrTheirNumbers() {
+        assertThat(blocks(holes(18, i -> "").read())).hasSize(1);
+        assertThat(blocks(holes(20, i -> "").read())).hasSize(1);
+        assertThat(blocks(holes(27, i -> "").read()))
+                .extracting(block -> block.split(",")[0])
+                .containsExactly("1", "10", "19");
+        assertThat(blocks(holes(36, i -> "").read()))
+                .extracting(block -> block.split(",")[0])
+                .containsExactly("1", "19");
+        assertThat(blocks(holes(36, i -> i <= 18 ? "Sea" : i <= 27 ? "Hill" : "Wood")
+                        .read()))
+                .extracting(block -> block.split(",")[0])
+                .containsExactly("Sea 1", "Hill 19", "Wood 28");
+        InventedMap lettered = new InventedMap();
+        InventedMap repeated = new InventedMap();
+        for (int i = 0; i < 27; i++) {
+            String loop = List.of("Lake", "Forest", "Moor").get(i / 9);
+            String number = Integer.toString(i % 9 + 1);
+            lettered.green(100 * i, 0, 12, ",\"ref\":\"" + loop.charAt(0) + number + "\"");
+            repeated.green(100 * i, 0, 12, ",\"ref\":\"" + number + "\",\"loop\":\"" + loop + "\"");
+        }
+        assertThat(blocks(lettered.read()).get(1)).isEqualTo("L1,L2,L3,L4,L5,L6,L7,L8,L9");
+        assertThat(blocks(repeated.read()).get(1)).isEqualTo("Lake L1,L2,L3,L4,L5,L6,L7,L8,L9");
+    }
+
+    private static InventedMap holes(int count, IntFunction<String> loop) {
+        InventedMap map = new InventedMap();
+        for (int i = 1; i <= count; i++) {
+            map.green(100 * i, 0, 12, ",\"ref\":" + i + ",\"loop\":\"" + loop.apply(i) + "\"");
+        }
+        return map;
     }
 
     @Test

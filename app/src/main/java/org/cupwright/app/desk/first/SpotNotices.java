@@ -38,7 +38,7 @@ public final class SpotNotices {
     public static List<Notice> of(Course course, Map<String, JudgedPosition> positions, Policy policy) {
         SpotNotices spots = new SpotNotices(course, positions, policy);
         List<Notice> notices = new ArrayList<>();
-        for (Hole hole : course.holes()) {
+        for (Hole hole : course.round()) {
             Optional.ofNullable(positions.get(hole.id()))
                     .map(JudgedPosition::judgement)
                     .ifPresent(judgement -> {

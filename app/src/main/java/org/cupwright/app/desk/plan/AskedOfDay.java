@@ -16,6 +16,8 @@ import org.cupwright.course.Hole;
 import org.cupwright.cupchange.CupWork.DotPainted;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.PayloadKinds;
+import org.cupwright.message.Message.Name;
+import org.cupwright.message.Problem;
 
 /**
  * What people asked for the holes of a day: kept with the day's plan until it is taken back, and dots painted on the
@@ -62,6 +64,9 @@ final class AskedOfDay {
     /** One wish more. */
     void add(HoleWish wish, String person) {
         Hole hole = HoleChoice.hole(day.course(), wish.hole());
+        if (day.course().isPractice(hole.id())) {
+            throw Problem.of("practiceNotPlanned", "hole", hole.id(), new Name(hole.id()));
+        }
         Asked before = kept.getOrDefault(hole.id(), Asked.nothing(hole.id(), person));
         if (wish instanceof HoleWish.Here here) {
             kept.put(hole.id(), before.here(SpotOnGreen.of(hole, day.policy(), here.spot()), person));

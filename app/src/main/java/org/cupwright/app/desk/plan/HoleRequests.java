@@ -39,9 +39,9 @@ record HoleRequests(
     /** Reasons that name a rule which the spot breaks. */
     private static final String AGAINST = "rotation.reason.fails";
 
-    /** In round order. */
+    /** In round order; the holes of practice greens are the person's to choose. */
     List<GreenCandidates> candidates() {
-        return greens.day().course().holes().stream()
+        return greens.day().course().round().stream()
                 .parallel()
                 .map(hole -> new GreenCandidates(
                         hole.id(),

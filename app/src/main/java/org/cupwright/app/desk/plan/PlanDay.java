@@ -155,7 +155,7 @@ public record PlanDay(Session session, String engineVersion) {
 
     private static List<SharedGreen> sharedGreens(Course course) {
         List<SharedGreen> pairs = new ArrayList<>();
-        for (Hole hole : course.holes()) {
+        for (Hole hole : course.round()) {
             for (Hole other : course.sharingGreenWith(hole)) {
                 SharedGreen pair = new SharedGreen(hole.id(), other.id());
                 if (!pairs.contains(new SharedGreen(other.id(), hole.id()))) {
