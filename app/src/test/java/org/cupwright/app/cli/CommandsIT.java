@@ -119,6 +119,23 @@ class CommandsIT {
     }
 
     @Test
+    void whatACourseDecidesFirstFitsAScreenAndTheRestIsThereToo() throws IOException {
+        importThreeGreens();
+        assertThat(cupwright.run("policy", "turf.stopDiffersMillimetres=2").status())
+                .isZero();
+        String first = cupwright.run("policy").out();
+        assertThat(first.lines())
+                .hasSizeLessThanOrEqualTo(24)
+                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+        assertThat(first.replaceAll("\\s+", " "))
+                .contains("4 paces How far a hole keeps from the edge. (holelocation.edgePaces)")
+                .contains("2 mm ", "(turf.stopDiffersMillimetres; set by the course; came as 1 mm)")
+                .contains("policy --all");
+        assertThat(first).doesNotContain("rotation.weight");
+        assertThat(cupwright.run("policy", "--all").out()).contains("rotation.weight.care", "holelocation.edgePaces");
+    }
+
+    @Test
     void anUnknownSettingIsAnsweredWithThoseLikeIt() {
         Result result = cupwright.run("policy", "holelocation.edge");
         assertThat(result.status()).isEqualTo(1);

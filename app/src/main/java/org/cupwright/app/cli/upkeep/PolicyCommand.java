@@ -14,17 +14,22 @@ import org.cupwright.app.desk.policy.Settings;
 import org.cupwright.app.desk.policy.ShowPolicy;
 import org.cupwright.policy.PolicyCatalogue;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Shows or sets what depends on the course. */
 @Command(
         name = "policy",
-        description = "Shows the settings with their sources; KEY shows one, KEY=VALUE sets it from --date on.")
+        description = "Shows the settings that a course decides first; KEY shows one with its source, KEY=VALUE sets it"
+                + " from --date on.")
 public final class PolicyCommand extends CourseCommand {
     private final PolicyCatalogue catalogue = Settings.catalogue();
 
     @Parameters(paramLabel = "KEY[=VALUE]", arity = "0..*", description = "Settings to show or to set.")
     private List<String> given = new ArrayList<>();
+
+    @Option(names = "--all", description = "Every setting with its source, not only those that are decided first.")
+    private boolean all;
 
     @Override
     protected void run(Task task) {
@@ -35,6 +40,12 @@ public final class PolicyCommand extends CourseCommand {
                 .toList();
         if (!wanted.isEmpty()) {
             new ChangePolicy(task.session(), catalogue).set(day, wanted);
+        }
+        if (given.isEmpty() && !all && !task.options().json()) {
+            List<PolicyEntry> first = new ShowPolicy(task.session(), catalogue).first(day);
+            int others = catalogue.settings().size() - first.size();
+            task.print(new PolicyPrint(task.texts(), day).first(first, others));
+            return;
         }
         List<PolicyEntry> entries = entries(task, day);
         task.print(

@@ -11,6 +11,8 @@ import org.cupwright.policy.Setting;
 
 /** Settings as a page. */
 final class PolicyPrint {
+    private static final int VALUE_WIDTH = 16;
+
     private final Texts texts;
     private final LocalDate day;
 
@@ -26,6 +28,23 @@ final class PolicyPrint {
             lines.add("");
             lines.addAll(lines(entry));
         }
+        return String.join(System.lineSeparator(), lines);
+    }
+
+    /** A line or two for each: the value, what it is, and the key by which it is set. */
+    String first(List<PolicyEntry> entries, int others) {
+        List<String> lines = new ArrayList<>();
+        lines.add(texts.say("policy.title", texts.day(day)));
+        for (PolicyEntry entry : entries) {
+            Setting<?> setting = entry.setting();
+            String own =
+                    entry.isDefault() ? "" : "; " + texts.say("policy.isSet", withUnit(entry.defaultText(), setting));
+            String head = Layout.left("  " + withUnit(entry.value(), setting), VALUE_WIDTH);
+            String says = texts.say(setting.sentenceKey()) + " (" + setting.key() + own + ")";
+            String block = String.join(System.lineSeparator(), Layout.wrapped(" ".repeat(VALUE_WIDTH), says));
+            lines.add(head + block.stripLeading());
+        }
+        lines.add(texts.say("policy.others", others));
         return String.join(System.lineSeparator(), lines);
     }
 

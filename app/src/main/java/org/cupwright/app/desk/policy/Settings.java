@@ -5,7 +5,10 @@ import java.util.List;
 import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.green.GroundPolicy;
 import org.cupwright.green.PlacePolicy;
+import org.cupwright.holelocation.DistancePolicy;
+import org.cupwright.holelocation.HoldPolicy;
 import org.cupwright.holelocation.HoleLocationPolicy;
+import org.cupwright.holelocation.SlopePolicy;
 import org.cupwright.policy.PolicyCatalogue;
 import org.cupwright.policy.Setting;
 import org.cupwright.rotation.RotationPolicy;
@@ -13,6 +16,21 @@ import org.cupwright.turf.TurfPolicy;
 
 /** Every setting there is: the slices of the engine's packages and the desk's own. */
 public final class Settings {
+    /** What a course decides first, in the order in which it is asked: our choice. */
+    static final List<Setting<?>> FIRST = List.of(
+            HoldPolicy.SEASON_SPEED_FEET,
+            DistancePolicy.EDGE_PACES,
+            DistancePolicy.HAZARD_PACES,
+            SlopePolicy.LEVEL_CAP_PERCENT,
+            DistancePolicy.OLD_HOLE_METRES,
+            RotationPolicy.SCHEME,
+            RotationPolicy.YESTERDAY_LEAST_METRES,
+            TurfPolicy.GRASS,
+            TurfPolicy.WEAR_REST_DAYS,
+            PlacePolicy.PACE_METRES,
+            PaperPolicy.PAPER,
+            PaperPolicy.RING);
+
     private Settings() {}
 
     public static PolicyCatalogue catalogue() {

@@ -2,6 +2,7 @@ package org.cupwright.app.desk.policy;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.cupwright.app.session.Session;
 import org.cupwright.policy.Policy;
 import org.cupwright.policy.PolicyCatalogue;
@@ -12,6 +13,17 @@ public record ShowPolicy(Session session, PolicyCatalogue catalogue) {
     public List<PolicyEntry> all(LocalDate day) {
         Policy policy = inForce(day);
         return catalogue.settings().stream()
+                .map(setting -> PolicyEntry.of(setting, policy))
+                .toList();
+    }
+
+    /** What a course decides first, and whatever else it has decided. */
+    public List<PolicyEntry> first(LocalDate day) {
+        Policy policy = inForce(day);
+        return Stream.concat(
+                        Settings.FIRST.stream(),
+                        catalogue.settings().stream()
+                                .filter(setting -> !Settings.FIRST.contains(setting) && !policy.isDefault(setting)))
                 .map(setting -> PolicyEntry.of(setting, policy))
                 .toList();
     }
