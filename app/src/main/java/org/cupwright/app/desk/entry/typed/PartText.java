@@ -87,13 +87,15 @@ public final class PartText {
         throw LogProblems.value(part.name(), text, Message.of("try.log.yesOrNo"));
     }
 
-    /** A number of a part; a decimal comma will do. */
+    /** A number of a part, with its unit perhaps; a decimal comma will do. */
     public static double number(String part, String text, boolean whole) {
-        String plain = text.indexOf('.') < 0 ? text.replace(',', '.') : text;
-        if (!plain.matches(whole ? "[0-9]{1,9}" : "[+-]?[0-9]{1,9}([.][0-9]{1,330})?")) {
-            throw LogProblems.value(part, text, Message.of(whole ? "try.log.wholeNumber" : "try.log.number"));
+        if (!whole) {
+            return TypedNumber.read(part, text);
         }
-        return Double.parseDouble(plain);
+        if (!text.matches("[0-9]{1,9}")) {
+            throw LogProblems.value(part, text, Message.of("try.log.wholeNumber"));
+        }
+        return Double.parseDouble(text);
     }
 
     private static Enum<?> choice(Part part, String text) {
