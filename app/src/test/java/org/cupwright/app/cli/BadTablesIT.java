@@ -56,7 +56,7 @@ class BadTablesIT {
     private static final List<Spoiling> ANY = List.of(
             (fields, before) -> with(fields, 0, "2026-06-31", "There is no day 2026-06-31: that month has 30 days."),
             (fields, before) -> with(fields, 0, "29.2.2026", "There is no day 29.2.2026: that month has 28 days."),
-            (fields, before) -> with(fields, 0, "05/31/2026", "\"05/31/2026\" is not a day."),
+            (fields, before) -> with(fields, 0, "05/31-2026", "\"05/31-2026\" is not a day."),
             (fields, before) -> with(fields, 0, "", ""),
             (fields, before) -> with(fields, 0, longAgo(fields[0]), "more than a year from the other days"),
             (fields, before) -> with(fields, 0, "2062-03-01", "2062-03-01"),

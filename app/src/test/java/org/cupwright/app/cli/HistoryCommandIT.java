@@ -49,6 +49,44 @@ class HistoryCommandIT {
     }
 
     @Test
+    void whetherDayOrMonthStandsFirstIsSeenFromTheFileOrAskedOnce() throws IOException {
+        String head = "date,hole,on,side\n";
+        assertThat(read(head + "31/5/2026,1,12,L11\n10/6/2026,2,10,R9\n").out())
+                .contains("Sun 31 May 2026 to Wed 10 Jun 2026")
+                .contains("the day first");
+        assertThat(read(head + "5/31/26,1,12,L11\n6/10/26,2,10,R9\n").out())
+                .contains("Sun 31 May 2026 to Wed 10 Jun 2026")
+                .contains("the month first");
+        assertThat(read(head + "6/6/2026,1,12,L11\n").out()).contains("Sat 6 Jun 2026");
+
+        String unclear = head + "2026-05-01,1,12,L11\n10/6/2026,2,10,R9\n";
+        Result asked = read(unclear, "--yes");
+        assertThat(asked.status()).isEqualTo(1);
+        assertThat(asked.err()).contains("line 3, \"10/6/2026\",", "both ways", "--dates day-first");
+        assertThat(read(unclear, "--dates", "day-first").out()).contains("Wed 10 Jun 2026");
+        assertThat(read(unclear, "--dates", "Month-First").err() + list())
+                .as("not come yet")
+                .doesNotContain("2026-10-06");
+        assertThat(read(head + "1/2/2026,1,12,L11\n", "--dates", "month-first").out())
+                .contains("Fri 2 Jan 2026");
+        cupwright.answering(false);
+        assertThat(read(head + "1/2/2026,1,12,L11\n2/3/2026,2,10,R9\n").out())
+                .contains("Fri 2 Jan 2026 to Tue 3 Feb 2026");
+        cupwright.answering(true);
+        assertThat(read(head + "1/2/2026,1,12,L11\n").out()).contains("Sun 1 Feb 2026");
+
+        Result both = read(head + "31/5/2026,1,12,L11\n6/10/2026,2,10,R9\n5/30/2026,3,10,R9\n");
+        assertThat(both.status()).isEqualTo(1);
+        assertThat(both.err()).contains("line 2, \"31/5/2026\"", "line 4, \"5/30/2026\"", "two orders");
+        Result against = read(head + "31/5/2026,1,12,L11\n", "--dates", "month-first");
+        assertThat(against.status()).isEqualTo(1);
+        assertThat(against.err()).contains("31/5/2026").contains("--dates");
+        assertThat(read(head + "31/4/2026,1,12,L11\n").out()).contains("31/4/2026");
+        assertThat(read(head + "1/2/2026,1,12,L11\n", "--dates", "sideways").status())
+                .isEqualTo(2);
+    }
+
+    @Test
     void tablesAsOfficeProgramsWriteThemAreRead() throws IOException {
         String notebook = "\uFEFFSide;Date;\"HOLE\";On;Weather\r\nR 9;1.5.2026;2;\"10½\";fine\r\n"
                 + "8,5l;2026-05-02;\"3\";10,5;\r\n\r\n# a word\r\n";
@@ -61,7 +99,7 @@ class HistoryCommandIT {
     void linesThatDoNotReadAreNamedWithTheReason() throws IOException {
         Result result = read("date,hole,on,side\n"
                 + "2026-05-01,1,12,L11\n"
-                + "31/05/2026,1,12,L11\n"
+                + "31-05-2026,1,12,L11\n"
                 + "2026-05-03,77,12,L11\n"
                 + "2026-05-04,1,99,L11\n"
                 + "2026-05-05,1,far,L11\n"
@@ -74,7 +112,7 @@ class HistoryCommandIT {
         assertThat(result.out())
                 .contains("one line reads")
                 .contains("9 lines do not read")
-                .contains("line 3: \"31/05/2026\" is not a day")
+                .contains("line 3: \"31-05-2026\" is not a day")
                 .contains("line 4: There is no hole called \"77\"")
                 .contains("line 5: No place on the green")
                 .contains("line 6: \"far\"")

@@ -63,7 +63,10 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                         "table",
                         Right.RECORD,
                         asking -> new ImportTable(asking).read(EntryForm.of("speedRead"), file(TABLE), false, true)),
-                of("notebook", Right.RECORD, asking -> new ImportHistory(asking).read(file(NOTEBOOK), false, true)),
+                of(
+                        "notebook",
+                        Right.RECORD,
+                        asking -> new ImportHistory(asking).read(file(NOTEBOOK), Optional.empty(), false, true)),
                 of(
                         "weather",
                         Right.RECORD,

@@ -2,14 +2,18 @@ package org.cupwright.app.cli.log;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.NotReadPrint;
 import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.entry.notebook.DayOrder;
 import org.cupwright.app.desk.entry.notebook.ImportHistory;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.formats.table.FarDays;
+import org.cupwright.policy.EnumNames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,6 +37,28 @@ final class HistoryImportCommand extends CourseCommand {
             description = "What looks wrong and is right all the same: days, those more than a year from the others.")
     private String accepted;
 
+    @Option(
+            names = "--dates",
+            paramLabel = "ORDER",
+            description =
+                    "day-first or month-first: how 10/6/2026 is read. Default: as the file shows, else it is asked.")
+    private DateOrder order;
+
+    /** As it is typed. */
+    enum DateOrder {
+        DAY_FIRST,
+        MONTH_FIRST;
+
+        @Override
+        public String toString() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+
+        DayOrder means() {
+            return DayOrder.valueOf(name());
+        }
+    }
+
     @Option(names = "--yes", description = "Keep the lines that read.")
     private boolean keep;
 
@@ -46,10 +72,21 @@ final class HistoryImportCommand extends CourseCommand {
             throw wrong("--accept takes: " + FarDays.ABOUT + ".", accepted);
         }
         SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
-        ImportHistory.Answer answer = new ImportHistory(task.session().by(person)).read(source, far, keep);
+        ImportHistory history = new ImportHistory(task.session().by(person));
+        ImportHistory.Answer answer = history.read(source, order(task, history, source), far, keep);
         if (!new LogPrint(task).isJson(answer)) {
             page(task, answer);
         }
+    }
+
+    /** What was said, or what whoever sits there answers; empty to go by the file. */
+    private Optional<DayOrder> order(Task task, ImportHistory history, SourceFile source) {
+        if (order != null || task.options().json()) {
+            return Optional.ofNullable(order).map(DateOrder::means);
+        }
+        return history.question(source)
+                .flatMap(asks -> task.ask(task.texts().say(asks)))
+                .map(yes -> yes ? DayOrder.DAY_FIRST : DayOrder.MONTH_FIRST);
     }
 
     private static void page(Task task, ImportHistory.Answer answer) {
@@ -60,6 +97,7 @@ final class HistoryImportCommand extends CourseCommand {
                 answer.read(),
                 answer.first().map(texts::day).orElse("–"),
                 answer.last().map(texts::day).orElse("–")));
+        answer.order().ifPresent(order -> task.print(texts.say("history.order." + EnumNames.lowerCamel(order))));
         if (answer.roughly() > 0) {
             Layout.wrapped("", texts.say("history.roughly", answer.roughly())).forEach(task::print);
         }

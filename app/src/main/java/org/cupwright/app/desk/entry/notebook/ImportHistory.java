@@ -28,6 +28,7 @@ import org.cupwright.formats.table.Layout;
 import org.cupwright.formats.table.NotReadLine;
 import org.cupwright.formats.table.Reading;
 import org.cupwright.formats.table.Table;
+import org.cupwright.message.Message;
 import org.cupwright.policy.Policy;
 
 /**
@@ -48,6 +49,7 @@ public final class ImportHistory {
      *
      * @param read lines that read
      * @param roughly those among them that know no more of the place than the part of the green
+     * @param order in which order day and month stand, where strokes part them
      * @param first the first day among them
      * @param last the last day
      * @param notRead lines that do not
@@ -60,6 +62,7 @@ public final class ImportHistory {
             Course course,
             int read,
             int roughly,
+            Optional<DayOrder> order,
             Optional<LocalDate> first,
             Optional<LocalDate> last,
             List<NotReadLine> notRead,
@@ -71,11 +74,13 @@ public final class ImportHistory {
     /**
      * Reads a notebook, and keeps what reads when that is wanted.
      *
+     * @param order in which order day and month stand where strokes part them; empty to go by the notebook
      * @param farDaysAreRight whether days far from all others are meant
      */
-    public Answer read(SourceFile file, boolean farDaysAreRight, boolean keep) {
+    public Answer read(SourceFile file, Optional<DayOrder> order, boolean farDaysAreRight, boolean keep) {
         Notebook notebook = session.read(this::notebook);
-        Reading<Fact> reading = FileReading.read(file, notebook::read);
+        Read read = FileReading.read(file, in -> notebook.read(in, order));
+        Reading<Fact> reading = read.lines();
         if (!farDaysAreRight) {
             reading.withoutFarDays(notebook::day);
         }
@@ -88,6 +93,7 @@ public final class ImportHistory {
                 (int) facts.stream()
                         .filter(fact -> fact.payload() instanceof CutSomewhere)
                         .count(),
+                read.order(),
                 days.stream().findFirst(),
                 days.stream().reduce((earlier, later) -> later),
                 reading.notRead(),
@@ -96,6 +102,16 @@ public final class ImportHistory {
                 added,
                 keep ? facts.size() - added : 0);
     }
+
+    /** What has to be asked of a person about the order of day and month before the notebook can be read. */
+    public Optional<Message> question(SourceFile file) {
+        return FileReading.read(file, in -> {
+            Table table = Table.of(in);
+            return DayOrder.question(HistoryLine.days(table, HistoryLine.layout(table)));
+        });
+    }
+
+    private record Read(Reading<Fact> lines, Optional<DayOrder> order) {}
 
     /** How many entries are new. */
     private static int added(Stores stores, List<Fact> facts) {
@@ -117,10 +133,11 @@ public final class ImportHistory {
      * @param taken which holes of which days have been
      */
     private record Notebook(Course course, Policy policy, LocalDate today, String person, Set<String> taken) {
-        Reading<Fact> read(InputStream in) throws IOException {
+        Read read(InputStream in, Optional<DayOrder> said) throws IOException {
             Table table = Table.of(in);
             Layout layout = HistoryLine.layout(table);
-            return table.read(line -> fact(HistoryLine.of(layout, line, table.separator())));
+            Optional<DayOrder> order = DayOrder.of(HistoryLine.days(table, layout), said);
+            return new Read(table.read(line -> fact(HistoryLine.of(layout, line, table.separator(), order))), order);
         }
 
         LocalDate day(Fact fact) {
