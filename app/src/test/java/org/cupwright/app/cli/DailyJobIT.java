@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.cupwright.app.cli.InProcess.Result;
+import org.cupwright.app.sheets.PaperText;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -160,6 +161,12 @@ class DailyJobIT {
         assertThat(script.err()).contains("apart on their double green").contains("--yes");
         assertThat(sits.answering(true).run("publish").out()).contains("published");
         assertThat(sits.answering(false).run("publish").out()).contains("was published already");
+        assertThat(sits.run("sheets", "--out", files.resolve("double")).status())
+                .isZero();
+        String card = PaperText.words(Files.readAllBytes(files.resolve("double/changers-card.pdf")));
+        assertThat(card)
+                .containsPattern("Hole 2 is on this green too, only [0-9½]+ paces away; [0-9½]+ paces are wanted")
+                .contains("Hole 1 is on this green too");
     }
 
     @Test

@@ -40,8 +40,12 @@ class KnowFirstIT {
         log("ground-marked --hole 12 --on 8 --side L5 --radius 2 --set use=closed --set reason=disease");
         log("plug-seen --hole 2 --on 12 --side L8 --set look=high");
         log("plug-seen --hole 6 --on 12 --side L8 --set look=damaged");
+        log("plug-seen --hole 7 --on 12 --side L8 --set look=low");
+        log("cut-somewhere --hole 9 --set depth=back --set across=centre --date 2026-06-19");
         log("temporary-green --hole 5 --set inPlay=yes");
-        plan = run("plan");
+        run("plan");
+        run("plan --hole 13 --on 13 --side L4.4");
+        plan = run("plan --hole 11 --on 12 --side L2");
         run("sheets --out " + files.resolve("paper"));
         card = PaperText.words(Files.readAllBytes(files.resolve("paper").resolve("changers-card.pdf")));
     }
@@ -80,10 +84,16 @@ class KnowFirstIT {
             assertThat(text)
                     .contains("Closed (disease): ")
                     .contains("High plug: soil out, never stamp: ")
+                    .contains("Low plug: soil in: ")
                     .contains("Damaged plug: ")
+                    .containsPattern("Use with care: [^!]*from the edge")
+                    .containsPattern("Against a rule: [^!]*from the edge")
                     .contains("Played to the temporary green");
         }
         assertThat(card).contains("5 temporary green").contains("old hole filled");
+        assertThat(card).containsOnlyOnce("Plug: back centre (roughly)");
+        assertThat(run("explain --hole 9")).contains("back centre (roughly)");
+        assertThat(card.indexOf("Use with care: ")).isBetween(card.indexOf(" 13 middle"), card.indexOf(" 14 back"));
     }
 
     @Test
