@@ -6,7 +6,6 @@ import org.cupwright.app.answers.PlanText;
 import org.cupwright.app.answers.json.PlanJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
-import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.command.Version;
 import org.cupwright.app.cli.command.YesOption;
@@ -43,8 +42,7 @@ public final class MorningCommand extends CourseCommand {
         PlanDay plan = new PlanDay(task.session(), Version.text());
         PlanDay.Answer answer = plan.standing(question)
                 .orElseGet(() -> plan.plan(question, task.options().seed(), task.progress()));
-        boolean json = task.options().json();
-        if (!json) {
+        if (!task.options().json()) {
             PlanCommand.answer(task, answer);
             task.print("");
         }
@@ -57,12 +55,7 @@ public final class MorningCommand extends CourseCommand {
         }
         DayPaper paper = new PrepareSheets(task.session()).of(question, task.progress());
         List<Path> files = new DayPaperFiles(task.texts()).write(paper, out.folder());
-        if (json) {
-            task.answer(
-                    () -> PlanJson.paper(paper, files, task.texts()), () -> new PlanText(task.texts()).written(files));
-        } else {
-            Layout.set(new PlanText(task.texts()).written(files)).forEach(task::print);
-        }
+        task.answer(() -> PlanJson.paper(paper, files, task.texts()), () -> new PlanText(task.texts()).written(files));
     }
 
     /** What is asked; two holes of one green that are near each other are named once more. */
