@@ -33,6 +33,7 @@ import org.cupwright.app.cli.upkeep.CheckCommand;
 import org.cupwright.app.cli.upkeep.PolicyCommand;
 import org.cupwright.app.cli.upkeep.RestoreCommand;
 import picocli.CommandLine;
+import picocli.CommandLine.ITypeConverter;
 
 /**
  * Runs one command line.
@@ -86,8 +87,10 @@ public final class Cli {
         line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
         line.setCaseInsensitiveEnumValuesAllowed(true);
-        line.registerConverter(Double.class, PlainNumber::read);
-        line.registerConverter(double.class, PlainNumber::read);
+        // one for both: Java 17 breaks down when it archives two alike (JDK 17.0.15, dynamic archive)
+        ITypeConverter<Double> number = PlainNumber::read;
+        line.registerConverter(Double.class, number);
+        line.registerConverter(double.class, number);
         line.registerConverter(AskedDay.class, AskedDay::of);
         boolean json = Arrays.asList(arguments).contains("--json");
         Failures failures = new Failures(surroundings, options, json);
