@@ -61,10 +61,11 @@ public record Judgement(
             case CAUTION -> Outcome.CAUTION;
             case PASS, NOT_SURVEYED -> Outcome.PASS;
         };
-        return rules.stream()
-                .filter(result -> worst != Outcome.PASS && result.outcome() == worst)
-                .map(RuleResult::rule)
-                .filter(rule -> !setAside.contains(rule))
-                .findFirst();
+        for (RuleResult result : rules) {
+            if (worst != Outcome.PASS && result.outcome() == worst && !setAside.contains(result.rule())) {
+                return Optional.of(result.rule());
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -32,7 +32,22 @@ final class CellVerdicts {
             double margin,
             double meanLeave,
             boolean spokenFor,
-            List<Outcome> outcomes) {}
+            int outcomes) {
+        /** What the rules answer, two bits each in their order. */
+        static int packed(List<RuleResult> results) {
+            int bits = 0;
+            for (int rule = 0; rule < results.size(); rule++) {
+                bits |= results.get(rule).outcome().ordinal() << 2 * rule;
+            }
+            return bits;
+        }
+
+        Outcome outcome(int rule) {
+            return OUTCOMES.get(outcomes >> 2 * rule & 3);
+        }
+    }
+
+    private static final List<Outcome> OUTCOMES = List.of(Outcome.values());
 
     private final List<Cell> cells;
     private final List<ConcessionStep> steps;
@@ -70,7 +85,7 @@ final class CellVerdicts {
                 leastMargin(results, setAside),
                 judged.own().leave().meanMetres(),
                 spokenFor(judged, rules),
-                results.stream().map(RuleResult::outcome).toList());
+                Cell.packed(results));
     }
 
     /** Whether nobody measured the spot, but somebody says that it and the ground about it are good. */
@@ -139,7 +154,7 @@ final class CellVerdicts {
         int[][] counts = new int[RuleId.values().length][Outcome.values().length];
         for (Cell cell : cells) {
             for (int rule = 0; rule < counts.length; rule++) {
-                counts[rule][cell.outcomes.get(rule).ordinal()]++;
+                counts[rule][cell.outcome(rule).ordinal()]++;
             }
         }
         return counts;
@@ -180,6 +195,6 @@ final class CellVerdicts {
 
     /** By position in the list of rules. */
     Outcome outcome(int index, int rule) {
-        return cells.get(index).outcomes.get(rule);
+        return cells.get(index).outcome(rule);
     }
 }

@@ -44,6 +44,9 @@ final class Concessions {
      * The rules set aside at a position: whole rules always, rules conceded in part where that excuses their failure.
      */
     Set<RuleId> setAside(List<RuleResult> results) {
+        if (inForce.isEmpty()) {
+            return Set.of();
+        }
         Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
         for (Concession concession : inForce) {
             for (RuleResult result : results) {

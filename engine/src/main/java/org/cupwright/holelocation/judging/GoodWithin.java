@@ -40,13 +40,9 @@ public record GoodWithin(double metres, Optional<Heading> moreRoom) {
 
     /** @throws IllegalArgumentException if the position was not judged on this green, or fails */
     public static GoodWithin of(Judgement position, GreenJudgement green) {
-        if (!CellVerdicts.good(position.verdict())) {
-            throw new IllegalArgumentException("nothing about " + position.position() + " is as good as it: "
-                    + position.verdict() + ". Maybe ask about a position that does not fail.");
-        }
+        double metres = metres(position, green);
         double[] room = new double[QUARTERS];
         Arrays.fill(room, FARTHEST_METRES);
-        double nearest = FARTHEST_METRES;
         GreenLattice lattice = green.lattice();
         MapPoint at = position.position();
         int reach = (int) Math.ceil(FARTHEST_METRES / GreenLattice.CELL_METRES) + 1;
@@ -58,13 +54,42 @@ public record GoodWithin(double metres, Optional<Heading> moreRoom) {
                 double north = (lattice.southCount() + r) * GreenLattice.CELL_METRES - at.north();
                 double distance = Math.sqrt(east * east + north * north);
                 if (distance < FARTHEST_METRES && worse(position.verdict(), green, c, r)) {
-                    nearest = Math.min(nearest, distance);
                     narrow(room, east, north, distance);
                 }
             }
         }
-        double metres = floorToCells(nearest);
         return new GoodWithin(metres, mostRoom(room, metres));
+    }
+
+    /**
+     * The distance alone, which is found by looking no farther than the nearest worse spot.
+     *
+     * @throws IllegalArgumentException if the position was not judged on this green, or fails
+     */
+    public static double metres(Judgement position, GreenJudgement green) {
+        if (!CellVerdicts.good(position.verdict())) {
+            throw new IllegalArgumentException("nothing about " + position.position() + " is as good as it: "
+                    + position.verdict() + ". Maybe ask about a position that does not fail.");
+        }
+        GreenLattice lattice = green.lattice();
+        MapPoint at = position.position();
+        long column = Math.round(lattice.columnOf(at.east()));
+        long row = Math.round(lattice.rowOf(at.north()));
+        double nearest = FARTHEST_METRES;
+        for (int ring = 0; (ring - 1) * GreenLattice.CELL_METRES < nearest; ring++) {
+            for (long r = row - ring; r <= row + ring; r++) {
+                int step = Math.abs(r - row) == ring ? 1 : 2 * ring;
+                for (long c = column - ring; c <= column + ring; c += step) {
+                    double east = (lattice.westCount() + c) * GreenLattice.CELL_METRES - at.east();
+                    double north = (lattice.southCount() + r) * GreenLattice.CELL_METRES - at.north();
+                    double distance = Math.sqrt(east * east + north * north);
+                    if (distance < nearest && worse(position.verdict(), green, c, r)) {
+                        nearest = distance;
+                    }
+                }
+            }
+        }
+        return floorToCells(nearest);
     }
 
     private static boolean worse(Verdict verdict, GreenJudgement green, long column, long row) {

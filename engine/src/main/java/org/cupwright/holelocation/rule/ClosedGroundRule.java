@@ -54,7 +54,10 @@ final class ClosedGroundRule implements Rule {
     }
 
     private static double nearest(MapPoint from, List<Geometry> places) {
+        if (places.isEmpty()) {
+            return Double.POSITIVE_INFINITY;
+        }
         Point point = from.toPoint();
-        return places.stream().mapToDouble(point::distance).min().orElse(Double.POSITIVE_INFINITY);
+        return places.stream().mapToDouble(point::distance).min().orElseThrow();
     }
 }

@@ -37,6 +37,9 @@ final class DrawnOpinions {
 
     /** What is said of a position: bad before good, a spot before the ground about it, the nearest of several. */
     Optional<DrawnItem> at(MapPoint position) {
+        if (drawn.isEmpty()) {
+            return Optional.empty();
+        }
         return nearest(Kind.BAD, position)
                 .filter(bad -> bad.distanceMetres(position) < badMetres)
                 .or(() -> nearest(Kind.USUAL, position).filter(spot -> spot.distanceMetres(position) <= usualMetres))

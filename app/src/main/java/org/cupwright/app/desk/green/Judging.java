@@ -70,7 +70,7 @@ public final class Judging {
     public JudgedPosition told(Judgement judgement) {
         boolean good = judgement.verdict() == Verdict.PASS || judgement.verdict() == Verdict.CAUTION;
         OptionalDouble within =
-                good ? OptionalDouble.of(GoodWithin.of(judgement, green()).metres()) : OptionalDouble.empty();
+                good ? OptionalDouble.of(GoodWithin.metres(judgement, green())) : OptionalDouble.empty();
         return new JudgedPosition(judgement, place(judgement.position()), within);
     }
 
@@ -101,7 +101,7 @@ public final class Judging {
 
     /** The room about a spot as the judge of the green knows it, which has seen the bad ground too. */
     private Candidate withRoom(Candidate candidate) {
-        double metres = GoodWithin.of(candidate.judgement(), green()).metres();
+        double metres = GoodWithin.metres(candidate.judgement(), green());
         return new Candidate(candidate.judgement(), candidate.place(), metres, candidate.onSavedGround());
     }
 }
