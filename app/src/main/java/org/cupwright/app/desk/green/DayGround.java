@@ -27,19 +27,25 @@ import org.cupwright.turf.today.TurfDay;
 public final class DayGround {
     private final LocalDate date;
     private final Course course;
+    private final TurfDay turf;
     private final TurfState state;
     private final ComingGround coming;
 
-    private DayGround(CourseDay day, TurfState state, ComingGround coming) {
+    private DayGround(CourseDay day, TurfDay turf) {
         this.date = day.date();
         this.course = day.course();
-        this.state = state;
-        this.coming = coming;
+        this.turf = turf;
+        this.state = turf.state();
+        this.coming = new ComingGround(turf);
     }
 
     static DayGround of(Stores stores, CourseDay day) {
-        TurfDay turf = DayTurf.of(stores, day);
-        return new DayGround(day, turf.state(), new ComingGround(turf));
+        return new DayGround(day, DayTurf.of(stores, day));
+    }
+
+    /** What the logbook says of the turf on the day. */
+    TurfDay turf() {
+        return turf;
     }
 
     /** A green's ground: what the turf's clocks say of it, for all the holes played to it, and what else is known. */

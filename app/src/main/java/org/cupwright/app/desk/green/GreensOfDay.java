@@ -19,6 +19,7 @@ import org.cupwright.formats.items.GroundFile;
 import org.cupwright.formats.items.GroundItems;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.turf.state.RoughHole;
+import org.cupwright.turf.today.TurfDay;
 
 /**
  * Greens of a course on one day, read from the folder; judging them is left for when the folder is free again.
@@ -68,6 +69,11 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
             judged.put(open.get(i).green().hole().id(), judgings.get(i));
         }
         return judged;
+    }
+
+    /** What the logbook says of the turf on the day. */
+    public TurfDay turf() {
+        return before.turf();
     }
 
     /** Whether a hole is played to a temporary green. */

@@ -15,7 +15,6 @@ import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.desk.plan.PlanChoice;
-import org.cupwright.app.desk.turf.DayTurf;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredPlan;
@@ -73,10 +72,8 @@ public record PrepareSheets(Session session) {
                 Optional.of(plan.basis().dayRain()),
                 question.ground());
         CourseDay day = CourseDay.of(stores, asPlanned, session);
+        GreensOfDay greens = GreensOfDay.read(stores, day, asPlanned);
         return new Read(
-                plan,
-                GreensOfDay.read(stores, day, asPlanned),
-                HolesCut.of(stores.facts(), course, date),
-                FirstOfDay.of(stores, day, DayTurf.of(stores, day)));
+                plan, greens, HolesCut.of(stores.facts(), course, date), FirstOfDay.of(stores, day, greens.turf()));
     }
 }

@@ -134,12 +134,13 @@ public record PlanDay(Session session, String engineVersion) {
         CourseDay day = CourseDay.of(stores, question, session);
         refuseToReplace(stores, day);
         Versions versions = stores.versions(day.course().id(), day.date());
-        FirstOfDay first = FirstOfDay.of(stores, day, DayTurf.of(stores, day));
+        GreensOfDay greens = GreensOfDay.read(stores, day, question);
+        FirstOfDay first = FirstOfDay.of(stores, day, greens.turf());
         Optional<StoredPlan> draft = PlanChoice.find(stores, day.course(), day.date());
         AskedOfDay asked = AskedOfDay.of(stores, day, draft);
         wish.ifPresent(one -> asked.add(one, session.person().name()));
         WeatherBasis weather = WeeksWeather.of(stores, day);
-        return new Read(GreensOfDay.read(stores, day, question), weather, first, versions, asked, draft);
+        return new Read(greens, weather, first, versions, asked, draft);
     }
 
     /** What was published stands until somebody withdraws it: the shop's sheet may hang already. */
