@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.Map;
 import org.cupwright.app.desk.files.WholeFiles;
 import org.cupwright.app.desk.plan.DayPaper;
+import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.texts.Texts;
 
 /** The paper of a day as files: both are written whole, or neither. */
-public record DayPaperFiles(Texts texts) {
+public record DayPaperFiles(Texts texts, DataFolder data) {
     public static final String SHEET = "hole-locations.pdf";
     public static final String CARD = "changers-card.pdf";
 
@@ -24,7 +25,7 @@ public record DayPaperFiles(Texts texts) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(SHEET, new HoleLocationSheet(texts).pdf(day));
         files.put(CARD, new ChangersCard(texts).pdf(day));
-        WholeFiles.write(folder, files);
+        WholeFiles.writePapers(data, folder, files);
         return files.keySet().stream().map(folder::resolve).toList();
     }
 }

@@ -1,5 +1,7 @@
 package org.cupwright.app.storage;
 
+import java.nio.file.Path;
+import java.util.Set;
 import java.util.function.Function;
 import org.cupwright.app.storage.upkeep.FolderUpkeep;
 
@@ -20,6 +22,12 @@ public interface DataFolder extends AutoCloseable {
     /** Nothing more is asked of it; what was opened for asking is closed. */
     @Override
     void close();
+
+    /** Rows that readings went on without, damaged as they are; what was answered lacks them. */
+    Set<DamagedRow> leftOut();
+
+    /** Whether a file lies where the data is kept, or is part of it: nothing else may be written there. */
+    boolean holds(Path file);
 
     /** What need not be computed twice. */
     ResultCache cache();

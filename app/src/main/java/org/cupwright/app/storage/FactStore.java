@@ -37,6 +37,9 @@ public interface FactStore {
 
     Kept add(Fact fact);
 
+    /** Rows that were to be read and are damaged: lists of facts go on without them. */
+    Set<DamagedRow> leftOut();
+
     Optional<Fact> find(UUID id);
 
     /** Ids of a course's facts, corrections not among them, that begin in a way; in their order. */

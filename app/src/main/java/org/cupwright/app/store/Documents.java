@@ -41,6 +41,12 @@ public final class Documents {
         }
     }
 
+    /** Why a row could not be read, in the words of what reads it. */
+    public static String why(RuntimeException unreadable) {
+        Throwable told = unreadable.getCause() == null ? unreadable : unreadable.getCause();
+        return String.valueOf(told.getMessage()).lines().findFirst().orElse("");
+    }
+
     /** Which kind of argument it is stands in the property {@code is}. */
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "is")
     @JsonSubTypes({

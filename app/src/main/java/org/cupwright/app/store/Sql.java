@@ -1,12 +1,19 @@
 package org.cupwright.app.store;
 
+import java.io.UncheckedIOException;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.DateTimeException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.storage.DamagedRow;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
+import org.cupwright.message.Message.Said;
 
 /** Statements with their arguments on one connection. */
 public record Sql(Connection connection) {
@@ -58,6 +65,51 @@ public record Sql(Connection connection) {
         } catch (SQLException error) {
             throw new SqlFailure(error);
         }
+    }
+
+    /**
+     * Adds a row with the number after the table's last and with its check sum; answers how many were added.
+     *
+     * @param key the column of the number
+     * @param ending what may end the insertion, as {@link Dialect#unlessThere}; empty where nothing does
+     */
+    int add(String table, String key, CheckedRow row, String ending) {
+        row.with(key, number("SELECT coalesce(max(" + key + "), 0) + 1 FROM " + table));
+        List<Object> values = new ArrayList<>(row.columns().values());
+        values.add(row.sum());
+        return change(
+                "INSERT INTO " + table + " (" + String.join(", ", row.columns().keySet()) + ", " + CheckedRow.SUM
+                        + ") VALUES (" + String.join(", ", Collections.nCopies(values.size(), "?")) + ")" + ending,
+                values.toArray());
+    }
+
+    int add(String table, CheckedRow row) {
+        return add(table, "id", row, "");
+    }
+
+    /**
+     * Reads rows, of which the query answers all columns.
+     *
+     * @throws org.cupwright.message.Problem if one of them is not as it was written or cannot be read
+     */
+    <T> List<T> checked(Row<T> reader, String table, String which, Object... arguments) {
+        return list(
+                row -> {
+                    DamagedRow named = new DamagedRow(table, row.getLong("id"));
+                    if (CheckedRow.at(row).sum() != row.getLong(CheckedRow.SUM)) {
+                        throw named.problem(new Said(Message.of("row.changed")));
+                    }
+                    try {
+                        return reader.read(row);
+                    } catch (IllegalStateException
+                            | IllegalArgumentException
+                            | UncheckedIOException
+                            | DateTimeException unreadable) {
+                        throw named.problem(new Name(Documents.why(unreadable)));
+                    }
+                },
+                "SELECT * FROM " + table + " " + which,
+                arguments);
     }
 
     private PreparedStatement prepared(String text, Object... arguments) throws SQLException {

@@ -8,31 +8,40 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.cupwright.app.storage.DamagedRow;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Said;
 
-record SqlFacts(Sql sql, Dialect dialect, Clock clock) implements FactStore {
+record SqlFacts(Sql sql, Dialect dialect, Clock clock, Set<DamagedRow> leftOut) implements FactStore {
     private static final String IN_STRETCH = "fact.course = ? AND fact.happened_millis BETWEEN ? AND ?";
+
+    /** What {@link FactReader} takes. */
+    private static final String ROW = "fact.document, fact.received, fact.check_sum";
 
     @Override
     public Kept add(Fact fact) {
         Instant now = clock.instant();
         Fact received = fact.recordedAtServer().isPresent() ? fact : fact.receivedAt(now);
-        int added = sql.change(
-                "INSERT INTO fact (id, course, hole, kind, happened_millis, recorded_at, document, corrects)"
-                        + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)" + dialect.unlessThere("id"),
-                fact.id().toString(),
-                fact.course(),
-                fact.hole().orElse(null),
-                fact.payload().kind(),
-                fact.happenedAt().toEpochMilli(),
-                now.toString(),
-                FactJson.write(received),
-                fact.payload() instanceof Correction correction
-                        ? correction.of().toString()
-                        : null);
+        Object corrects = fact.payload() instanceof Correction correction
+                ? correction.of().toString()
+                : null;
+        int added = sql.add(
+                "fact",
+                "received",
+                new CheckedRow()
+                        .with("id", fact.id().toString())
+                        .with("course", fact.course())
+                        .with("hole", fact.hole().orElse(null))
+                        .with("kind", fact.payload().kind())
+                        .with("happened_millis", fact.happenedAt().toEpochMilli())
+                        .with("recorded_at", now.toString())
+                        .with("document", FactJson.write(received))
+                        .with("corrects", corrects),
+                dialect.unlessThere("id"));
         if (added == 1) {
             return Kept.NEW;
         }
@@ -42,8 +51,11 @@ record SqlFacts(Sql sql, Dialect dialect, Clock clock) implements FactStore {
 
     @Override
     public Optional<Fact> find(UUID id) {
-        return sql.find(
-                row -> FactJson.read(row.getString(1)), "SELECT document FROM fact WHERE id = ?", id.toString());
+        FactReader reader = new FactReader(damaged -> {
+            throw damaged.problem(new Said(Message.of("row.changed")));
+        });
+        read(reader, "SELECT " + ROW + " FROM fact WHERE id = ?", id.toString());
+        return reader.facts().stream().findFirst();
     }
 
     @Override
@@ -58,8 +70,8 @@ record SqlFacts(Sql sql, Dialect dialect, Clock clock) implements FactStore {
 
     @Override
     public List<Fact> all(String courseId) {
-        FactReader reader = new FactReader();
-        read(reader, "SELECT document FROM fact WHERE course = ?", courseId);
+        FactReader reader = new FactReader(leftOut::add);
+        read(reader, "SELECT " + ROW + " FROM fact WHERE course = ?", courseId);
         return reader.facts();
     }
 
@@ -67,16 +79,17 @@ record SqlFacts(Sql sql, Dialect dialect, Clock clock) implements FactStore {
     @Override
     public List<Fact> between(String courseId, Instant from, Instant before) {
         List<Object> stretch = List.of(courseId, from.toEpochMilli(), before.toEpochMilli());
-        FactReader reader = new FactReader();
+        FactReader reader = new FactReader(leftOut::add);
         List<String> corrected = new ArrayList<>();
         sql.each(
                 row -> {
-                    reader.take(row.getBytes(1));
-                    if (row.getBoolean(2)) {
-                        corrected.add(row.getString(3));
+                    reader.take(row);
+                    if (row.getBoolean(4)) {
+                        corrected.add(row.getString(5));
                     }
                 },
-                "SELECT document, EXISTS (SELECT 1 FROM fact AS correction WHERE correction.corrects = fact.id), id"
+                "SELECT " + ROW
+                        + ", EXISTS (SELECT 1 FROM fact AS correction WHERE correction.corrects = fact.id), id"
                         + " FROM fact WHERE " + IN_STRETCH + " ORDER BY happened_millis",
                 stretch.toArray());
         if (!corrected.isEmpty()) {
@@ -108,7 +121,7 @@ record SqlFacts(Sql sql, Dialect dialect, Clock clock) implements FactStore {
         arguments.addAll(kinds);
         arguments.addAll(stretch);
         String joined = dialect.joinAfter() + "fact";
-        FactReader reader = new FactReader();
+        FactReader reader = new FactReader(leftOut::add);
         read(
                 reader,
                 "WITH RECURSIVE became (id) AS (SELECT corrects FROM fact WHERE course = ? AND kind = 'correction'"
@@ -132,12 +145,14 @@ record SqlFacts(Sql sql, Dialect dialect, Clock clock) implements FactStore {
 
     @Override
     public List<Fact> receivedAfter(String courseId, long number) {
-        return sql.list(
-                row -> FactJson.read(row.getString(1)),
-                "SELECT document FROM fact WHERE received > ? AND " + dialect.passingIndex("course")
+        FactReader reader = new FactReader(leftOut::add);
+        read(
+                reader,
+                "SELECT " + ROW + " FROM fact WHERE received > ? AND " + dialect.passingIndex("course")
                         + " = ? ORDER BY received",
                 number,
                 courseId);
+        return reader.inOrderRead();
     }
 
     @Override
@@ -170,11 +185,11 @@ record SqlFacts(Sql sql, Dialect dialect, Clock clock) implements FactStore {
     /** Documents of the facts {@code part} begins with, and of all that correct one of them, directly or by a chain. */
     private String withCorrections() {
         String joined = dialect.joinAfter() + "fact";
-        return " UNION SELECT fact.id FROM part" + joined + " ON fact.corrects = part.id)"
-                + " SELECT fact.document FROM part" + joined + " ON fact.id = part.id";
+        return " UNION SELECT fact.id FROM part" + joined + " ON fact.corrects = part.id)" + " SELECT " + ROW
+                + " FROM part" + joined + " ON fact.id = part.id";
     }
 
     private void read(FactReader reader, String query, Object... arguments) {
-        sql.each(row -> reader.take(row.getBytes(1)), query, arguments);
+        sql.each(reader::take, query, arguments);
     }
 }

@@ -8,15 +8,19 @@ import org.cupwright.app.storage.PhotoStore;
 record SqlPhotos(Sql sql, Dialect dialect, Clock clock) implements PhotoStore {
     @Override
     public void add(Photo photo) {
-        sql.change(
-                "INSERT INTO photo (hash, recorded_at, content) VALUES (?, ?, ?)" + dialect.unlessThere("hash"),
-                photo.hash(),
-                clock.instant().toString(),
-                photo.bytes());
+        sql.add(
+                "photo",
+                "id",
+                new CheckedRow()
+                        .with("hash", photo.hash())
+                        .with("recorded_at", clock.instant().toString())
+                        .with("content", photo.bytes()),
+                dialect.unlessThere("hash"));
     }
 
     @Override
     public Optional<Photo> find(String hash) {
-        return sql.find(row -> Photo.kept(row.getBytes(1)), "SELECT content FROM photo WHERE hash = ?", hash);
+        return sql.checked(row -> Photo.kept(row.getBytes("content")), "photo", "WHERE hash = ?", hash).stream()
+                .findFirst();
     }
 }

@@ -16,16 +16,14 @@ record SqlPlans(Sql sql, Clock clock) implements PlanStore {
 
     @Override
     public List<StoredPlan> between(String courseId, LocalDate first, LocalDate last) {
-        return sql
-                .texts(
-                        "SELECT document FROM plan_version WHERE id IN (SELECT max(id) FROM plan_version"
-                                + " WHERE course = ? AND day BETWEEN ? AND ? GROUP BY day) ORDER BY day",
-                        courseId,
-                        first.toString(),
-                        last.toString())
-                .stream()
-                .map(document -> Documents.read(document, StoredPlan.class))
-                .toList();
+        return sql.checked(
+                row -> Documents.read(row.getString("document"), StoredPlan.class),
+                "plan_version",
+                "WHERE id IN (SELECT max(id) FROM plan_version"
+                        + " WHERE course = ? AND day BETWEEN ? AND ? GROUP BY day) ORDER BY day",
+                courseId,
+                first.toString(),
+                last.toString());
     }
 
     @Override
@@ -39,15 +37,15 @@ record SqlPlans(Sql sql, Clock clock) implements PlanStore {
 
     @Override
     public void add(StoredPlan plan) {
-        sql.change(
-                "INSERT INTO plan_version (course, day, recorded_at, state, policy_version, engine_version, document)"
-                        + " VALUES (?, ?, ?, ?, ?, ?, ?)",
-                plan.courseId(),
-                plan.date().toString(),
-                clock.instant().toString(),
-                EnumNames.lowerCamel(plan.state()),
-                plan.basis().policyVersion(),
-                plan.basis().engineVersion(),
-                Documents.write(plan));
+        sql.add(
+                "plan_version",
+                new CheckedRow()
+                        .with("course", plan.courseId())
+                        .with("day", plan.date().toString())
+                        .with("recorded_at", clock.instant().toString())
+                        .with("state", EnumNames.lowerCamel(plan.state()))
+                        .with("policy_version", plan.basis().policyVersion())
+                        .with("engine_version", plan.basis().engineVersion())
+                        .with("document", Documents.write(plan)));
     }
 }

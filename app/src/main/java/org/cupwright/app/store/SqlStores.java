@@ -4,7 +4,9 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Set;
 import org.cupwright.app.storage.CourseStore;
+import org.cupwright.app.storage.DamagedRow;
 import org.cupwright.app.storage.DrawnStore;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.PhotoStore;
@@ -17,7 +19,8 @@ import org.cupwright.app.storage.Versions;
 import org.cupwright.app.storage.Versions.Part;
 
 /** The stores of one transaction. */
-public record SqlStores(Sql sql, Dialect dialect, ResultCache cache, Clock clock) implements Stores {
+public record SqlStores(Sql sql, Dialect dialect, ResultCache cache, Clock clock, Set<DamagedRow> leftOut)
+        implements Stores {
     @Override
     public CourseStore courses() {
         return new SqlCourses(new CourseDocuments(sql, clock, "course_version"));
@@ -45,7 +48,7 @@ public record SqlStores(Sql sql, Dialect dialect, ResultCache cache, Clock clock
 
     @Override
     public FactStore facts() {
-        return new SqlFacts(sql, dialect, clock);
+        return new SqlFacts(sql, dialect, clock, leftOut);
     }
 
     @Override

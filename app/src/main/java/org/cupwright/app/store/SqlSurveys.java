@@ -17,13 +17,11 @@ import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.green.SurveyPoints;
 
 record SqlSurveys(Sql sql, Clock clock) implements SurveyStore {
-    private static final String OF_GREEN =
-            "SELECT hole, points, point_count, cell_metres, sigma_metres, epsg, unit, source"
-                    + " FROM survey_version WHERE course = ? AND hole = ? ORDER BY id";
+    private static final String OF_GREEN = "WHERE course = ? AND hole = ? ORDER BY id";
 
     @Override
     public Optional<GreenSurvey> find(String courseId, String holeId) {
-        return sql.find(SqlSurveys::survey, OF_GREEN + " DESC LIMIT 1", courseId, holeId);
+        return one(OF_GREEN + " DESC LIMIT 1", courseId, holeId);
     }
 
     @Override
@@ -39,7 +37,12 @@ record SqlSurveys(Sql sql, Clock clock) implements SurveyStore {
 
     @Override
     public Optional<GreenSurvey> find(String courseId, String holeId, SurveyVersion version) {
-        return sql.find(SqlSurveys::survey, OF_GREEN + " LIMIT 1 OFFSET ?", courseId, holeId, version.number() - 1);
+        return one(OF_GREEN + " LIMIT 1 OFFSET ?", courseId, holeId, version.number() - 1);
+    }
+
+    private Optional<GreenSurvey> one(String which, Object... arguments) {
+        return sql.checked(SqlSurveys::survey, "survey_version", which, arguments).stream()
+                .findFirst();
     }
 
     private static Origin origin(ResultSet row) throws SQLException {
@@ -79,9 +82,10 @@ record SqlSurveys(Sql sql, Clock clock) implements SurveyStore {
 
     @Override
     public LevelSpots levelsBefore(String courseId, Instant moment) {
-        List<Kept> newestFirst = sql.list(
-                row -> new Kept(Instant.parse(row.getString(1)), row.getString(2)),
-                "SELECT recorded_at, document FROM levels_version WHERE course = ? ORDER BY id DESC",
+        List<Kept> newestFirst = sql.checked(
+                row -> new Kept(Instant.parse(row.getString("recorded_at")), row.getString("document")),
+                "levels_version",
+                "WHERE course = ? ORDER BY id DESC",
                 courseId);
         return newestFirst.stream()
                 .filter(kept -> kept.recordedAt().isBefore(moment))
@@ -98,19 +102,19 @@ record SqlSurveys(Sql sql, Clock clock) implements SurveyStore {
     @Override
     public void add(String courseId, GreenSurvey survey) {
         SurveyPoints points = survey.points();
-        sql.change(
-                "INSERT INTO survey_version (course, hole, recorded_at, epsg, unit, cell_metres, sigma_metres, source,"
-                        + " point_count, points) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                courseId,
-                survey.hole(),
-                clock.instant().toString(),
-                survey.origin().epsg(),
-                survey.origin().unit(),
-                orNull(points.gridCellMetres()),
-                orNull(points.givenSigmaMetres()),
-                survey.origin().file(),
-                points.count(),
-                PointBlob.write(points));
+        sql.add(
+                "survey_version",
+                new CheckedRow()
+                        .with("course", courseId)
+                        .with("hole", survey.hole())
+                        .with("recorded_at", clock.instant().toString())
+                        .with("epsg", survey.origin().epsg())
+                        .with("unit", survey.origin().unit())
+                        .with("cell_metres", orNull(points.gridCellMetres()))
+                        .with("sigma_metres", orNull(points.givenSigmaMetres()))
+                        .with("source", survey.origin().file())
+                        .with("point_count", points.count())
+                        .with("points", PointBlob.write(points)));
     }
 
     private static Double orNull(OptionalDouble value) {

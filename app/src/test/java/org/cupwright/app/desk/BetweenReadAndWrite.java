@@ -1,6 +1,9 @@
 package org.cupwright.app.desk;
 
+import java.nio.file.Path;
+import java.util.Set;
 import java.util.function.Function;
+import org.cupwright.app.storage.DamagedRow;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Stores;
@@ -43,6 +46,16 @@ final class BetweenReadAndWrite implements DataFolder {
     @Override
     public void close() {
         folder.close();
+    }
+
+    @Override
+    public Set<DamagedRow> leftOut() {
+        return folder.leftOut();
+    }
+
+    @Override
+    public boolean holds(Path file) {
+        return folder.holds(file);
     }
 
     @Override

@@ -54,6 +54,17 @@ final class RealProcess {
         return Files.readString(file, StandardCharsets.UTF_8);
     }
 
+    /** The id of a process that has ended. */
+    static long goneId() throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-version")
+                .redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        process.waitFor();
+        return process.pid();
+    }
+
     /** A hash over the names and contents of everything in a folder; "absent" where there is no folder. */
     static String hash(Path folder) throws IOException {
         if (!Files.exists(folder)) {

@@ -30,7 +30,11 @@ public final class UpkeepJson {
     }
 
     public JsonNode backup(BackupDone done) {
-        return shapes.tree(done);
+        Shape told = new Shape()
+                .with("file", done.file())
+                .with("bytes", done.bytes())
+                .with("holds", done.holds());
+        return shapes.tree(done.damages().isEmpty() ? told : told.with("damages", done.damages()));
     }
 
     public JsonNode restore(RestoreDone done) {

@@ -2,7 +2,9 @@ package org.cupwright.app.cli.command;
 
 import java.io.PrintStream;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.cupwright.app.answers.Lines;
@@ -17,6 +19,7 @@ import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.session.Speech;
+import org.cupwright.app.storage.DamagedRow;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.texts.Door;
@@ -35,6 +38,7 @@ public final class Task implements AutoCloseable {
     private Basis basis;
     private Texts texts;
     private Interrupt interrupt;
+    private final Set<DamagedRow> told = new HashSet<>();
     private int status;
 
     Task(CupwrightCommand options, Surroundings surroundings) {
@@ -142,7 +146,17 @@ public final class Task implements AutoCloseable {
         return surroundings.asked().apply(question);
     }
 
+    /** Entries that are damaged, and that an answer therefore lacks, are told before it. */
+    void tellLeftOut() {
+        for (DamagedRow row : folder.leftOut()) {
+            if (told.add(row)) {
+                err().println(texts().say("store.leftOut", texts().say(row.where())));
+            }
+        }
+    }
+
     public void print(String line) {
+        tellLeftOut();
         surroundings.out().println(line);
     }
 

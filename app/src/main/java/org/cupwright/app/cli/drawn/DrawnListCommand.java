@@ -9,8 +9,8 @@ import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.cli.command.Writing;
 import org.cupwright.app.desk.drawn.KeepDrawn;
-import org.cupwright.app.desk.files.WholeFiles;
 import org.cupwright.app.maps.DrawnDocument;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,6 +31,9 @@ final class DrawnListCommand extends CourseCommand {
             description = "Writes them as GeoJSON (WGS84), which import --drawn takes in again.")
     private Path geoJson;
 
+    @Mixin
+    private Writing writing;
+
     @Override
     protected void run(Task task) {
         KeepDrawn.Listed listed = new KeepDrawn(task.session()).list(task.question(day), holes.named());
@@ -38,7 +41,7 @@ final class DrawnListCommand extends CourseCommand {
             DrawnDocument document =
                     new DrawnDocument(listed.day().course().frame().epsg());
             listed.kept().forEach(kept -> document.add(kept.holes().get(0), kept.item()));
-            WholeFiles.write(Map.of(geoJson, document.text().getBytes(StandardCharsets.UTF_8)));
+            writing.write(task, Map.of(geoJson, document.text().getBytes(StandardCharsets.UTF_8)));
         }
         task.answer(
                 () -> new DrawnJson(listed.day(), task.texts()).list(listed),

@@ -8,7 +8,7 @@ import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.desk.files.WholeFiles;
+import org.cupwright.app.cli.command.Writing;
 import org.cupwright.app.desk.level.LevelRoundOfDay;
 import org.cupwright.app.desk.level.LevelRoundOfDay.Aim;
 import org.cupwright.app.sheets.LevelRoundSheet;
@@ -47,6 +47,9 @@ final class LevelRoundCommand extends CourseCommand {
     @Option(names = "--pdf", paramLabel = "FILE", description = "Writes the list as PDF, with room for the readings.")
     private Path pdf;
 
+    @Mixin
+    private Writing writing;
+
     @Override
     protected void run(Task task) {
         if (spots < 1 || spots > MOST) {
@@ -55,7 +58,7 @@ final class LevelRoundCommand extends CourseCommand {
         LevelRoundOfDay.Answer answer =
                 new LevelRoundOfDay(task.session()).of(task.question(day), holes.named(), aim, spots, task.progress());
         if (pdf != null) {
-            WholeFiles.write(Map.of(pdf, new LevelRoundSheet(task.texts()).pdf(answer)));
+            writing.write(task, Map.of(pdf, new LevelRoundSheet(task.texts()).pdf(answer)));
         }
         task.answer(
                 () -> new LevelJson(answer.day(), task.texts()).round(answer),

@@ -7,13 +7,14 @@ import org.cupwright.app.answers.FactText;
 import org.cupwright.app.answers.json.Shape;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.NewFile;
 import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.cli.command.Writing;
 import org.cupwright.app.desk.entry.table.ExportTable;
 import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.log.FactLines;
 import org.cupwright.formats.table.CsvText;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -25,7 +26,7 @@ import picocli.CommandLine.Parameters;
             "With --csv --kind K: a table of the entries of one kind as they count, for a spreadsheet."
         })
 final class LogExportCommand extends CourseCommand {
-    @Parameters(paramLabel = "FILE", description = "The file to write; it must not be there yet.")
+    @Parameters(paramLabel = "FILE", description = "The file to write.")
     private Path file;
 
     @Option(names = "--csv", description = "Write a table, CSV, of the entries of one kind.")
@@ -36,6 +37,9 @@ final class LogExportCommand extends CourseCommand {
 
     @Option(names = "--words", description = "Add a last column that says each entry in words, places in paces.")
     private boolean words;
+
+    @Mixin
+    private Writing writing;
 
     @Override
     protected void run(Task task) {
@@ -52,7 +56,7 @@ final class LogExportCommand extends CourseCommand {
 
     private int lines(Task task) {
         List<String> lines = new FactLines(task.session()).export();
-        new NewFile(file).write(lines);
+        writing.write(task, file, lines);
         return lines.size();
     }
 
@@ -62,7 +66,7 @@ final class LogExportCommand extends CourseCommand {
         List<List<String>> lines = new ArrayList<>();
         lines.add(with(answer.header(), "words"));
         answer.rows().forEach(row -> lines.add(with(row.cells(), said.says(row.fact()))));
-        new NewFile(file).write(CsvText.write(lines));
+        writing.write(task, file, CsvText.write(lines));
         return answer.rows().size();
     }
 

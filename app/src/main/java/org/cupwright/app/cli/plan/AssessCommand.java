@@ -44,7 +44,7 @@ public final class AssessCommand extends CourseCommand {
         }
         AssessGreen.Answer answer = new AssessGreen(task.session()).of(question, hole, spot);
         Optional<Judgement> asked = answer.asked().map(JudgedPosition::judgement);
-        files.write(answer.day(), answer.green(), findings(task), asked, task.texts());
+        files.write(answer.day(), answer.green(), findings(task), asked, task);
         task.answer(
                 () -> new AssessJson(answer.day(), task.texts()).of(answer),
                 () -> new GreenText(task.texts()).lines(answer));

@@ -49,7 +49,8 @@ public final class DemoCommand extends CourseCommand {
         PlanDay plan = new PlanDay(session, Version.text());
         PlanDay.Answer answer = plan.standing(question)
                 .orElseGet(() -> plan.plan(question, task.options().seed(), task.progress()));
-        List<Path> papers = new DayPaperFiles(task.texts()).write(paper(answer, question, session, task), out);
+        List<Path> papers =
+                new DayPaperFiles(task.texts(), task.folder()).write(paper(answer, question, session, task), out);
         PlanCommand.answer(task, answer);
         if (!task.options().json()) {
             task.print("");

@@ -7,8 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.answers.DayText;
+import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.cli.command.Writing;
 import org.cupwright.app.desk.day.CourseDay;
-import org.cupwright.app.desk.files.WholeFiles;
 import org.cupwright.app.desk.green.GreenOnDay;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.maps.GreenGeoJson;
@@ -17,6 +18,7 @@ import org.cupwright.app.maps.Png;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.findings.GroundFinding;
 import org.cupwright.holelocation.Judgement;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** A green as files: a drawing, the same as a picture, and GeoJSON. All that are asked for are written, or none. */
@@ -35,6 +37,9 @@ final class DrawingFiles {
             paramLabel = "FILE",
             description = "Writes outline, good and bad ground and best spots as GeoJSON (WGS84).")
     private Path geoJson;
+
+    @Mixin
+    private Writing writing;
 
     /** Whether two of the files are one and the same. */
     boolean collide() {
@@ -55,7 +60,8 @@ final class DrawingFiles {
     }
 
     /** Writes what was asked for; the findings are drawn, and the spot that was asked about, if one was, is marked. */
-    void write(CourseDay day, GreenOnDay green, List<GroundFinding> findings, Optional<Judgement> asked, Texts texts) {
+    void write(CourseDay day, GreenOnDay green, List<GroundFinding> findings, Optional<Judgement> asked, Task task) {
+        Texts texts = task.texts();
         Map<Path, byte[]> files = new LinkedHashMap<>();
         if (drawn()) {
             String drawing = new GreenMap(texts)
@@ -70,7 +76,7 @@ final class DrawingFiles {
         if (geoJson != null) {
             files.put(geoJson, document(day, green, asked).getBytes(StandardCharsets.UTF_8));
         }
-        WholeFiles.write(files);
+        writing.write(task, files);
     }
 
     private static GreenDrawing drawing(CourseDay day, GreenOnDay green, Optional<Judgement> asked, Texts texts) {

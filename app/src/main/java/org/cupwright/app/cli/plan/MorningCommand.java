@@ -54,7 +54,7 @@ public final class MorningCommand extends CourseCommand {
             new PublishPlan(task.session()).publish(answer.plan());
         }
         DayPaper paper = new PrepareSheets(task.session()).of(question, task.progress());
-        List<Path> files = new DayPaperFiles(task.texts()).write(paper, out.folder());
+        List<Path> files = new DayPaperFiles(task.texts(), task.folder()).write(paper, out.folder());
         task.answer(() -> PlanJson.paper(paper, files, task.texts()), () -> new PlanText(task.texts()).written(files));
     }
 

@@ -29,7 +29,7 @@ public final class SheetsCommand extends CourseCommand {
     protected void run(Task task) {
         PrepareSheets prepare = new PrepareSheets(task.session());
         DayPaper paper = prepare.of(task.question(day), task.progress());
-        List<Path> files = new DayPaperFiles(task.texts()).write(paper, out.folder());
+        List<Path> files = new DayPaperFiles(task.texts(), task.folder()).write(paper, out.folder());
         task.answer(() -> PlanJson.paper(paper, files, task.texts()), () -> new PlanText(task.texts()).written(files));
     }
 }

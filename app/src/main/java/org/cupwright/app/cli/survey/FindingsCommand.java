@@ -8,7 +8,7 @@ import org.cupwright.app.answers.json.FindingJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Task;
-import org.cupwright.app.desk.files.WholeFiles;
+import org.cupwright.app.cli.command.Writing;
 import org.cupwright.app.desk.findings.FindDoubts;
 import org.cupwright.app.desk.findings.GreenFindings;
 import org.cupwright.app.maps.FindingsGeoJson;
@@ -35,12 +35,15 @@ public final class FindingsCommand extends CourseCommand {
             description = "Writes the places and parts of greens that are doubtful as GeoJSON (WGS84).")
     private Path geoJson;
 
+    @Mixin
+    private Writing writing;
+
     @Override
     protected void run(Task task) {
         FindDoubts.Answer answer = new FindDoubts(task.session()).of(task.question(), holes.named(), task.progress());
         Texts texts = task.texts();
         if (geoJson != null) {
-            WholeFiles.write(Map.of(geoJson, document(answer, texts).getBytes(StandardCharsets.UTF_8)));
+            writing.write(task, Map.of(geoJson, document(answer, texts).getBytes(StandardCharsets.UTF_8)));
         }
         task.answer(() -> new FindingJson(texts).ground(answer), () -> new FindingText(texts).ground(answer));
     }

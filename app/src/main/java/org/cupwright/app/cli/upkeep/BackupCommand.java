@@ -3,6 +3,7 @@ package org.cupwright.app.cli.upkeep;
 import java.nio.file.Path;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.storage.upkeep.BackupDone;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -18,6 +19,10 @@ public final class BackupCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        new UpkeepPrint(task).backup(task.folder().upkeep().backup(file, replace));
+        BackupDone done = task.folder().upkeep().backup(file, replace);
+        new UpkeepPrint(task).backup(done);
+        if (!done.damages().isEmpty()) {
+            task.foundDamage();
+        }
     }
 }

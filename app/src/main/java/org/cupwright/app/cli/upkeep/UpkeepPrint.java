@@ -32,6 +32,10 @@ final class UpkeepPrint {
         }
         task.print(texts.say("backup.done", done.file().toString(), size(done.bytes())));
         task.print(holds(done.holds()));
+        if (!done.damages().isEmpty()) {
+            task.print(texts.say("check.damaged", done.damages().size()));
+            done.damages().forEach(this::damage);
+        }
     }
 
     void restore(RestoreDone done) {

@@ -1,7 +1,9 @@
 package org.cupwright.app.desk.files;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -11,11 +13,13 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.cupwright.app.storage.DataFolder;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
@@ -25,6 +29,8 @@ import org.cupwright.message.Problem;
  * and then put there in one move; if one cannot be put, those before it are put back as they were.
  */
 public final class WholeFiles {
+    private static final byte[] PDF = "%PDF-".getBytes(StandardCharsets.US_ASCII);
+
     private final Map<Path, byte[]> contents;
     /** Written beside their targets, not put there yet. */
     private final Map<Path, Path> fresh = new LinkedHashMap<>();
@@ -41,31 +47,57 @@ public final class WholeFiles {
     /**
      * Writes files into folders that are there.
      *
+     * @param data where nothing is written by a name that a person gives
+     * @param replace whether files that are there already may be replaced
      * @throws Problem when one of them cannot be written; nothing is then changed
      */
-    public static void write(Map<Path, byte[]> contents) {
-        new WholeFiles(resolved(contents)).write(Optional.empty());
+    public static void write(DataFolder data, Map<Path, byte[]> contents, boolean replace) {
+        Map<Path, byte[]> files = resolved(data, contents);
+        files.keySet().stream().filter(file -> !replace && Files.exists(file)).forEach(there -> {
+            throw problem("exists", there, there.toString());
+        });
+        new WholeFiles(files).write(Optional.empty());
     }
 
     /**
-     * Writes files into a folder, which is made when it is not there, and not left behind when the files cannot be
-     * written.
+     * Writes papers into a folder, which is made when it is not there, and not left behind when they cannot be written.
+     * They are made anew each day by names of their own: earlier ones are replaced, anything else of their name is not.
      */
-    public static void write(Path folder, Map<String, byte[]> contents) {
+    public static void writePapers(DataFolder data, Path folder, Map<String, byte[]> contents) {
         Path place = folder.toAbsolutePath().normalize();
         if (Files.exists(place) && !Files.isDirectory(place)) {
             throw problem("notAFolder", place, place.toString());
         }
-        Map<Path, byte[]> files = new LinkedHashMap<>();
-        contents.forEach((name, bytes) -> files.put(place.resolve(name), bytes));
-        new WholeFiles(resolved(files)).write(Optional.of(place));
+        Map<Path, byte[]> named = new LinkedHashMap<>();
+        contents.forEach((name, bytes) -> named.put(place.resolve(name), bytes));
+        Map<Path, byte[]> files = resolved(data, named);
+        files.keySet().stream().filter(file -> !isPaper(file)).forEach(other -> {
+            throw problem("noPaper", other, other.toString());
+        });
+        new WholeFiles(files).write(Optional.of(place));
     }
 
-    /** The places themselves, where links lead; devices and folders are refused. */
-    private static Map<Path, byte[]> resolved(Map<Path, byte[]> contents) {
+    /** Whether there is nothing yet, or a PDF. */
+    private static boolean isPaper(Path file) {
+        if (!Files.exists(file)) {
+            return true;
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return Arrays.equals(in.readNBytes(PDF.length), PDF);
+        } catch (IOException failed) {
+            throw problem(file, failed);
+        }
+    }
+
+    /** The places themselves, where links lead; devices, folders and whatever is among the data are refused. */
+    private static Map<Path, byte[]> resolved(DataFolder data, Map<Path, byte[]> contents) {
         Map<Path, byte[]> resolved = new LinkedHashMap<>();
-        contents.forEach(
-                (path, bytes) -> resolved.put(real(path.toAbsolutePath().normalize()), bytes));
+        contents.forEach((path, bytes) -> {
+            if (data.holds(path)) {
+                throw problem("amongData", path, path.toString());
+            }
+            resolved.put(real(path.toAbsolutePath().normalize()), bytes);
+        });
         return resolved;
     }
 

@@ -110,7 +110,11 @@ public final class Checkpoints<S> {
                 .map(Checkpoint::state);
     }
 
+    /** What lacks an entry that is damaged is not kept: the entry counts again when it is mended. */
     private void keep(Instant midnight, Arrival now, S state) {
+        if (!store.leftOut().isEmpty()) {
+            return;
+        }
         String what = Checkpoint.what(folded, courseId, zone, midnight);
         cache.keep(Checkpoint.name(what), new Checkpoint<>(what, now, state).write(folded));
     }

@@ -16,7 +16,7 @@ import org.sqlite.SQLiteDataSource;
 /** One data file: opening it, and what it says of itself. */
 record Database(Path file) {
     /** The data format this program writes; the newest migration sets it as the file's user_version. */
-    static final int FORMAT = 5;
+    static final int FORMAT = 6;
 
     /** The file's application_id, "CUPW". */
     static final int APPLICATION = 1129664599;
@@ -59,6 +59,9 @@ record Database(Path file) {
         if (pragma(connection, "application_id") != APPLICATION) {
             throw StoreProblems.about("notOurs", file);
         }
+        if (version < 1) {
+            throw StoreProblems.about("damaged", file, "user_version " + version);
+        }
         if (version > FORMAT) {
             throw StoreProblems.newer(file, version, FORMAT);
         }
@@ -97,6 +100,29 @@ record Database(Path file) {
         boolean fixed = !folderIsWritable();
         config.setReadOnly(fixed);
         return opened(config, fixed && !journalHoldsSomething() ? "?immutable=1" : "");
+    }
+
+    /** Whether a path leads into the folder of the file or to one of its files, by whatever links. */
+    boolean isAmidst(Path path) {
+        try {
+            Path there = path.toAbsolutePath();
+            while (!Files.exists(there)) {
+                there = there.getParent();
+            }
+            for (Path up = there.toRealPath(); up != null; up = up.getParent()) {
+                if (Files.exists(file.getParent()) && Files.isSameFile(up, file.getParent())) {
+                    return true;
+                }
+            }
+            for (Path own : files()) {
+                if (Files.exists(own) && Files.isSameFile(there, own)) {
+                    return true;
+                }
+            }
+            return false;
+        } catch (IOException unreadable) {
+            throw StoreProblems.about("folderNotWritable", path, String.valueOf(unreadable.getMessage()));
+        }
     }
 
     boolean folderIsWritable() {

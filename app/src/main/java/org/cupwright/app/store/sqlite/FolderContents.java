@@ -1,14 +1,17 @@
 package org.cupwright.app.store.sqlite;
 
-import java.io.UncheckedIOException;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import org.cupwright.app.storage.DamagedRow;
 import org.cupwright.app.storage.DrawnOnCourse;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.Photo;
@@ -17,23 +20,26 @@ import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.app.storage.json.UnreadableFact;
 import org.cupwright.app.storage.upkeep.FolderCounts;
 import org.cupwright.app.storage.upkeep.FolderReport.Damage;
+import org.cupwright.app.store.CheckedRow;
 import org.cupwright.app.store.Documents;
 import org.cupwright.app.store.PointBlob;
 import org.cupwright.app.store.Sql;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message;
-import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Message.Said;
 
 /** All rows of a data file: how many there are, and whether each can still be read. */
 final class FolderContents {
     private final Sql sql;
     private final Set<String> tables;
+    private final boolean summed;
 
     FolderContents(Connection connection) {
         this.sql = new Sql(connection);
         this.tables = new TreeSet<>(sql.texts("SELECT name FROM sqlite_schema WHERE type = 'table'"));
+        this.summed = Database.pragma(connection, "user_version") >= Upgrade.SUMS;
     }
 
     static boolean anythingIn(Database database) throws SQLException {
@@ -41,6 +47,17 @@ final class FolderContents {
             return new FolderContents(connection).holdsAnything();
         }
     }
+
+    /** Of every table of ours, the column by which its rows are numbered. */
+    static final SortedMap<String, String> NUMBERED = new TreeMap<>(Map.of(
+            "course_version", "id",
+            "levels_version", "id",
+            "drawn_version", "id",
+            "plan_version", "id",
+            "policy_change", "id",
+            "survey_version", "id",
+            "fact", "received",
+            "photo", "id"));
 
     private boolean holdsAnything() {
         return tables.stream()
@@ -80,48 +97,49 @@ final class FolderContents {
     /** The rows that cannot be read as what they should be. */
     List<Damage> unreadable() {
         List<Damage> found = new ArrayList<>();
-        look("course_version", "id", row -> Documents.read(row.getString("document"), Course.class), found);
-        look("levels_version", "id", row -> Documents.read(row.getString("document"), LevelSpots.class), found);
-        look("drawn_version", "id", row -> Documents.read(row.getString("document"), DrawnOnCourse.class), found);
-        look("plan_version", "id", row -> Documents.read(row.getString("document"), StoredPlan.class), found);
-        look("policy_change", "id", row -> LocalDate.parse(row.getString("effective")), found);
-        look("survey_version", "id", FolderContents::points, found);
-        look("fact", "received", FolderContents::fact, found);
-        look("photo", "id", FolderContents::photo, found);
+        look("course_version", row -> Documents.read(row.getString("document"), Course.class), found);
+        look("levels_version", row -> Documents.read(row.getString("document"), LevelSpots.class), found);
+        look("drawn_version", row -> Documents.read(row.getString("document"), DrawnOnCourse.class), found);
+        look("plan_version", row -> Documents.read(row.getString("document"), StoredPlan.class), found);
+        look("policy_change", row -> LocalDate.parse(row.getString("effective")), found);
+        look("survey_version", FolderContents::points, found);
+        look("fact", FolderContents::fact, found);
+        look("photo", FolderContents::photo, found);
         return found;
     }
 
-    private void look(String table, String key, Reading reading, List<Damage> found) {
+    private void look(String table, Reading reading, List<Damage> found) {
         if (tables.contains(table)) {
-            sql.list(row -> found.addAll(damage(table, row.getLong(key), row, reading)), "SELECT * FROM " + table);
+            String key = NUMBERED.get(table);
+            sql.each(row -> found.addAll(damage(table, row.getLong(key), row, reading)), "SELECT * FROM " + table);
         }
     }
 
-    private static List<Damage> damage(String table, long key, ResultSet row, Reading reading) throws SQLException {
+    private List<Damage> damage(String table, long key, ResultSet row, Reading reading) throws SQLException {
         try {
+            if (!isAsWritten(row)) {
+                return List.of(damage(table, key, Message.of("check.unreadable", new Said(Message.of("row.changed")))));
+            }
             reading.of(row);
             return List.of();
-        } catch (UnreadableFact
-                | IllegalStateException
-                | IllegalArgumentException
-                | UncheckedIOException
-                | java.time.DateTimeException broken) {
-            return List.of(new Damage(
-                    Message.of("check.unreadable", why(broken)),
-                    Message.of("check.where.row", new Name(table), new Count(key)),
-                    Message.of("try.store.damaged")));
+        } catch (RuntimeException broken) {
+            return List.of(damage(table, key, Message.of("check.unreadable", why(broken))));
         }
+    }
+
+    private static Damage damage(String table, long key, Message what) {
+        return new Damage(what, new DamagedRow(table, key).where(), Message.of("try.store.row"));
+    }
+
+    /** Rows of formats before the sums have none. */
+    private boolean isAsWritten(ResultSet row) throws SQLException {
+        return !summed
+                || row.getObject(CheckedRow.SUM) != null
+                        && row.getLong(CheckedRow.SUM) == CheckedRow.at(row).sum();
     }
 
     private static Message.Argument why(RuntimeException broken) {
-        Throwable told = broken.getCause() == null ? broken : broken.getCause();
-        return broken instanceof UnreadableFact fact
-                ? fact.why()
-                : new Name(firstLine(String.valueOf(told.getMessage())));
-    }
-
-    private static String firstLine(String text) {
-        return text.lines().findFirst().orElse("");
+        return broken instanceof UnreadableFact fact ? fact.why() : new Name(Documents.why(broken));
     }
 
     private static void points(ResultSet row) throws SQLException {

@@ -29,7 +29,7 @@ record Restore(Database database, FolderLock lock, Clock clock) {
         if (!Files.isRegularFile(source)) {
             throw StoreProblems.aboutBackup("noSuchBackup", source);
         }
-        if (source.equals(database.file())) {
+        if (isData(source)) {
             throw StoreProblems.aboutBackup("sourceIsData", source);
         }
         Path folder = database.file().getParent();
@@ -38,13 +38,25 @@ record Restore(Database database, FolderLock lock, Clock clock) {
         try {
             return StoreProblems.telling(folder, () -> {
                 // before anything is made: a backup that is none leaves no trace
-                telling(source, () -> Snapshot.refuseDamaged(new Database(source), source));
+                telling(source, () -> {
+                    Soundness.refuseDamaged(new Database(source));
+                    return null;
+                });
                 Files.createDirectories(folder);
+                LeftBehind.tidy(folder);
                 telling(source, () -> Snapshot.write(new Database(source), ready.file()));
                 return exchanged(source, ready);
             });
         } finally {
             ready.deleteQuietly();
+        }
+    }
+
+    private boolean isData(Path source) {
+        try {
+            return database.exists() && Files.isSameFile(source, database.file());
+        } catch (IOException unreadable) {
+            throw StoreProblems.aboutBackup("backupNotReadable", source, String.valueOf(unreadable.getMessage()));
         }
     }
 
@@ -132,13 +144,15 @@ record Restore(Database database, FolderLock lock, Clock clock) {
     }
 
     private static void exchange(Connection connection) throws SQLException {
-        for (String table : names(connection, "main")) {
-            Database.run(connection, "DROP TABLE \"" + table + "\"");
+        for (String kind : List.of("trigger", "view", "table")) { // the first two are none of ours
+            for (String name : names(connection, "main", kind)) {
+                Database.run(connection, "DROP " + kind + " \"" + name.replace("\"", "\"\"") + "\"");
+            }
         }
         for (String made : schema(connection, "table")) {
             Database.run(connection, made);
         }
-        for (String table : names(connection, "restored")) {
+        for (String table : names(connection, "restored", "table")) {
             Database.run(connection, "INSERT INTO main.\"" + table + "\" SELECT * FROM restored.\"" + table + "\"");
         }
         for (String made : schema(connection, "index")) {
@@ -147,10 +161,12 @@ record Restore(Database database, FolderLock lock, Clock clock) {
         Database.run(connection, "PRAGMA main.user_version = " + Database.pragma(connection, "restored.user_version"));
     }
 
-    private static List<String> names(Connection connection, String schema) {
+    private static List<String> names(Connection connection, String schema, String kind) {
         return new Sql(connection)
-                .texts("SELECT name FROM " + schema
-                        + ".sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY rowid");
+                .texts(
+                        "SELECT name FROM " + schema
+                                + ".sqlite_schema WHERE type = ? AND name NOT LIKE 'sqlite_%' ORDER BY rowid",
+                        kind);
     }
 
     private static List<String> schema(Connection connection, String type) {

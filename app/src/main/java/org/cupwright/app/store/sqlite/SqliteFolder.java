@@ -7,9 +7,13 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayDeque;
+import java.util.Collections;
 import java.util.Deque;
+import java.util.LinkedHashSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import org.cupwright.app.storage.DamagedRow;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Stores;
@@ -31,6 +35,7 @@ public final class SqliteFolder implements DataFolder {
     private final ReadingConnection reading;
     private final FolderLock lock;
     private final Clock clock;
+    private final Set<DamagedRow> leftOut = Collections.synchronizedSet(new LinkedHashSet<>());
 
     /**
      * @param folder the data folder; need not exist
@@ -45,12 +50,22 @@ public final class SqliteFolder implements DataFolder {
     }
 
     @Override
+    public Set<DamagedRow> leftOut() {
+        return leftOut;
+    }
+
+    @Override
+    public boolean holds(Path file) {
+        return database.isAmidst(file);
+    }
+
+    @Override
     public ResultCache cache() {
         return new FileCache(folder, EngineBuild.current(), clock);
     }
 
     private Stores stores(Connection connection) {
-        return new SqlStores(new Sql(connection), new SqliteDialect(), cache(), clock);
+        return new SqlStores(new Sql(connection), new SqliteDialect(), cache(), clock, leftOut);
     }
 
     @Override
@@ -97,6 +112,7 @@ public final class SqliteFolder implements DataFolder {
     private <T> T written(Function<Stores, T> work) throws SQLException, IOException {
         while (true) {
             try (Pass among = lock.toWrite()) {
+                LeftBehind.tidy(folder);
                 Optional<Connection> connection = openUpToDate();
                 if (connection.isPresent()) {
                     return inTransaction(connection.get(), work);

@@ -6,18 +6,14 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.app.storage.upkeep.BackupDone;
 import org.cupwright.app.storage.upkeep.FolderCounts;
 import org.cupwright.app.storage.upkeep.FolderReport;
-import org.cupwright.app.storage.upkeep.FolderReport.Damage;
 import org.cupwright.app.storage.upkeep.FolderUpkeep;
 import org.cupwright.app.storage.upkeep.RestoreDone;
 import org.cupwright.app.store.Sql;
 import org.cupwright.app.store.SqlFailure;
-import org.cupwright.message.Message;
-import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
 /** Backup, restore and check of a folder's data file. */
@@ -31,8 +27,9 @@ record SqliteUpkeep(Database database, FolderLock lock, Clock clock) implements 
         refuseTarget(file, replace);
         return StoreProblems.telling(database.file(), () -> {
             try {
+                LeftBehind.tidy(file.getParent());
                 Snapshot.write(database, file);
-                return new BackupDone(file, Files.size(file), counts(new Database(file)));
+                return done(file);
             } catch (IOException refused) {
                 throw StoreProblems.ofTarget(refused, file);
             } catch (SQLException | SqlFailure refused) {
@@ -44,10 +41,17 @@ record SqliteUpkeep(Database database, FolderLock lock, Clock clock) implements 
         });
     }
 
+    private static BackupDone done(Path file) throws SQLException, IOException {
+        try (Connection connection = new Database(file).openToRead()) {
+            FolderContents contents = new FolderContents(connection);
+            return new BackupDone(file, Files.size(file), contents.counts(), Soundness.damages(connection, file));
+        }
+    }
+
     /** Refuses a target that is there, or that a backup cannot be written to. */
     private void refuseTarget(Path target, boolean replace) {
         Path folder = target.getParent();
-        if (database.files().contains(target)) {
+        if (database.isAmidst(target)) {
             throw StoreProblems.aboutBackup("targetIsData", target);
         }
         if (Files.isDirectory(target)) {
@@ -88,43 +92,27 @@ record SqliteUpkeep(Database database, FolderLock lock, Clock clock) implements 
     }
 
     private FolderReport report(Connection connection) throws SQLException {
-        Sql sql = new Sql(connection);
-        List<Damage> damages = new ArrayList<>();
-        for (String said : Snapshot.damage(connection)) {
-            damages.add(damage(Message.of("check.integrity", new Name(said))));
-        }
-        sql.each(
-                row -> damages.add(
-                        damage(Message.of("check.link", new Name(row.getString(1) + " " + row.getString(2))))),
-                "PRAGMA foreign_key_check");
-        int format = Database.pragma(connection, "user_version");
-        if (format == Database.FORMAT) {
-            for (String object : EmptyDatabase.missingIn(connection)) {
-                damages.add(damage(Message.of("check.schema", new Name(object))));
-            }
-        }
-        FolderContents contents = new FolderContents(connection);
-        damages.addAll(contents.unreadable());
         return new FolderReport(
                 database.file(),
                 true,
-                format,
-                sql.texts("PRAGMA journal_mode").get(0),
+                Database.pragma(connection, "user_version"),
+                new Sql(connection).texts("PRAGMA journal_mode").get(0),
                 Database.pragma(connection, "synchronous"),
-                contents.counts(),
-                damages);
-    }
-
-    private Damage damage(Message what) {
-        return new Damage(
-                what, Message.of("where.place", new Name(database.file().toString())), Message.of("try.store.damaged"));
+                new FolderContents(connection).counts(),
+                Soundness.damages(connection, database.file()));
     }
 
     /** A file so damaged that the database gives up on it; anything else that keeps it from being read is a problem. */
     private FolderReport damaged(RuntimeException why) {
         if (why instanceof Problem problem && StoreProblems.isAbout(why, "damaged")) {
             return new FolderReport(
-                    database.file(), true, 0, "", 0, FolderCounts.NONE, List.of(damage(problem.what())));
+                    database.file(),
+                    true,
+                    0,
+                    "",
+                    0,
+                    FolderCounts.NONE,
+                    List.of(Soundness.damage(problem.what(), database.file())));
         }
         throw why;
     }

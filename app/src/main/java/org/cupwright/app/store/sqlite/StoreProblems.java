@@ -6,17 +6,24 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.cupwright.app.storage.upkeep.FolderReport.Damage;
 import org.cupwright.app.store.SqlFailure;
 import org.cupwright.message.Message;
+import org.cupwright.message.Message.Argument;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
+import org.cupwright.message.Message.Said;
 import org.cupwright.message.Problem;
 import org.flywaydb.core.api.FlywayException;
-import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /** What can go wrong with a data folder, or with its backup, and a person can mend. */
 final class StoreProblems {
+    /** What the database says where a table or column is asked for that every file of ours has. */
+    private static final Pattern LACKING = Pattern.compile("no such (table|column)|malformed database schema");
+
     private StoreProblems() {}
 
     /** A piece of work on the database. */
@@ -60,6 +67,17 @@ final class StoreProblems {
         return new Problem(Message.of("problem.store.notBackedUp"), List.of(where(copy)), why.value(), why.tryThis());
     }
 
+    /** A backup in which something is damaged: what, and where in it. */
+    static Problem backupDamaged(Path backup, Damage damage) {
+        return new Problem(
+                Message.of("problem.upkeep.backupDamaged"),
+                List.of(where(backup)),
+                new Said(Stream.of(damage.what(), damage.where())
+                        .filter(said -> !said.key().equals("where.place")) // which stands before it
+                        .toList()),
+                Message.of("try.upkeep.backupDamaged"));
+    }
+
     static Problem newer(Path file, int found, int known) {
         return new Problem(
                 Message.of("problem.store.newer", new Count(found), new Count(known)),
@@ -78,11 +96,17 @@ final class StoreProblems {
         }
         for (Throwable cause = error; cause != null; cause = cause.getCause()) {
             if (cause instanceof SQLException sql) {
-                String kind = sql instanceof SQLiteException sqlite ? kind(sqlite.getResultCode()) : "";
+                String kind = sql instanceof SQLiteException sqlite ? kind(sqlite) : "";
                 if (!kind.isEmpty()) {
                     return about(kind, file, sql.getMessage());
                 }
             }
+        }
+        if (error instanceof FlywayException) { // migrations are not written down as they were done
+            return about(
+                    "damaged",
+                    file,
+                    String.valueOf(error.getMessage()).lines().findFirst().orElse(""));
         }
         return error instanceof RuntimeException defect ? defect : new IllegalStateException(error);
     }
@@ -106,16 +130,23 @@ final class StoreProblems {
     static RuntimeException ofSource(Exception error, Path source) {
         RuntimeException known = error instanceof Problem problem ? problem : of(error, source);
         return switch (known instanceof Problem problem ? problem.what().key() : "") {
-            case "problem.store.damaged" ->
-                aboutBackup("backupDamaged", source, ((Name) ((Problem) known).value()).text());
+            case "problem.store.damaged" -> aboutBackup("backupDamaged", source, text(((Problem) known).value()));
             case "problem.store.notOurs" -> aboutBackup("notABackup", source);
             case "problem.store.folderNotWritable" -> aboutBackup("backupNotReadable", source);
             default -> known;
         };
     }
 
-    private static String kind(SQLiteErrorCode code) {
-        String name = code.name().toUpperCase(Locale.ROOT);
+    private static String text(Argument value) {
+        return value instanceof Name name ? name.text() : "";
+    }
+
+    private static String kind(SQLException error) {
+        if (LACKING.matcher(String.valueOf(error.getMessage())).find()) {
+            return "damaged";
+        }
+        String name =
+                error instanceof SQLiteException sqlite ? sqlite.getResultCode().name() : "";
         if (name.startsWith("SQLITE_FULL") || name.startsWith("SQLITE_IOERR")) {
             return "full";
         }

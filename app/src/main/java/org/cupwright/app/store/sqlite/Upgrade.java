@@ -18,6 +18,9 @@ import org.flywaydb.core.Flyway;
  * copy kept: without it nothing is changed.
  */
 record Upgrade(Database database, Clock clock) {
+    /** The format from which on rows have check sums. */
+    static final int SUMS = 6;
+
     /** Held so that the level set on it is kept: the log manager forgets loggers that nobody holds. */
     private static final Logger FLYWAY_LOG = Logger.getLogger("org.flywaydb");
 
@@ -29,10 +32,24 @@ record Upgrade(Database database, Clock clock) {
         }
         int format = database.format();
         if (format < Database.FORMAT) {
-            keepBefore(format);
-            migrate(database);
+            upgrade(format, keepBefore(format));
         }
         return false;
+    }
+
+    /** Where nothing comes of it, as in a file that names another format than it has, the copy is not kept either. */
+    private void upgrade(int format, Path copy) throws SQLException, IOException {
+        try {
+            migrate(database);
+            if (database.format() < Database.FORMAT) {
+                throw StoreProblems.about("damaged", database.file(), "user_version " + format);
+            }
+        } catch (RuntimeException failed) {
+            if (database.format() == format) {
+                Files.deleteIfExists(copy);
+            }
+            throw failed;
+        }
     }
 
     private void make() throws IOException {
@@ -48,10 +65,10 @@ record Upgrade(Database database, Clock clock) {
         }
     }
 
-    private void keepBefore(int format) {
+    private Path keepBefore(int format) {
         Path copy = Snapshot.nameBeside(database, "backup-format" + format, clock.instant());
         try {
-            StoreProblems.telling(copy, () -> Snapshot.write(database, copy));
+            return StoreProblems.telling(copy, () -> Snapshot.write(database, copy));
         } catch (Problem refused) {
             throw StoreProblems.notBackedUp(copy, refused);
         }
@@ -62,6 +79,7 @@ record Upgrade(Database database, Clock clock) {
         Flyway.configure()
                 .dataSource(database.source())
                 .locations("classpath:db/migration/sqlite")
+                .callbacks(new RowSums())
                 .load()
                 .migrate();
     }

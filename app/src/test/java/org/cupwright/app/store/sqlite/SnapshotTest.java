@@ -29,6 +29,9 @@ class SnapshotTest {
     @TempDir
     private Path path;
 
+    @TempDir
+    Path elsewhere;
+
     private SqliteFolder folder() {
         return new SqliteFolder(path, CLOCK);
     }
@@ -83,7 +86,7 @@ class SnapshotTest {
     void aFileThatTookTheNameOfAnotherIsRead() throws IOException {
         try (SqliteFolder folder = folder()) {
             Writes.to(folder, stores -> stores.policies().add("made", CHANGE));
-            Path before = path.resolve("before.db");
+            Path before = elsewhere.resolve("before.db");
             folder.upkeep().backup(before, false);
             Writes.to(folder, stores -> stores.policies().add("made", CHANGE));
             assertThat(changes(folder)).isEqualTo(2);
