@@ -74,26 +74,29 @@ public final class Cli {
     }
 
     public int run(String... arguments) {
-        try (CupwrightCommand options = new CupwrightCommand(surroundings)) {
-            return run(options, arguments);
+        Surroundings plain = surroundings.withoutControls();
+        try (CupwrightCommand options = new CupwrightCommand(plain)) {
+            return run(
+                    options,
+                    new Failures(plain, options, Arrays.asList(arguments).contains("--json")),
+                    arguments);
         } finally {
             surroundings.out().flush();
         }
     }
 
-    private int run(CupwrightCommand options, String... arguments) {
+    private int run(CupwrightCommand options, Failures failures, String... arguments) {
         CommandLine line = new CommandLine(options);
         COMMANDS.forEach(line::addSubcommand);
         line.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
         line.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
+        line.setExpandAtFiles(false); // a file's name may begin with @
         line.setCaseInsensitiveEnumValuesAllowed(true);
         // one for both: Java 17 breaks down when it archives two alike (JDK 17.0.15, dynamic archive)
         ITypeConverter<Double> number = PlainNumber::read;
         line.registerConverter(Double.class, number);
         line.registerConverter(double.class, number);
         line.registerConverter(AskedDay.class, AskedDay::of);
-        boolean json = Arrays.asList(arguments).contains("--json");
-        Failures failures = new Failures(surroundings, options, json);
         line.setParameterExceptionHandler((wrong, given) -> failures.usage(wrong));
         line.setExecutionExceptionHandler((failure, command, parsed) -> failures.execution(failure));
         try {

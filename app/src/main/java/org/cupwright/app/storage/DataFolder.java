@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Set;
 import java.util.function.Function;
 import org.cupwright.app.storage.upkeep.FolderUpkeep;
+import org.cupwright.message.Message;
 
 /** Where everything that is known of the courses is kept. */
 public interface DataFolder extends AutoCloseable {
@@ -23,8 +24,8 @@ public interface DataFolder extends AutoCloseable {
     @Override
     void close();
 
-    /** Rows that readings went on without, damaged as they are; what was answered lacks them. */
-    Set<DamagedRow> leftOut();
+    /** What has to be known of what was read, before it is told: rows that are damaged, and that it therefore lacks. */
+    Set<Message> remarks();
 
     /** Whether a file lies where the data is kept, or is part of it: nothing else may be written there. */
     boolean holds(Path file);

@@ -90,7 +90,7 @@ class LevelCommandsIT {
             assertThat(text).contains("Spots to read with the level", "hole 1", "hole 3", "begin here");
             assertThat(linesWith("from", text)).hasSizeGreaterThanOrEqualTo(15);
         }
-        run("level", "round", "--hole", "all", "--spots", "5", "--pdf", pdf);
+        run("level", "round", "--hole", "all", "--spots", "5", "--pdf", pdf, "--replace");
         assertThat(Files.readAllBytes(pdf)).isEqualTo(first);
     }
 

@@ -81,6 +81,10 @@ class PaperCommandsIT {
         assertThat(geoJson).content().contains("FeatureCollection").contains("\"outline\"");
         byte[] first = Files.readAllBytes(png);
         assertThat(cupwright.run("assess", "--hole", "1", "--png", png).status())
+                .isEqualTo(1);
+        assertThat(cupwright
+                        .run("assess", "--hole", "1", "--png", png, "--replace")
+                        .status())
                 .isZero();
         assertThat(Files.readAllBytes(png)).isEqualTo(first);
     }

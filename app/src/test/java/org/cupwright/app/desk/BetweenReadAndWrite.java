@@ -3,11 +3,11 @@ package org.cupwright.app.desk;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.function.Function;
-import org.cupwright.app.storage.DamagedRow;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.upkeep.FolderUpkeep;
+import org.cupwright.message.Message;
 
 /**
  * A folder in which somebody else does something once, right after the first thing was read, or else before anything is
@@ -49,8 +49,8 @@ final class BetweenReadAndWrite implements DataFolder {
     }
 
     @Override
-    public Set<DamagedRow> leftOut() {
-        return folder.leftOut();
+    public Set<Message> remarks() {
+        return folder.remarks();
     }
 
     @Override

@@ -11,6 +11,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
+import org.cupwright.formats.BoundedInput;
 import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.formats.Projection;
 import org.cupwright.formats.outlines.GeoJsonFeatures;
@@ -30,6 +31,9 @@ import org.locationtech.jts.geom.Polygon;
  * the shape lies on.
  */
 public final class DrawnGeoJson {
+    /** What people draw in a year is some kilobytes. Our choice. */
+    private static final long MAX_BYTES = 16L << 20;
+
     private final Course course;
     private final double paceMetres;
     private final Projection toCourse;
@@ -53,7 +57,7 @@ public final class DrawnGeoJson {
      *     cannot be read
      */
     public static ReadDrawn read(InputStream in, Course course, double paceMetres) throws IOException {
-        MapFeatures map = GeoJsonFeatures.read(in, tags -> true);
+        MapFeatures map = GeoJsonFeatures.read(new BoundedInput(in, MAX_BYTES), tags -> true);
         DrawnGeoJson reader = new DrawnGeoJson(course, paceMetres, map.frame());
         map.features().forEach(reader::read);
         return new ReadDrawn(reader.items, reader.findings);

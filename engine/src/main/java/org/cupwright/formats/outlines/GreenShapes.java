@@ -57,6 +57,7 @@ final class GreenShapes {
     }
 
     private void add(Polygon part, MapFeature feature) {
+        GreenSize.refuseImpossible(part, feature.where());
         Outline outline = new Outline(part);
         greens.add(GreenShape.of(outline, feature, findings));
         GreenSize.check(outline, feature.where()).ifPresent(findings::add);

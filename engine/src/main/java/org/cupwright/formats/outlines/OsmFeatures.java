@@ -3,8 +3,10 @@ package org.cupwright.formats.outlines;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import org.cupwright.finding.Finding;
@@ -67,7 +69,11 @@ public final class OsmFeatures {
     private Geometry polygons(OsmElement relation, Message where) {
         List<Coordinate[]> outer = new ArrayList<>();
         List<Coordinate[]> inner = new ArrayList<>();
+        Set<Long> taken = new HashSet<>();
         for (OsmElement.Part member : relation.parts()) {
+            if (!taken.add(member.id())) {
+                continue; // an edge is an edge however often it is named
+            }
             OsmElement way = there(osm.ways().get(member.id()), "way/" + member.id(), where);
             (member.role().equals("inner") ? inner : outer).add(points(way, where));
         }

@@ -32,7 +32,9 @@ public final class Polygons {
         for (int i = 0; i < shape.getNumGeometries(); i++) {
             Polygon part = polygon(shape.getGeometryN(i), feature);
             check(part, feature, toCourse);
-            parts.add(toCourse.apply(part));
+            Polygon placed = toCourse.apply(part);
+            checkPlaced(placed, part, feature);
+            parts.add(placed);
         }
         return parts;
     }
@@ -55,6 +57,15 @@ public final class Polygons {
             Coordinate at = error.getCoordinate();
             throw Finding.of(FindingKind.OUTLINE_CROSSES_ITSELF, feature.where(), at.x + ", " + at.y)
                     .at(toCourse.toCourse(at.x, at.y))
+                    .failure();
+        }
+    }
+
+    /** What is sound in degrees need not be in metres: points of a sliver can fall together. */
+    private static void checkPlaced(Polygon placed, Polygon drawn, MapFeature feature) {
+        if (placed.isEmpty() || !placed.isValid()) {
+            Coordinate at = drawn.getCoordinate();
+            throw Finding.of(FindingKind.OUTLINE_CROSSES_ITSELF, feature.where(), at.x + ", " + at.y)
                     .failure();
         }
     }

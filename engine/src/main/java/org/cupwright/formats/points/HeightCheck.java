@@ -1,7 +1,6 @@
 package org.cupwright.formats.points;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.cupwright.course.Hole;
 import org.cupwright.finding.Finding;
@@ -39,14 +38,16 @@ public final class HeightCheck {
         double range = range(points);
         if (range > GREATEST_RANGE_METRES) {
             throw finding(FindingKind.HEIGHTS_IMPOSSIBLE, hole, new Message.Length(range))
+                    .trying(new Message.Length(GREATEST_RANGE_METRES))
                     .failure();
         }
-        OptionalDouble whole = RoughSlopes.whole(points);
-        if (whole.isPresent() && whole.getAsDouble() > IMPOSSIBLE_SLOPE) {
-            throw finding(FindingKind.HEIGHTS_IMPOSSIBLE, hole, new Message.Slope(100 * whole.getAsDouble()))
+        double steepness = Math.max(
+                RoughSlopes.whole(points).orElse(0), RoughSlopes.middle(points).orElse(0));
+        if (steepness > IMPOSSIBLE_SLOPE) {
+            throw finding(FindingKind.HEIGHTS_IMPOSSIBLE, hole, new Message.Slope(100 * steepness))
+                    .trying(new Message.Slope(100 * IMPOSSIBLE_SLOPE))
                     .failure();
         }
-        double steepness = Math.max(whole.orElse(0), RoughSlopes.middle(points).orElse(0));
         if (steepness > SurveyFindings.STEEP_SLOPE) {
             findings.add(finding(FindingKind.HEIGHTS_STEEP, hole, new Message.Slope(100 * steepness)));
         }

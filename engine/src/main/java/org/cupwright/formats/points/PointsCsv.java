@@ -9,7 +9,9 @@ import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.finding.Where;
 import org.cupwright.formats.Excerpt;
+import org.cupwright.formats.Separator;
 import org.cupwright.formats.TextLines;
+import org.cupwright.message.Message;
 
 /**
  * Reads points from text: {@code x,y,z} or point number, northing, easting, height, description; with a header or
@@ -53,11 +55,26 @@ public final class PointsCsv {
         ColumnPlan plan = ColumnPlan.of(first.get(), lines.number(), columns);
         PointsCsv reader = new PointsCsv(plan, points);
         Optional<String> line = plan.firstLineIsHeader() ? lines.next() : first;
+        if (plan.firstLineIsHeader() && columns.isEmpty() && line.isPresent()) {
+            refuseDecimalCommas(plan.separator(), first.get(), line.get(), lines.number());
+        }
         while (line.isPresent()) {
             reader.read(line.get(), lines.number());
             line = lines.next();
         }
         reader.tellNotRead();
+    }
+
+    /** More whole numbers than columns have names: a comma that parts them may also stand before their decimals. */
+    private static void refuseDecimalCommas(Separator separator, String header, String line, long number) {
+        List<String> fields = separator.split(line);
+        boolean whole = fields.stream().allMatch(field -> field.matches("[+-]?[0-9]+"));
+        if (separator == Separator.COMMA
+                && whole
+                && fields.size() > separator.split(header).size()) {
+            throw Finding.of(FindingKind.DECIMAL_COMMAS, Where.line(number), new Message.Name(Excerpt.of(line)))
+                    .failure();
+        }
     }
 
     private void read(String line, long number) {

@@ -11,7 +11,9 @@ public final class SurveyTooThin extends Exception {
         /** All points lie on one line or one spot. */
         ON_A_LINE,
         /** A grid whose cells are too wide to show the slope about a hole. */
-        CELLS_TOO_WIDE
+        CELLS_TOO_WIDE,
+        /** Heights or places so far apart that no surface through them can be worked out. */
+        NO_FIT
     }
 
     private final Reason reason;

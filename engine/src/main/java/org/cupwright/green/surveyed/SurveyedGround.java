@@ -86,9 +86,18 @@ public final class SurveyedGround implements Ground {
         SurveySpline.Nodes nodes =
                 new SurveySpline.Nodes(DISC_RADIUS_METRES, coverage.withinMetres(), coverage.leastPoints());
         SurveySpline.Area area = SurveyArea.rectangle(outline, points);
-        SurveySpline spline = SurveySpline.fit(points, area, SurveyArea.settings(points, area, policy), nodes);
+        SurveySpline spline = fitted(points, area, policy, nodes);
         LevelReadings none = new LevelReadings(List.of(), policy.get(GroundPolicy.READING_REACH_METRES));
         return new SurveyedGround(spline, new PointIndex(spline.used()), coverage, blunders(points, spline), none);
+    }
+
+    private static SurveySpline fitted(
+            SurveyPoints points, SurveySpline.Area area, Policy policy, SurveySpline.Nodes nodes) throws SurveyTooThin {
+        try {
+            return SurveySpline.fit(points, area, SurveyArea.settings(points, area, policy), nodes);
+        } catch (ArithmeticException unsolvable) {
+            throw new SurveyTooThin(SurveyTooThin.Reason.NO_FIT, points.count(), 0, 0);
+        }
     }
 
     private static List<Blunder> blunders(SurveyPoints points, SurveySpline spline) {

@@ -17,6 +17,9 @@ import picocli.CommandLine.TypeConversionException;
 public record AskedDay(Optional<LocalDate> date, int daysFromToday) {
     private static final Map<String, Integer> WORDS = Map.of("yesterday", -1, "today", 0, "tomorrow", 1);
 
+    /** The last that has four digits. */
+    private static final int LATEST_YEAR = 9999;
+
     /** What is typed; picocli would speak of classes. */
     public static AskedDay of(String text) {
         Integer word = WORDS.get(text.toLowerCase(Locale.ROOT));
@@ -25,7 +28,11 @@ public record AskedDay(Optional<LocalDate> date, int daysFromToday) {
 
     private static LocalDate dated(String text) {
         try {
-            return WrittenDay.of(text);
+            LocalDate day = WrittenDay.of(text);
+            if (day.getYear() < 1 || day.getYear() > LATEST_YEAR) {
+                throw new TypeConversionException("there is no such day");
+            }
+            return day;
         } catch (DateTimeException notOne) {
             throw new TypeConversionException(
                     text.matches("[0-9-]{8,10}")

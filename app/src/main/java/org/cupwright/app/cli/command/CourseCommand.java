@@ -15,7 +15,7 @@ public abstract class CourseCommand implements Callable<Integer> {
     public final Integer call() {
         Task task = ((CupwrightCommand) spec.root().userObject()).task();
         run(task);
-        task.tellLeftOut();
+        task.tellRemarks();
         return task.status();
     }
 

@@ -1,6 +1,5 @@
 package org.cupwright.app.cli.command;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.cupwright.app.desk.files.SourceFile;
@@ -15,7 +14,6 @@ public final class DayOptions {
     private Path ground;
 
     Optional<SourceFile> ground() {
-        return Optional.ofNullable(ground)
-                .map(path -> new SourceFile(path.toString(), () -> Files.newInputStream(path)));
+        return Optional.ofNullable(ground).map(SourceFile::at);
     }
 }

@@ -24,6 +24,11 @@ public record Surroundings(
         Path home,
         Function<Path, DataFolder> folders,
         Function<String, Optional<Boolean>> asked) {
+    /** The same, where nothing that was written by others can do more to a terminal than be read. */
+    public Surroundings withoutControls() {
+        return new Surroundings(WithoutControls.of(out), WithoutControls.of(err), clock, home, folders, asked);
+    }
+
     /** Where nobody sits who could be asked. */
     public Surroundings(PrintStream out, PrintStream err, Clock clock, Path home, Function<Path, DataFolder> folders) {
         this(out, err, clock, home, folders, question -> Optional.empty());

@@ -19,12 +19,13 @@ import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.session.Speech;
-import org.cupwright.app.storage.DamagedRow;
 import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.DayRange;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.PlacePolicy;
+import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 import picocli.CommandLine.ParameterException;
@@ -38,7 +39,7 @@ public final class Task implements AutoCloseable {
     private Basis basis;
     private Texts texts;
     private Interrupt interrupt;
-    private final Set<DamagedRow> told = new HashSet<>();
+    private final Set<Message> told = new HashSet<>();
     private int status;
 
     Task(CupwrightCommand options, Surroundings surroundings) {
@@ -116,12 +117,24 @@ public final class Task implements AutoCloseable {
     public Texts texts() {
         if (texts == null) {
             Speech speech = speech();
-            texts = Texts.find(speech.language(), speech.door(), speech.units(), speech.paceMetres())
-                    .orElseThrow(() -> new ParameterException(
-                            options.spec().commandLine(),
-                            "There are no texts in the language '" + speech.language() + "'."));
+            texts = texts(speech, speech.language()).orElseGet(() -> inDefault(speech));
         }
         return texts;
+    }
+
+    private static Optional<Texts> texts(Speech speech, String language) {
+        return Texts.find(language, speech.door(), speech.units(), speech.paceMetres());
+    }
+
+    /** A language that was asked for is wrong usage; one that was once set is passed over, and that is said. */
+    private Texts inDefault(Speech speech) {
+        if (options.language().isPresent()) {
+            throw new ParameterException(
+                    options.spec().commandLine(), "There are no texts in the language '" + speech.language() + "'.");
+        }
+        Texts words = texts(speech, DeskPolicy.LANGUAGE.defaultValue()).orElseThrow();
+        err().println(words.say("policy.noWords", speech.language()));
+        return words;
     }
 
     /** How far longer work has come is told on standard error; Ctrl-C stops it where it can be stopped whole. */
@@ -146,17 +159,17 @@ public final class Task implements AutoCloseable {
         return surroundings.asked().apply(question);
     }
 
-    /** Entries that are damaged, and that an answer therefore lacks, are told before it. */
-    void tellLeftOut() {
-        for (DamagedRow row : folder.leftOut()) {
-            if (told.add(row)) {
-                err().println(texts().say("store.leftOut", texts().say(row.where())));
+    /** What has to be known of what was read is told before it. */
+    void tellRemarks() {
+        for (Message remark : folder.remarks()) {
+            if (told.add(remark)) {
+                err().println(texts().say(remark));
             }
         }
     }
 
     public void print(String line) {
-        tellLeftOut();
+        tellRemarks();
         surroundings.out().println(line);
     }
 
@@ -207,7 +220,9 @@ public final class Task implements AutoCloseable {
     }
 
     private LocalDate asked(LocalDate today) {
-        return options.date().map(asked -> asked.on(today)).orElse(today);
+        return options.date()
+                .map(asked -> DayRange.upTo(today).within(asked.on(today), "date"))
+                .orElse(today);
     }
 
     /** What was opened for the command is closed; whoever waits for its end is told. */

@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.cupwright.app.answers.DrawnText;
 import org.cupwright.app.answers.json.DrawnJson;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.SpotOptions;
 import org.cupwright.app.cli.command.Task;
@@ -27,9 +26,6 @@ import picocli.CommandLine.Option;
 final class DrawnAddCommand extends CourseCommand {
     /** More ground than any green has is a slip of the pen, m: our choice. */
     private static final double WIDEST_METRES = 50;
-
-    @Mixin
-    private DayOptions day;
 
     @Option(names = "--hole", paramLabel = "H", required = true, description = "The hole.")
     private String hole;
@@ -58,7 +54,7 @@ final class DrawnAddCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        KeepDrawn.Answer answer = new KeepDrawn(task.session()).add(task.question(day), hole, spot.get(), said());
+        KeepDrawn.Answer answer = new KeepDrawn(task.session()).add(task.question(), hole, spot.get(), said());
         task.answer(
                 () -> new DrawnJson(answer.day(), task.texts()).of(answer),
                 () -> new DrawnText(task.texts(), answer.day()).kept(answer));

@@ -6,7 +6,6 @@ import java.util.Map;
 import org.cupwright.app.answers.DrawnText;
 import org.cupwright.app.answers.json.DrawnJson;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.command.Writing;
@@ -19,9 +18,6 @@ import picocli.CommandLine.Option;
 /** What people say of the ground. */
 @Command(name = "list", description = "Lists what people say of the ground, and writes it as a map.")
 final class DrawnListCommand extends CourseCommand {
-    @Mixin
-    private DayOptions day;
-
     @Mixin
     private HolesOption holes;
 
@@ -36,7 +32,7 @@ final class DrawnListCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        KeepDrawn.Listed listed = new KeepDrawn(task.session()).list(task.question(day), holes.named());
+        KeepDrawn.Listed listed = new KeepDrawn(task.session()).list(task.question(), holes.named());
         if (geoJson != null) {
             DrawnDocument document =
                     new DrawnDocument(listed.day().course().frame().epsg());

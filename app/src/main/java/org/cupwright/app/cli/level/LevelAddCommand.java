@@ -7,7 +7,6 @@ import java.util.Map;
 import org.cupwright.app.answers.LevelText;
 import org.cupwright.app.answers.json.LevelJson;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.SpotOptions;
 import org.cupwright.app.cli.command.Task;
@@ -28,9 +27,6 @@ import picocli.CommandLine.ParameterException;
             "Two falls are read across each other; one alone is the steepest way down. A fall below 0 rises that way."
         })
 final class LevelAddCommand extends CourseCommand {
-    @Mixin
-    private DayOptions day;
-
     @Option(names = "--hole", paramLabel = "H", required = true, description = "The hole.")
     private String hole;
 
@@ -51,7 +47,7 @@ final class LevelAddCommand extends CourseCommand {
     @Override
     protected void run(Task task) {
         KeepLevelReading.Kept kept =
-                new KeepLevelReading(task.session(person)).add(task.question(day), hole, spot.get(), falls());
+                new KeepLevelReading(task.session(person)).add(task.question(), hole, spot.get(), falls());
         task.answer(
                 () -> new LevelJson(kept.day(), task.texts()).kept(kept),
                 () -> new LevelText(task.texts(), kept.day()).kept(kept));

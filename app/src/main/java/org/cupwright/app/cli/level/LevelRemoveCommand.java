@@ -3,7 +3,6 @@ package org.cupwright.app.cli.level;
 import org.cupwright.app.answers.LevelText;
 import org.cupwright.app.answers.json.LevelJson;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.HolesOption;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.level.KeepLevelReading;
@@ -15,9 +14,6 @@ import picocli.CommandLine.Option;
 /** Takes a reading back. */
 @Command(name = "remove", description = "Takes a reading back, by the id that level list shows.")
 final class LevelRemoveCommand extends CourseCommand {
-    @Mixin
-    private DayOptions day;
-
     @Option(
             names = "--id",
             paramLabel = "ID",
@@ -30,7 +26,7 @@ final class LevelRemoveCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        TakenBack taken = new KeepLevelReading(task.session()).remove(task.question(day), id, holes.named());
+        TakenBack taken = new KeepLevelReading(task.session()).remove(task.question(), id, holes.named());
         task.answer(
                 () -> new LevelJson(taken.day(), task.texts()).takenBack(taken),
                 () -> new LevelText(task.texts(), taken.day()).takenBack(taken));

@@ -1,6 +1,5 @@
 package org.cupwright.app.cli.log;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -71,7 +70,7 @@ final class HistoryImportCommand extends CourseCommand {
         if (accepted != null && !far) {
             throw wrong("--accept takes: " + FarDays.ABOUT + ".", accepted);
         }
-        SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
+        SourceFile source = SourceFile.at(file);
         ImportHistory history = new ImportHistory(task.session().by(person));
         ImportHistory.Answer answer = history.read(source, order(task, history, source), far, keep);
         if (!new LogPrint(task).isJson(answer)) {

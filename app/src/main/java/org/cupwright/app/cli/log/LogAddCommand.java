@@ -1,6 +1,5 @@
 package org.cupwright.app.cli.log;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,9 +75,8 @@ final class LogAddCommand extends CourseCommand {
         Optional<Spot> where = place.find();
         Map<String, String> parts = entry.parts();
         EntryForm form = EntryForm.of(kind);
-        Optional<Photo> taken = Optional.ofNullable(photo)
-                .map(file -> new SourceFile(file.toString(), () -> Files.newInputStream(file)))
-                .map(file -> TypedEntry.photo(form, file));
+        Optional<Photo> taken =
+                Optional.ofNullable(photo).map(SourceFile::at).map(file -> TypedEntry.photo(form, file));
         TypedEntry says = new TypedEntry(
                 Optional.of(form),
                 parts,

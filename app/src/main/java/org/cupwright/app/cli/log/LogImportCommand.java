@@ -1,6 +1,5 @@
 package org.cupwright.app.cli.log;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
@@ -57,7 +56,7 @@ final class LogImportCommand extends CourseCommand {
         if (!csv && (accepted != null || person.isGiven())) {
             throw arguments.wrong("--accept and --person go with --csv --kind K.", "");
         }
-        SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
+        SourceFile source = SourceFile.at(file);
         if (csv) {
             ImportTable table = new ImportTable(task.session(person));
             new LogPrint(task).table(table.read(EntryForm.of(kind), source, accepted != null, keep));

@@ -4,14 +4,12 @@ import org.cupwright.app.answers.GreenText;
 import org.cupwright.app.answers.json.Shapes;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.green.RollBall;
 import org.cupwright.course.MapPoint;
 import org.cupwright.roll.Roll;
 import org.cupwright.units.Heading;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Rolls one ball on a surveyed green. */
@@ -19,9 +17,6 @@ import picocli.CommandLine.Option;
 public final class RollCommand extends CourseCommand {
     /** The fastest launch asked for, m/s: our choice; a putt over the longest green takes about 8. */
     private static final double FASTEST_LAUNCH = 20;
-
-    @Mixin
-    private DayOptions day;
 
     @Option(names = "--hole", paramLabel = "H", required = true, description = "The hole.")
     private String hole;
@@ -54,8 +49,7 @@ public final class RollCommand extends CourseCommand {
                     Double.toString(launch));
         }
         MapPoint start = new Arguments(spec()).point("--from", from);
-        Roll roll =
-                new RollBall(task.session()).roll(task.question(day), hole, start, Heading.ofDegrees(heading), launch);
+        Roll roll = new RollBall(task.session()).roll(task.question(), hole, start, Heading.ofDegrees(heading), launch);
         task.answer(() -> new Shapes(task.texts()).tree(roll), () -> new GreenText(task.texts()).rolled(roll, start));
     }
 }

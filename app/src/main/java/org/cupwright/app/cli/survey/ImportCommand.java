@@ -1,6 +1,5 @@
 package org.cupwright.app.cli.survey;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -129,6 +128,6 @@ public final class ImportCommand extends CourseCommand {
     }
 
     private static SourceFile file(Path path) {
-        return new SourceFile(path.toString(), () -> Files.newInputStream(path));
+        return SourceFile.at(path);
     }
 }

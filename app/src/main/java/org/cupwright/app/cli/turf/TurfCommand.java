@@ -6,14 +6,12 @@ import org.cupwright.app.answers.TurfInFull;
 import org.cupwright.app.answers.TurfText;
 import org.cupwright.app.answers.json.TurfJson;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.DayOptions;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.turf.ShowTurf;
 import org.cupwright.app.desk.turf.TurfReport;
 import org.cupwright.app.texts.Texts;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Shows the turf of a day. */
@@ -24,15 +22,12 @@ public final class TurfCommand extends CourseCommand {
     /** Lines of a terminal that nobody has made larger. */
     private static final int SCREEN_LINES = 24;
 
-    @Mixin
-    private DayOptions day;
-
     @Option(names = "--all", description = "All that is known: every plug, resting ground, charts, what it rests on.")
     private boolean all;
 
     @Override
     protected void run(Task task) {
-        TurfReport report = new ShowTurf(task.session()).of(task.question(day));
+        TurfReport report = new ShowTurf(task.session()).of(task.question());
         task.answer(
                 () -> new TurfJson(report.day(), task.texts()).of(report),
                 () -> all ? new TurfInFull(task.texts(), report).lines() : screen(task.texts(), report));

@@ -1,6 +1,5 @@
 package org.cupwright.app.cli.turf;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -69,7 +68,7 @@ final class WeatherImportCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        SourceFile source = new SourceFile(file.toString(), () -> Files.newInputStream(file));
+        SourceFile source = SourceFile.at(file);
         ImportWeather.Answer answer = new ImportWeather(task.session().by(person()))
                 .read(new ImportWeather.Request(source, forecast, columns, units, accepted, keep));
         if (task.options().json()) {

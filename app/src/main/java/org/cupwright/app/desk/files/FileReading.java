@@ -30,6 +30,8 @@ public final class FileReading {
             throw about("missing", file, file.name());
         } catch (AccessDeniedException refused) {
             throw about("refused", file, file.name());
+        } catch (SourceFile.NotAFile other) {
+            throw about("notAFile", file, file.name());
         } catch (IOException failed) {
             throw about("failed", file, failed.getMessage());
         }

@@ -30,18 +30,26 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
 
     private PolicyChange change(LocalDate from, Wanted wanted) {
         Setting<?> setting = PolicyKeys.setting(catalogue, wanted.key());
-        return new PolicyChange(from, setting.key(), normal(setting, wanted.value()));
+        String value = normal(setting, wanted.value());
+        if (setting == DeskPolicy.LANGUAGE && !DeskPolicy.LANGUAGES.contains(value)) {
+            Name all = new Name(String.join(", ", DeskPolicy.LANGUAGES));
+            throw refused(setting, value, Message.of("accepts.oneOf", all));
+        }
+        return new PolicyChange(from, setting.key(), value);
     }
 
     private static <T> String normal(Setting<T> setting, String text) {
-        return setting.type().read(text).map(setting.type()::write).orElseThrow(() -> refused(setting, text));
+        return setting.type()
+                .read(text)
+                .map(setting.type()::write)
+                .orElseThrow(() -> refused(setting, text, setting.type().accepts()));
     }
 
-    private static Problem refused(Setting<?> setting, String text) {
+    private static Problem refused(Setting<?> setting, String text, Message accepts) {
         return Problem.of(
                 Message.of("problem.settingValue", new Name(setting.key()), new Name(text)),
                 Message.of("where.setting", new Name(setting.key())),
                 text,
-                Message.of("try.settingValue", new Said(setting.type().accepts()), new Name(setting.unit())));
+                Message.of("try.settingValue", new Said(accepts), new Name(setting.unit())));
     }
 }

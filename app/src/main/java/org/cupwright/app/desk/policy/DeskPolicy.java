@@ -21,6 +21,9 @@ public final class DeskPolicy {
     public static final Setting<String> LANGUAGE =
             SLICE.setting("language", text(3), "", "en").ours("the language every text exists in");
 
+    /** Languages that there are words in. */
+    public static final List<String> LANGUAGES = List.of("en");
+
     private DeskPolicy() {}
 
     public static List<Setting<?>> settings() {

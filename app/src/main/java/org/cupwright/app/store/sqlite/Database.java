@@ -10,6 +10,7 @@ import java.sql.Statement;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.cupwright.app.store.Sql;
+import org.cupwright.app.store.SqlFailure;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -30,8 +31,19 @@ record Database(Path file) {
         return new Database(folder.resolve("cupwright.db"));
     }
 
+    /**
+     * Whether there is the file.
+     *
+     * @throws org.cupwright.message.Problem if rights on a folder keep it from being seen: it is not taken for missing
+     */
     boolean exists() {
-        return Files.exists(file);
+        if (Files.exists(file)) {
+            return true;
+        }
+        if (!Files.notExists(file)) {
+            throw StoreProblems.about("hidden", file);
+        }
+        return false;
     }
 
     /** The file and what the database keeps beside it while it is open or after it was not closed. */
@@ -70,7 +82,27 @@ record Database(Path file) {
 
     /** Opens the file for reading; it must exist. Nothing can be changed by way of the connection. */
     Connection openToRead() throws SQLException {
-        return checked(readable(), "PRAGMA query_only = true");
+        return openToRead(() -> {});
+    }
+
+    /**
+     * The same. On a disk without room for what reading makes beside the file for its time, the file is read as it
+     * lies, if no journal of entries lies beside it.
+     *
+     * @param asItLies is told where that is so
+     */
+    Connection openToRead(Runnable asItLies) throws SQLException {
+        try {
+            return checked(readable(), "PRAGMA query_only = true");
+        } catch (SQLException | SqlFailure noRoom) {
+            if (!StoreProblems.isAbout(StoreProblems.of(noRoom, file), "full") || journalHoldsSomething()) {
+                throw noRoom;
+            }
+            asItLies.run();
+            SQLiteConfig config = config();
+            config.setReadOnly(true);
+            return checked(opened(config, "?immutable=1"), "PRAGMA query_only = true");
+        }
     }
 
     /** Opens the file for copying it out: like reading, but the database itself may write the copy. */

@@ -17,6 +17,8 @@ final class ReadingConnection implements AutoCloseable {
     private final Database database;
     private final ReentrantLock oneAtATime = new ReentrantLock();
     private Connection connection;
+    private boolean asItLies;
+    private volatile boolean wasReadAsItLies;
     private Optional<Object> file = Optional.empty();
 
     ReadingConnection(Database database) {
@@ -39,6 +41,11 @@ final class ReadingConnection implements AutoCloseable {
         } finally {
             oneAtATime.unlock();
         }
+    }
+
+    /** Whether the disk had no room for what reading makes for its time, so that the file was read as it lies. */
+    boolean wasReadAsItLies() {
+        return wasReadAsItLies;
     }
 
     /** A reading on the connection. */
@@ -68,7 +75,7 @@ final class ReadingConnection implements AutoCloseable {
                 Database.run(connection, "ROLLBACK");
             }
         } finally {
-            if (!database.folderIsWritable()) {
+            if (asItLies || !database.folderIsWritable()) {
                 close(); // what lies fixed is read as it lies, and would be taken not to change
             }
         }
@@ -80,7 +87,9 @@ final class ReadingConnection implements AutoCloseable {
             close();
         }
         if (connection == null) {
-            connection = database.openToRead();
+            asItLies = false;
+            connection = database.openToRead(() -> asItLies = true);
+            wasReadAsItLies |= asItLies;
             file = now;
         }
     }

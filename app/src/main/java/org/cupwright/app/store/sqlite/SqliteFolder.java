@@ -10,6 +10,7 @@ import java.util.ArrayDeque;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -23,6 +24,8 @@ import org.cupwright.app.store.FileCache;
 import org.cupwright.app.store.Sql;
 import org.cupwright.app.store.SqlStores;
 import org.cupwright.app.store.sqlite.FolderLock.Pass;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Said;
 
 /**
  * A data folder with one SQLite file in it.
@@ -50,8 +53,15 @@ public final class SqliteFolder implements DataFolder {
     }
 
     @Override
-    public Set<DamagedRow> leftOut() {
-        return leftOut;
+    public Set<Message> remarks() {
+        Set<Message> remarks = new LinkedHashSet<>();
+        if (reading.wasReadAsItLies()) {
+            remarks.add(Message.of("store.asItLies"));
+        }
+        for (DamagedRow row : List.copyOf(leftOut)) {
+            remarks.add(Message.of("store.leftOut", new Said(row.where())));
+        }
+        return remarks;
     }
 
     @Override

@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.cupwright.app.desk.log.LogProblems;
+import org.cupwright.app.storage.DayRange;
+import org.cupwright.app.storage.FactStore;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Day;
 import org.cupwright.message.Message.Name;
@@ -40,6 +42,14 @@ public final class MomentText {
     }
 
     public Instant read(String text) {
+        Instant moment = readAny(text);
+        if (moment.isBefore(DayRange.EARLIEST.atStartOfDay(zone).toInstant()) || moment.isAfter(FactStore.LONG_HENCE)) {
+            throw Problem.of("log.moment", "when", text, new Name(text));
+        }
+        return moment;
+    }
+
+    private Instant readAny(String text) {
         try {
             if (text.endsWith("Z")) {
                 return Instant.parse(text);
