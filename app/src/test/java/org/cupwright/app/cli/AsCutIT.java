@@ -99,7 +99,7 @@ class AsCutIT {
                 .contains("Weather of the 28 days")
                 .doesNotContain("asked now");
         assertThat(kept("explain", "--hole", "2"))
-                .containsPattern("That is \\d+\\.\\d m from where it was planned.")
+                .containsPattern("That is [0-9½]+ paces from where it was planned.")
                 .contains("The rules, asked now, of where it was that day:");
         assertThat(kept("explain", "--hole", "3")).contains("left in yesterday's hole (Birch)");
         assertThat(kept("explain", "--hole", "1", "--json")).contains("\"person\" : \"Ash\"");

@@ -161,9 +161,9 @@ class DailyJobIT {
         assertThat(script.err()).contains("apart on their double green").contains("--yes");
         assertThat(sits.answering(true).run("publish").out()).contains("published");
         assertThat(sits.answering(false).run("publish").out()).contains("was published already");
-        assertThat(sits.run("sheets", "--out", files.resolve("double")).status())
+        assertThat(sits.run("sheets", "--out", files.resolve("double-paper")).status())
                 .isZero();
-        String card = PaperText.words(Files.readAllBytes(files.resolve("double/changers-card.pdf")));
+        String card = PaperText.words(Files.readAllBytes(files.resolve("double-paper/changers-card.pdf")));
         assertThat(card)
                 .containsPattern("Hole 2 is on this green too, only [0-9½]+ paces away; [0-9½]+ paces are wanted")
                 .contains("Hole 1 is on this green too");

@@ -23,7 +23,7 @@ import tools.jackson.databind.json.JsonMapper;
 /** What stands on the paper of the invented course is what its plan says, number by number. */
 class PaperFromPlanIT {
     private static final Pattern ROW = Pattern.compile("^(\\d+) ((?:front|middle|back)[a-z ]*) ([\\d½]+) on · ([\\d½]+)"
-            + " from (left|right)(?: \\([\\d½]+ from back\\))? ([FMB]) (\\w+)$");
+            + " from (left|right)(?: \\(([\\d½]+) from back\\))? ([\\d½]+) ([FMB]) (\\w+)$");
 
     @TempDir
     static Path files;
@@ -101,7 +101,13 @@ class PaperFromPlanIT {
             if (row.matches()) {
                 String third = row.group(2).split(" ", -1)[0];
                 String letter = third.substring(0, 1).toUpperCase(java.util.Locale.ROOT);
-                assertThat(row.group(6)).as(line).isEqualTo(letter);
+                assertThat(row.group(8)).as(line).isEqualTo(letter);
+                double depth = number(row.group(7));
+                if (row.group(6) == null) {
+                    assertThat(depth).as(line).isGreaterThanOrEqualTo(2 * number(row.group(3)));
+                } else {
+                    assertThat(depth).as(line).isEqualTo(number(row.group(3)) + number(row.group(6)));
+                }
                 String side = row.group(5).equals("left") ? "L" : "R";
                 rows.add(new Row(row.group(1), third, number(row.group(3)), side, number(row.group(4))));
             }
