@@ -182,7 +182,7 @@ class TrustIT {
 
     private void outlines(String word, String green) throws IOException, InterruptedException {
         Path file = MadeCourse.write(files.resolve("large.geojson"), MadeCourse.collection(green));
-        refused(word, "import", "--course", "other", "--outlines", file);
+        refused(word, "import", "--course", "other", "--outlines", file, "--units", "metric");
     }
 
     @Test
