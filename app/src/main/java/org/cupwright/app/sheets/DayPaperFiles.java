@@ -15,6 +15,15 @@ public record DayPaperFiles(Texts texts, DataFolder data) {
     public static final String CARD = "changers-card.pdf";
 
     /**
+     * Asks before the day is decided whether its papers may be written there.
+     *
+     * @throws org.cupwright.message.Problem when they may not
+     */
+    public void check(Path folder) {
+        WholeFiles.checkPapers(data, folder, List.of(SHEET, CARD));
+    }
+
+    /**
      * Writes the hole location sheet and the changer's card into a folder, which is made when it is not there.
      *
      * @return the files, the sheet first

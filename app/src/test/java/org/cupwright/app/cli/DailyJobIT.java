@@ -65,6 +65,13 @@ class DailyJobIT {
     }
 
     @Test
+    void aFolderThatTakesNoPaperIsToldBeforeThePlanIsPublished() {
+        Result morning = cupwright.run("morning", "--out", files.resolve("data/paper"));
+        assertThat(morning.status()).isEqualTo(1);
+        assertThat(cupwright.run("plan", "--json").out()).contains("\"draft\"").doesNotContain("\"published\"");
+    }
+
+    @Test
     void aHoleThatWasCutElsewhereTakesThirtyFive() {
         type("morning");
         typed = 0;

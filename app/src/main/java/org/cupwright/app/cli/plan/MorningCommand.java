@@ -38,6 +38,8 @@ public final class MorningCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
+        DayPaperFiles papers = new DayPaperFiles(task.texts(), task.folder());
+        papers.check(out.folder());
         DayQuestion question = task.question(day);
         PlanDay plan = new PlanDay(task.session(), Version.text());
         PlanDay.Answer answer = plan.standing(question)
@@ -54,7 +56,7 @@ public final class MorningCommand extends CourseCommand {
             new PublishPlan(task.session()).publish(answer.plan());
         }
         DayPaper paper = new PrepareSheets(task.session()).of(question, task.progress());
-        List<Path> files = new DayPaperFiles(task.texts(), task.folder()).write(paper, out.folder());
+        List<Path> files = papers.write(paper, out.folder());
         task.answer(() -> PlanJson.paper(paper, files, task.texts()), () -> new PlanText(task.texts()).written(files));
     }
 

@@ -64,6 +64,22 @@ public final class WholeFiles {
      * They are made anew each day by names of their own: earlier ones are replaced, anything else of their name is not.
      */
     public static void writePapers(DataFolder data, Path folder, Map<String, byte[]> contents) {
+        Map<Path, byte[]> files = papers(data, folder, contents);
+        new WholeFiles(files).write(Optional.of(folder.toAbsolutePath().normalize()));
+    }
+
+    /**
+     * Asks before anything else is done whether papers of some names belong into a folder at all.
+     *
+     * @throws Problem when they do not
+     */
+    public static void checkPapers(DataFolder data, Path folder, List<String> names) {
+        Map<String, byte[]> empty = new LinkedHashMap<>();
+        names.forEach(name -> empty.put(name, new byte[0]));
+        papers(data, folder, empty);
+    }
+
+    private static Map<Path, byte[]> papers(DataFolder data, Path folder, Map<String, byte[]> contents) {
         Path place = folder.toAbsolutePath().normalize();
         if (Files.exists(place) && !Files.isDirectory(place)) {
             throw problem("notAFolder", place, place.toString());
@@ -74,7 +90,7 @@ public final class WholeFiles {
         files.keySet().stream().filter(file -> !isPaper(file)).forEach(other -> {
             throw problem("noPaper", other, other.toString());
         });
-        new WholeFiles(files).write(Optional.of(place));
+        return files;
     }
 
     /** Whether there is nothing yet, or a PDF. */
