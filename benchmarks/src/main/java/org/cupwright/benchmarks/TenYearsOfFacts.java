@@ -107,6 +107,8 @@ final class TenYearsOfFacts {
                 OptionalDouble.empty(),
                 OptionalDouble.of(2),
                 OptionalInt.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 OptionalDouble.of(random.nextInt(4) == 0 ? 6 : 0),
                 false);
     }

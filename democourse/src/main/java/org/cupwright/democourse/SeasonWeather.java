@@ -56,6 +56,8 @@ final class SeasonWeather {
                 OptionalDouble.of(driest),
                 OptionalDouble.of(tenths(3 + 5 * random.nextDouble() + (wet ? 2 : 0))),
                 OptionalInt.of(sunshine),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 OptionalDouble.of(rain),
                 !wet && random.nextInt(12) == 0);
     }

@@ -49,6 +49,8 @@ public sealed interface DayReading extends Payload {
      *
      * @param windMetresPerSecond mean of the day, at the station's height
      * @param sunshineMinutes bright sunshine
+     * @param radiationMegajoules solar radiation on level ground, MJ/m² over the day
+     * @param dewPointCelsius mean of the day
      * @param rainMillimetres rain of the day; 0 with {@code rainTrace} when it only wetted the gauge
      */
     record WeatherEntered(
@@ -59,6 +61,8 @@ public sealed interface DayReading extends Payload {
             OptionalDouble lowestHumidityPercent,
             OptionalDouble windMetresPerSecond,
             OptionalInt sunshineMinutes,
+            OptionalDouble radiationMegajoules,
+            OptionalDouble dewPointCelsius,
             OptionalDouble rainMillimetres,
             boolean rainTrace)
             implements DayReading {
@@ -66,6 +70,7 @@ public sealed interface DayReading extends Payload {
             WeatherChecks.temperatures(highestCelsius, lowestCelsius);
             WeatherChecks.humidity(highestHumidityPercent, lowestHumidityPercent);
             WeatherChecks.sky(windMetresPerSecond, sunshineMinutes, rainMillimetres);
+            WeatherChecks.station(radiationMegajoules, dewPointCelsius, highestCelsius);
         }
     }
 
@@ -75,6 +80,8 @@ public sealed interface DayReading extends Payload {
      *
      * @param windMetresPerSecond mean of the day, at the station's height
      * @param sunshineMinutes bright sunshine
+     * @param radiationMegajoules solar radiation on level ground, MJ/m² over the day
+     * @param dewPointCelsius mean of the day
      */
     record WeatherForecast(
             LocalDate day,
@@ -84,12 +91,15 @@ public sealed interface DayReading extends Payload {
             OptionalDouble lowestHumidityPercent,
             OptionalDouble windMetresPerSecond,
             OptionalInt sunshineMinutes,
+            OptionalDouble radiationMegajoules,
+            OptionalDouble dewPointCelsius,
             OptionalDouble rainMillimetres)
             implements DayReading {
         public WeatherForecast {
             WeatherChecks.temperatures(highestCelsius, lowestCelsius);
             WeatherChecks.humidity(highestHumidityPercent, lowestHumidityPercent);
             WeatherChecks.sky(windMetresPerSecond, sunshineMinutes, rainMillimetres);
+            WeatherChecks.station(radiationMegajoules, dewPointCelsius, highestCelsius);
         }
 
         /** The forecast of a day that is to come as this one would have been; a trace of rain is none. */
@@ -102,6 +112,8 @@ public sealed interface DayReading extends Payload {
                     as.lowestHumidityPercent(),
                     as.windMetresPerSecond(),
                     as.sunshineMinutes(),
+                    as.radiationMegajoules(),
+                    as.dewPointCelsius(),
                     as.rainMillimetres());
         }
 
@@ -115,6 +127,8 @@ public sealed interface DayReading extends Payload {
                     lowestHumidityPercent,
                     windMetresPerSecond,
                     sunshineMinutes,
+                    radiationMegajoules,
+                    dewPointCelsius,
                     rainMillimetres,
                     false);
         }

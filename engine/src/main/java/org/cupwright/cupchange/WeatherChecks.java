@@ -22,6 +22,13 @@ final class WeatherChecks {
         notAbove("humidities", lowestPercent.orElse(0), highestPercent.orElse(100));
     }
 
+    /** The air cannot be moister than saturated at the day's warmest. */
+    static void station(OptionalDouble radiationMegajoules, OptionalDouble dewPointCelsius, double highestCelsius) {
+        Checks.between("radiation", radiationMegajoules, 0, 50, "MJ/m²");
+        Checks.between("dewPoint", dewPointCelsius, -60, 60, "°C");
+        notAbove("dewPoints", dewPointCelsius.orElse(highestCelsius), highestCelsius);
+    }
+
     private static void notAbove(String which, double lowest, double highest) {
         if (!(lowest <= highest)) {
             throw new ImpossibleFact(which, Checks.number(lowest), Checks.number(highest));

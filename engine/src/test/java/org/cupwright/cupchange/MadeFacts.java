@@ -118,6 +118,8 @@ public final class MadeFacts {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalInt.empty(),
+                OptionalDouble.of(12.25),
+                OptionalDouble.of(lowest),
                 OptionalDouble.of(random.nextInt(0, 4)),
                 false);
         return random.nextInt(4) == 0 ? DayReading.WeatherForecast.of(entered) : entered;

@@ -56,6 +56,26 @@ class Fao56PublishedTest {
         assertThat(UCCLE.etoMillimetres()).isCloseTo(3.88, within(0.005));
     }
 
+    /** What a station measures leads to the same: the example's own R_s 22.07 MJ/m² and e_a 1.409 kPa. */
+    @Test
+    @DisplayName("Example 18 from radiation and dew point: ETo 3.88 mm/day")
+    void uccleAsAStationMeasuresIt() {
+        double dewPoint = Fao56.dewPointCelsius(1.409);
+        PenmanMonteith measured = PenmanMonteith.of(
+                MadeWeather.measured(MadeWeather.windy(UCCLE_JULY, 2.78), 22.07, dewPoint),
+                new WeatherStation(50 + 48 / 60.0, 100, 10));
+        assertThat(measured.actualKilopascals()).isCloseTo(1.409, within(1e-9));
+        assertThat(measured.netRadiation()).isCloseTo(13.28, within(0.01));
+        assertThat(measured.etoMillimetres()).isCloseTo(3.88, within(0.005));
+    }
+
+    @Test
+    @DisplayName("Equation 14, table 2.3: saturated at 1 and 25 °C with 0.657 and 3.168 kPa (recalled)")
+    void theDewPointIsWhereAirIsSaturated() {
+        assertThat(Fao56.dewPointCelsius(0.657)).isCloseTo(1.0, within(0.02));
+        assertThat(Fao56.dewPointCelsius(3.168)).isCloseTo(25.0, within(0.01));
+    }
+
     @Test
     @DisplayName("Example 2: 1800 m above the sea, 81.8 kPa")
     void pressure() {

@@ -13,7 +13,8 @@ public final class MadeWeather {
     public static WeatherDay raining(LocalDate day, double highestCelsius, double lowestCelsius, double millimetres) {
         OptionalDouble unknown = OptionalDouble.empty();
         Optional<Rain> rain = Optional.of(Rain.of(millimetres));
-        return new WeatherDay(day, highestCelsius, lowestCelsius, unknown, unknown, unknown, unknown, unknown, rain);
+        return new WeatherDay(
+                day, highestCelsius, lowestCelsius, unknown, unknown, unknown, unknown, unknown, unknown, rain);
     }
 
     public static WeatherDay windy(WeatherDay day, double metresPerSecond) {
@@ -26,6 +27,7 @@ public final class MadeWeather {
                 OptionalDouble.of(metresPerSecond),
                 day.sunshineHours(),
                 day.radiationMegajoules(),
+                day.dewPointCelsius(),
                 day.rain());
     }
 
@@ -39,6 +41,7 @@ public final class MadeWeather {
                 day.windMetresPerSecond(),
                 day.sunshineHours(),
                 day.radiationMegajoules(),
+                day.dewPointCelsius(),
                 day.rain());
     }
 
@@ -52,6 +55,22 @@ public final class MadeWeather {
                 day.windMetresPerSecond(),
                 OptionalDouble.of(hours),
                 day.radiationMegajoules(),
+                day.dewPointCelsius(),
+                day.rain());
+    }
+
+    /** As a station measures it: radiation, MJ/m², and the dew point. */
+    public static WeatherDay measured(WeatherDay day, double megajoules, double dewPointCelsius) {
+        return new WeatherDay(
+                day.day(),
+                day.highestCelsius(),
+                day.lowestCelsius(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                day.windMetresPerSecond(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(megajoules),
+                OptionalDouble.of(dewPointCelsius),
                 day.rain());
     }
 }

@@ -60,6 +60,27 @@ class WeatherCommandIT {
         assertThat(list().lines().filter(line -> line.contains("2026-05"))).hasSize(4);
     }
 
+    /** By hand: 170 W/m² are 14.688 MJ/m² over a day, 350 Ly 14.654, 4.1 kWh 14.76; 54 °F are 12.22 °C. */
+    @Test
+    void radiationDewPointAndVapourPressureAreTakenAsStationsWriteThem() throws IOException {
+        String head = "date,tmax,tmin,";
+        assertThat(read(head + "Solar radiation (W/m²),Dew point (°F)\n2026-05-01,21.5,9,170,54\n", "--yes")
+                        .out())
+                .contains("radiation W/m2, dewpoint F");
+        assertThat(read(head + "rs_Ly,ea_hPa\n2026-05-02,21.5,9,350,14.09\n", "--yes")
+                        .out())
+                .contains("radiation Ly, vapourpressure hPa");
+        assertThat(read(head + "radiation (kWh/m2)\n2026-05-03,21.5,9,4.1\n", "--yes")
+                        .out())
+                .contains("radiation kWh/m2");
+        assertThat(list().replaceAll("\\s+", " "))
+                .contains("14.7 MJ/m² of sun · dew point 12.2 °C")
+                .contains("14.7 MJ/m² of sun · dew point 12.1 °C")
+                .contains("14.8 MJ/m² of sun");
+        assertThat(read(head + "dewpoint\n2026-05-04,11.5,9,14\n").out())
+                .contains("the dew point, 14 °C, is above the highest temperature, 11.5 °C");
+    }
+
     @Test
     void otherNamesUnitsAndSeparatorsAreUnderstood() throws IOException {
         assertThat(read("date,temp_max,temp_min\n2026-04-01,12,3\n").out())

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,29 @@ class WeatherQuestionsIT {
         return lines.toString();
     }
 
+    private static String head(String lines) {
+        String[] names = {"date", "tmax", "tmin", "rain", "wind", "sunshine", "radiation"};
+        int fields = lines.lines().findFirst().orElseThrow().split(",", -1).length;
+        return String.join(",", Arrays.copyOf(names, Math.max(6, fields))) + "\n";
+    }
+
+    /** More than any day has is no question: every line is refused with what its unit may be. */
+    @Test
+    void wattsReadAsMegajoulesAreRefusedWithTheirUnit() throws IOException {
+        String watts = days("2026-05-01", 12, "18,8,210");
+        Result refused = read("date,tmax,tmin,radiation\n" + watts, "--yes");
+        assertThat(refused.out().replaceAll("\\s+", " "))
+                .contains("no day reads")
+                .contains("\"210\"", "--unit radiation=W/m2");
+        assertThat(read("date,tmax,tmin,vapourpressure\n2026-05-01,18,8,12.4\n")
+                        .out()
+                        .replaceAll("\\s+", " "))
+                .contains("\"12.4\"", "--unit vapourpressure=hPa");
+        assertThat(read("date,tmax,tmin,radiation\n" + watts, "--unit", "radiation=W/m2")
+                        .out())
+                .contains("12 days read");
+    }
+
     /** What is asked of a table as a whole: what it has, the word that accepts it, and what the question says. */
     @Test
     void tablesThatLookWrongAreNotKeptUntilSomebodySaysTheyAreRight() throws IOException {
@@ -58,9 +82,11 @@ class WeatherQuestionsIT {
         wrong.put(days("2026-05-01", 12, "18,8,0,14,300"), List.of("wind", "14.0 m/s", "km/h or mph"));
         wrong.put("2026-05-01,18,8,0,33,300\n", List.of("wind", "33.0 m/s", "--accept wind"));
         wrong.put(days("2026-05-01", 12, "18,8,0,4,11"), List.of("sunshine", "11 min", "--unit sunshine=h"));
+        wrong.put("2026-05-01,18,8,0,4,300,45\n", List.of("radiation", "45 MJ/m²", "--accept radiation"));
+        wrong.put(days("2026-05-01", 12, "18,8,0,4,300,5.2"), List.of("radiation", "5.2 MJ/m²", "kWh/m²"));
         wrong.put(winter + summer, List.of("seasons", "5.0 °C", "19.0 °C", "39.8° north", "--accept seasons"));
         for (Map.Entry<String, List<String>> table : wrong.entrySet()) {
-            String text = "date,tmax,tmin,rain,wind,sunshine\n" + table.getKey();
+            String text = head(table.getKey()) + table.getKey();
             String about = table.getValue().get(0);
             Result dry = read(text);
             assertThat(dry.out().replaceAll("\\s+", " ")).contains(table.getValue());
@@ -80,7 +106,7 @@ class WeatherQuestionsIT {
                         .out())
                 .contains("Kept: 1 new");
         assertThat(read("date,tmax,tmin\n", "--accept", "heat").err())
-                .contains("tmax, rain, wind, sunshine, seasons, days");
+                .contains("tmax, rain, wind, sunshine, radiation, seasons, days");
     }
 
     @Test

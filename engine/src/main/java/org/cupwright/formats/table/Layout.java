@@ -22,7 +22,8 @@ public final class Layout {
      * A unit in the column's name: "tmax (°F)", "rain_mm"; the degree sign may have been lost on the way (another
      * encoding).
      */
-    private static final Pattern WITH_UNIT = Pattern.compile("(.*?)[ _(\\[]+[°º\uFFFD]?([A-Za-z/%]{1,4})[)\\]]?");
+    private static final Pattern WITH_UNIT =
+            Pattern.compile("(.*?)[ _(\\[]+[°º\uFFFD]?([A-Za-z/%]{1,5}[2\u00b2]?)[)\\]]?");
 
     private static final Unit AS_IT_IS = new Unit("", 0, 1);
 
@@ -81,13 +82,18 @@ public final class Layout {
 
     private void take(Column<?> column, String name, int place, Optional<String> said) {
         Matcher matcher = WITH_UNIT.matcher(name);
-        boolean withUnit = matcher.matches() && isUnit(matcher.group(2));
+        boolean withUnit = matcher.matches() && isUnit(unit(matcher));
         boolean meant = said.map(name::equalsIgnoreCase)
                 .orElseGet(() -> column.isCalled(name) || (withUnit && column.isCalled(matcher.group(1))));
         if (meant && places.putIfAbsent(column.name(), place) == null) {
-            Optional<Unit> own = withUnit ? column.unit(matcher.group(2)) : Optional.empty();
+            Optional<Unit> own = withUnit ? column.unit(unit(matcher)) : Optional.empty();
             own.or(() -> column.units().stream().findFirst()).ifPresent(found -> units.put(column.name(), found));
         }
+    }
+
+    /** {@code W/m²} is written {@code W/m2} where it is typed. */
+    private static String unit(Matcher name) {
+        return name.group(2).replace('\u00b2', '2');
     }
 
     private boolean isUnit(String written) {

@@ -28,6 +28,15 @@ public final class Fao56 {
         return 0.6108 * StrictMath.exp(17.27 * celsius / (celsius + 237.3));
     }
 
+    /**
+     * The dew point at which air of a vapour pressure is saturated, °C: equation 11 turned round; the actual vapour
+     * pressure is that of saturation at the dew point (equation 14).
+     */
+    public static double dewPointCelsius(double actualKilopascals) {
+        double x = StrictMath.log(actualKilopascals / 0.6108);
+        return 237.3 * x / (17.27 - x);
+    }
+
     /** Slope of the saturation vapour pressure curve, kPa/°C (equation 13). */
     public static double saturationSlope(double celsius) {
         double offset = celsius + 237.3;

@@ -20,10 +20,11 @@ public record PenmanMonteith(
         double netLongwave,
         double netRadiation,
         double etoMillimetres) {
-    /** Whether a day has all that the equation needs: humidity, wind, and radiation or sunshine. */
+    /** Whether a day has all that the equation needs: humidity or dew point, wind, and radiation or sunshine. */
     public static boolean canUse(WeatherDay day) {
-        return day.highestHumidityPercent().isPresent()
-                && day.lowestHumidityPercent().isPresent()
+        boolean humidity = day.highestHumidityPercent().isPresent()
+                && day.lowestHumidityPercent().isPresent();
+        return (humidity || day.dewPointCelsius().isPresent())
                 && day.windMetresPerSecond().isPresent()
                 && (day.radiationMegajoules().isPresent() || day.sunshineHours().isPresent());
     }
@@ -45,11 +46,7 @@ public record PenmanMonteith(
                 ? day.radiationMegajoules().getAsDouble()
                 : Fao56.solarRadiation(day.sunshineHours().orElseThrow(), daylight, above);
         double clearSky = Fao56.clearSkyRadiation(site.altitudeMetres(), above);
-        double actual = Fao56.actualKilopascals(
-                highest,
-                lowest,
-                day.highestHumidityPercent().orElseThrow(),
-                day.lowestHumidityPercent().orElseThrow());
+        double actual = actualKilopascals(day);
         double shortwave = Fao56.netShortwave(solar);
         double longwave = Fao56.netLongwave(highest, lowest, actual, solar, clearSky);
         double wind = Fao56.windAtTwoMetres(day.windMetresPerSecond().orElseThrow(), site.windHeightMetres());
@@ -71,6 +68,17 @@ public record PenmanMonteith(
                 longwave,
                 shortwave - longwave,
                 eto);
+    }
+
+    /** From the dew point where it is known, the paper's first choice; else from the humidities. */
+    private static double actualKilopascals(WeatherDay day) {
+        return day.dewPointCelsius().isPresent()
+                ? Fao56.saturationKilopascals(day.dewPointCelsius().getAsDouble())
+                : Fao56.actualKilopascals(
+                        day.highestCelsius(),
+                        day.lowestCelsius(),
+                        day.highestHumidityPercent().orElseThrow(),
+                        day.lowestHumidityPercent().orElseThrow());
     }
 
     /** Equation 6; never below 0. */

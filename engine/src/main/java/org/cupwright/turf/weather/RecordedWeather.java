@@ -71,7 +71,8 @@ public record RecordedWeather(WeatherSeries entered, WeatherSeries forecasts) {
                 entered.lowestHumidityPercent(),
                 entered.windMetresPerSecond(),
                 sunshine,
-                OptionalDouble.empty(),
+                entered.radiationMegajoules(),
+                entered.dewPointCelsius(),
                 rain(entered));
     }
 

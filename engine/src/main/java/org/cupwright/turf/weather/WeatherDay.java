@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param windMetresPerSecond mean wind at the station's height
  * @param sunshineHours bright sunshine
  * @param radiationMegajoules solar radiation, MJ/m² and day
+ * @param dewPointCelsius mean dew point; where it is known, humidities are not needed
  * @param rain empty when nobody knows
  */
 public record WeatherDay(
@@ -26,6 +27,7 @@ public record WeatherDay(
         OptionalDouble windMetresPerSecond,
         OptionalDouble sunshineHours,
         OptionalDouble radiationMegajoules,
+        OptionalDouble dewPointCelsius,
         Optional<Rain> rain) {
     public WeatherDay {
         if (!(lowestCelsius >= -90 && highestCelsius <= 65 && lowestCelsius <= highestCelsius)) {
@@ -52,6 +54,7 @@ public record WeatherDay(
                 day,
                 highestCelsius,
                 lowestCelsius,
+                OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),

@@ -33,6 +33,8 @@ class RecordedWeatherTest {
                 OptionalDouble.empty(),
                 OptionalDouble.of(3),
                 OptionalInt.of(90),
+                OptionalDouble.of(14.5),
+                OptionalDouble.of(4.25),
                 OptionalDouble.of(rain),
                 trace);
     }
@@ -96,6 +98,8 @@ class RecordedWeatherTest {
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
                         OptionalInt.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
                         OptionalDouble.empty()))
                 .isInstanceOfSatisfying(ImpossibleFact.class, impossible -> {
                     assertThat(impossible.why().key()).isEqualTo("impossible.temperatures");

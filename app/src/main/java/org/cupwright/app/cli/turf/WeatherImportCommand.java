@@ -26,8 +26,8 @@ import picocli.CommandLine.Parameters;
         description = {
             "Reads a table of past days' weather, or with --forecast of coming days', one line a day, "
                     + "and says what reads; --yes keeps it.",
-            "The first line names the columns: date, tmax and tmin; rain, wind, rhmax, rhmin and sunshine "
-                    + "where they are known."
+            "The first line names the columns: date, tmax and tmin; rain, wind, rhmax, rhmin, sunshine, "
+                    + "radiation, dewpoint and vapourpressure where they are known."
         })
 final class WeatherImportCommand extends CourseCommand {
     @Parameters(paramLabel = "FILE", description = "The table, CSV.")
@@ -43,7 +43,7 @@ final class WeatherImportCommand extends CourseCommand {
             names = "--unit",
             paramLabel = "WHAT=UNIT",
             description = "The unit of a column, as tmax=F or rain=in; repeatable. Default: "
-                    + "as the column's name says, else C, mm, m/s, min.")
+                    + "as the column's name says, else C, mm, m/s, min, MJ/m2, kPa.")
     private Map<String, String> units = new LinkedHashMap<>();
 
     @Option(names = "--forecast", description = "The table foretells today and coming days.")
@@ -54,7 +54,7 @@ final class WeatherImportCommand extends CourseCommand {
             paramLabel = "WHAT",
             split = ",",
             description = "What the dry run asks about and is right all the same: tmax, rain, wind, "
-                    + "sunshine, seasons or days; repeatable.")
+                    + "sunshine, radiation, seasons or days; repeatable.")
     private Set<String> accepted = new LinkedHashSet<>();
 
     @Option(names = "--yes", description = "Keep the lines that read.")

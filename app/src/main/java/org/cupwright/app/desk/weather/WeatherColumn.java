@@ -20,11 +20,26 @@ public final class WeatherColumn {
     private static final List<Unit> PERCENT = List.of(new Unit("%", 0, 1));
     private static final List<Unit> MINUTES = List.of(new Unit("min", 0, 1), new Unit("h", 0, 60));
 
+    /** A watt per square metre over the whole day; a langley is a calorie per square centimetre (FAO-56, table 3). */
+    private static final List<Unit> MEGAJOULES = List.of(
+            new Unit("MJ/m2", 0, 1),
+            new Unit("W/m2", 0, 0.0864),
+            new Unit("Ly", 0, 0.041868),
+            new Unit("kWh/m2", 0, 3.6));
+
+    private static final List<Unit> KILOPASCALS = List.of(new Unit("kPa", 0, 1), new Unit("hPa", 0, 0.1));
+
     /** What stands for "not measured" in tables of weather: common practice, no source. */
     private static final List<String> MISSING =
             List.of("", "-", "--", "–", "na", "n/a", "nan", "null", "m", "-99", "-99.9", "-999", "-999.9", "-9999");
 
     private static final double PER_UNIT = 100;
+
+    /** As much as the sky lets through nowhere on a day: what the logbook takes. */
+    private static final double MOST_MEGAJOULES = 50;
+
+    /** Saturated air of 36 °C: no place has it in the mean of a day; in hectopascals nearly every day has more. */
+    private static final double MOST_KILOPASCALS = 6;
 
     static final Column<LocalDate> DATE =
             Column.day("date").called("day", "datum").needed().without(MISSING);
@@ -49,7 +64,17 @@ public final class WeatherColumn {
             .made(Math::rint)
             .asking(WeatherQuestions::sunshine);
 
-    static final List<Column<?>> ALL = List.of(DATE, TMAX, TMIN, RAIN, WIND, RHMAX, RHMIN, SUNSHINE);
+    static final Column<Double> RADIATION = measured("radiation", MEGAJOULES)
+            .called("solarradiation", "globalradiation", "solar", "srad", "rs")
+            .only(radiation -> radiation >= 0 && radiation <= MOST_MEGAJOULES, text -> not("radiation", text))
+            .asking(WeatherQuestions::radiation);
+    static final Column<Double> DEW_POINT = measured("dewpoint", CELSIUS).called("dewpointtemperature", "dew", "td");
+    static final Column<Double> VAPOUR_PRESSURE = measured("vapourpressure", KILOPASCALS)
+            .called("vaporpressure", "actualvapourpressure", "actualvaporpressure", "ea")
+            .only(pressure -> pressure > 0 && pressure <= MOST_KILOPASCALS, text -> not("vapourPressure", text));
+
+    static final List<Column<?>> ALL =
+            List.of(DATE, TMAX, TMIN, RAIN, WIND, RHMAX, RHMIN, SUNSHINE, RADIATION, DEW_POINT, VAPOUR_PRESSURE);
 
     private WeatherColumn() {}
 

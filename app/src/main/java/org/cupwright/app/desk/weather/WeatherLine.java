@@ -15,6 +15,7 @@ import org.cupwright.formats.table.WrittenDay;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Said;
 import org.cupwright.message.Problem;
+import org.cupwright.turf.water.Fao56;
 
 /** One line of a table of weather: one day. */
 final class WeatherLine {
@@ -42,11 +43,22 @@ final class WeatherLine {
                     row.number(WeatherColumn.RHMIN),
                     row.number(WeatherColumn.WIND),
                     sunshine.isPresent() ? OptionalInt.of((int) sunshine.getAsDouble()) : OptionalInt.empty(),
+                    row.number(WeatherColumn.RADIATION),
+                    dewPoint(row),
                     rain,
                     trace);
         } catch (ImpossibleFact beyond) {
             throw Problem.of(Message.of("weather.beyond", new Said(beyond.why())), Message.of("weather.try.beyond"));
         }
+    }
+
+    /** As it stands there, or from the vapour pressure. */
+    private static OptionalDouble dewPoint(Layout.Row row) {
+        OptionalDouble pressure = row.number(WeatherColumn.VAPOUR_PRESSURE);
+        boolean given = row.number(WeatherColumn.DEW_POINT).isPresent();
+        return given || pressure.isEmpty()
+                ? row.number(WeatherColumn.DEW_POINT)
+                : OptionalDouble.of(Math.rint(100 * Fao56.dewPointCelsius(pressure.getAsDouble())) / 100);
     }
 
     private static double needed(Layout.Row row, Column<Double> column) {

@@ -24,7 +24,7 @@ final class WeatherQuestions {
     private static final String SEASONS = "seasons";
 
     /** What can be accepted, in the order in which it is asked. */
-    static final List<String> ABOUT = List.of("tmax", "rain", "wind", "sunshine", SEASONS, FarDays.ABOUT);
+    static final List<String> ABOUT = List.of("tmax", "rain", "wind", "sunshine", "radiation", SEASONS, FarDays.ABOUT);
 
     private static final double HOTTEST_DAY_CELSIUS = 50;
 
@@ -44,6 +44,12 @@ final class WeatherQuestions {
 
     /** The sun is up longer than this, in minutes, on every day of a temperate year; in hours it never is. */
     private static final double LONGEST_SUN_HOURS = 24;
+
+    /** The sun brings hardly more to any place on earth; in watts and langleys it is several times as much. */
+    private static final double BRIGHTEST_DAY_MEGAJOULES = 40;
+
+    /** Ten days of which the brightest has less than this are a polar winter, or kilowatt hours. */
+    private static final double DULLEST_MOST_MEGAJOULES = 9;
 
     /** Means of fewer days say little. */
     private static final int ENOUGH_DAYS = 10;
@@ -105,6 +111,16 @@ final class WeatherQuestions {
         double longest = most(minutes);
         return minutes.size() >= ENOUGH_DAYS && longest > 0 && longest <= LONGEST_SUN_HOURS
                 ? asked("sunshine", "dark", new Measure(longest, 0, "min"))
+                : Optional.empty();
+    }
+
+    static Optional<Question> radiation(List<Double> megajoules) {
+        double most = most(megajoules);
+        if (most > BRIGHTEST_DAY_MEGAJOULES) {
+            return asked("radiation", "bright", new Measure(most, 0, "MJ/m²"));
+        }
+        return megajoules.size() >= ENOUGH_DAYS && most < DULLEST_MOST_MEGAJOULES
+                ? asked("radiation", "dull", new Measure(most, 1, "MJ/m²"))
                 : Optional.empty();
     }
 

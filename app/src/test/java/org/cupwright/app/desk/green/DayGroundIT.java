@@ -263,7 +263,7 @@ class DayGroundIT {
     private static WeatherForecast forecast(LocalDate day, double rain) {
         OptionalDouble unknown = OptionalDouble.empty();
         return new WeatherForecast(
-                day, 20, 10, unknown, unknown, unknown, OptionalInt.empty(), OptionalDouble.of(rain));
+                day, 20, 10, unknown, unknown, unknown, OptionalInt.empty(), unknown, unknown, OptionalDouble.of(rain));
     }
 
     @Test
