@@ -19,8 +19,9 @@ import org.cupwright.units.Heading;
  *
  * @param metres anywhere within this is as good; 0 where a neighbouring spot is worse already, at most
  *     {@link #FARTHEST_METRES}
- * @param moreRoom the middle of the quarter of the compass in which the nearest worse spot is farthest; empty where no
- *     quarter has at least a cell more than the position has all round
+ * @param moreRoom the middle of the quarter of the compass in which the nearest worse spot is farthest, of several the
+ *     one with the most room to both sides; empty where no quarter has at least a cell more than the position has all
+ *     round
  */
 public record GoodWithin(double metres, Optional<Heading> moreRoom) {
     /** Nobody is told to look further: our choice. */
@@ -120,7 +121,9 @@ public record GoodWithin(double metres, Optional<Heading> moreRoom) {
     private static Optional<Heading> mostRoom(double[] room, double metres) {
         int best = IntStream.range(0, QUARTERS)
                 .boxed()
-                .max(Comparator.comparingDouble(quarter -> room[quarter]))
+                .max(Comparator.<Integer>comparingDouble(quarter -> room[quarter])
+                        .thenComparingDouble(
+                                quarter -> room[(quarter + 7) % QUARTERS] + room[(quarter + 1) % QUARTERS]))
                 .orElseThrow();
         return floorToCells(room[best]) >= metres + GreenLattice.CELL_METRES
                 ? Optional.of(MIDDLES.get(best))
