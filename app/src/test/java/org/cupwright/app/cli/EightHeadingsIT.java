@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What is said and printed of places on an invented green 20 m wide and 30 m deep, whichever way it is played. Worked by
- * hand: a pace is 0.914 m, "on" counts from the front, thirds are 10 m deep and 6.67 m wide.
+ * What is said and printed of places on an invented green 20 m wide and 30 m deep, whichever way it is played. Worked
+ * by hand: a pace is 0.914 m, "on" counts from the front, thirds are 10 m deep and 6.67 m wide.
  */
 class EightHeadingsIT {
     private static final double EAST = 500_000;

@@ -101,7 +101,7 @@ record SeenDrawing(
         return points.stream().mapToDouble(Point2D::getX).min().orElseThrow();
     }
 
-    /** The arrow against the north of the coordinates: two drawn edges of the green, put together so that they lead north. */
+    /** The arrow against the north of the coordinates: two drawn edges of the green, put together to lead north. */
     private void northPointsNorth(GoldenGreen green) {
         Point2D corner = green.onMap(GoldenGreen.CORNERS.get(0));
         Point2D front = green.onMap(GoldenGreen.CORNERS.get(1));

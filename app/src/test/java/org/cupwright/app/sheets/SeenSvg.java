@@ -14,7 +14,7 @@ import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
-/** A drawing read as plain XML: groups by their class, paths by their letters; y turned so that it grows up the page. */
+/** A drawing read as plain XML: groups by their class, paths by their letters; y turned to grow up the page. */
 final class SeenSvg {
     private static final Pattern PIECE = Pattern.compile("([MLHVmlhvZ])([^MLHVmlhvZ]*)");
     private static final Pattern ROTATE = Pattern.compile("rotate\\(([-0-9.]+) ([-0-9.]+) ([-0-9.]+)\\)");

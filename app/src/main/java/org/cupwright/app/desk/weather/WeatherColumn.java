@@ -69,7 +69,7 @@ public final class WeatherColumn {
             .only(radiation -> radiation >= 0 && radiation <= MOST_MEGAJOULES, text -> not("radiation", text))
             .asking(WeatherQuestions::radiation);
     static final Column<Double> DEW_POINT = measured("dewpoint", CELSIUS).called("dewpointtemperature", "dew", "td");
-    static final Column<Double> VAPOUR_PRESSURE = measured("vapourpressure", KILOPASCALS)
+    static final Column<Double> VAPOUR_PRESSURE = exact("vapourpressure", KILOPASCALS)
             .called("vaporpressure", "actualvapourpressure", "actualvaporpressure", "ea")
             .only(pressure -> pressure > 0 && pressure <= MOST_KILOPASCALS, text -> not("vapourPressure", text));
 
@@ -80,11 +80,11 @@ public final class WeatherColumn {
 
     /** A number as it is kept: to a hundredth of the logbook's unit, finer than any of it is measured. */
     private static Column<Double> measured(String name, List<Unit> units) {
-        return Column.number(name)
-                .in(units)
-                .without(MISSING)
-                .otherwise(text -> not("number", text))
-                .made(value -> Math.rint(value * PER_UNIT) / PER_UNIT);
+        return exact(name, units).made(value -> Math.rint(value * PER_UNIT) / PER_UNIT);
+    }
+
+    private static Column<Double> exact(String name, List<Unit> units) {
+        return Column.number(name).in(units).without(MISSING).otherwise(text -> not("number", text));
     }
 
     static Problem not(String what, String value) {

@@ -35,7 +35,15 @@ class WeatherUnitsTest {
             new Row("rhmax", "%", "95", 95),
             new Row("rhmin", "%", "40", 40),
             new Row("sunshine", "min", "150", 150),
-            new Row("sunshine", "h", "2.5", 150));
+            new Row("sunshine", "h", "2.5", 150),
+            new Row("radiation", "MJ/m2", "14.25", 14.25),
+            new Row("radiation", "W/m2", "100", 8.64), // for 86,400 s
+            new Row("radiation", "Ly", "500", 20.93), // 500 · 4.1868 J on each of 10,000 cm²
+            new Row("radiation", "kWh/m2", "4", 14.4), // 3.6 MJ each
+            new Row("dewpoint", "C", "9.5", 9.5),
+            new Row("dewpoint", "F", "50", 10), // 18 degrees above freezing
+            new Row("vapourpressure", "kPa", "1.228", 10), // air saturated at 10 °C: FAO-56, table 2.3 (recalled)
+            new Row("vapourpressure", "hPa", "12.28", 10));
 
     private static final Map<String, ToDoubleFunction<WeatherEntered>> KEPT = Map.of(
             "tmax", WeatherEntered::highestCelsius,
@@ -44,7 +52,10 @@ class WeatherUnitsTest {
             "wind", day -> day.windMetresPerSecond().orElseThrow(),
             "rhmax", day -> day.highestHumidityPercent().orElseThrow(),
             "rhmin", day -> day.lowestHumidityPercent().orElseThrow(),
-            "sunshine", day -> day.sunshineMinutes().orElseThrow());
+            "sunshine", day -> day.sunshineMinutes().orElseThrow(),
+            "radiation", day -> day.radiationMegajoules().orElseThrow(),
+            "dewpoint", day -> day.dewPointCelsius().orElseThrow(),
+            "vapourpressure", day -> day.dewPointCelsius().orElseThrow());
 
     static Stream<Row> rows() {
         return ROWS.stream();
