@@ -40,6 +40,24 @@ class SnapshotTest {
         return folder.read(stores -> stores.policies().history("made").changes().size());
     }
 
+    /** Else a crash of the machine could leave a name with nothing, or half a copy, behind it. */
+    @Test
+    void aCopyIsOnTheDiskBeforeItHasItsName() throws Exception {
+        Path source = path.resolve("data");
+        try (SqliteFolder made = new SqliteFolder(source, CLOCK)) {
+            Writes.to(made, stores -> stores.policies().add("made", CHANGE));
+        }
+        WatchedFiles watched = new WatchedFiles();
+        Path copy = path.resolve("copy.db");
+        Snapshot.write(Database.in(source), watched.path(copy));
+
+        String part = ".copy.db." + ProcessHandle.current().pid() + ".part";
+        assertThat(copy).exists();
+        assertThat(watched.seen())
+                .startsWith("last " + part, "name " + part + " copy.db")
+                .endsWith("last " + path.getFileName());
+    }
+
     @Test
     void whatIsWrittenMeanwhileIsNotSeenWithinOneReading() {
         try (SqliteFolder one = folder();

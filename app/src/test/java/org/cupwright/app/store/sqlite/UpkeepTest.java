@@ -9,11 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.cupwright.app.storage.Photo;
@@ -66,6 +68,39 @@ class UpkeepTest {
 
     private void refused(String kind, org.assertj.core.api.ThrowableAssert.ThrowingCallable work) {
         assertThatThrownBy(work).satisfies(thrown -> assertThat(key(thrown)).isEqualTo(kind));
+    }
+
+    /** Without its indexes everything is still found, only ever more slowly: nothing else would tell. */
+    @Test
+    void whatIsRestoredIsBuiltLikeAFreshFolder() throws SQLException {
+        Path backup = files.resolve("backup.db");
+        upkeep.backup(backup, false);
+        Path other = files.resolve("other");
+        SqliteFolder there = new SqliteFolder(other, CLOCK);
+        Writes.to(there, stores -> stores.courses().add(new DemoCourse(1).course()));
+        List<String> fresh = built(other);
+        assertThat(fresh).filteredOn(made -> made.startsWith("index ")).hasSizeGreaterThan(5);
+        there.upkeep().restore(backup);
+        assertThat(built(other)).as("over a sound folder").isEqualTo(fresh);
+        Path empty = files.resolve("empty");
+        new SqliteFolder(empty, CLOCK).upkeep().restore(backup);
+        assertThat(built(empty)).as("into no folder").isEqualTo(fresh);
+        assertThat(built(data)).isEqualTo(fresh);
+    }
+
+    /** Tables and indexes of a folder's data file, with what made them. */
+    private static List<String> built(Path folder) throws SQLException {
+        List<String> built = new ArrayList<>();
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("cupwright.db"));
+                Statement statement = connection.createStatement();
+                ResultSet all = statement.executeQuery(
+                        "SELECT type || ' ' || name || ': ' || sql FROM sqlite_schema WHERE sql IS NOT NULL"
+                                + " AND name NOT LIKE 'sqlite_%' ORDER BY type, name")) {
+            while (all.next()) {
+                built.add(all.getString(1));
+            }
+        }
+        return built;
     }
 
     @Test
