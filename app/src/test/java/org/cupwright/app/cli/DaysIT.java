@@ -20,8 +20,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Days as the course's clock has them, on an invented course: days of 23 and of 25 hours, days that begin on another day
- * of UTC, and the day that comes every four years. That the clocks change on these days is published (the time zone
+ * Days as the course's clock has them, on an invented course: days of 23 and of 25 hours, days that begin on another
+ * day of UTC, and the day that comes every four years. That the clocks change on these days is published (the time zone
  * database).
  */
 class DaysIT {
@@ -119,7 +119,7 @@ class DaysIT {
                 .toList();
     }
 
-    /** The card has the hole where it was cut, with the time on the course's clock, and the next day's has its plug there. */
+    /** The card has the hole where it was cut and the time by the course's clock; the next day's has its plug there. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = DAYS)
     void aHoleThatWasCutByNightIsOfItsDay(String zone, LocalDate day) throws IOException {
@@ -149,7 +149,7 @@ class DaysIT {
         return PaperText.words(Files.readAllBytes(folder.resolve(file)));
     }
 
-    /** Half past eleven in the evening is the same day: the plug is set on it, and two days later the hole is two old. */
+    /** Half past eleven in the evening is the same day: the plug is set on it; two days later the hole is two old. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = DAYS)
     void anOldHolesAgeCountsFromTheDayItWasLeft(String zone, LocalDate day) throws IOException {
