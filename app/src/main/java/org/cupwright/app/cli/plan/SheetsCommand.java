@@ -27,9 +27,11 @@ public final class SheetsCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
+        DayPaperFiles papers = new DayPaperFiles(task.texts(), task.folder());
+        papers.check(out.folder());
         PrepareSheets prepare = new PrepareSheets(task.session());
         DayPaper paper = prepare.of(task.question(day), task.progress());
-        List<Path> files = new DayPaperFiles(task.texts(), task.folder()).write(paper, out.folder());
+        List<Path> files = papers.write(paper, out.folder());
         task.answer(() -> PlanJson.paper(paper, files, task.texts()), () -> new PlanText(task.texts()).written(files));
     }
 }
