@@ -33,11 +33,13 @@ class IndividualsChartPublishedTest {
      * NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2 (data recalled): limits as printed, half a last digit.
      */
     @Test
-    @DisplayName("Handbook: 50.81, limits 45.8159 and 55.8041")
+    @DisplayName("Handbook: 50.81, moves of 1.8778, limits 45.8159 and 55.8041")
     void handbook() {
         IndividualsChart chart =
                 IndividualsChart.of(List.of(49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1));
         assertThat(chart.mean()).isCloseTo(50.81, within(0.005));
+        assertThat(chart.meanMove()).isCloseTo(1.8778, within(0.00005));
+        assertThat(chart.outside()).isEmpty();
         assertThat(chart.upperLimit()).isCloseTo(55.8041, within(0.00005));
         assertThat(chart.lowerLimit()).isCloseTo(45.8159, within(0.00005));
     }

@@ -117,4 +117,22 @@ public final class Fao56 {
         double relative = clearSky == 0 ? 1 : Math.min(1, solar / clearSky);
         return emitted * (0.34 - 0.14 * Math.sqrt(actualKilopascals)) * (1.35 * relative - 0.35);
     }
+
+    /**
+     * Reference evapotranspiration, mm/day (equation 6); never below 0.
+     *
+     * @param available net radiation less what warms the soil, R_n − G
+     * @param deficitKilopascals mean saturation vapour pressure less the actual one
+     */
+    public static double etoMillimetres(
+            double slope,
+            double available,
+            double psychrometric,
+            double meanCelsius,
+            double windAtTwoMetres,
+            double deficitKilopascals) {
+        double driedByWind = psychrometric * 900 / (meanCelsius + 273) * windAtTwoMetres * deficitKilopascals;
+        double eto = (0.408 * slope * available + driedByWind) / (slope + psychrometric * (1 + 0.34 * windAtTwoMetres));
+        return Math.max(0, eto);
+    }
 }

@@ -53,7 +53,8 @@ public record PenmanMonteith(
         double gamma = Fao56.psychrometricConstant(Fao56.pressureKilopascals(site.altitudeMetres()));
         double slope = Fao56.saturationSlope(day.meanCelsius());
         double saturation = Fao56.meanSaturationKilopascals(highest, lowest);
-        double eto = eto(slope, shortwave - longwave, gamma, day.meanCelsius(), wind, saturation - actual);
+        double eto =
+                Fao56.etoMillimetres(slope, shortwave - longwave, gamma, day.meanCelsius(), wind, saturation - actual);
         return new PenmanMonteith(
                 wind,
                 gamma,
@@ -79,13 +80,5 @@ public record PenmanMonteith(
                         day.lowestCelsius(),
                         day.highestHumidityPercent().orElseThrow(),
                         day.lowestHumidityPercent().orElseThrow());
-    }
-
-    /** Equation 6; never below 0. */
-    private static double eto(
-            double slope, double netRadiation, double gamma, double meanCelsius, double wind, double deficit) {
-        double eto = (0.408 * slope * netRadiation + gamma * 900 / (meanCelsius + 273) * wind * deficit)
-                / (slope + gamma * (1 + 0.34 * wind));
-        return Math.max(0, eto);
     }
 }
