@@ -9,6 +9,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.CareWork;
@@ -47,6 +48,7 @@ class TodayTest {
             List.of(on("2024-05-01T04:00:00Z", "7", cut(3, 4)), on("2024-05-10T04:00:00Z", "7", cut(9, 9))));
     private Optional<Rain> rainYesterday = Optional.of(Rain.NONE);
     private double highestToday = 20;
+    private double windToday = 2;
 
     private void add(String day, String hole, Payload payload) {
         facts.add(on("2024-05-%sT09:00:00Z".formatted(day), hole, payload));
@@ -60,7 +62,7 @@ class TodayTest {
             weather.add(rain.map(fallen -> MadeWeather.raining(past.day(), 25, 15, fallen.millimetres()))
                     .orElse(past));
         }
-        weather.add(WeatherDay.of(day, highestToday, 15));
+        weather.add(MadeWeather.windy(WeatherDay.of(day, highestToday, 15), windToday));
         TurfState state = TurfFold.fold(
                 TurfState.empty(ZoneOffset.UTC),
                 Logbook.of(facts).facts().stream()
@@ -218,5 +220,87 @@ class TodayTest {
         assertThat(list.hygieneOrder(HOLES)).containsExactly("7", "8", "6");
         assertThat(list.list(HOLES)).extracting(RecheckItem::hole).containsExactly("8", "6");
         assertThat(list.list(HOLES)).extracting(RecheckItem::washAfter).containsExactly(false, true);
+    }
+
+    /** A sign for each day from 10 May on. */
+    private static String calendar(int days, Predicate<LocalDate> marked) {
+        StringBuilder signs = new StringBuilder();
+        for (LocalDate day = DAY; day.isBefore(DAY.plusDays(days)); day = day.plusDays(1)) {
+            signs.append(marked.test(day) ? '#' : '.');
+        }
+        return signs.toString();
+    }
+
+    private Optional<VisiblePlug> plug(LocalDate day) {
+        return new Clocks(turfOn(day)).plugsOn("7", day).stream().findFirst();
+    }
+
+    private String counting(int days) {
+        return calendar(
+                days,
+                day -> plug(day).filter(one -> !one.countsUntil().isBefore(day)).isPresent());
+    }
+
+    private String lookFirst(int days) {
+        return calendar(
+                days, day -> plug(day).filter(one -> one.lookFirstOn(day)).isPresent());
+    }
+
+    /** Four mornings with water, seven days of the plug, fourteen of rest, and after the guess fourteen to look. */
+    @Test
+    void theCalendarOfAHoleLeftOnTheTenth() {
+        //                            10        20         30
+        assertThat(calendar(24, day -> !watering(day).isEmpty())).isEqualTo("####....................");
+        assertThat(counting(24)).isEqualTo("#######.................");
+        assertThat(calendar(
+                        24, day -> !new Clocks(turfOn(day)).restingOn("7", day).isEmpty()))
+                .isEqualTo("##############..........");
+        assertThat(lookFirst(24)).isEqualTo(".......##############...");
+    }
+
+    /** Seen unknit on the day after the guess, the plug counts three days from the look; then a fortnight to look. */
+    @Test
+    void theCalendarOfAPlugSeenUnknitOnTheSeventeenth() {
+        add("17", "7", new PlugSeen(new MapPoint(3, 4), PlugLook.LEVEL));
+        assertThat(counting(27)).isEqualTo("#######" + "####" + "................");
+        assertThat(lookFirst(27)).isEqualTo("..........." + "##############" + "..");
+    }
+
+    /** A look that is over before the guess is does not shorten it. */
+    @Test
+    void theCalendarOfAPlugSeenUnknitOnTheEleventh() {
+        add("11", "7", new PlugSeen(new MapPoint(3, 4), PlugLook.LEVEL));
+        assertThat(counting(10)).isEqualTo("#######...");
+    }
+
+    @Test
+    void aMillimetreWetsWhetherItFellOrWasGiven() {
+        add("11", "", new CareWork.Irrigated(0.4));
+        rainYesterday = Optional.of(Rain.of(0.6));
+        assertThat(watering(DAY.plusDays(2))).isEmpty();
+        rainYesterday = Optional.of(Rain.of(0.5));
+        assertThat(watering(DAY.plusDays(2))).containsExactly(Reason.NO_WATER_CAME);
+    }
+
+    @Test
+    void waterOfTheDayItselfCountsAndThatOfTwoDaysAgoDoesNot() {
+        add("11", "7", new CareWork.Irrigated(5));
+        assertThat(watering(DAY.plusDays(1))).isEmpty();
+        assertThat(watering(DAY.plusDays(2))).isEmpty();
+        assertThat(watering(DAY.plusDays(3))).containsExactly(Reason.WATER_UNKNOWN);
+    }
+
+    @Test
+    void aWindyDayAsksForAnAfternoonRoundFromEightMetresPerSecondOn() {
+        windToday = 7.9;
+        assertThat(new WateringList(turfOn(DAY), SITE).afternoon(HOLES)).isEmpty();
+        windToday = 8;
+        assertThat(new WateringList(turfOn(DAY), SITE).afternoon(HOLES))
+                .singleElement()
+                .satisfies(item -> {
+                    assertThat(item.reason()).isEqualTo(Reason.WINDY);
+                    assertThat(item.hole()).isEqualTo("7");
+                    assertThat(item.done()).isFalse();
+                });
     }
 }
