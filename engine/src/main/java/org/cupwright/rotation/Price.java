@@ -48,7 +48,7 @@ public final class Price {
     }
 
     /** The finishing step of SplitMix64 (Steele, Lea and Flood, OOPSLA 2014; constants recalled). */
-    private static long mix(long value) {
+    static long mix(long value) {
         long mixed = (value ^ (value >>> 30)) * 0xBF58476D1CE4E5B9L;
         mixed = (mixed ^ (mixed >>> 27)) * 0x94D049BB133111EBL;
         return mixed ^ (mixed >>> 31);

@@ -101,7 +101,7 @@ public final class MadeGreens {
     }
 
     /** The same candidate, of which a person says something. */
-    static Candidate said(Candidate of, PersonsOpinion.Kind kind) {
+    public static Candidate said(Candidate of, PersonsOpinion.Kind kind) {
         Judgement from = of.judgement();
         PersonsOpinion word =
                 new PersonsOpinion(kind, Optional.empty(), Optional.of("Invented Person"), Optional.empty());
