@@ -94,6 +94,28 @@ class DayPlannerTest {
                         new Count(6)));
     }
 
+    /** Of six, six and six: four greens have the back only, six the front, eight the middle. */
+    @Test
+    void aThirdThatJustEnoughGreensOfferIsNotNamed() {
+        List<GreenCandidates> greens = new ArrayList<>();
+        for (int i = 1; i <= 18; i++) {
+            greens.add(MadeGreens.green("" + i, i <= 4 ? BACK : i <= 10 ? FRONT : MIDDLE));
+        }
+        assertThat(plan(greens).findings())
+                .filteredOn(finding -> finding.key().contains("GreensOffer"))
+                .containsExactlyInAnyOrder(
+                        Message.of(
+                                "rotation.finding.tooFewGreensOffer",
+                                new Translated("third.back"),
+                                new Count(4),
+                                new Count(6)),
+                        Message.of(
+                                "rotation.finding.tooManyGreensOfferOnly",
+                                new Translated("third.middle"),
+                                new Count(8),
+                                new Count(6)));
+    }
+
     @Test
     void aFreeSchemeAsksForNoThirds() {
         Policy free = Policy.defaults().with(RotationPolicy.SCHEME, Scheme.FREE);

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Random;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Third;
+import org.cupwright.holelocation.DifficultyClass;
+import org.cupwright.holelocation.Verdict;
 import org.cupwright.message.Message;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.candidate.Candidate;
@@ -141,5 +143,49 @@ class KeepApartTest {
 
     private static Policy policy(double leastMetres) {
         return Policy.defaults().with(RotationPolicy.SHARED_GREEN_LEAST_METRES, leastMetres);
+    }
+
+    private static Candidate spot(double north, Verdict verdict, double room) {
+        return MadeGreens.candidate(15, north, verdict, Optional.of(DifficultyClass.MEDIUM), false, room);
+    }
+
+    private static DayPlan pair(List<Candidate> first, List<Candidate> second) {
+        return plan(
+                List.of(
+                        new GreenCandidates("1", first, Optional.empty(), Wishes.none()),
+                        new GreenCandidates("2", second, Optional.empty(), Wishes.none())),
+                List.of(PAIR));
+    }
+
+    private static DayPlan apart(double metres) {
+        return pair(List.of(spot(0, Verdict.PASS, 3)), List.of(spot(metres, Verdict.PASS, 3)));
+    }
+
+    @Test
+    void asFarApartAsWantedIsFarEnoughAndAsInsistedOnNotTooNear() {
+        assertThat(keys(apart(WANTED))).noneMatch(key -> key.endsWith("OnSharedGreen"));
+        assertThat(keys(apart(WANTED - 0.5))).contains("rotation.finding.nearOnSharedGreen");
+        assertThat(keys(apart(LEAST))).contains("rotation.finding.nearOnSharedGreen");
+        assertThat(keys(apart(LEAST - 0.5))).contains("rotation.finding.tooNearOnSharedGreen");
+    }
+
+    /** The nearest spot is too near, the next just far enough, and the farthest is to be used with care. */
+    @Test
+    void aHoleMovesToTheBestSpotThatIsFarEnoughNotToTheFarthest() {
+        DayPlan plan = pair(
+                List.of(spot(0, Verdict.PASS, 3)),
+                List.of(spot(1, Verdict.PASS, 3), spot(WANTED, Verdict.PASS, 0.5), spot(30, Verdict.CAUTION, 0)));
+        assertThat(PAIR.metresApart(plan)).isEqualTo(WANTED);
+    }
+
+    /** Either hole could give way; where the second goes it has more room. */
+    @Test
+    void ofTheTwoTheOneGivesWayThatLosesLess() {
+        List<Candidate> first = List.of(spot(10, Verdict.PASS, 3), spot(11 - WANTED, Verdict.CAUTION, 0));
+        List<Candidate> second = List.of(spot(11, Verdict.PASS, 3), spot(10 + WANTED, Verdict.CAUTION, 3));
+        assertThat(pair(first, second).find("1").orElseThrow().candidate()).isEqualTo(first.get(0));
+        assertThat(pair(first, second).find("2").orElseThrow().candidate()).isEqualTo(second.get(1));
+        assertThat(pair(second, first).find("1").orElseThrow().candidate()).isEqualTo(second.get(1));
+        assertThat(pair(second, first).find("2").orElseThrow().candidate()).isEqualTo(first.get(0));
     }
 }

@@ -95,10 +95,12 @@ class ReasonsTest {
     /** A margin of 1 m at a limit of 4 m is a quarter, one of 0.5 m at 1 m a half. */
     @Test
     void whereNothingIsAgainstTheSpotTheRuleWithTheLeastToSpareIsNamed() {
-        found(FIRST, of(5), of(4), of(1), Outcome.PASS);
-        found(SECOND, of(1.5), of(1), of(0.5), Outcome.PASS);
+        found(FIRST, of(1.5), of(1), of(0.5), Outcome.PASS);
+        found(SECOND, of(5), of(4), of(1), Outcome.PASS);
         assertThat(reasons(spot(Verdict.PASS)))
-                .contains(reason("leastToSpareMeasured", name(FIRST), new Length(5), new Length(4)));
+                .contains(reason("leastToSpareMeasured", name(SECOND), new Length(5), new Length(4)))
+                .contains(reason("room", new Length(3)))
+                .contains(reason("difficulty", new Translated("difficulty.medium")));
     }
 
     @Test
