@@ -38,7 +38,8 @@ class KeepApartTest {
     @Test
     void holesOfADoubleGreenAreKeptApartAndAllOthersPlanned() {
         int needed = 0;
-        for (int i = 0; i < Suite.count("double greens kept apart", 300, 40); i++) {
+        int count = Suite.count("double greens kept apart", 300, 40);
+        for (int i = 0; i < count; i++) {
             Random random = new Random(Suite.seed() + i);
             List<GreenCandidates> greens = MadeGreens.random(random, 6, 60);
             DayPlan free = plan(greens, List.of());
@@ -58,7 +59,8 @@ class KeepApartTest {
     void onSmallGreensTheyAreAsFarApartAsTheCourseInsistsOn() {
         int insisted = 0;
         int noRoom = 0;
-        for (int i = 0; i < Suite.count("small double greens", 1000, 100); i++) {
+        int count = Suite.count("small double greens", 1000, 100);
+        for (int i = 0; i < count; i++) {
             Random random = new Random(Suite.seed() + i);
             double radius = 2 + i % 17 / 2.0;
             List<GreenCandidates> greens = MadeGreens.random(random, 4, 300).stream()
