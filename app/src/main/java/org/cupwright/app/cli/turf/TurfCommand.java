@@ -1,6 +1,6 @@
 package org.cupwright.app.cli.turf;
 
-import java.util.List;
+import java.util.Iterator;
 import org.cupwright.app.answers.Lines;
 import org.cupwright.app.answers.TurfInFull;
 import org.cupwright.app.answers.TurfText;
@@ -35,10 +35,11 @@ public final class TurfCommand extends CourseCommand {
 
     /** The first text that fits, else the shortest. */
     private static Lines screen(Texts texts, TurfReport report) {
-        List<Lines> all = TurfText.shorterAndShorter(texts, report).toList();
-        return all.stream()
-                .filter(lines -> Layout.set(lines).size() <= SCREEN_LINES)
-                .findFirst()
-                .orElse(all.get(all.size() - 1));
+        Iterator<Lines> shorter = TurfText.shorterAndShorter(texts, report).iterator();
+        Lines lines = shorter.next();
+        while (shorter.hasNext() && Layout.set(lines).size() > SCREEN_LINES) {
+            lines = shorter.next();
+        }
+        return lines;
     }
 }

@@ -42,7 +42,6 @@ final class TypedNumber {
                             "mph", value -> value * 0.44704,
                             "kn", value -> value * 1852 / 3600),
             "Feet", Map.of("ft", AS_IT_IS, "feet", AS_IT_IS, "'", AS_IT_IS, "m", value -> value / 0.3048),
-            "Minutes", Map.of("min", AS_IT_IS, "h", value -> 60 * value),
             "Percent", Map.of("%", AS_IT_IS));
 
     private TypedNumber() {}

@@ -34,7 +34,6 @@ class TypedNumberTest {
                 "windMetresPerSecond | 18 kn | 9.26",
                 "feet | 10.5ft | 10.5",
                 "otherWayFeet | 3.048 m | 10",
-                "sunshineMinutes | 2.5h | 150",
                 "highestHumidityPercent | 80% | 80",
                 "atEastMetres | 12.25 | 12.25"
             })
