@@ -90,4 +90,9 @@ public enum Separator {
         double value = Double.parseDouble(text);
         return Double.isFinite(value) ? value : Double.NaN;
     }
+
+    /** The same as a person types it, who writes no powers of ten as programs do. */
+    public double plainNumber(String field) {
+        return field.matches("[^eE]*") ? number(field) : Double.NaN;
+    }
 }

@@ -1,5 +1,6 @@
 package org.cupwright.policy;
 
+import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.Map;
 import java.util.SortedMap;
@@ -35,9 +36,14 @@ public final class Policy {
             return setting.defaultValue();
         }
         return setting.type()
-                .read(text)
+                .read(plain(text))
                 .orElseThrow(() -> new IllegalStateException(setting.key() + " holds " + text + ", not "
                         + setting.type().accepts()));
+    }
+
+    /** Small numbers were once kept as 5.0E-4, which nobody may type. */
+    private static String plain(String text) {
+        return text.matches("[0-9][.][0-9]{1,17}E-[0-9]{1,3}") ? new BigDecimal(text).toPlainString() : text;
     }
 
     /** What the course has set, as it was set, by the settings' names. */

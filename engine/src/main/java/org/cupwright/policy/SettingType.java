@@ -1,16 +1,17 @@
 package org.cupwright.policy;
 
+import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Message.PlainNumber;
+import org.cupwright.units.WrittenNumber;
 
 /**
  * How the value of a setting is read from text, checked and written.
@@ -32,7 +33,7 @@ public record SettingType<T>(Function<String, Optional<T>> reader, Function<T, S
     /** A finite number between two bounds, both included. */
     public static SettingType<Double> number(double least, double greatest) {
         return new SettingType<>(
-                text -> parsed(text, Double::parseDouble, value -> value >= least && value <= greatest),
+                text -> WrittenNumber.find(text).filter(value -> value >= least && value <= greatest),
                 SettingType::plain,
                 accepts("number", new PlainNumber(least), new PlainNumber(greatest)));
     }
@@ -40,7 +41,7 @@ public record SettingType<T>(Function<String, Optional<T>> reader, Function<T, S
     /** A whole number between two bounds, both included. */
     public static SettingType<Integer> wholeNumber(int least, int greatest) {
         return new SettingType<>(
-                text -> parsed(text, Integer::parseInt, value -> value >= least && value <= greatest),
+                text -> whole(text).filter(value -> value >= least && value <= greatest),
                 Object::toString,
                 accepts("wholeNumber", new PlainNumber(least), new PlainNumber(greatest)));
     }
@@ -74,9 +75,9 @@ public record SettingType<T>(Function<String, Optional<T>> reader, Function<T, S
                 accepts("text", new Count(mostCharacters)));
     }
 
-    private static <N> Optional<N> parsed(String text, Function<String, N> parser, Predicate<N> within) {
+    private static Optional<Integer> whole(String text) {
         try {
-            return Optional.of(parser.apply(text.strip())).filter(within);
+            return Optional.of(Integer.valueOf(text.strip()));
         } catch (NumberFormatException notANumber) {
             return Optional.empty();
         }
@@ -111,8 +112,6 @@ public record SettingType<T>(Function<String, Optional<T>> reader, Function<T, S
     }
 
     private static String plain(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e9
-                ? Long.toString((long) value)
-                : Double.toString(value);
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 }

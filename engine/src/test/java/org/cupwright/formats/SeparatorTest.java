@@ -40,6 +40,9 @@ class SeparatorTest {
         assertThat(Separator.SEMICOLON.number("12,5")).isEqualTo(12.5);
         assertThat(Separator.COMMA.number("12,5")).isNaN();
         assertThat(Separator.COMMA.number("-1.5e3")).isEqualTo(-1500);
+        assertThat(Separator.SEMICOLON.plainNumber("12,5")).isEqualTo(12.5);
+        assertThat(Separator.COMMA.plainNumber("-1.5e3")).isNaN();
+        assertThat(Separator.COMMA.plainNumber("1E1")).isNaN();
     }
 
     @ParameterizedTest

@@ -74,6 +74,12 @@ class PolicyTest {
     }
 
     @Test
+    void aSmallNumberIsReadAsItWasOnceKept() {
+        PolicyChange once = new PolicyChange(FIRST_OF_MAY, least.key(), "5.0E-4");
+        assertThat(PolicyHistory.empty().with(once).at(FIRST_OF_MAY).get(least)).isEqualTo(0.0005);
+    }
+
+    @Test
     void aValueThatItsTypeRefusesIsRefusedAtOnce() {
         Policy policy = Policy.defaults();
         assertThatThrownBy(() -> policy.with(most, 21))

@@ -22,6 +22,11 @@ class SettingTypeTest {
         assertThat(type.read("20.01")).isEmpty();
         assertThat(type.read("NaN")).isEmpty();
         assertThat(type.read("many")).isEmpty();
+        for (String none : List.of("1e1", "1E1", "0x1p3", "1d", "1f", "Infinity", "", "½½", "1½5")) {
+            assertThat(type.read(none)).as(none).isEmpty();
+        }
+        assertThat(type.read("4,5")).contains(4.5);
+        assertThat(type.read("4½")).contains(4.5);
         assertThat(type.accepts())
                 .isEqualTo(Message.of("accepts.number", new Message.PlainNumber(0.5), new Message.PlainNumber(20)));
     }
@@ -32,8 +37,12 @@ class SettingTypeTest {
         assertThat(type.write(5.0)).isEqualTo("5");
         assertThat(type.write(-2.5)).isEqualTo("-2.5");
         assertThat(type.write(999_999_999.0)).isEqualTo("999999999");
-        assertThat(type.write(1e9)).isEqualTo("1.0E9");
-        assertThat(type.write(-1e9)).isEqualTo("-1.0E9");
+        assertThat(type.write(1e9)).isEqualTo("1000000000");
+        assertThat(type.write(-1e9)).isEqualTo("-1000000000");
+        assertThat(type.write(0.0005)).isEqualTo("0.0005");
+        for (double value : new double[] {0, 5, -2.5, 999_999_999, 1e9, -1e9, 0.0005, 100, 1e-9}) {
+            assertThat(type.read(type.write(value))).contains(value);
+        }
     }
 
     @Test

@@ -4,10 +4,10 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.AskedDay;
 import org.cupwright.app.cli.command.CupwrightCommand;
 import org.cupwright.app.cli.command.Failures;
-import org.cupwright.app.cli.command.PlainNumber;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.cli.drawn.DrawnCommand;
 import org.cupwright.app.cli.level.LevelCommand;
@@ -93,7 +93,7 @@ public final class Cli {
         line.setExpandAtFiles(false); // a file's name may begin with @
         line.setCaseInsensitiveEnumValuesAllowed(true);
         // one for both: Java 17 breaks down when it archives two alike (JDK 17.0.15, dynamic archive)
-        ITypeConverter<Double> number = PlainNumber::read;
+        ITypeConverter<Double> number = Arguments::number;
         line.registerConverter(Double.class, number);
         line.registerConverter(double.class, number);
         line.registerConverter(AskedDay.class, AskedDay::of);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.cupwright.app.cli.InProcess.Result;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -116,6 +117,17 @@ class CommandsIT {
                         .out())
                 .contains("5 paces")
                 .contains("came as 4 paces");
+    }
+
+    @Test
+    void aSettingTakesNumbersAsTheyStandOnTheCardAndNoPowersOfTen() throws IOException {
+        importThreeGreens();
+        for (String none : List.of("1e1", "0x1p3", "5d", "5f", "NaN", "Infinity")) {
+            Result result = cupwright.run("policy", "holelocation.edgePaces=" + none);
+            assertThat(result.status()).as(none).isEqualTo(1);
+            assertThat(result.err()).contains("\"" + none + "\"", "0 to 20 paces");
+        }
+        assertThat(cupwright.run("policy", "holelocation.edgePaces=4½").out()).contains("4.5 paces");
     }
 
     @Test

@@ -87,6 +87,14 @@ class HistoryCommandIT {
     }
 
     @Test
+    void pacesAreNoPowersOfTen() throws IOException {
+        assertThat(read("date,hole,on,side\n2026-05-01,1,1e1,L11\n2026-05-02,2,10,R9\n")
+                        .out())
+                .contains("one line reads")
+                .contains("line 2", "1e1");
+    }
+
+    @Test
     void tablesAsOfficeProgramsWriteThemAreRead() throws IOException {
         String notebook = "\uFEFFSide;Date;\"HOLE\";On;Weather\r\nR 9;1.5.2026;2;\"10½\";fine\r\n"
                 + "8,5l;2026-05-02;\"3\";10,5;\r\n\r\n# a word\r\n";

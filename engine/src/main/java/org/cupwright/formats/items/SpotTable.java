@@ -24,7 +24,6 @@ import org.cupwright.green.GreenFrame;
 import org.cupwright.green.OnConvention;
 import org.cupwright.green.Side;
 import org.cupwright.message.Message;
-import org.cupwright.message.Problem;
 
 /**
  * A table of spots on greens, one a line: {@code hole}, and the place as {@code east,north} in the course's frame, or
@@ -108,16 +107,12 @@ final class SpotTable {
 
         /** A number by its column; fails where it is none. */
         double number(Column<Double> column) {
-            try {
-                return row.find(column).orElseThrow(() -> notReadable(text(column)));
-            } catch (Problem notOne) {
-                throw notReadable(text(column));
-            }
+            return number(text(column));
         }
 
         /** A number that is a piece of a field. */
         double number(String piece) {
-            double value = table.separator().number(piece);
+            double value = table.separator().plainNumber(piece);
             if (Double.isNaN(value)) {
                 throw notReadable(piece);
             }

@@ -17,6 +17,7 @@ import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.Where;
 import org.cupwright.formats.BoundedInput;
 import org.cupwright.formats.Excerpt;
+import org.cupwright.formats.Separator;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -146,13 +147,8 @@ final class OsmXml {
 
     private static double number(XMLStreamReader xml, String attribute) {
         String text = text(xml, attribute);
-        double value;
-        try {
-            value = Double.parseDouble(text);
-        } catch (NumberFormatException notOne) {
-            value = Double.NaN; // told below
-        }
-        if (!Double.isFinite(value)) {
+        double value = Separator.COMMA.number(text);
+        if (Double.isNaN(value)) {
             String found = xml.getLocalName() + " " + attribute + "=\"" + Excerpt.of(text) + "\"";
             throw Finding.of(FindingKind.NOT_A_NUMBER, where(xml.getLocation()), found)
                     .failure();

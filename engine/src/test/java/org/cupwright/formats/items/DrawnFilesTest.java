@@ -94,6 +94,7 @@ class DrawnFilesTest {
     @CsvSource({
         "'1,good,6,L8,,,,', DRAWN_NEEDS_RADIUS",
         "'1,good,6,L8,wide,,,', DRAWN_NOT_A_NUMBER",
+        "'1,good,1e1,L8,3,,,', DRAWN_NOT_A_NUMBER",
         "'1,good,6,L8,0,,,', DRAWN_NOT_A_NUMBER",
         "'1,good,6,L8,900,,,', DRAWN_NOT_A_NUMBER",
         "'1,fine,6,L8,2,,,', DRAWN_KIND_UNKNOWN",

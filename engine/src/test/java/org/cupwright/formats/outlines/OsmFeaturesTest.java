@@ -106,7 +106,7 @@ class OsmFeaturesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"NaN", "", "west", "Infinity"})
+    @ValueSource(strings = {"NaN", "", "west", "Infinity", "40d", "0x1p3"})
     void tellsACoordinateThatIsNoNumber(String lon) {
         Finding finding = InventedMap.troubleOf(() -> read("<node id=\"1\" lon=\"" + lon + "\" lat=\"40\"/>"));
         assertThat(finding.kind()).isEqualTo(FindingKind.NOT_A_NUMBER);

@@ -5,12 +5,20 @@ import java.util.regex.Pattern;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Side;
+import org.cupwright.units.WrittenNumber;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 
 /** Reads arguments that have a form of their own. */
 public record Arguments(CommandSpec spec) {
     private static final Pattern LETTER_LAST = Pattern.compile("([0-9.½]+)([LRlr])");
+
+    /** A number as an option's value. */
+    public static Double number(String text) {
+        return WrittenNumber.find(text)
+                .orElseThrow(() -> new TypeConversionException("'" + text + "' is not a number"));
+    }
 
     /** {@code E,N}. */
     public MapPoint point(String option, String text) {
@@ -24,7 +32,7 @@ public record Arguments(CommandSpec spec) {
     }
 
     private double number(String option, String part, String text) {
-        return PlainNumber.find(part)
+        return WrittenNumber.find(part)
                 .orElseThrow(() ->
                         wrong(option + " takes two numbers, E,N in the course's frame, not '" + text + "'.", text));
     }
@@ -40,7 +48,7 @@ public record Arguments(CommandSpec spec) {
             throw wrong("--on takes paces of 0 and more, not " + on + ".", Double.toString(on));
         }
         Side side = Character.toUpperCase(typed.charAt(0)) == 'L' ? Side.LEFT : Side.RIGHT;
-        return new Spot.Paced(on, side, PlainNumber.read(typed.substring(1)));
+        return new Spot.Paced(on, side, number(typed.substring(1)));
     }
 
     /** A table is of one kind of entries. */

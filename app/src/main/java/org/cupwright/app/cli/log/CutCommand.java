@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
-import org.cupwright.app.cli.command.PlainNumber;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.command.YesOption;
 import org.cupwright.app.desk.Spot;
@@ -16,6 +15,7 @@ import org.cupwright.app.desk.entry.Entry;
 import org.cupwright.app.desk.entry.RecordFact;
 import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.entry.typed.TypedEntry;
+import org.cupwright.units.WrittenNumber;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -71,7 +71,7 @@ public final class CutCommand extends CourseCommand {
     }
 
     private double paces(String text) {
-        return PlainNumber.find(text)
+        return WrittenNumber.find(text)
                 .orElseThrow(() -> wrong("Paces on are a number, as in cut 7 12 R4, not '" + text + "'.", text));
     }
 

@@ -94,7 +94,7 @@ public record HistoryLine(LocalDate day, String hole, NotebookPlace place) {
     private static Optional<Double> paces(String text, Separator separator) {
         boolean half = text.endsWith("½");
         String whole = half ? text.substring(0, text.length() - 1) : text;
-        double value = half && whole.isEmpty() ? 0 : separator.number(whole);
+        double value = half && whole.isEmpty() ? 0 : separator.plainNumber(whole);
         double paces = half ? value + 0.5 : value;
         return paces >= 0 && paces <= MOST_PACES ? Optional.of(paces) : Optional.empty();
     }

@@ -1,15 +1,14 @@
-package org.cupwright.app.cli.command;
+package org.cupwright.units;
 
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import picocli.CommandLine.TypeConversionException;
 
 /** Numbers as people type them: {@code 12}, {@code 12.5}, {@code 12,5}, and {@code 12½} as it stands on the card. */
-public final class PlainNumber {
-    private static final Pattern FORM = Pattern.compile("([+-]?)([0-9]{0,9})(?:[.,]([0-9]{1,330})|(½))?");
+public final class WrittenNumber {
+    private static final Pattern FORM = Pattern.compile("([+-]?)([0-9]{0,15})(?:[.,]([0-9]{1,330})|(½))?");
 
-    private PlainNumber() {}
+    private WrittenNumber() {}
 
     /** Empty for what is no such number; powers of ten, other scripts' digits and the like are none. */
     public static Optional<Double> find(String text) {
@@ -19,10 +18,5 @@ public final class PlainNumber {
         }
         String decimals = form.group(4) != null ? "5" : form.group(3) != null ? form.group(3) : "0";
         return Optional.of(Double.parseDouble(form.group(1) + "0" + form.group(2) + "." + decimals));
-    }
-
-    /** For options. */
-    public static Double read(String text) {
-        return find(text).orElseThrow(() -> new TypeConversionException("'" + text + "' is not a number"));
     }
 }
