@@ -87,6 +87,15 @@ class HistoryCommandIT {
     }
 
     @Test
+    void placesAreReadAsCrewsWriteThem() throws IOException {
+        String words = "date,hole,words\n2026-05-01,1,\"14 on, 5 from right edge.\"\n2026-05-01,2,14F 5R\n"
+                + "2026-05-01,3,BL\n2026-05-02,3,B/L\n";
+        assertThat(read(words, "--yes").out()).contains("4 lines read", "4 entries kept");
+        assertThat(list().split("14 on · 5 from right", -1)).hasSize(3);
+        assertThat(list().split("back · left", -1)).hasSize(3);
+    }
+
+    @Test
     void pacesAreNoPowersOfTen() throws IOException {
         assertThat(read("date,hole,on,side\n2026-05-01,1,1e1,L11\n2026-05-02,2,10,R9\n")
                         .out())

@@ -41,7 +41,12 @@ final class InProcess {
 
     /** Somebody sits there who answers every question so. */
     InProcess answering(boolean yes) {
-        asked = question -> Optional.of(yes);
+        return answering(question -> Optional.of(yes));
+    }
+
+    /** Somebody answers each question as it is put. */
+    InProcess answering(Function<String, Optional<Boolean>> answer) {
+        asked = answer;
         return this;
     }
 

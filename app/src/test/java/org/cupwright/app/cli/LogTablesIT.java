@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.cupwright.app.cli.InProcess.Result;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -115,6 +117,54 @@ class LogTablesIT {
         assertThat(read("rounds-played", rounds, "--yes").out()).contains("2 entries kept");
         String tools = "date,time,missing\n2026-06-18,05:10,\"tee, long\"\n2026-06-19,05:10,\n";
         assertThat(said(read("tools-checked", tools, "--yes"))).contains("2 entries kept");
+    }
+
+    @Test
+    void whetherDayOrMonthStandsFirstIsSeenFromTheTableOrAskedOnce() throws IOException {
+        String head = "date,hole,on,side\n";
+        assertThat(said(read("cup-changed", head + "5/6/2026,1,12,L9\n13/6/2026,2,12,L9\n")))
+                .contains("2 lines of 2 read", "the day first", "2026-06-05 05:00", "2026-06-13 05:00");
+        assertThat(said(read("cup-changed", head + "5/6/2026,1,12,L9\n5/13/26,2,12,L9\n")))
+                .contains("2 lines of 2 read", "the month first", "2026-05-06 05:00", "2026-05-13 05:00");
+        String unclear = head + "2026-05-01,1,12,L9\n5/6/2026,2,12,L9\n";
+        assertThat(said(read("cup-changed", unclear, "--dates", "month-first"))).contains("2026-05-06 05:00");
+        List<String> asked = new ArrayList<>();
+        for (boolean dayFirst : List.of(true, false)) {
+            desk.cupwright().answering(question -> {
+                asked.add(question);
+                return Optional.of(dayFirst);
+            });
+            assertThat(said(read("cup-changed", unclear + "6/5/2026,3,12,L9\n")))
+                    .contains(dayFirst ? "2026-06-05" : "2026-05-06");
+        }
+        assertThat(asked).hasSize(2).allMatch(question -> question.contains("5/6/2026"));
+    }
+
+    @Test
+    void daysThatNobodySaysHowToReadKeepNothing() throws IOException {
+        String head = "date,hole,on,side\n";
+        Result unclear = refused(head + "2026-05-01,1,12,L9\n5/6/2026,2,12,L9\n");
+        assertThat(unclear.err()).contains("line 3, \"5/6/2026\",", "both ways", "--dates day-first");
+        Result both = refused(head + "13/6/2026,1,12,L9\n5/6/2026,3,12,L9\n5/14/2026,2,12,L9\n");
+        assertThat(both.err()).contains("line 2, \"13/6/2026\"", "line 4, \"5/14/2026\"", "two orders");
+        Result against = refused(head + "13/6/2026,1,12,L9\n", "--dates", "month-first");
+        assertThat(against.err()).contains("13/6/2026", "--dates");
+        assertThat(desk.list()).contains("No entries");
+        assertThat(said(read("cup-changed", head + "31/4/2026,1,12,L9\n"))).contains("\"31/4/2026\" is not a day");
+    }
+
+    private Result refused(String table, Object... more) throws IOException {
+        List<Object> line = new ArrayList<>(List.of("--csv", "--kind", "cup-changed", "--yes"));
+        line.addAll(List.of(more));
+        Result result = desk.read("log", table, line.toArray());
+        assertThat(result.status()).isEqualTo(1);
+        return result;
+    }
+
+    @Test
+    void timesAndDaysThatAreSpokenOfTakeStrokesToo() throws IOException {
+        assertThat(said(read("speed-read", "time,feet\n13/6/2026 5:40,10\n"))).contains("2026-06-13 05:40");
+        assertThat(said(read("rounds-played", "day,rounds\n13/6/2026,112\n"))).contains("2026-06-13");
     }
 
     @Test

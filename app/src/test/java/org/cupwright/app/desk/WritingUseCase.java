@@ -62,7 +62,8 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                 of(
                         "table",
                         Right.RECORD,
-                        asking -> new ImportTable(asking).read(EntryForm.of("speedRead"), file(TABLE), false, true)),
+                        asking -> new ImportTable(asking)
+                                .read(EntryForm.of("speedRead"), file(TABLE), Optional.empty(), false, true)),
                 of(
                         "notebook",
                         Right.RECORD,

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.cupwright.formats.Separator;
@@ -167,6 +168,18 @@ public final class Layout {
     private static <T> Optional<Question> question(Column<T> column, List<Row> rows) {
         return column.question()
                 .apply(rows.stream().flatMap(row -> row.read(column).stream()).toList());
+    }
+
+    /** A line with the cells of some columns as something makes them, which is given them without blanks about them. */
+    public Line with(Line line, List<? extends Column<?>> columns, UnaryOperator<String> made) {
+        List<String> fields = new ArrayList<>(line.fields());
+        for (Column<?> column : columns) {
+            int place = places.getOrDefault(column.name(), fields.size());
+            if (place < fields.size()) {
+                fields.set(place, made.apply(line.field(place)));
+            }
+        }
+        return new Line(line.number(), line.text(), fields);
     }
 
     /** A line of the table by its columns. */

@@ -1,7 +1,6 @@
 package org.cupwright.app.cli.log;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Layout;
@@ -14,6 +13,7 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.formats.table.FarDays;
 import org.cupwright.policy.EnumNames;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -36,27 +36,8 @@ final class HistoryImportCommand extends CourseCommand {
             description = "What looks wrong and is right all the same: days, those more than a year from the others.")
     private String accepted;
 
-    @Option(
-            names = "--dates",
-            paramLabel = "ORDER",
-            description =
-                    "day-first or month-first: how 10/6/2026 is read. Default: as the file shows, else it is asked.")
-    private DateOrder order;
-
-    /** As it is typed. */
-    enum DateOrder {
-        DAY_FIRST,
-        MONTH_FIRST;
-
-        @Override
-        public String toString() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
-        }
-
-        DayOrder means() {
-            return DayOrder.valueOf(name());
-        }
-    }
+    @Mixin
+    private DatesOption dates;
 
     @Option(names = "--yes", description = "Keep the lines that read.")
     private boolean keep;
@@ -72,20 +53,11 @@ final class HistoryImportCommand extends CourseCommand {
         }
         SourceFile source = SourceFile.at(file);
         ImportHistory history = new ImportHistory(task.session().by(person));
-        ImportHistory.Answer answer = history.read(source, order(task, history, source), far, keep);
+        Optional<DayOrder> order = dates.order(task, () -> history.question(source));
+        ImportHistory.Answer answer = history.read(source, order, far, keep);
         if (!new LogPrint(task).isJson(answer)) {
             page(task, answer);
         }
-    }
-
-    /** What was said, or what whoever sits there answers; empty to go by the file. */
-    private Optional<DayOrder> order(Task task, ImportHistory history, SourceFile source) {
-        if (order != null || task.options().json()) {
-            return Optional.ofNullable(order).map(DateOrder::means);
-        }
-        return history.question(source)
-                .flatMap(asks -> task.ask(task.texts().say(asks)))
-                .map(yes -> yes ? DayOrder.DAY_FIRST : DayOrder.MONTH_FIRST);
     }
 
     private static void page(Task task, ImportHistory.Answer answer) {

@@ -1,10 +1,12 @@
 package org.cupwright.app.cli.log;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.entry.notebook.DayOrder;
 import org.cupwright.app.desk.entry.table.ImportTable;
 import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.files.SourceFile;
@@ -44,6 +46,9 @@ final class LogImportCommand extends CourseCommand {
     private String accepted;
 
     @Mixin
+    private DatesOption dates;
+
+    @Mixin
     private PersonOption person;
 
     @Override
@@ -53,16 +58,22 @@ final class LogImportCommand extends CourseCommand {
         if (accepted != null && !accepted.equals(ImportTable.QUESTIONS)) {
             throw arguments.wrong("--accept takes: " + ImportTable.QUESTIONS + ".", accepted);
         }
-        if (!csv && (accepted != null || person.isGiven())) {
-            throw arguments.wrong("--accept and --person go with --csv --kind K.", "");
+        if (!csv && (accepted != null || dates.isGiven() || person.isGiven())) {
+            throw arguments.wrong("--accept, --dates and --person go with --csv --kind K.", "");
         }
         SourceFile source = SourceFile.at(file);
         if (csv) {
-            ImportTable table = new ImportTable(task.session(person));
-            new LogPrint(task).table(table.read(EntryForm.of(kind), source, accepted != null, keep));
+            table(task, source);
         } else {
             lines(task, new FactLines(task.session()).read(source, keep));
         }
+    }
+
+    private void table(Task task, SourceFile source) {
+        ImportTable table = new ImportTable(task.session(person));
+        EntryForm form = EntryForm.of(kind);
+        Optional<DayOrder> order = dates.order(task, () -> table.question(form, source));
+        new LogPrint(task).table(table.read(form, source, order, accepted != null, keep));
     }
 
     private static void lines(Task task, FactLines.Imported done) {

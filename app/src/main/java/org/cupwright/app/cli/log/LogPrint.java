@@ -14,6 +14,7 @@ import org.cupwright.app.desk.entry.table.ImportTable;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message;
+import org.cupwright.policy.EnumNames;
 
 /** The logbook as a table and as JSON. */
 final class LogPrint {
@@ -103,6 +104,7 @@ final class LogPrint {
                 lines == 0
                         ? texts.say("table.noLines", course)
                         : texts.say("table.reads", course, read, lines, added, answer.known()));
+        answer.order().ifPresent(order -> task.print(texts.say("history.order." + EnumNames.lowerCamel(order))));
         entries(answer);
         if (!answer.unused().isEmpty()) {
             wrapped(texts.say("table.unused", String.join(", ", answer.unused())));

@@ -6,26 +6,30 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.cupwright.formats.table.WrittenDay;
+import org.cupwright.formats.table.Column;
+import org.cupwright.formats.table.Layout;
+import org.cupwright.formats.table.Line;
+import org.cupwright.formats.table.Table;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Day;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
-/** In which order day and month stand where a notebook parts them by strokes, as in 10/6/2026. */
+/** In which order day and month stand where a table of days parts them by strokes, as in 10/6/2026. */
 public enum DayOrder {
     DAY_FIRST,
     MONTH_FIRST;
 
     /** Two figures of a year are those of this century. */
-    private static final Pattern STROKES = Pattern.compile("([0-9]{1,2})/([0-9]{1,2})/((?:[0-9]{2})?[0-9]{2})");
+    private static final Pattern STROKES =
+            Pattern.compile("([0-9]{1,2})/([0-9]{1,2})/((?:[0-9]{2})?[0-9]{2})([ T].*)?");
 
     private static final int MONTHS = 12;
     private static final int CENTURY = 2000;
 
-    /** A day as a line of the notebook writes it. */
-    record Written(long line, String text) {
+    /** A day as a line of the table writes it, perhaps with a time. */
+    public record Written(long line, String text) {
         private Optional<int[]> figures() {
             Matcher matcher = STROKES.matcher(text);
             return matcher.matches()
@@ -53,13 +57,22 @@ public enum DayOrder {
         }
     }
 
+    /** Days as they stand in some columns of a table. */
+    public static List<Written> written(Table table, Layout layout, List<? extends Column<?>> columns) {
+        return table.lines().stream()
+                .flatMap(line -> columns.stream()
+                        .map(column ->
+                                new Written(line.number(), layout.row(line).text(column))))
+                .toList();
+    }
+
     /**
-     * The order that a notebook's days are written in; empty where it does not matter.
+     * The order that a table's days are written in; empty where it does not matter.
      *
      * @param said what somebody says it is
      * @throws Problem where the lines contradict each other or what was said, or where nobody can tell
      */
-    static Optional<DayOrder> of(List<Written> days, Optional<DayOrder> said) {
+    public static Optional<DayOrder> of(List<Written> days, Optional<DayOrder> said) {
         Optional<Written> dayFirst =
                 days.stream().filter(Written::provesDayFirst).findFirst();
         Optional<Written> monthFirst =
@@ -83,7 +96,7 @@ public enum DayOrder {
     }
 
     /** A question about the first day that can be read two ways, for whom it can be put to; yes is the day first. */
-    static Optional<Message> question(List<Written> days) {
+    public static Optional<Message> question(List<Written> days) {
         boolean proved = days.stream().anyMatch(day -> day.provesDayFirst() || day.provesMonthFirst());
         return days.stream()
                 .filter(day -> !proved && day.unclear())
@@ -100,15 +113,19 @@ public enum DayOrder {
                 List.of(Message.of("history.orderLine", new Count((int) day.line()), new Name(day.text()))));
     }
 
-    /** A day of the notebook, also as {@link WrittenDay} reads it. */
-    static LocalDate day(String text, Optional<DayOrder> order) {
-        if (!STROKES.matcher(text).matches()) {
-            return WrittenDay.inTable(text);
-        }
+    /** A line with its days written as 2026-06-10, where the order makes days of them. */
+    public static Line plain(Line line, Layout layout, List<? extends Column<?>> columns, Optional<DayOrder> order) {
+        return layout.with(line, columns, order.orElse(DAY_FIRST)::plain);
+    }
+
+    private String plain(String text) {
+        Matcher strokes = STROKES.matcher(text);
         try {
-            return order.orElse(DAY_FIRST).day(text);
-        } catch (DateTimeException noSuchDay) {
-            throw Problem.of(Message.of("day.none", new Name(text)), Message.of("day.try"));
+            return strokes.matches()
+                    ? day(text) + Optional.ofNullable(strokes.group(4)).orElse("")
+                    : text;
+        } catch (DateTimeException noSuchDay) { // told by whoever reads the cell
+            return text;
         }
     }
 

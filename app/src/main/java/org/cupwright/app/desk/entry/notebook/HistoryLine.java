@@ -25,7 +25,7 @@ import org.cupwright.message.Problem;
  * @param place where it was
  */
 public record HistoryLine(LocalDate day, String hole, NotebookPlace place) {
-    private static final Column<String> DATE = Column.text("date").needed();
+    static final Column<LocalDate> DATE = Column.day("date").needed();
     private static final Column<String> HOLE = Column.text("hole").needed();
     private static final Column<String> ON = Column.text("on");
     private static final Column<String> SIDE = Column.text("side");
@@ -46,15 +46,7 @@ public record HistoryLine(LocalDate day, String hole, NotebookPlace place) {
                         .complete();
     }
 
-    /** The days as they stand there. */
-    static List<DayOrder.Written> days(Table table, Layout layout) {
-        return table.lines().stream()
-                .map(line ->
-                        new DayOrder.Written(line.number(), layout.row(line).text(DATE)))
-                .toList();
-    }
-
-    static HistoryLine of(Layout layout, Line line, Separator separator, Optional<DayOrder> order) {
+    static HistoryLine of(Layout layout, Line line, Separator separator) {
         Layout.Row row = layout.row(line);
         String on = row.text(ON);
         String side = row.text(SIDE);
@@ -62,13 +54,13 @@ public record HistoryLine(LocalDate day, String hole, NotebookPlace place) {
         failIfEmpty(row, DATE, "date");
         failIfEmpty(row, HOLE, "hole");
         if (inWords) {
-            return new HistoryLine(
-                    DayOrder.day(row.text(DATE), order), row.text(HOLE), NotebookWords.of(row.text(WORDS)));
+            LocalDate day = row.find(DATE).orElseThrow();
+            return new HistoryLine(day, row.text(HOLE), NotebookWords.of(row.text(WORDS)));
         }
         failIfEmpty(row, ON, layout.has(WORDS) && side.isEmpty() ? "words" : "on");
         failIfEmpty(row, SIDE, "side");
         NotebookPlace place = new NotebookPlace.Paced(place(on, side, separator));
-        return new HistoryLine(DayOrder.day(row.text(DATE), order), row.text(HOLE), place);
+        return new HistoryLine(row.find(DATE).orElseThrow(), row.text(HOLE), place);
     }
 
     private static void failIfEmpty(Layout.Row row, Column<?> column, String name) {

@@ -24,7 +24,9 @@ import org.cupwright.course.Hole;
 import org.cupwright.cupchange.CupWork.CutSomewhere;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
+import org.cupwright.formats.table.Column;
 import org.cupwright.formats.table.Layout;
+import org.cupwright.formats.table.Line;
 import org.cupwright.formats.table.NotReadLine;
 import org.cupwright.formats.table.Reading;
 import org.cupwright.formats.table.Table;
@@ -38,6 +40,8 @@ import org.cupwright.policy.Policy;
  * nothing.
  */
 public final class ImportHistory {
+    private static final List<Column<?>> DAYS = List.of(HistoryLine.DATE);
+
     private final Session session;
 
     public ImportHistory(Session session) {
@@ -107,7 +111,7 @@ public final class ImportHistory {
     public Optional<Message> question(SourceFile file) {
         return FileReading.read(file, in -> {
             Table table = Table.of(in);
-            return DayOrder.question(HistoryLine.days(table, HistoryLine.layout(table)));
+            return DayOrder.question(DayOrder.written(table, HistoryLine.layout(table), DAYS));
         });
     }
 
@@ -136,8 +140,12 @@ public final class ImportHistory {
         Read read(InputStream in, Optional<DayOrder> said) throws IOException {
             Table table = Table.of(in);
             Layout layout = HistoryLine.layout(table);
-            Optional<DayOrder> order = DayOrder.of(HistoryLine.days(table, layout), said);
-            return new Read(table.read(line -> fact(HistoryLine.of(layout, line, table.separator(), order))), order);
+            Optional<DayOrder> order = DayOrder.of(DayOrder.written(table, layout, DAYS), said);
+            Reading<Fact> lines = table.read(line -> {
+                Line plain = DayOrder.plain(line, layout, DAYS, order);
+                return fact(HistoryLine.of(layout, plain, table.separator()));
+            });
+            return new Read(lines, order);
         }
 
         LocalDate day(Fact fact) {

@@ -1,5 +1,6 @@
 package org.cupwright.app.desk.entry.table;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,6 +68,15 @@ record EntryColumns(EntryForm form, List<PartColumns> parts) {
     /** Whether the table says anything of what its kind of entry says, or when it happened. */
     static boolean fit(Layout layout) {
         return layout.found().stream().anyMatch(column -> !column.equals(WORDS) && !column.equals(PERSON));
+    }
+
+    /** Those in which days stand, or times that may begin with one. */
+    List<Column<?>> days() {
+        Stream<Column<?>> said = parts.stream()
+                .filter(part -> List.of(LocalDate.class, Instant.class)
+                        .contains(part.part().type()))
+                .map(PartColumns::whole);
+        return Stream.concat(Stream.of(DATE, TIME, RECORDED), said).toList();
     }
 
     /** The day of which the entries of a kind speak. */

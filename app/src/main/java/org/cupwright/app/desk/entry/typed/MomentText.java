@@ -104,6 +104,6 @@ public final class MomentText {
             String padded = text.matches("[0-9]:[0-9]{2}") ? "0" + text : text;
             return day.atTime(LocalTime.parse(padded));
         }
-        return LocalDateTime.parse(text.replace(' ', 'T'));
+        return LocalDateTime.parse(text.replace(' ', 'T').replaceFirst("T([0-9]:)", "T0$1"));
     }
 }

@@ -34,6 +34,17 @@ class NotebookWordsTest {
                 "5L 12")) {
             assertThat(NotebookWords.of(words)).as(words).isEqualTo(left);
         }
+        NotebookPlace right = new NotebookPlace.Paced(new Spot.Paced(14, Side.RIGHT, 5));
+        for (String words : List.of(
+                "14F 5R",
+                "14f 5r.",
+                "14 on, 5 from right edge",
+                "14 on, 5 from right edge.",
+                "14 on, 5 from the right edge.",
+                "5 from right edge, 14 on",
+                "14 on. 5 right.")) {
+            assertThat(NotebookWords.of(words)).as(words).isEqualTo(right);
+        }
         assertThat(NotebookWords.of("10\u00bd on 4,5 right"))
                 .isEqualTo(new NotebookPlace.Paced(new Spot.Paced(10.5, Side.RIGHT, 4.5)));
     }
