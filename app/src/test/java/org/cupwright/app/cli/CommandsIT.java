@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.cupwright.app.cli.InProcess.Result;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -140,11 +143,32 @@ class CommandsIT {
                 .hasSizeLessThanOrEqualTo(24)
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
         assertThat(first.replaceAll("\\s+", " "))
-                .contains("4 paces How far a hole keeps from the edge. (holelocation.edgePaces)")
+                .contains("4 paces How far a hole keeps from the edge. (holelocation.edgePaces; published)")
                 .contains("2 mm ", "(turf.stopDiffersMillimetres; set by the course; came as 1 mm)")
                 .contains("policy --all");
-        assertThat(first).doesNotContain("rotation.weight");
+        assertThat(first).doesNotContain("rotation.weight").contains("policy KEY");
+        assertThat(first.replaceAll("\\s+", " "))
+                .contains("(rotation.scheme; ", "(paper.ring; our choice)")
+                .doesNotContain("of them set");
         assertThat(cupwright.run("policy", "--all").out()).contains("rotation.weight.care", "holelocation.edgePaces");
+    }
+
+    @Test
+    void howeverMuchACourseHasSetItIsOneScreen() throws IOException {
+        importThreeGreens();
+        List<Object> set = new ArrayList<>(List.of("policy"));
+        for (String line : cupwright.run("policy", "--all").out().lines().toList()) {
+            Matcher weight =
+                    Pattern.compile("(rotation[.]weight[.][A-Za-z]+) .*").matcher(line);
+            if (weight.matches()) {
+                set.add(weight.group(1) + "=1");
+            }
+        }
+        assertThat(set).hasSizeGreaterThan(8);
+        assertThat(cupwright.run(set.toArray()).status()).isZero();
+        String first = cupwright.run("policy").out();
+        assertThat(first.lines()).hasSizeBetween(20, 24);
+        assertThat(first).contains("(paper.ring; ", "rotation.weight.", "of them set by the course");
     }
 
     @Test

@@ -34,10 +34,8 @@ public record AskedDay(Optional<LocalDate> date, int daysFromToday) {
             }
             return day;
         } catch (DateTimeException notOne) {
-            throw new TypeConversionException(
-                    text.matches("[0-9-]{8,10}")
-                            ? "there is no such day"
-                            : "give a day as 2026-05-31, yesterday, today or tomorrow");
+            throw new TypeConversionException((text.matches("[0-9-]{8,10}") ? "there is no such day; " : "")
+                    + "give a day as 2026-05-31, yesterday, today or tomorrow");
         }
     }
 

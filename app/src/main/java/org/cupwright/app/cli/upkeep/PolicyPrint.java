@@ -13,6 +13,9 @@ import org.cupwright.policy.Setting;
 final class PolicyPrint {
     private static final int VALUE_WIDTH = 16;
 
+    /** Lines of a terminal as it opens. */
+    private static final int SCREEN = 24;
+
     private final Texts texts;
     private final LocalDate day;
 
@@ -31,21 +34,38 @@ final class PolicyPrint {
         return String.join(System.lineSeparator(), lines);
     }
 
-    /** A line or two for each: the value, what it is, and the key by which it is set. */
+    /**
+     * A line or two for each, as many as a screen holds: the value, what it is, the key by which it is set, and where
+     * the value comes from.
+     */
     String first(List<PolicyEntry> entries, int others) {
         List<String> lines = new ArrayList<>();
         lines.add(texts.say("policy.title", texts.day(day)));
-        for (PolicyEntry entry : entries) {
-            Setting<?> setting = entry.setting();
-            String own =
-                    entry.isDefault() ? "" : "; " + texts.say("policy.isSet", withUnit(entry.defaultText(), setting));
-            String head = Layout.left("  " + withUnit(entry.value(), setting), VALUE_WIDTH);
-            String says = texts.say(setting.sentenceKey()) + " (" + setting.key() + own + ")";
-            String block = String.join(System.lineSeparator(), Layout.wrapped(" ".repeat(VALUE_WIDTH), says));
-            lines.add(head + block.stripLeading());
+        int shown = 0;
+        for (List<String> block : entries.stream().map(this::block).toList()) {
+            if (lines.size() + block.size() >= SCREEN) {
+                break;
+            }
+            lines.addAll(block);
+            shown++;
         }
-        lines.add(texts.say("policy.others", others));
+        List<PolicyEntry> left = entries.subList(shown, entries.size());
+        int own = (int) left.stream().filter(entry -> !entry.isDefault()).count();
+        int more = others + left.size();
+        lines.add(own == 0 ? texts.say("policy.others", more) : texts.say("policy.othersSet", more, own));
         return String.join(System.lineSeparator(), lines);
+    }
+
+    private List<String> block(PolicyEntry entry) {
+        Setting<?> setting = entry.setting();
+        String from = entry.isDefault()
+                ? texts.say("policy.from." + EnumNames.lowerCamel(setting.sourceKind()))
+                : texts.say("policy.isSet", withUnit(entry.defaultText(), setting));
+        String head = Layout.left("  " + withUnit(entry.value(), setting), VALUE_WIDTH);
+        String says = texts.say(setting.sentenceKey()) + " (" + setting.key() + "; " + from + ")";
+        List<String> block = Layout.wrapped(" ".repeat(VALUE_WIDTH), says);
+        block.set(0, head + block.get(0).strip());
+        return block;
     }
 
     private List<String> lines(PolicyEntry entry) {
