@@ -96,7 +96,7 @@ class DailyJobIT {
     }
 
     @Test
-    void aHoleThatWasLeftAfterAllCorrectsWhatWasEnteredForAll() {
+    void aHoleThatWasLeftAfterAllCorrectsWhatWasEnteredForAll() throws IOException {
         type("morning");
         type("cut");
         InProcess script = new InProcess(files.resolve("data"));
@@ -110,6 +110,13 @@ class DailyJobIT {
         assertThat(kept.out()).contains("left in yesterday's hole").contains("that entry is corrected");
         String log = script.run("log", "list", "--hole", "2").out();
         assertThat(log).contains("left in yesterday's hole").doesNotContain("cup changed");
+        Path whole = files.resolve("log.jsonl");
+        script.run("log", "export", whole);
+        assertThat(Files.readAllLines(whole).stream().filter(entry -> entry.contains("\"hole\":\"2\"")))
+                .as("the old entry stays, beside its correction")
+                .hasSize(2)
+                .anyMatch(entry -> entry.contains("\"kind\":\"cupChanged\""))
+                .anyMatch(entry -> entry.contains("\"kind\":\"correction\"") && entry.contains("leftInOldHole"));
         assertThat(script.run("log", "list", "--hole", "1").out()).contains("cup changed");
         assertThat(script.run("turf", "--all").out().lines().filter(line -> line.startsWith("2 ")))
                 .as("nothing was cut, so nothing rests")
@@ -184,6 +191,10 @@ class DailyJobIT {
         Result unknown = cupwright.run("plan", "--date", "someday");
         assertThat(unknown.status()).isEqualTo(2);
         assertThat(unknown.err()).contains("2026-05-31, yesterday, today or tomorrow");
+        for (String group : List.of("log", "weather")) {
+            assertThat(cupwright.run(group, "list", "--to", "2026-02-30").err())
+                    .contains("'--to'", "no such day", "yesterday, today or tomorrow");
+        }
         assertThat(cupwright.run("cut", "--date", "yesterday", "--yes").status())
                 .isEqualTo(1);
         assertThat(cupwright.run("cut", "--yes").status()).isZero();
