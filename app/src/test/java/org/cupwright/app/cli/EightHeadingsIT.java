@@ -204,4 +204,70 @@ class EightHeadingsIT {
             }
         }
     }
+
+    /**
+     * A level that is laid along the line of play, or along a heading of the map, and what it says of the ground.
+     *
+     * @param turned degrees by which the heading differs from the line of play; none where it is said to be along it
+     */
+    private record Level(Integer turned, double fall, double fallRight, String falls) {}
+
+    private static final List<Level> LEVELS = List.of(
+            new Level(null, 2, 0, "2.0 % to the back"),
+            new Level(null, -2, 0, "2.0 % to the front"),
+            new Level(null, 0, 1.5, "1.5 % to the right"),
+            new Level(null, 0, -1.5, "1.5 % to the left"),
+            new Level(90, 2, 0, "2.0 % to the right"),
+            new Level(180, 2, 0, "2.0 % to the front"),
+            new Level(270, 2, 0, "2.0 % to the left"),
+            new Level(0, 3, 4, "5.0 % to the back right")); // 3, 4 and 5: 53 degrees to the right
+
+    /** Headings of the map are the eighths of the compass, in the order of the eight ways to play. */
+    @Test
+    void whatALevelReadsFallsTheWayItWasRead() throws IOException {
+        for (Level level : LEVELS) {
+            StringJoiner lines = new StringJoiner("\n", "hole,on,side,heading,fall,fallRight\n", "\n");
+            for (EightHeadings play : EightHeadings.values()) {
+                String heading = level.turned() == null
+                        ? "play"
+                        : Integer.toString((45 * play.ordinal() + level.turned()) % 360);
+                lines.add(play.ordinal() + 1 + ",12,L8," + heading + "," + level.fall() + "," + level.fallRight());
+            }
+            Path table = MadeCourse.write(files.resolve("levels.csv"), lines.toString());
+            said(cupwright, "import", "--course", "made", "--levels", table); // in place of those before
+            List<String> read = said(cupwright, "level", "list")
+                    .lines()
+                    .filter(line -> line.contains(" on · "))
+                    .toList();
+            assertThat(read)
+                    .hasSize(8)
+                    .allSatisfy(line -> assertThat(line)
+                            .contains("middle · 12 on · 8 from left")
+                            .contains(level.falls() + " "));
+        }
+    }
+
+    /** Half paces, decimal points and both sides, as notebooks have them. */
+    @Test
+    void aNotebooksPacesLeadToThePlacesItMeans() throws IOException {
+        StringJoiner lines = new StringJoiner("\n", "date;hole;on;side\n", "\n");
+        for (EightHeadings play : EightHeadings.values()) {
+            int hole = play.ordinal() + 1;
+            lines.add("2026-06-01;" + hole + ";12½;L4")
+                    .add("2026-06-02;" + hole + ";25.5;R 6,5")
+                    .add("2026-06-03;" + hole + ";5;R 3");
+        }
+        Path table = MadeCourse.write(files.resolve("notebook.csv"), lines.toString());
+        said(cupwright, "history", "import", table, "--yes");
+        String list = said(cupwright, "log", "list", "--from", "2026-06-01", "--to", "2026-06-03")
+                .replaceAll("\\s+", " ");
+        assertThat(list.split("middle left · 12½ on · 4 from left", -1)).hasSize(9);
+        assertThat(list.split("back right · 25½ on · 6½ from right", -1)).hasSize(9);
+        assertThat(list.split("front right · 5 on · 3 from right", -1)).hasSize(9);
+        // 25½ paces are 23.31 m, 6½ from the right 14.06 m from the left
+        String json =
+                said(cupwright, "log", "list", "--hole", "2", "--from", "2026-06-02", "--to", "2026-06-02", "--json");
+        String[] wanted = where(EightHeadings.NORTH_EAST, 14.059, 23.307).split(",", -1);
+        assertThat(json).contains(shortened(wanted[0])).contains(shortened(wanted[1]));
+    }
 }
