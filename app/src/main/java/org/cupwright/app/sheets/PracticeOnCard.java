@@ -61,7 +61,8 @@ record PracticeOnCard(DaySheet day, Loop block, Page page, Texts texts) {
     }
 
     private String title() {
-        String key = anyCut() ? "sheet.card.practiceCut" : "sheet.card.practicePlugs";
+        String old = anyKnown() ? "sheet.card.practicePlugs" : "sheet.card.practiceUnknown";
+        String key = anyCut() ? "sheet.card.practiceCut" : old;
         return texts.say(key, day.blocks().name(block), day.blocks().yours(block));
     }
 
@@ -69,12 +70,23 @@ record PracticeOnCard(DaySheet day, Loop block, Page page, Texts texts) {
         return day.holes(block).stream().anyMatch(hole -> hole.cut().isPresent());
     }
 
-    /** Where its holes are, or where those are that are to be filled. */
+    private boolean anyKnown() {
+        return day.holes(block).stream()
+                .anyMatch(
+                        hole -> hole.lastHole().isPresent() || hole.roughHole().isPresent());
+    }
+
+    /** Where its holes are, or where those are that are to be filled; nothing where neither is known of any. */
     private List<String> holes() {
+        if (!anyCut() && !anyKnown()) {
+            return List.of();
+        }
         PlaceWords words = new PlaceWords(texts, day.paceMetres());
         boolean cut = anyCut();
+        String last = block.holes().get(block.holes().size() - 1);
         return day.holes(block).stream()
-                .map(hole -> hole.hole() + " " + (cut ? words.cut(hole) : words.lastHole(hole)) + ";")
+                .map(hole -> hole.hole() + " " + (cut ? words.cut(hole) : words.lastHole(hole))
+                        + (hole.hole().equals(last) ? "" : ";"))
                 .toList();
     }
 

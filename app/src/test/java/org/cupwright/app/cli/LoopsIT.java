@@ -94,8 +94,7 @@ class LoopsIT {
                 .containsSubsequence("18 ", "By the shed P1 chosen on the day", "P3 chosen on the day");
         assertThat(paper(DayPaperFiles.CARD, 2))
                 .containsSubsequence(
-                        "The hand work",
-                        "By the shed: 3 holes, yours to choose, away from the plugs: P1 place not on record;");
+                        "The hand work", "By the shed: 3 holes, yours to choose; no old hole is on record.");
 
         assertThat(cupwright.run("cut", "--yes").out()).contains("18").doesNotContain("P1");
         assertThat(cupwright.run("cut", "P1", "14", "L4").status()).isZero();

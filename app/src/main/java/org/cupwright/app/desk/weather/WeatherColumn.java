@@ -20,7 +20,7 @@ public final class WeatherColumn {
     private static final List<Unit> PERCENT = List.of(new Unit("%", 0, 1));
     private static final List<Unit> MINUTES = List.of(new Unit("min", 0, 1), new Unit("h", 0, 60));
 
-    /** A watt per square metre over the whole day; a langley is a calorie per square centimetre (FAO-56, table 3, recalled). */
+    /** A watt per square metre over a day; a langley is a calorie per square centimetre (FAO-56, table 3, recalled). */
     private static final List<Unit> MEGAJOULES = List.of(
             new Unit("MJ/m2", 0, 1),
             new Unit("W/m2", 0, 0.0864),
