@@ -42,9 +42,16 @@ import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.rotation.candidate.GreenSpots;
 import org.cupwright.rotation.candidate.JudgedSpot;
 import org.cupwright.rotation.candidate.Wishes;
+import org.cupwright.rotation.weeks.GreenDay;
+import org.cupwright.rotation.weeks.GreenWeeks;
+import org.cupwright.rotation.weeks.PastHole;
+import org.cupwright.rotation.weeks.RestDays;
+import org.cupwright.rotation.weeks.WeeksRequest;
 import org.cupwright.testing.Suite;
 import org.cupwright.turf.state.CupInGround;
+import org.cupwright.turf.state.HolesOnGreen;
 import org.cupwright.turf.state.TurfState;
+import org.cupwright.turf.today.Clocks;
 import org.cupwright.turf.today.ComingGround;
 import org.cupwright.turf.today.TurfDay;
 import org.cupwright.turf.weather.WeatherOutlook;
@@ -61,13 +68,15 @@ public final class DemoPlans {
     static final DemoCourse DEMO = new DemoCourse(1);
     static final Course COURSE = DEMO.course();
     public static final ZoneId ZONE = COURSE.frame().zone();
-    static final Policy POLICY = Policy.defaults();
+    public static final Policy POLICY = Policy.defaults();
     private static final GreenSpeed SPEED = new GreenSpeed(10);
 
     /**
      * Fewer spots than this are offered whole (our choice): where ground is scarce, thinning could lose the last of it.
      */
     private static final int FEW = 200;
+
+    private static final List<SharedGreen> SHARED = List.of(new SharedGreen("9", "18"));
 
     private static final Set<Verdict> GOOD = EnumSet.of(Verdict.PASS, Verdict.CAUTION);
 
@@ -111,12 +120,70 @@ public final class DemoPlans {
                         state.green(hole.id()).cup().map(CupInGround::at),
                         Wishes.none()))
                 .toList();
-        List<SharedGreen> shared = List.of(new SharedGreen("9", "18"));
-        DayPlan plan = new DayPlanner(POLICY).plan(new DayRequest(day, greens, shared, false, Suite.seed()));
+        DayPlan plan = new DayPlanner(POLICY).plan(new DayRequest(day, greens, SHARED, false, Suite.seed()));
         Map<String, List<ConcessionStep>> conceded = new TreeMap<>();
         judged.forEach((hole, judge) -> conceded.put(hole, judge.judgeGreen().concessions()));
         conceded.values().removeIf(List::isEmpty);
         return new Planned(plan, conceded);
+    }
+
+    /** Days to be planned together on the ground that a state leaves on their first morning. */
+    public WeeksRequest weeks(List<LocalDate> days, TurfState state, WeatherOutlook outlook, long seed) {
+        TurfDay today = TurfDay.of(state, days.get(0), outlook, POLICY);
+        ComingGround coming = new ComingGround(today);
+        Clocks clocks = new Clocks(today);
+        List<GreenWeeks> greens = COURSE.holes().parallelStream()
+                .map(hole -> new GreenWeeks(
+                        hole.id(),
+                        lasting(hole),
+                        past(state.green(hole.id()).holes()),
+                        Optional.empty(),
+                        days.stream()
+                                .map(day -> new GreenDay(withoutHoles(ground(hole, day, coming)), Wishes.none()))
+                                .toList()))
+                .toList();
+        return new WeeksRequest(days, greens, SHARED, rests(clocks), Set.of(), seed);
+    }
+
+    /** On a small green more of its spots, so that some fit between the ground that rests. */
+    private List<Candidate> lasting(Hole hole) {
+        GroundOnDay clear = GroundOnDay.clear(DemoCourse.TODAY);
+        double square = POLICY.get(RotationPolicy.CANDIDATE_SQUARE_METRES);
+        List<Candidate> some =
+                candidates(hole, offered(judges.get(hole.id()), every), judges.get(hole.id()), clear, square);
+        int least = Integer.getInteger("least", 400);
+        return some.size() >= least
+                ? some
+                : candidates(hole, offered(judges.get(hole.id()), 1), judges.get(hole.id()), clear, square / 2);
+    }
+
+    private static List<PastHole> past(HolesOnGreen holes) {
+        List<PastHole> past = new ArrayList<>();
+        holes.old().forEach(old -> past.add(new PastHole(old.at(), old.cutOn(), Optional.of(old.leftOn()))));
+        holes.now().ifPresent(now -> past.add(new PastHole(now.at(), now.cutOn(), Optional.empty())));
+        return past;
+    }
+
+    private static GroundOnDay withoutHoles(GroundOnDay ground) {
+        return new GroundOnDay(
+                ground.day(),
+                ground.items().stream()
+                        .filter(item -> item.kind() != GroundItem.Kind.OLD_HOLE)
+                        .toList());
+    }
+
+    private static RestDays rests(Clocks clocks) {
+        return new RestDays() {
+            @Override
+            public LocalDate restsUntil(LocalDate leftOn) {
+                return clocks.restsUntil(leftOn);
+            }
+
+            @Override
+            public LocalDate plugShowsUntil(LocalDate leftOn) {
+                return clocks.plugShowsUntil(leftOn);
+            }
+        };
     }
 
     private static GroundOnDay ground(Hole hole, LocalDate day, ComingGround coming) {
@@ -127,13 +194,18 @@ public final class DemoPlans {
     }
 
     private List<Candidate> candidates(Hole hole, GreenJudge judge, GroundOnDay ground) {
+        return candidates(hole, offered(judge), judge, ground, POLICY.get(RotationPolicy.CANDIDATE_SQUARE_METRES));
+    }
+
+    private static List<Candidate> candidates(
+            Hole hole, List<Judgement> offered, GreenJudge judge, GroundOnDay ground, double squareMetres) {
         GreenJudgement green = judge.judgeGreen();
         GreenFrame frame = GreenFrame.of(hole, OnConvention.ALONG_CHORD).orElseThrow();
-        List<JudgedSpot> spots = offered(judge).stream()
+        List<JudgedSpot> spots = offered.stream()
                 .map(spot -> new JudgedSpot(spot, Optional.of(frame.place(spot.position()))))
                 .toList();
         return new GreenSpots(spots, ground)
-                .thinned(POLICY.get(RotationPolicy.CANDIDATE_SQUARE_METRES)).stream()
+                .thinned(squareMetres).stream()
                         .map(one -> new Candidate(
                                 one.judgement(),
                                 one.place(),

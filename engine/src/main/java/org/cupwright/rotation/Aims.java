@@ -20,7 +20,7 @@ public final class Aims {
     private static final Shares BUSY_DAY = new Shares(3, 2, 1);
 
     /** Half a pace: our choice, as finer than that nobody paces. */
-    static final double ROOM_AT_LEAST_METRES = Paces.STANDARD_METRES / 2;
+    public static final double ROOM_AT_LEAST_METRES = Paces.STANDARD_METRES / 2;
 
     private final Policy policy;
     private final Set<Third> allowed;
@@ -28,7 +28,7 @@ public final class Aims {
     private final Shares difficulties;
     private final Map<Term, Double> weights = new EnumMap<>(Term.class);
 
-    Aims(Policy policy, boolean busy) {
+    public Aims(Policy policy, boolean busy) {
         this.policy = policy;
         List<Third> named = policy.get(RotationPolicy.THIRDS_ALLOWED);
         this.allowed = named.isEmpty() ? EnumSet.allOf(Third.class) : EnumSet.copyOf(named);

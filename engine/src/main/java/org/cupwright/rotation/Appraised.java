@@ -26,7 +26,7 @@ public record Appraised(Candidate candidate, Map<Term, Double> terms, Option opt
     }
 
     /** What a candidate adds to the counts of a day. */
-    static long tally(Candidate candidate) {
+    public static long tally(Candidate candidate) {
         return Tally.HOLE
                 + candidate
                         .third()

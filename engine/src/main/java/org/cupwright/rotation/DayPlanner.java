@@ -1,7 +1,10 @@
 package org.cupwright.rotation;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import org.cupwright.course.MapPoint;
 import org.cupwright.message.Message;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.DayScore.Pick;
@@ -39,6 +42,32 @@ public final class DayPlanner {
         return new KeepApart(asked -> decided(asked, aims), aims).plan(request);
     }
 
+    /**
+     * The plan of a day whose holes have been chosen already, with reasons, alternatives and bounds as if it had been
+     * found here.
+     *
+     * @param chosen for every hole that is to be in the plan the spot, one of those that may be chosen
+     * @throws IllegalArgumentException for a spot that may not be chosen
+     */
+    public DayPlan explain(DayRequest request, Map<String, MapPoint> chosen) {
+        Aims aims = new Aims(policy, request.busy());
+        OpenGreens open = new OpenGreens(request, aims);
+        List<Appraised> picks =
+                open.greens().stream().map(green -> pick(green, chosen)).toList();
+        long tally = picks.stream().mapToLong(pick -> pick.option().tally()).sum();
+        DayOutcome outcome = new DayOutcome(open.greens(), picks, tally, aims.thirdsOff(tally));
+        DayPlan plan = plan(request, open, outcome, search.of(open.greens(), aims), aims);
+        return plan.withFindings(KeepApart.near(request, plan, aims));
+    }
+
+    private static Appraised pick(OpenGreen green, Map<String, MapPoint> chosen) {
+        return green.all().stream()
+                .filter(one -> one.candidate().at().equals(chosen.get(green.hole())))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("hole " + green.hole() + " may not be at "
+                        + chosen.get(green.hole()) + "; choose one of its candidates"));
+    }
+
     private DayPlan decided(DayRequest request, Aims aims) {
         OpenGreens open = new OpenGreens(request, aims);
         List<OpenGreen> greens = open.greens();
@@ -49,17 +78,29 @@ public final class DayPlanner {
             chosen.add(greens.get(i).kinds().get(choice.options().get(i)));
         }
         DayOutcome outcome = new DayOutcome(greens, chosen, choice.tally(), found.thirdsOff());
+        return plan(request, open, outcome, found, aims);
+    }
+
+    private static DayPlan plan(DayRequest request, OpenGreens open, DayOutcome outcome, DaySearch search, Aims aims) {
         List<Message> findings = new ArrayList<>(open.findings());
         findings.addAll(new Shortfalls(outcome, aims).all());
+        Map<Term, Double> terms = DayScore.of(picks(outcome), aims).terms();
         return new DayPlan(
                 request.date(),
                 request.seed(),
                 holes(outcome, aims),
-                Totals.of(greens.size(), choice.tally()),
-                found.thirdsOff(),
-                DayScore.of(picks(outcome), aims).terms(),
-                found.bounds(),
+                Totals.of(outcome.greens().size(), outcome.tally()),
+                outcome.thirdsOff(),
+                terms,
+                bounds(terms, search),
                 findings);
+    }
+
+    /** Nothing is less than 0: where a wish is fully met there is nothing to count. */
+    private static Map<Term, Double> bounds(Map<Term, Double> terms, DaySearch search) {
+        Map<Term, Double> bounds = new EnumMap<>(Term.class);
+        terms.forEach((term, value) -> bounds.put(term, value > 0 ? search.bound(term) : 0));
+        return bounds;
     }
 
     private static List<PlannedHole> holes(DayOutcome outcome, Aims aims) {

@@ -1,7 +1,6 @@
 package org.cupwright.rotation;
 
 import java.util.List;
-import java.util.Map;
 import org.cupwright.rotation.counting.CheapestChoice.Choice;
 
 /**
@@ -17,8 +16,8 @@ public interface DaySearch {
     /** Of the plans whose thirds are as even as can be, the one of least price: for each green, which of its kinds. */
     Choice find();
 
-    /** For each term the least value among all plans whose thirds are as even as can be, each in its own unit. */
-    Map<Term, Double> bounds();
+    /** The least value of a term, in its own unit, among all plans whose thirds are as even as can be. */
+    double bound(Term term);
 
     /** Makes the search of a day. */
     @FunctionalInterface

@@ -41,14 +41,18 @@ final class KeepApart {
 
     DayPlan plan(DayRequest request) {
         Step step = new Step(request, planner.apply(request));
-        List<Message> near = new ArrayList<>();
         for (SharedGreen pair : request.sharedGreens()) {
             step = settled(step, pair);
-            if (pair.metresApart(step.plan()) < aims.wantedOnSharedGreenMetres()) {
-                near.add(nearEachOther(pair, step.plan()));
-            }
         }
-        return step.plan().withFindings(near);
+        return step.plan().withFindings(near(request, step.plan(), aims));
+    }
+
+    /** The pairs of a plan that are nearer to each other than wanted. */
+    static List<Message> near(DayRequest request, DayPlan plan, Aims aims) {
+        return request.sharedGreens().stream()
+                .filter(pair -> pair.metresApart(plan) < aims.wantedOnSharedGreenMetres())
+                .map(pair -> nearEachOther(pair, plan, aims))
+                .toList();
     }
 
     private Step settled(Step from, SharedGreen pair) {
@@ -121,7 +125,7 @@ final class KeepApart {
                 new Wishes(green.wishes().locked(), forbidden, green.wishes().closed()));
     }
 
-    private Message nearEachOther(SharedGreen pair, DayPlan plan) {
+    private static Message nearEachOther(SharedGreen pair, DayPlan plan, Aims aims) {
         double apart = pair.metresApart(plan);
         return Message.of(
                 apart < aims.leastOnSharedGreenMetres()

@@ -19,7 +19,11 @@ public final class Price {
     private Price() {}
 
     static long of(double points) {
-        return Math.round(points * 1000) << TIE_BITS;
+        return ofThousandths(Math.round(points * 1000));
+    }
+
+    public static long ofThousandths(long thousandths) {
+        return thousandths << TIE_BITS;
     }
 
     static long points(Map<Term, Double> terms, Aims aims) {

@@ -94,7 +94,7 @@ public final class MadeGreens {
         return candidate(east, north, Verdict.PASS, Optional.of(rank), true, 3);
     }
 
-    static Candidate candidate(
+    public static Candidate candidate(
             double east, double north, Verdict verdict, Optional<DifficultyClass> rank, boolean placed, double room) {
         Optional<PlaceOnGreen> place = placed ? Optional.of(place(east, north)) : Optional.empty();
         return new Candidate(judgement(east, north, verdict, rank, 5), place, room, false);

@@ -18,7 +18,7 @@ import org.locationtech.jts.geom.Point;
  *
  * <p>Ground saved for an event is not closed: who plans keeps it, and the event uses it.
  */
-final class ClosedGroundRule implements Rule {
+final class ClosedGroundRule implements GroundRule {
     private final List<Geometry> outOfUse;
     private final List<Geometry> lightUse;
     private final double aboutMetres;
@@ -34,11 +34,11 @@ final class ClosedGroundRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(JudgedPosition judged) {
-        return Unit.METRES.result(RuleId.CLOSED_GROUND, at(judged.position()));
+    public RuleResult at(MapPoint position) {
+        return Unit.METRES.result(RuleId.CLOSED_GROUND, answer(position));
     }
 
-    private RuleAnswer at(MapPoint position) {
+    private RuleAnswer answer(MapPoint position) {
         double fromOutOfUse = nearest(position, outOfUse);
         double fromLightUse = nearest(position, lightUse);
         if (fromOutOfUse < aboutMetres) {

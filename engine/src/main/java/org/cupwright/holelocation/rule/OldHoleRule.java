@@ -14,7 +14,7 @@ import org.cupwright.policy.Policy;
  * How far the position is from old holes, m: it fails near those whose ground still rests, and is a caution near the
  * last few of the past weeks, resting or not (sentence {@code caution}).
  */
-final class OldHoleRule implements Rule {
+final class OldHoleRule implements GroundRule {
     private final List<MapPoint> resting;
     private final List<MapPoint> last;
     private final double restMetres;
@@ -30,11 +30,11 @@ final class OldHoleRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(JudgedPosition judged) {
-        return Unit.METRES.result(RuleId.OLD_HOLE, at(judged.position()));
+    public RuleResult at(MapPoint position) {
+        return Unit.METRES.result(RuleId.OLD_HOLE, answer(position));
     }
 
-    private RuleAnswer at(MapPoint position) {
+    private RuleAnswer answer(MapPoint position) {
         double fromResting = Distances.nearest(position, resting);
         double fromLast = Distances.nearest(position, last);
         if (fromResting < restMetres) {

@@ -11,7 +11,7 @@ import org.cupwright.holelocation.RuleResult;
 import org.cupwright.policy.Policy;
 
 /** How far the position is from plugs that still show, m: on one it fails, near one it is a caution. */
-final class PlugRule implements Rule {
+final class PlugRule implements GroundRule {
     private final List<MapPoint> plugs;
     private final double onMetres;
     private final double nearMetres;
@@ -25,8 +25,8 @@ final class PlugRule implements Rule {
     }
 
     @Override
-    public RuleResult judge(JudgedPosition judged) {
-        double metres = Distances.nearest(judged.position(), plugs);
+    public RuleResult at(MapPoint position) {
+        double metres = Distances.nearest(position, plugs);
         LeaningOutcome said = LeaningOutcome.of(Distances.outcome(metres, onMetres, nearMetres));
         double limit = said.outcome() == Outcome.FAIL ? onMetres : nearMetres;
         return Unit.METRES.result(

@@ -43,12 +43,7 @@ public final class RulesOfDay {
         this.words = words;
         this.standing = standingBefore.orElseGet(() -> standing(measured, day, policy, words));
         List<Rule> all = new ArrayList<>(standing);
-        all.addAll(
-                FIRST_OF_THE_GROUND,
-                List.of(
-                        new OldHoleRule(day.ground(), policy),
-                        new PlugRule(day.ground(), policy),
-                        new ClosedGroundRule(day.ground(), policy)));
+        all.addAll(FIRST_OF_THE_GROUND, GroundRule.all(day.ground(), policy));
         this.rules = List.copyOf(all);
     }
 

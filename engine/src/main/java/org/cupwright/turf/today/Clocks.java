@@ -38,6 +38,16 @@ public final class Clocks {
         return end(wearRest, old.leftOn());
     }
 
+    /** The last day on which the ground about a hole rests that is left on a day. */
+    public LocalDate restsUntil(LocalDate leftOn) {
+        return end(wearRest, leftOn).lastDay();
+    }
+
+    /** The last day on which a plug is taken to show that is set on a day. */
+    public LocalDate plugShowsUntil(LocalDate setOn) {
+        return end(plugClock, setOn).lastDay();
+    }
+
     /** Plugs of a green that count or are asked about on a day. */
     public List<VisiblePlug> plugsOn(String hole, LocalDate day) {
         GreenState green = turf.state().green(hole);

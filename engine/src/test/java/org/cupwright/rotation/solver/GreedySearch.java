@@ -2,9 +2,7 @@ package org.cupwright.rotation.solver;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import org.cupwright.rotation.Aims;
 import org.cupwright.rotation.DaySearch;
@@ -62,18 +60,12 @@ final class GreedySearch implements DaySearch {
 
     /** The least each green can add; of the terms of the whole day no more than that none is below 0. */
     @Override
-    public Map<Term, Double> bounds() {
-        Map<Term, Double> bounds = new EnumMap<>(Term.class);
-        for (Term term : Term.values()) {
-            bounds.put(
-                    term,
-                    greens.stream()
-                            .mapToDouble(green -> green.all().stream()
-                                    .mapToDouble(one -> one.terms().get(term))
-                                    .min()
-                                    .orElseThrow())
-                            .sum());
-        }
-        return bounds;
+    public double bound(Term term) {
+        return greens.stream()
+                .mapToDouble(green -> green.all().stream()
+                        .mapToDouble(one -> one.terms().get(term))
+                        .min()
+                        .orElseThrow())
+                .sum();
     }
 }

@@ -1,0 +1,147 @@
+package org.cupwright.rotation.weeks;
+
+import java.util.Arrays;
+import org.cupwright.rotation.counting.Tally;
+
+/**
+ * A plan under work: which spot has the hole on which green and day, and what that costs. Not safe for use by several
+ * threads.
+ */
+final class Choices {
+    private final WeeksModel model;
+    private final int[][] chosen;
+    private final long[][] costs;
+    private final long[] tallies;
+    private final double[] leaves;
+    private final long[] balances;
+    private long total;
+    private long work;
+
+    /** A plan without any hole. */
+    Choices(WeeksModel model) {
+        this.model = model;
+        this.chosen = new int[model.greenCount()][model.dayCount()];
+        for (int[] green : chosen) {
+            Arrays.fill(green, GreenTable.NONE);
+        }
+        this.costs = new long[model.greenCount()][model.dayCount()];
+        this.tallies = new long[model.dayCount()];
+        this.leaves = new double[model.dayCount()];
+        this.balances = new long[model.dayCount()];
+        for (int day = 0; day < balances.length; day++) {
+            balances[day] = model.day(day).cost(0, 0);
+            total += balances[day];
+        }
+    }
+
+    int chosen(int green, int day) {
+        return chosen[green][day];
+    }
+
+    long total() {
+        return total;
+    }
+
+    long tally(int day) {
+        return tallies[day];
+    }
+
+    /** By how much the leaves of a day's holes together are more than usual, m. */
+    double leaveOff(int day) {
+        return leaves[day];
+    }
+
+    /** How many holes were priced: the search's measure of work, the same on every machine. */
+    long work() {
+        return work;
+    }
+
+    int holes(int day) {
+        return Tally.holes(tallies[day]);
+    }
+
+    /** By how much the whole plan would be dearer with the hole of a green elsewhere on a day. */
+    long change(int green, int day, int spot) {
+        return balanceWith(green, day, spot) - balances[day] + greenChange(green, day, spot);
+    }
+
+    /** The same, of what the greens cost by themselves. */
+    long greenChange(int green, int day, int spot) {
+        int before = chosen[green][day];
+        chosen[green][day] = spot;
+        long change = 0;
+        for (int other : model.sharing(green)) {
+            GreenCosts costsOf = model.green(other);
+            for (int later = day; later <= model.green(green).reach(day); later++) {
+                change += priced(costsOf, other, later) - costs[other][later];
+            }
+        }
+        chosen[green][day] = before;
+        return change;
+    }
+
+    private long priced(GreenCosts costsOf, int green, int day) {
+        int spot = chosen[green][day];
+        work++;
+        return spot == GreenTable.NONE ? 0 : costsOf.cost(day, spot, chosen);
+    }
+
+    private long balanceWith(int green, int day, int spot) {
+        return model.day(day).cost(tallyWith(green, day, spot), leaveWith(green, day, spot));
+    }
+
+    private long tallyWith(int green, int day, int spot) {
+        GreenTable table = model.table(green);
+        int before = chosen[green][day];
+        return tallies[day]
+                - (before == GreenTable.NONE ? 0 : table.tally(before))
+                + (spot == GreenTable.NONE ? 0 : table.tally(spot));
+    }
+
+    private double leaveWith(int green, int day, int spot) {
+        GreenTable table = model.table(green);
+        int before = chosen[green][day];
+        return leaves[day]
+                - (before == GreenTable.NONE ? 0 : table.leaveOff(before))
+                + (spot == GreenTable.NONE ? 0 : table.leaveOff(spot));
+    }
+
+    /** Puts the hole of a green elsewhere on a day. */
+    void put(int green, int day, int spot) {
+        long tally = tallyWith(green, day, spot);
+        leaves[day] = leaveWith(green, day, spot);
+        tallies[day] = tally;
+        long balance = model.day(day).cost(tally, leaves[day]);
+        total += balance - balances[day];
+        balances[day] = balance;
+        chosen[green][day] = spot;
+        for (int other : model.sharing(green)) {
+            GreenCosts costsOf = model.green(other);
+            for (int later = day; later <= model.green(green).reach(day); later++) {
+                long cost = priced(costsOf, other, later);
+                total += cost - costs[other][later];
+                costs[other][later] = cost;
+            }
+        }
+    }
+
+    /** The choices as they are, to come back to. */
+    int[][] copy() {
+        int[][] copy = new int[chosen.length][];
+        for (int green = 0; green < copy.length; green++) {
+            copy[green] = chosen[green].clone();
+        }
+        return copy;
+    }
+
+    /** Back to choices that were copied. */
+    void restore(int[][] copied) {
+        for (int green = 0; green < copied.length; green++) {
+            for (int day = 0; day < copied[green].length; day++) {
+                if (chosen[green][day] != copied[green][day]) {
+                    put(green, day, copied[green][day]);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,169 @@
+package org.cupwright.rotation.weeks;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.GroundOnDay;
+import org.cupwright.holelocation.Verdict;
+import org.cupwright.policy.Policy;
+import org.cupwright.rotation.Aims;
+import org.cupwright.rotation.Appraised;
+import org.cupwright.rotation.Choosable;
+import org.cupwright.rotation.candidate.Candidate;
+import org.cupwright.rotation.candidate.GreenCandidates;
+
+/** The spots of one green by number, what each is, and which of them every day offers. Immutable once made. */
+final class GreenTable {
+    /** Not in play that day, or nothing to choose from. */
+    static final int NONE = -1;
+
+    private final GreenWeeks green;
+    private final List<Candidate> spots = new ArrayList<>();
+    private final Map<MapPoint, Integer> numbers = new HashMap<>();
+    private final int[][] offered;
+    private final boolean[][] care;
+    private final long[] own;
+    private final long[] tally;
+    private final double[] room;
+    private final double[] leaveOff;
+    private final double usualLeave;
+
+    GreenTable(GreenWeeks green, PlanCalendar calendar, Policy policy, List<Aims> aims, HolePrices prices) {
+        this.green = green;
+        green.candidates().forEach(this::number);
+        green.days().forEach(day -> day.wishes().locked().ifPresent(this::number));
+        int days = calendar.size();
+        this.offered = new int[days][];
+        this.care = new boolean[days][];
+        for (int day = 0; day < days; day++) {
+            boolean asBefore =
+                    day > 0 && same(green.days().get(day), green.days().get(day - 1), aims, day);
+            if (asBefore) {
+                offered[day] = offered[day - 1];
+                care[day] = care[day - 1];
+            } else {
+                offer(day, policy, aims.get(day));
+            }
+        }
+        this.own = spots.stream().mapToLong(prices::own).toArray();
+        this.tally = spots.stream().mapToLong(Appraised::tally).toArray();
+        this.room = spots.stream().mapToDouble(Candidate::goodWithinMetres).toArray();
+        this.usualLeave = green.candidates().stream()
+                .flatMapToDouble(spot -> spot.judgement().difficulty().meanLeaveMetres().stream())
+                .average()
+                .orElse(0);
+        this.leaveOff = spots.stream()
+                .mapToDouble(
+                        spot -> spot.judgement().difficulty().meanLeaveMetres().orElse(usualLeave) - usualLeave)
+                .toArray();
+    }
+
+    private int number(Candidate spot) {
+        return numbers.computeIfAbsent(spot.at(), at -> {
+            spots.add(spot);
+            return spots.size() - 1;
+        });
+    }
+
+    private static boolean same(GreenDay day, GreenDay before, List<Aims> aims, int number) {
+        boolean sameAims = aims.get(number) == aims.get(number - 1);
+        return sameAims && day.wishes().equals(before.wishes()) && counting(day).equals(counting(before));
+    }
+
+    private static List<?> counting(GreenDay day) {
+        GroundOnDay ground = day.ground();
+        return ground.items().stream()
+                .filter(item -> item.countsOn(ground.day()))
+                .toList();
+    }
+
+    private void offer(int day, Policy policy, Aims aims) {
+        GreenDay known = green.days().get(day);
+        OnGround ground = new OnGround(known.ground(), policy);
+        List<Candidate> there = ground.of(green.candidates());
+        GreenCandidates asked = new GreenCandidates(green.hole(), there, Optional.empty(), ground.of(known.wishes()));
+        List<Candidate> choosable = Choosable.of(asked, aims).candidates();
+        offered[day] =
+                choosable.stream().mapToInt(spot -> numbers.get(spot.at())).toArray();
+        care[day] = new boolean[spots.size()];
+        for (Candidate spot : choosable) {
+            care[day][numbers.get(spot.at())] = spot.verdict() != Verdict.PASS;
+        }
+    }
+
+    GreenWeeks green() {
+        return green;
+    }
+
+    int size() {
+        return spots.size();
+    }
+
+    Candidate spot(int number) {
+        return spots.get(number);
+    }
+
+    MapPoint at(int number) {
+        return spots.get(number).at();
+    }
+
+    /** The numbers of the spots that a day offers, whatever was cut before; empty where the green is left out. */
+    int[] offered(int day) {
+        return offered[day];
+    }
+
+    boolean open(int day) {
+        return offered[day].length > 0;
+    }
+
+    boolean[] openDays() {
+        boolean[] open = new boolean[offered.length];
+        for (int day = 0; day < open.length; day++) {
+            open[day] = open(day);
+        }
+        return open;
+    }
+
+    /** Whether a spot is to be used with care for what it is or what lies there, old holes apart. */
+    boolean care(int day, int spot) {
+        return care[day][spot];
+    }
+
+    /** What a spot costs wherever the other holes are, in thousandths of a point. */
+    long own(int spot) {
+        return own[spot];
+    }
+
+    /** What it adds to a day's counts. */
+    long tally(int spot) {
+        return tally[spot];
+    }
+
+    double room(int spot) {
+        return room[spot];
+    }
+
+    /** By how much its leave is more than the green's usual, m; 0 where it is unknown. */
+    double leaveOff(int spot) {
+        return leaveOff[spot];
+    }
+
+    /** The mean leave of the green's spots, m; 0 where none is known. */
+    double usualLeave() {
+        return usualLeave;
+    }
+
+    /** Metres from each of its spots to each of another's. */
+    float[][] apart(GreenTable other) {
+        float[][] apart = new float[size()][other.size()];
+        for (int i = 0; i < size(); i++) {
+            for (int j = 0; j < other.size(); j++) {
+                apart[i][j] = (float) at(i).distanceMetres(other.at(j));
+            }
+        }
+        return apart;
+    }
+}

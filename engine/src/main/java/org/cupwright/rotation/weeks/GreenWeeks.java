@@ -1,0 +1,36 @@
+package org.cupwright.rotation.weeks;
+
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Third;
+import org.cupwright.rotation.candidate.Candidate;
+
+/**
+ * What there is to choose from on one green over the days of a plan.
+ *
+ * @param hole the hole's name
+ * @param candidates spots that may have a hole as far as the ground's shape is concerned: judged with nothing lying on
+ *     the green
+ * @param past the holes before the plan whose places are known, oldest first; the last may be in use still
+ * @param yesterdaysThird in which third the hole is or was before the first day, where nobody knows more of its place
+ * @param days one for each day of the plan
+ */
+public record GreenWeeks(
+        String hole,
+        List<Candidate> candidates,
+        List<PastHole> past,
+        Optional<Third> yesterdaysThird,
+        List<GreenDay> days) {
+    public GreenWeeks {
+        candidates = List.copyOf(candidates);
+        past = List.copyOf(past);
+        days = List.copyOf(days);
+    }
+
+    /** Where the hole is before the first day, as far as its place is known. */
+    Optional<MapPoint> yesterday() {
+        boolean known = !past.isEmpty() && yesterdaysThird.isEmpty();
+        return known ? Optional.of(past.get(past.size() - 1).at()) : Optional.empty();
+    }
+}

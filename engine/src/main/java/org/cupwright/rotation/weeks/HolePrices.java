@@ -1,0 +1,99 @@
+package org.cupwright.rotation.weeks;
+
+import org.cupwright.holelocation.DistancePolicy;
+import org.cupwright.policy.Policy;
+import org.cupwright.rotation.Aims;
+import org.cupwright.rotation.RotationPolicy;
+import org.cupwright.rotation.Term;
+import org.cupwright.rotation.candidate.Candidate;
+
+/**
+ * What one hole costs by itself, in thousandths of a point: the terms of {@link Aims} from distances, without a list of
+ * holes at hand.
+ */
+final class HolePrices {
+    final double restMetres;
+    final double lastMetres;
+    final double plugMetres;
+    final double onPlugMetres;
+    private final double leastFromYesterday;
+    private final double enoughFromYesterday;
+    private final double wantedOnShared;
+    private final double leastOnShared;
+    private final double roomEnough;
+    private final double nearYesterday;
+    private final double closeToYesterday;
+    private final double noRoom;
+    private final double littleRoom;
+    private final double resting;
+    private final double shared;
+    private final double thirds;
+    private final long care;
+    private final long doubtful;
+    private final long notVouchedFor;
+    private final long sameThird;
+
+    HolePrices(Policy policy, Aims aims) {
+        this.restMetres = policy.get(DistancePolicy.OLD_HOLE_METRES);
+        this.lastMetres = policy.get(DistancePolicy.LAST_HOLES_METRES);
+        this.plugMetres = policy.get(DistancePolicy.PLUG_METRES);
+        this.onPlugMetres = policy.get(DistancePolicy.ON_PLUG_METRES);
+        this.leastFromYesterday = policy.get(RotationPolicy.YESTERDAY_LEAST_METRES);
+        this.enoughFromYesterday = policy.get(RotationPolicy.YESTERDAY_ENOUGH_METRES);
+        this.wantedOnShared = policy.get(RotationPolicy.SHARED_GREEN_LEAST_METRES);
+        this.leastOnShared = Math.min(wantedOnShared, policy.get(RotationPolicy.SHARED_GREEN_NEVER_NEARER_METRES));
+        this.roomEnough = policy.get(RotationPolicy.ROOM_ENOUGH_METRES);
+        this.nearYesterday = aims.weight(Term.NEAR_YESTERDAY);
+        this.closeToYesterday = aims.weight(Term.CLOSE_TO_YESTERDAY);
+        this.noRoom = aims.weight(Term.NO_ROOM);
+        this.littleRoom = aims.weight(Term.LITTLE_ROOM);
+        this.resting = policy.get(WeeksPolicy.WEIGHT_RESTING);
+        this.shared = policy.get(WeeksPolicy.WEIGHT_SHARED_GREEN);
+        this.thirds = policy.get(WeeksPolicy.WEIGHT_THIRDS);
+        this.care = thousandths(aims.weight(Term.CARE));
+        this.doubtful = thousandths(aims.weight(Term.DOUBTFUL));
+        this.notVouchedFor = thousandths(aims.weight(Term.NOT_VOUCHED_FOR));
+        this.sameThird = thousandths(aims.weight(Term.SAME_THIRD));
+    }
+
+    static long thousandths(double points) {
+        return Math.round(1000 * points);
+    }
+
+    /** What a spot costs wherever the other holes are. */
+    long own(Candidate spot) {
+        return (spot.doubtful() ? doubtful : 0) + (spot.judgement().vouchedFor() ? 0 : notVouchedFor);
+    }
+
+    long care() {
+        return care;
+    }
+
+    long sameThird() {
+        return sameThird;
+    }
+
+    long thirdsOff(int holes) {
+        return thousandths(thirds * holes);
+    }
+
+    long fromYesterday(double metres) {
+        return thousandths(nearYesterday * Math.max(0, leastFromYesterday - metres)
+                + closeToYesterday * Math.max(0, enoughFromYesterday - metres));
+    }
+
+    long room(double metres) {
+        return thousandths((metres < Aims.ROOM_AT_LEAST_METRES ? noRoom : 0)
+                + littleRoom * Math.max(0, roomEnough - Math.max(0, metres)));
+    }
+
+    /** A hole on ground that rests about an old one, with what share of its rest still before it. */
+    long resting(double restLeft) {
+        return thousandths(resting * (1 + restLeft));
+    }
+
+    /** Two holes of one green on the same day. */
+    long onSharedGreen(double metres) {
+        return thousandths(shared * Math.max(0, wantedOnShared - metres) + (metres < leastOnShared ? resting : 0));
+    }
+}

@@ -1,0 +1,59 @@
+package org.cupwright.rotation.weeks;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+
+/**
+ * When the holes of a plan rest, show their plugs and count among the last: by numbers of days of the plan.
+ *
+ * <p>A hole that is planned for one day is left on the next day of the plan.
+ */
+final class PlanCalendar {
+    private final List<LocalDate> days;
+    private final RestDays rests;
+
+    PlanCalendar(List<LocalDate> days, RestDays rests) {
+        this.days = days;
+        this.rests = rests;
+    }
+
+    int size() {
+        return days.size();
+    }
+
+    LocalDate date(int day) {
+        return days.get(day);
+    }
+
+    /** The last day of the plan, by number, that is not after a date; -1 where all are. */
+    int lastUntil(LocalDate date) {
+        int last = -1;
+        while (last + 1 < days.size() && !days.get(last + 1).isAfter(date)) {
+            last++;
+        }
+        return last;
+    }
+
+    /** The day on which a hole cut on a day of the plan is left: the next one, or the day after the plan. */
+    LocalDate leftOn(int day) {
+        return day + 1 < days.size() ? days.get(day + 1) : days.get(day).plusDays(1);
+    }
+
+    /** The last day of the plan on which the ground about a hole rests that is left on a date. */
+    int restsUntil(LocalDate leftOn) {
+        return lastUntil(rests.restsUntil(leftOn));
+    }
+
+    /** The last day of the plan on which the plug of a hole shows that is left on a date. */
+    int plugShowsUntil(LocalDate leftOn) {
+        return lastUntil(rests.plugShowsUntil(leftOn));
+    }
+
+    /** What share of its rest a hole that was left on a date still has before it on a day: 1 on the day it was left. */
+    double restLeft(LocalDate leftOn, int day) {
+        double whole = ChronoUnit.DAYS.between(leftOn, rests.restsUntil(leftOn)) + 1.0;
+        double left = ChronoUnit.DAYS.between(date(day), rests.restsUntil(leftOn)) + 1.0;
+        return Math.max(0, Math.min(1, left / whole));
+    }
+}

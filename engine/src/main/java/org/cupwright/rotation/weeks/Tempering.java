@@ -1,0 +1,97 @@
+package org.cupwright.rotation.weeks;
+
+import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Changes one hole after another at random, dearer plans at first often and later hardly ever accepted: simulated
+ * annealing (Kirkpatrick, Gelatt and Vecchi, Science 220, 1983).
+ */
+final class Tempering {
+    private static final int MOVES_AT_ONE_HEAT = 256;
+
+    private final WeeksModel model;
+    private final Choices choices;
+    private final SplittableRandom random;
+    private int[][] best;
+    private long bestTotal;
+
+    Tempering(WeeksModel model, Choices choices, SplittableRandom random) {
+        this.model = model;
+        this.choices = choices;
+        this.random = random;
+        keep();
+    }
+
+    private void keep() {
+        best = choices.copy();
+        bestTotal = choices.total();
+    }
+
+    /**
+     * Works for a while, and leaves the best plan it came by.
+     *
+     * @param hot a plan so many thousandths of a point dearer is accepted about every third time at first
+     * @param cold the same at the end
+     * @param work how many holes are priced at most
+     * @param goesOn asked now and then whether to go on
+     */
+    void run(double hot, double cold, long work, BooleanSupplier goesOn) {
+        long from = choices.work();
+        double heat = hot;
+        for (int move = 0; choices.work() - from < work; move++) {
+            if (move % MOVES_AT_ONE_HEAT == 0) {
+                heat = hot * StrictMath.pow(cold / hot, (double) (choices.work() - from) / work);
+                if (!goesOn.getAsBoolean()) {
+                    break;
+                }
+            }
+            // A change is taken if it costs less than this: the same chance as asking after it is priced.
+            double most = -heat * StrictMath.log(1 - random.nextDouble());
+            if (random.nextInt(3) == 0) {
+                exchange(most);
+            } else {
+                single(most);
+            }
+            if (choices.total() < bestTotal) {
+                keep();
+            }
+        }
+        choices.restore(best);
+    }
+
+    private void single(double most) {
+        int green = random.nextInt(model.greenCount());
+        int day = random.nextInt(model.dayCount());
+        int[] offered = model.table(green).offered(day);
+        if (offered.length < 2) {
+            return;
+        }
+        int spot = offered[random.nextInt(offered.length)];
+        if (choices.change(green, day, spot) < most) {
+            choices.put(green, day, spot);
+        }
+    }
+
+    /** Two greens of a day at once: what one gives up of a third, a side or a difficulty the other may take. */
+    private void exchange(double most) {
+        int day = random.nextInt(model.dayCount());
+        int one = random.nextInt(model.greenCount());
+        int other = random.nextInt(model.greenCount());
+        int[] offeredOne = model.table(one).offered(day);
+        int[] offeredOther = model.table(other).offered(day);
+        if (one == other || offeredOne.length == 0 || offeredOther.length == 0) {
+            return;
+        }
+        long before = choices.total();
+        int back = choices.chosen(one, day);
+        choices.put(one, day, offeredOne[random.nextInt(offeredOne.length)]);
+        long gained = before - choices.total();
+        int spot = offeredOther[random.nextInt(offeredOther.length)];
+        if (choices.change(other, day, spot) < most + gained) {
+            choices.put(other, day, spot);
+        } else {
+            choices.put(one, day, back);
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package org.cupwright.rotation.weeks;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.cupwright.policy.Policy;
+import org.cupwright.rotation.Aims;
+import org.cupwright.rotation.SharedGreen;
+
+/** A request in numbers, for the search: greens, days, what choices cost. Immutable once made. */
+final class WeeksModel {
+    private final PlanCalendar calendar;
+    private final List<GreenTable> tables;
+    private final List<GreenCosts> greens;
+    private final List<DayBalance> days;
+    private final List<List<Integer>> sharing;
+    private final List<Aims> aims;
+    private final long worthOfAThird;
+
+    WeeksModel(WeeksRequest request, Policy policy) {
+        this.calendar = new PlanCalendar(request.days(), request.rests());
+        Aims usual = new Aims(policy, false);
+        Aims busy = new Aims(policy, true);
+        this.aims = request.days().stream()
+                .map(day -> request.busy().contains(day) ? busy : usual)
+                .toList();
+        HolePrices prices = new HolePrices(policy, usual);
+        this.worthOfAThird = prices.thirdsOff(1);
+        this.tables = request.greens().parallelStream()
+                .map(green -> new GreenTable(green, calendar, policy, aims, prices))
+                .toList();
+        this.sharing = sharing(request);
+        this.greens = IntStream.range(0, tables.size())
+                .parallel()
+                .mapToObj(green -> new GreenCosts(tables, sharing.get(green), calendar, policy, prices))
+                .toList();
+        double leave = tables.stream().mapToDouble(GreenTable::usualLeave).sum();
+        double even = policy.get(WeeksPolicy.WEIGHT_EVEN_DAYS);
+        Map<Aims, DayBalance> balances = new HashMap<>();
+        balances.put(usual, new DayBalance(usual, prices, even, leave));
+        balances.put(busy, new DayBalance(busy, prices, 0, leave)); // a busy day is meant to be easier
+        this.days = aims.stream().map(balances::get).toList();
+    }
+
+    /** For each green its own number first, then those of the holes that share it. */
+    private static List<List<Integer>> sharing(WeeksRequest request) {
+        List<String> holes = request.greens().stream().map(GreenWeeks::hole).toList();
+        List<List<Integer>> sharing = new ArrayList<>();
+        for (int green = 0; green < holes.size(); green++) {
+            List<Integer> numbers = new ArrayList<>(List.of(green));
+            for (SharedGreen pair : request.sharedGreens()) {
+                if (pair.first().equals(holes.get(green)) && holes.contains(pair.second())) {
+                    numbers.add(holes.indexOf(pair.second()));
+                } else if (pair.second().equals(holes.get(green)) && holes.contains(pair.first())) {
+                    numbers.add(holes.indexOf(pair.first()));
+                }
+            }
+            sharing.add(List.copyOf(numbers));
+        }
+        return sharing;
+    }
+
+    PlanCalendar calendar() {
+        return calendar;
+    }
+
+    int greenCount() {
+        return greens.size();
+    }
+
+    int dayCount() {
+        return calendar.size();
+    }
+
+    GreenTable table(int green) {
+        return tables.get(green);
+    }
+
+    GreenCosts green(int green) {
+        return greens.get(green);
+    }
+
+    DayBalance day(int day) {
+        return days.get(day);
+    }
+
+    /** What a hole in a third too many costs, in thousandths of a point. */
+    long worthOfAThird() {
+        return worthOfAThird;
+    }
+
+    Aims aims(int day) {
+        return aims.get(day);
+    }
+
+    /** The green's own number first, then those of the holes that share it. */
+    List<Integer> sharing(int green) {
+        return sharing.get(green);
+    }
+}

@@ -1,0 +1,26 @@
+package org.cupwright.rotation.weeks;
+
+import java.util.List;
+import org.cupwright.rotation.DayPlan;
+
+/**
+ * The hole locations of many days.
+ *
+ * @param days the plan of each day, with its reasons, on the ground that the days before it leave
+ * @param points what the whole falls short of all wishes, weighted: the less the better, 0 is all met
+ * @param work how many holes were priced in the search
+ * @param stopped whether somebody stopped the search before it was done; the plan is the best it had found
+ */
+public record WeeksPlan(List<DayPlan> days, double points, long work, boolean stopped) {
+    public WeeksPlan {
+        days = List.copyOf(days);
+    }
+
+    /** Holes on ground that still rests about an old one, over all days. */
+    public long onRestingGround() {
+        return days.stream()
+                .flatMap(day -> day.holes().stream())
+                .filter(hole -> !hole.setAside().isEmpty())
+                .count();
+    }
+}

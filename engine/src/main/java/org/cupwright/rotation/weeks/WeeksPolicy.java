@@ -1,0 +1,45 @@
+package org.cupwright.rotation.weeks;
+
+import static org.cupwright.policy.SettingType.number;
+
+import java.util.List;
+import org.cupwright.policy.Setting;
+import org.cupwright.policy.Slice;
+
+/** What the course may decide about weeks of plans, beside what it decides about one day's. */
+public final class WeeksPolicy {
+    private static final Slice SLICE = new Slice("rotation");
+
+    public static final Setting<Double> WEIGHT_RESTING = weight(
+            "resting",
+            "points/hole",
+            500,
+            "our choice: more than a day's whole balance; up to twice as much where the hole was left just now, so "
+                    + "that the oldest ground is taken first");
+
+    public static final Setting<Double> WEIGHT_THIRDS = weight(
+            "thirds",
+            "points/hole",
+            300,
+            "our choice: even thirds come before every wish of a day, but not before rested ground");
+
+    public static final Setting<Double> WEIGHT_SHARED_GREEN =
+            weight("sharedGreen", "points/m", 20, "our choice: as much as nearness to yesterday's hole");
+
+    public static final Setting<Double> WEIGHT_EVEN_DAYS = weight(
+            "evenDays",
+            "points/%",
+            200,
+            "our choice: so much that days differ by less than three in a thousand, which is easily had");
+
+    private WeeksPolicy() {}
+
+    private static Setting<Double> weight(String term, String unit, double points, String source) {
+        return SLICE.setting("weight." + term, number(0, 10_000), unit, points).ours(source);
+    }
+
+    /** All of them, for the catalogue. */
+    public static List<Setting<?>> settings() {
+        return SLICE.settings();
+    }
+}

@@ -1,0 +1,94 @@
+package org.cupwright.rotation.weeks;
+
+import java.util.SplittableRandom;
+
+/**
+ * Finds a plan for all days: first day by day, each the best given the days before it; then, as long as it may, single
+ * holes are changed at random, and whole days exactly.
+ */
+final class WeeksSearch {
+    /** A plan five points dearer is taken about every third time at first: found by trying, see the benchmark. */
+    private static final double HOT = 5000;
+
+    private static final double WARM = 500;
+    private static final double COOL = 300;
+    private static final double COLD = 50;
+
+    /** More than any hole costs: out of any hollow. */
+    private static final double SHAKING = 5_000_000;
+
+    /** So many holes are priced in a pass for each that is planned: our choice. */
+    private static final long PASS_PER_HOLE = 3000;
+
+    /** The share of the work that goes into the first, hot pass. */
+    private static final double FIRST_PASS = 0.5;
+
+    private final WeeksModel model;
+    private final Choices choices;
+    private final SplittableRandom random;
+    private final long mostWork;
+    private final SearchWatch watch;
+    private boolean stopped;
+
+    /** @param mostWork how many holes are priced at most, the first plan apart */
+    WeeksSearch(WeeksModel model, long seed, long mostWork, SearchWatch watch) {
+        this.model = model;
+        this.choices = new Choices(model);
+        this.random = new SplittableRandom(seed);
+        this.mostWork = mostWork;
+        this.watch = watch;
+    }
+
+    /** The best plan found; as long as it gets better by little changes it is changed little, else shaken. */
+    Choices find() {
+        dayByDay();
+        temper(HOT, COOL, Math.round(FIRST_PASS * mostWork));
+        while (goesOn()) {
+            long before = choices.total();
+            everyDay();
+            temper(WARM, COLD, pass());
+            if (choices.total() == before) {
+                temper(SHAKING, COLD, pass());
+            }
+        }
+        return choices;
+    }
+
+    private long pass() {
+        return PASS_PER_HOLE * model.greenCount() * model.dayCount();
+    }
+
+    boolean stopped() {
+        return stopped;
+    }
+
+    /** The first full plan: each day the best there is, given the days before it. */
+    private void dayByDay() {
+        for (int day = 0; day < model.dayCount(); day++) {
+            WholeDay.choose(model, choices, day);
+        }
+    }
+
+    /** Every day anew, given all others, as long as that helps. */
+    private void everyDay() {
+        for (int day = 0; day < model.dayCount() && goesOn(); day++) {
+            int[][] before = choices.copy();
+            long total = choices.total();
+            WholeDay.choose(model, choices, day);
+            if (choices.total() > total) {
+                choices.restore(before);
+            }
+        }
+    }
+
+    private void temper(double hot, double cold, long work) {
+        if (goesOn()) {
+            new Tempering(model, choices, random).run(hot, cold, work, this::goesOn);
+        }
+    }
+
+    private boolean goesOn() {
+        stopped = stopped || !watch.goOn(Math.min(choices.work(), mostWork), mostWork);
+        return !stopped && choices.work() < mostWork;
+    }
+}

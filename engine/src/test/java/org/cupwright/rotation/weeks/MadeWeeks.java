@@ -1,0 +1,182 @@
+package org.cupwright.rotation.weeks;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.GroundItem;
+import org.cupwright.green.GroundItem.Kind;
+import org.cupwright.green.GroundOnDay;
+import org.cupwright.holelocation.Difficulty;
+import org.cupwright.holelocation.DifficultyClass;
+import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.Verdict;
+import org.cupwright.rotation.MadeGreens;
+import org.cupwright.rotation.SharedGreen;
+import org.cupwright.rotation.candidate.Candidate;
+import org.cupwright.rotation.candidate.Wishes;
+
+/** Invented greens over some days, for the tests of weeks. */
+final class MadeWeeks {
+    static final LocalDate FIRST = LocalDate.of(2027, 5, 3);
+
+    private MadeWeeks() {}
+
+    static List<LocalDate> days(int count) {
+        return IntStream.range(0, count).mapToObj(FIRST::plusDays).toList();
+    }
+
+    /** Ground rests and plugs show for so many days, the day on which the hole was left included. */
+    static RestDays rests(int rest, int plug) {
+        return new RestDays() {
+            @Override
+            public LocalDate restsUntil(LocalDate leftOn) {
+                return leftOn.plusDays(rest - 1L);
+            }
+
+            @Override
+            public LocalDate plugShowsUntil(LocalDate leftOn) {
+                return leftOn.plusDays(plug - 1L);
+            }
+        };
+    }
+
+    static WeeksRequest request(int days, RestDays rests, GreenWeeks... greens) {
+        return new WeeksRequest(days(days), List.of(greens), List.of(), rests, Set.of(), 1);
+    }
+
+    /** A green with nothing on it and no past. */
+    static GreenWeeks green(String hole, int days, List<Candidate> candidates) {
+        return new GreenWeeks(hole, candidates, List.of(), Optional.empty(), clear(days));
+    }
+
+    static List<GreenDay> clear(int days) {
+        return days(days).stream()
+                .map(day -> new GreenDay(GroundOnDay.clear(day), Wishes.none()))
+                .toList();
+    }
+
+    /** The same green, of which one day is otherwise. */
+    static GreenWeeks with(GreenWeeks green, int day, GreenDay other) {
+        List<GreenDay> days = new ArrayList<>(green.days());
+        days.set(day, other);
+        return new GreenWeeks(green.hole(), green.candidates(), green.past(), green.yesterdaysThird(), days);
+    }
+
+    /** Good spots all over a green of thirty metres, so many metres apart, easier in front and harder at the back. */
+    static List<Candidate> lattice(double apart) {
+        List<Candidate> spots = new ArrayList<>();
+        for (double north = 4; north <= 26; north += apart) {
+            for (double east = 4; east <= 26; east += apart) {
+                int rank = Math.min(2, (int) (north / 10));
+                spots.add(MadeGreens.good(east, north, DifficultyClass.values()[rank]));
+            }
+        }
+        return spots;
+    }
+
+    /** As odd as greens get: of mixed spots, with a past, days on which they are closed, locked, marked or saved. */
+    static WeeksRequest odd(Random random, int days, int greens, int spots) {
+        List<GreenWeeks> made = new ArrayList<>();
+        for (int i = 0; i < greens; i++) {
+            made.add(odd(random, Integer.toString(i + 1), days, spots));
+        }
+        boolean shared = greens > 1 && random.nextBoolean();
+        return new WeeksRequest(
+                days(days),
+                made,
+                shared ? List.of(new SharedGreen("1", "2")) : List.of(),
+                rests(1 + random.nextInt(days), 1 + random.nextInt(days)),
+                random.nextBoolean() ? Set.of(FIRST.plusDays(random.nextInt(days))) : Set.of(),
+                random.nextLong());
+    }
+
+    private static GreenWeeks odd(Random random, String hole, int days, int spots) {
+        Map<MapPoint, Candidate> candidates = new HashMap<>();
+        while (candidates.size() < spots) {
+            Candidate spot = spot(random);
+            candidates.put(spot.at(), spot);
+        }
+        List<Candidate> all = new ArrayList<>(candidates.values());
+        all.sort((a, b) -> Double.compare(a.at().east() * 100 + a.at().north(), b.at().east() * 100 + b.at().north()));
+        List<GreenDay> known = new ArrayList<>();
+        for (LocalDate day : days(days)) {
+            known.add(new GreenDay(ground(random, day), wishes(random)));
+        }
+        return new GreenWeeks(hole, all, past(random), Optional.empty(), known);
+    }
+
+    private static Candidate spot(Random random) {
+        double east = 4 + random.nextInt(23);
+        double north = 4 + random.nextInt(23);
+        Verdict verdict = random.nextInt(4) > 0 ? Verdict.PASS : Verdict.CAUTION;
+        Optional<DifficultyClass> rank = Optional.of(DifficultyClass.values()[random.nextInt(3)]);
+        Candidate spot = MadeGreens.candidate(east, north, verdict, rank, true, 3 * random.nextDouble());
+        return random.nextInt(4) > 0 ? withLeave(spot, 0.5 + random.nextDouble()) : spot;
+    }
+
+    /** The same spot, of which it is known how far off it leaves a ball. */
+    static Candidate withLeave(Candidate spot, double metres) {
+        Judgement known = spot.judgement();
+        Judgement judged = new Judgement(
+                known.position(),
+                known.verdict(),
+                known.restsOn(),
+                known.rules(),
+                known.setAside(),
+                new Difficulty(
+                        OptionalDouble.empty(),
+                        known.difficulty().rank(),
+                        OptionalDouble.of(metres),
+                        OptionalDouble.of(2 * metres)),
+                known.word());
+        return new Candidate(judged, spot.place(), spot.goodWithinMetres(), spot.onSavedGround());
+    }
+
+    private static List<PastHole> past(Random random) {
+        List<PastHole> past = new ArrayList<>();
+        int holes = random.nextInt(4);
+        for (int i = holes; i > 0; i--) {
+            boolean inUse = i == 1 && random.nextBoolean();
+            past.add(new PastHole(
+                    new MapPoint(4 + random.nextInt(23), 4 + random.nextInt(23)),
+                    FIRST.minusDays(i + 1L),
+                    inUse ? Optional.empty() : Optional.of(FIRST.minusDays(i))));
+        }
+        return past;
+    }
+
+    private static GroundOnDay ground(Random random, LocalDate day) {
+        MapPoint at = new MapPoint(4 + random.nextInt(23), 4 + random.nextInt(23));
+        return switch (random.nextInt(6)) {
+            case 0 -> new GroundOnDay(day, List.of(item(Kind.PLUG, at, day)));
+            case 1 -> new GroundOnDay(day, List.of(area(Kind.OUT_OF_USE, at, day)));
+            case 2 -> new GroundOnDay(day, List.of(area(Kind.SAVED, at, day), area(Kind.LIGHT_USE, at, day)));
+            default -> GroundOnDay.clear(day);
+        };
+    }
+
+    private static GroundItem item(Kind kind, MapPoint at, LocalDate until) {
+        return new GroundItem(kind, at.toPoint(), Optional.empty(), Optional.of(until));
+    }
+
+    private static GroundItem area(Kind kind, MapPoint at, LocalDate until) {
+        return new GroundItem(kind, at.toPoint().buffer(4), Optional.empty(), Optional.of(until));
+    }
+
+    private static Wishes wishes(Random random) {
+        return switch (random.nextInt(12)) {
+            case 0 -> Wishes.greenClosed();
+            case 1 -> new Wishes(Optional.of(MadeGreens.good(5.5, 6.5, DifficultyClass.EASIER)), List.of(), false);
+            case 2 -> new Wishes(Optional.empty(), List.of(new Wishes.Circle(new MapPoint(15, 15), 5)), false);
+            default -> Wishes.none();
+        };
+    }
+}

@@ -1,0 +1,203 @@
+package org.cupwright.rotation.weeks;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.GroundItem;
+import org.cupwright.green.GroundItem.Kind;
+import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.Third;
+import org.cupwright.holelocation.DifficultyClass;
+import org.cupwright.holelocation.Verdict;
+import org.cupwright.holelocation.judging.OtherGround;
+import org.cupwright.policy.Policy;
+import org.cupwright.rotation.candidate.Candidate;
+
+/**
+ * What a plan of weeks costs, the slow way: each hole by the rules of its day's ground, dates and distances worked out
+ * anew, terms as docs/guide and the settings say them. Shares no code with the search: the weights below are the
+ * settings' defaults, written out.
+ */
+final class SlowWeeks {
+    private final WeeksRequest request;
+    private final Policy policy;
+
+    /** By green and day where the hole is; empty where there is none. */
+    private final List<List<Optional<Candidate>>> plan;
+
+    SlowWeeks(WeeksRequest request, List<List<Optional<Candidate>>> plan) {
+        this.request = request;
+        this.policy = Policy.defaults();
+        this.plan = plan;
+    }
+
+    double points() {
+        double points = 0;
+        for (int day = 0; day < request.days().size(); day++) {
+            points += balance(day);
+            for (int green = 0; green < plan.size(); green++) {
+                if (plan.get(green).get(day).isPresent()) {
+                    points += hole(green, day);
+                }
+            }
+        }
+        return points;
+    }
+
+    private record Old(MapPoint at, LocalDate cut, LocalDate left, boolean own) {}
+
+    private double hole(int green, int day) {
+        LocalDate today = request.days().get(day);
+        Candidate spot = plan.get(green).get(day).orElseThrow();
+        List<Old> old = old(green, day);
+        double points = 0;
+        boolean onPlug = false;
+        List<GroundItem> items = new ArrayList<>(
+                request.greens().get(green).days().get(day).ground().items());
+        for (Old hole : old) {
+            LocalDate rests = request.rests().restsUntil(hole.left);
+            items.add(new GroundItem(Kind.OLD_HOLE, hole.at.toPoint(), Optional.of(hole.cut), Optional.of(rests)));
+            boolean resting = !rests.isBefore(today);
+            if (resting && spot.at().distanceMetres(hole.at) < 2.74) {
+                double whole = ChronoUnit.DAYS.between(hole.left, rests) + 1;
+                double ahead = ChronoUnit.DAYS.between(today, rests) + 1;
+                points += 500 * (1 + Math.min(1, ahead / whole));
+            }
+            boolean plugged = hole.left.isBefore(today)
+                    && !hole.left.isBefore(request.days().get(0));
+            LocalDate plug = request.rests().plugShowsUntil(hole.left);
+            if (plugged) {
+                items.add(new GroundItem(Kind.PLUG, hole.at.toPoint(), Optional.of(hole.left), Optional.of(plug)));
+                onPlug |= !plug.isBefore(today) && spot.at().distanceMetres(hole.at) < 0.15;
+            }
+        }
+        points += onPlug ? 2000 : 0;
+        GroundOnDay ground = new GroundOnDay(today, items);
+        OtherGround rules = new OtherGround(ground, policy);
+        boolean care = rules.setAside(spot.judgement()).verdict() != Verdict.PASS;
+        points += care ? 45 : 0;
+        points += spot.doubtful() ? 60 : 0;
+        points += spot.judgement().vouchedFor() ? 0 : 20;
+        points += room(spot, ground, care);
+        points += yesterday(green, day, spot);
+        return points + shared(green, day, spot);
+    }
+
+    private double room(Candidate spot, GroundOnDay ground, boolean care) {
+        double room = Math.min(spot.goodWithinMetres(), nearest(spot, points(ground, Kind.OLD_HOLE)) - 2.74);
+        if (!care) {
+            room = Math.min(room, nearest(spot, ground.lastHoles(4, 28)) - 4.88);
+            room = Math.min(room, nearest(spot, points(ground, Kind.PLUG)) - 0.91);
+        }
+        room = Math.max(0, room);
+        return (room < 0.914 / 2 ? 15 : 0) + 5 * Math.max(0, 1.83 - room);
+    }
+
+    private static List<MapPoint> points(GroundOnDay ground, Kind kind) {
+        return ground.counting(kind).stream()
+                .map(item -> MapPoint.of(item.place().getCoordinate()))
+                .toList();
+    }
+
+    private static double nearest(Candidate spot, List<MapPoint> points) {
+        return points.stream().mapToDouble(spot.at()::distanceMetres).min().orElse(1e9);
+    }
+
+    private double yesterday(int green, int day, Candidate spot) {
+        List<PastHole> past = request.greens().get(green).past();
+        Optional<MapPoint> before = day > 0
+                ? plan.get(green).get(day - 1).map(Candidate::at)
+                : past.stream().reduce((a, b) -> b).map(PastHole::at);
+        double away = before.map(spot.at()::distanceMetres).orElse(1e9);
+        return 20 * Math.max(0, 5 - away) + Math.max(0, 10 - away);
+    }
+
+    /** Each of two holes on one green pays, as each is priced by itself. */
+    private double shared(int green, int day, Candidate spot) {
+        double points = 0;
+        for (int other = 0; other < plan.size(); other++) {
+            if (shares(green, other) && plan.get(other).get(day).isPresent()) {
+                double apart =
+                        spot.at().distanceMetres(plan.get(other).get(day).get().at());
+                points += 20 * Math.max(0, 18.3 - apart) + (apart < 9.15 ? 500 : 0);
+            }
+        }
+        return points;
+    }
+
+    private boolean shares(int green, int other) {
+        String one = request.greens().get(green).hole();
+        String two = request.greens().get(other).hole();
+        return request.sharedGreens().stream()
+                .anyMatch(pair -> pair.first().equals(one) && pair.second().equals(two)
+                        || pair.first().equals(two) && pair.second().equals(one));
+    }
+
+    /** The holes of a green before a day's are cut, its own first. */
+    private List<Old> old(int green, int day) {
+        List<Old> old = new ArrayList<>();
+        for (int source = 0; source < plan.size(); source++) {
+            if (source != green && !shares(green, source)) {
+                continue;
+            }
+            for (PastHole past : request.greens().get(source).past()) {
+                LocalDate left = past.leftOn().orElse(request.days().get(0));
+                old.add(new Old(past.at(), past.cutOn(), left, source == green));
+            }
+            for (int earlier = 0; earlier < day; earlier++) {
+                LocalDate cut = request.days().get(earlier);
+                LocalDate left = request.days().get(earlier + 1);
+                boolean own = source == green;
+                plan.get(source).get(earlier).ifPresent(spot -> old.add(new Old(spot.at(), cut, left, own)));
+            }
+        }
+        old.sort(Comparator.comparing((Old hole) -> !hole.own));
+        return old;
+    }
+
+    private double balance(int day) {
+        int[] thirds = new int[3];
+        int[] sides = new int[3];
+        int[] ranks = new int[3];
+        double off = 0;
+        double usual = 0;
+        for (int green = 0; green < plan.size(); green++) {
+            double mean = request.greens().get(green).candidates().stream()
+                    .flatMapToDouble(spot -> spot.judgement().difficulty().meanLeaveMetres().stream())
+                    .average()
+                    .orElse(0);
+            usual += mean;
+            Optional<Candidate> spot = plan.get(green).get(day);
+            if (spot.isPresent()) {
+                thirds[spot.get().third().map(Third::ordinal).orElseThrow()]++;
+                sides[spot.get().lateral().orElseThrow().ordinal()]++;
+                spot.get().rank().map(DifficultyClass::ordinal).ifPresent(rank -> ranks[rank]++);
+                off += spot.get().judgement().difficulty().meanLeaveMetres().orElse(mean) - mean;
+            }
+        }
+        boolean busy = request.busy().contains(request.days().get(day));
+        double points = 300 * off(thirds, 1, 1, 1)
+                + 60 * Math.max(0, Math.abs(sides[0] - sides[2]) - 2)
+                + 10 * off(sides, 1, 1, 1)
+                + 15 * (busy ? off(ranks, 3, 2, 1) : off(ranks, 1, 1, 1));
+        return points + (busy || usual == 0 ? 0 : 200 * 100 * Math.abs(off) / usual);
+    }
+
+    /** How many have to be in another part, so that each part is its share rounded down or up. */
+    private static int off(int[] counts, int... shares) {
+        int all = counts[0] + counts[1] + counts[2];
+        double parts = shares[0] + shares[1] + shares[2];
+        int over = 0;
+        int under = 0;
+        for (int part = 0; part < 3; part++) {
+            double share = all * shares[part] / parts;
+            over += (int) Math.max(0, counts[part] - Math.ceil(share - 1e-9));
+            under += (int) Math.max(0, Math.floor(share + 1e-9) - counts[part]);
+        }
+        return Math.max(over, under);
+    }
+}
