@@ -57,6 +57,15 @@ public final class Progress {
                 .toList();
     }
 
+    /** Tells how far a stage has come; false when the work is to stop, which then keeps what it has. */
+    public synchronized boolean goesOn(String stage, int done, int all) {
+        if (!stopped && !now.equals(new Step(stage, done, all))) {
+            now = new Step(stage, done, all);
+            listener.accept(now);
+        }
+        return !stopped;
+    }
+
     private void tell(Step step) {
         checkStopped();
         now = step;

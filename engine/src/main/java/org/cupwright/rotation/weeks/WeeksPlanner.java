@@ -26,7 +26,7 @@ import org.cupwright.rotation.candidate.GreenCandidates;
  * unless somebody stops it. Stateless; safe for use by several threads.
  */
 public final class WeeksPlanner {
-    /** Our choice, by the table of docs/decisions/0022: more work gains little. */
+    /** Our choice, by the table of docs/decisions/0023: more work gains little. */
     public static final long WORK_PER_HOLE = 40_000;
 
     private final Policy policy;

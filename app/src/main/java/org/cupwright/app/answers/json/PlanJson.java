@@ -4,8 +4,12 @@ import java.nio.file.Path;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
 import org.cupwright.app.answers.FirstText;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.first.Notice;
@@ -15,6 +19,7 @@ import org.cupwright.app.desk.plan.ExplainHole;
 import org.cupwright.app.desk.plan.ExplainHole.Planned;
 import org.cupwright.app.desk.plan.ExplainHole.Told;
 import org.cupwright.app.desk.plan.PlanDay;
+import org.cupwright.app.desk.plan.PlanWeeks;
 import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.storage.DayRain;
 import org.cupwright.app.storage.DaySpeed;
@@ -28,6 +33,7 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.rotation.Totals;
 import org.cupwright.rotation.counting.Parts;
+import org.cupwright.turf.weather.WeatherBasis;
 import tools.jackson.databind.JsonNode;
 
 /** A day's plan, and why a hole is where it is, as scripts read it. */
@@ -48,24 +54,49 @@ public final class PlanJson {
 
     public JsonNode plan(PlanDay.Answer answer) {
         StoredPlan plan = answer.plan();
-        Shape day = new Shape()
+        return plans(List.of(plan), List.of(day(plan, answer.first().all(), answer.weather())));
+    }
+
+    /** Many days; what has to be known first is said of the first of them. */
+    public JsonNode weeks(PlanWeeks.Answer answer) {
+        List<Shape> days = new ArrayList<>();
+        for (int day = 0; day < answer.plans().size(); day++) {
+            List<Notice> first = day == 0 ? answer.first().all() : List.of();
+            days.add(day(answer.plans().get(day), first, answer.weather().get(day)));
+        }
+        return plans(answer.plans(), days);
+    }
+
+    /** What the days fall short of is told of all together. */
+    private JsonNode plans(List<StoredPlan> plans, List<Shape> days) {
+        StoredPlan first = plans.get(0);
+        return shapes.tree(new Shape()
+                .with("course", first.courseId())
+                .with("seed", first.basis().seed())
+                .with("days", days)
+                .with("terms", sum(plans, StoredPlan::terms))
+                .with("bounds", sum(plans, StoredPlan::bounds)));
+    }
+
+    private static Map<String, Double> sum(List<StoredPlan> plans, Function<StoredPlan, Map<String, Double>> what) {
+        Map<String, Double> sum = new TreeMap<>();
+        plans.forEach(plan -> what.apply(plan).forEach((term, value) -> sum.merge(term, value, Double::sum)));
+        return sum;
+    }
+
+    private static Shape day(StoredPlan plan, List<Notice> first, WeatherBasis weather) {
+        return new Shape()
                 .with("date", plan.date())
                 .with("state", plan.state())
-                .with("knowFirst", answer.first().all())
+                .with("knowFirst", first)
                 .with("speedFeet", plan.basis().speedFeet())
                 .with("speedFrom", speedFrom(plan.basis().daySpeed()))
                 .with("rain", plan.basis().rain())
                 .with("rainFrom", plan.basis().dayRain())
-                .with("weatherBasis", answer.weather())
+                .with("weatherBasis", weather)
                 .with("holes", plan.holes())
                 .with("totals", totals(plan.totals()))
                 .with("findings", plan.findings());
-        return shapes.tree(new Shape()
-                .with("course", plan.courseId())
-                .with("seed", plan.basis().seed())
-                .with("days", List.of(day))
-                .with("terms", plan.terms())
-                .with("bounds", plan.bounds()));
     }
 
     private static Shape notice(Notice notice, FirstText first) {

@@ -13,7 +13,7 @@ public final class DayOptions {
             description = "What lies on the greens that day: closed or saved ground, old holes, plugs.")
     private Path ground;
 
-    Optional<SourceFile> ground() {
+    public Optional<SourceFile> ground() {
         return Optional.ofNullable(ground).map(SourceFile::at);
     }
 }

@@ -2,6 +2,7 @@ package org.cupwright.app.cli.plan;
 
 import java.util.Optional;
 import org.cupwright.app.answers.PlanText;
+import org.cupwright.app.answers.WeeksText;
 import org.cupwright.app.answers.json.PlanJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.DayOptions;
@@ -11,6 +12,7 @@ import org.cupwright.app.cli.command.Version;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.plan.HoleWish;
 import org.cupwright.app.desk.plan.PlanDay;
+import org.cupwright.app.desk.plan.PlanWeeks;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -27,15 +29,20 @@ public final class PlanCommand extends CourseCommand {
     @Mixin
     private PersonOption person;
 
-    @Option(names = "--days", paramLabel = "K", defaultValue = "1", description = "How many days; for now one.")
+    @Option(
+            names = "--days",
+            paramLabel = "K",
+            defaultValue = "1",
+            description = "How many days to plan together, from that day on; at most 84.")
     private int days;
 
     @Override
     protected void run(Task task) {
-        if (days != 1) {
-            throw wrong("--days takes 1 in this version, not " + days + ".", "" + days);
-        }
         Optional<HoleWish> wanted = wish.find();
+        if (days != 1) {
+            weeks(task, wanted);
+            return;
+        }
         PlanDay plan = new PlanDay(wanted.isPresent() ? task.session(person) : task.session(), Version.text());
         DayQuestion question = task.question(day);
         long seed = task.options().seed();
@@ -43,6 +50,17 @@ public final class PlanCommand extends CourseCommand {
                 task,
                 wanted.map(one -> plan.plan(question, one, seed, task.progress()))
                         .orElseGet(() -> plan.plan(question, seed, task.progress())));
+    }
+
+    private void weeks(Task task, Optional<HoleWish> wanted) {
+        if (wanted.isPresent() || day.ground().isPresent()) {
+            throw wrong("A wish for a hole, and --ground, are of one day: leave out --days, or them.", "" + days);
+        }
+        PlanWeeks.Answer answer = new PlanWeeks(task.session(), Version.text())
+                .plan(task.question(day), days, task.options().seed(), task.progress());
+        task.answer(
+                () -> new PlanJson(answer.day(), task.texts()).weeks(answer),
+                () -> new WeeksText(task.texts()).lines(answer));
     }
 
     static void answer(Task task, PlanDay.Answer answer) {

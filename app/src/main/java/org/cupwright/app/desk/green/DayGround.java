@@ -58,6 +58,21 @@ public final class DayGround {
         return new GroundOnDay(date, items);
     }
 
+    /** What will lie on a green on a coming day besides its old holes, if nothing was cut until then. */
+    GroundOnDay withoutHoles(Hole hole, LocalDate day) {
+        List<GroundItem> items = new ArrayList<>(coming.on(hole.id(), day).items());
+        for (Hole other : course.sharingGreenWith(hole)) {
+            items.addAll(coming.on(other.id(), day).items());
+        }
+        items.removeIf(item -> item.kind() == GroundItem.Kind.OLD_HOLE);
+        return new GroundOnDay(day, items);
+    }
+
+    /** The holes of a green until now. */
+    HolesOnGreen holes(String hole) {
+        return state.green(hole).holes();
+    }
+
     /** Whether the hole is played to a temporary green, so that its own green is left in peace. */
     boolean temporaryGreen(String hole) {
         return state.green(hole).temporaryGreen();

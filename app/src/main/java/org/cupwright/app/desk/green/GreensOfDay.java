@@ -1,5 +1,6 @@
 package org.cupwright.app.desk.green;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.formats.items.GroundFile;
 import org.cupwright.formats.items.GroundItems;
 import org.cupwright.green.GroundOnDay;
+import org.cupwright.turf.state.HolesOnGreen;
 import org.cupwright.turf.state.RoughHole;
 import org.cupwright.turf.today.TurfDay;
 
@@ -89,6 +91,25 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
     /** Where a hole is before the day's change, where only the part of the green is known. */
     public Optional<RoughHole> roughly(String hole) {
         return before.roughly(hole);
+    }
+
+    /** The same greens with nothing lying on them, judged at another speed and in other weather. */
+    public GreensOfDay cleared(CourseDay other) {
+        GroundOnDay clear = GroundOnDay.clear(other.date());
+        return new GreensOfDay(
+                other,
+                open.stream().map(green -> new Open(green.green(), clear)).toList(),
+                before);
+    }
+
+    /** What will lie on a green on a coming day besides its old holes, if nothing was cut until then. */
+    public GroundOnDay withoutHoles(Hole hole, LocalDate date) {
+        return before.withoutHoles(hole, date);
+    }
+
+    /** The holes of a green until now. */
+    public HolesOnGreen holes(String hole) {
+        return before.holes(hole);
     }
 
     /** The greens as they were judged, in round order. */

@@ -27,6 +27,9 @@ import org.cupwright.rotation.candidate.JudgedSpot;
 
 /** One green judged for one day, with places told as seen from the fairway. */
 public final class Judging {
+    /** Fewer candidates than this are few for weeks: our choice, see docs/decisions/0023. */
+    private static final int FEW = 400;
+
     private final GreenJudge judge;
     private final Optional<GreenFrame> frame;
     private final GroundOnDay ground;
@@ -80,14 +83,23 @@ public final class Judging {
 
     /** What the plan may choose from. */
     public List<Candidate> candidates() {
+        return candidates(policy.get(RotationPolicy.CANDIDATE_SQUARE_METRES));
+    }
+
+    /** What a plan of weeks may choose from: on a small green more, so that some fit between ground that rests. */
+    public List<Candidate> candidatesForWeeks() {
+        double square = policy.get(RotationPolicy.CANDIDATE_SQUARE_METRES);
+        List<Candidate> usual = candidates(square);
+        return usual.size() >= FEW ? usual : candidates(square / 2);
+    }
+
+    private List<Candidate> candidates(double squareMetres) {
         List<JudgedSpot> spots = new ArrayList<>();
         for (Judgement judgement : green().candidates()) {
             spots.add(new JudgedSpot(judgement, place(judgement.position())));
         }
         GreenSpots all = new GreenSpots(spots, ground);
-        return all.thinned(policy.get(RotationPolicy.CANDIDATE_SQUARE_METRES)).stream()
-                .map(this::withRoom)
-                .toList();
+        return all.thinned(squareMetres).stream().map(this::withRoom).toList();
     }
 
     /** Any position of the green as a candidate, whatever the rules say of it. */

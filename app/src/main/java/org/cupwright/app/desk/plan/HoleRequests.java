@@ -91,7 +91,7 @@ record HoleRequests(
                 judging.green().concessions());
     }
 
-    private static Message askedBy(Message reason, Optional<String> by) {
+    static Message askedBy(Message reason, Optional<String> by) {
         return by.filter(person -> reason.key().equals(LOCKED))
                 .map(person -> Message.of("plan.reason.asked", new Name(person)))
                 .orElse(reason);

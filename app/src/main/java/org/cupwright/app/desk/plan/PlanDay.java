@@ -154,7 +154,7 @@ public record PlanDay(Session session, String engineVersion) {
         });
     }
 
-    private static List<SharedGreen> sharedGreens(Course course) {
+    static List<SharedGreen> sharedGreens(Course course) {
         List<SharedGreen> pairs = new ArrayList<>();
         for (Hole hole : course.round()) {
             for (Hole other : course.sharingGreenWith(hole)) {
@@ -185,7 +185,7 @@ public record PlanDay(Session session, String engineVersion) {
                 asked.kept());
     }
 
-    private static Map<String, Double> named(Map<Term, Double> terms) {
+    static Map<String, Double> named(Map<Term, Double> terms) {
         Map<String, Double> named = new TreeMap<>();
         terms.forEach((term, value) -> named.put(EnumNames.lowerCamel(term), value));
         return named;

@@ -12,6 +12,7 @@ import org.cupwright.holelocation.SlopePolicy;
 import org.cupwright.policy.PolicyCatalogue;
 import org.cupwright.policy.Setting;
 import org.cupwright.rotation.RotationPolicy;
+import org.cupwright.rotation.weeks.WeeksPolicy;
 import org.cupwright.turf.TurfPolicy;
 
 /** Every setting there is: the slices of the engine's packages and the desk's own. */
@@ -41,6 +42,7 @@ public final class Settings {
         all.addAll(GroundPolicy.settings());
         all.addAll(HoleLocationPolicy.settings());
         all.addAll(RotationPolicy.settings());
+        all.addAll(WeeksPolicy.settings());
         all.addAll(TurfPolicy.settings());
         return new PolicyCatalogue(all);
     }

@@ -1,0 +1,130 @@
+package org.cupwright.app.answers;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cupwright.app.answers.Line.Cell;
+import org.cupwright.app.desk.plan.PlanWeeks;
+import org.cupwright.app.storage.StoredHole;
+import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.app.storage.StoredPlan.State;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.course.Hole;
+import org.cupwright.green.PlaceOnGreen;
+import org.cupwright.holelocation.Verdict;
+import org.cupwright.policy.EnumNames;
+
+/** Weeks of plans in words: what somebody has to decide about first, then a table of holes by days, week by week. */
+public record WeeksText(Texts texts) {
+    private static final int DAYS_A_WEEK = 7;
+    private static final int HOLE_WIDTH = 6;
+    private static final int DAY_WIDTH = 10;
+
+    public Lines lines(PlanWeeks.Answer answer) {
+        List<StoredPlan> plans = answer.plans();
+        FirstText first = new FirstText(texts, answer.day());
+        Lines lines = first.before(answer.first().before(), new Lines(texts)).gap();
+        lines.line(texts.say(
+                "weeks.title",
+                answer.day().course().name(),
+                texts.weekday(plans.get(0).date()),
+                texts.day(plans.get(plans.size() - 1).date()),
+                plans.size()));
+        lines.wrapped(
+                "", new DayText(texts).whence(answer.day().speed(), answer.day().rain()));
+        if (answer.stopped()) {
+            lines.wrapped("", texts.say("weeks.stopped"));
+        }
+        decide(plans, lines);
+        lines.gap().wrapped("", even(plans));
+        List<String> holes =
+                answer.day().course().round().stream().map(Hole::id).toList();
+        for (int from = 0; from < plans.size(); from += DAYS_A_WEEK) {
+            week(plans.subList(from, Math.min(plans.size(), from + DAYS_A_WEEK)), holes, lines.gap());
+        }
+        return lines.gap().wrapped("", texts.say("weeks.signs"));
+    }
+
+    /** What the plan could not keep to, hole by hole, and what was left as it stands. */
+    private void decide(List<StoredPlan> plans, Lines lines) {
+        Map<String, List<String>> resting = new LinkedHashMap<>();
+        Map<String, List<String>> leftOut = new LinkedHashMap<>();
+        List<String> standing = new ArrayList<>();
+        for (StoredPlan plan : plans) {
+            String day = texts.weekday(plan.date());
+            if (plan.state() != State.DRAFT) {
+                standing.add(day);
+            }
+            for (StoredHole hole : plan.holes()) {
+                if (!hole.position().judgement().setAside().isEmpty()) {
+                    resting.computeIfAbsent(hole.hole(), key -> new ArrayList<>())
+                            .add(day);
+                }
+            }
+            plan.findings().stream()
+                    .filter(finding -> LEFT_OUT.contains(finding.key()))
+                    .forEach(finding -> leftOut.computeIfAbsent(texts.say(finding), key -> new ArrayList<>())
+                            .add(day));
+        }
+        standing(standing, lines);
+        resting.forEach((hole, days) ->
+                lines.wrapped("! ", texts.say("weeks.setAside", hole, days.size(), String.join(", ", days))));
+        leftOut.forEach((says, days) -> lines.wrapped("! ", says + " " + String.join(", ", days)));
+    }
+
+    private static final List<String> LEFT_OUT =
+            List.of("rotation.finding.closed", "rotation.finding.nothingUsable", "rotation.finding.allForbidden");
+
+    private void standing(List<String> days, Lines lines) {
+        if (!days.isEmpty()) {
+            lines.wrapped("", texts.say("weeks.standing", days.size(), String.join(", ", days)));
+        }
+    }
+
+    private String even(List<StoredPlan> plans) {
+        long thirds = plans.stream()
+                .filter(plan -> plan.findings().stream()
+                        .noneMatch(finding -> finding.key().equals("rotation.finding.thirds")))
+                .count();
+        long care = plans.stream()
+                .flatMap(plan -> plan.holes().stream())
+                .filter(hole -> hole.position().judgement().verdict() == Verdict.CAUTION)
+                .count();
+        long all = plans.stream().mapToLong(plan -> plan.holes().size()).sum();
+        return texts.say("weeks.even", thirds, plans.size(), care, all);
+    }
+
+    private void week(List<StoredPlan> plans, List<String> holes, Lines lines) {
+        List<Cell> head = new ArrayList<>(List.of(Line.left("", HOLE_WIDTH)));
+        plans.forEach(plan -> head.add(Line.left(day(plan.date()), DAY_WIDTH)));
+        lines.row(head, "");
+        for (String hole : holes) {
+            List<Cell> cells = new ArrayList<>(List.of(Line.left(hole, HOLE_WIDTH)));
+            plans.forEach(plan -> cells.add(Line.left(cell(plan.find(hole)), DAY_WIDTH)));
+            lines.row(cells, "");
+        }
+    }
+
+    private String day(LocalDate date) {
+        return texts.weekday(date);
+    }
+
+    /** Where a hole is in two short words, and whether it asks for care; {@code –} where it is not. */
+    private String cell(Optional<StoredHole> hole) {
+        if (hole.isEmpty()) {
+            return "–";
+        }
+        String sign = !hole.get().position().judgement().setAside().isEmpty()
+                ? "!"
+                : hole.get().position().judgement().verdict() == Verdict.PASS ? "" : "*";
+        return hole.get().position().place().map(this::place).orElse("?") + sign;
+    }
+
+    private String place(PlaceOnGreen place) {
+        return texts.say("weeks.third." + EnumNames.lowerCamel(place.third())) + " "
+                + texts.say("weeks.lateral." + EnumNames.lowerCamel(place.lateral()));
+    }
+}

@@ -1,0 +1,95 @@
+package org.cupwright.app.desk.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.cupwright.app.desk.green.GreensOfDay;
+import org.cupwright.app.desk.green.Judging;
+import org.cupwright.app.desk.turf.DayTurf;
+import org.cupwright.app.storage.Asked;
+import org.cupwright.app.storage.StoredHole;
+import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.course.Hole;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.Third;
+import org.cupwright.rotation.candidate.Candidate;
+import org.cupwright.rotation.candidate.Wishes;
+import org.cupwright.rotation.weeks.GreenDay;
+import org.cupwright.rotation.weeks.GreenWeeks;
+import org.cupwright.rotation.weeks.PastHole;
+import org.cupwright.rotation.weeks.WeeksRequest;
+import org.cupwright.turf.state.HolesOnGreen;
+
+/**
+ * What a plan of weeks may choose from, with what people asked for and what stands.
+ *
+ * @param greens the greens as the first day finds them
+ * @param judged the same, judged with nothing lying on them
+ * @param days the days to be planned
+ */
+record WeeksAsked(GreensOfDay greens, Map<String, Judging> judged, List<WeekDay> days) {
+    /**
+     * One day to be planned.
+     *
+     * @param asked what people asked for it
+     * @param stands its plan, where that is published: its holes stay
+     */
+    record WeekDay(LocalDate date, AskedOfDay asked, Optional<StoredPlan> stands) {}
+
+    WeeksRequest request(long seed) {
+        return new WeeksRequest(
+                days.stream().map(WeekDay::date).toList(),
+                greens.day().course().round().stream().map(this::green).toList(),
+                PlanDay.sharedGreens(greens.day().course()),
+                DayTurf.rests(greens.turf()),
+                Set.of(),
+                seed);
+    }
+
+    private GreenWeeks green(Hole hole) {
+        List<GreenDay> known = days.stream()
+                .map(day -> new GreenDay(greens.withoutHoles(hole, day.date()), wishes(hole.id(), day)))
+                .toList();
+        Optional<Third> roughly = greens.roughly(hole.id())
+                .map(rough -> Third.valueOf(rough.part().depth().name()));
+        return new GreenWeeks(
+                hole.id(), judged.get(hole.id()).candidatesForWeeks(), past(greens.holes(hole.id())), roughly, known);
+    }
+
+    private static List<PastHole> past(HolesOnGreen holes) {
+        List<PastHole> past = new ArrayList<>();
+        holes.old().forEach(old -> past.add(new PastHole(old.at(), old.cutOn(), Optional.of(old.leftOn()))));
+        holes.now().ifPresent(now -> past.add(new PastHole(now.at(), now.cutOn(), Optional.empty())));
+        return past;
+    }
+
+    /** A published day is as it is: its holes stay, and greens that it leaves out have none. */
+    private Wishes wishes(String hole, WeekDay day) {
+        if (day.stands().isPresent()) {
+            return day.stands()
+                    .flatMap(plan -> plan.find(hole))
+                    .map(kept -> locked(hole, position(kept)))
+                    .orElse(Wishes.greenClosed());
+        }
+        if (greens.temporaryGreen(hole)) {
+            return Wishes.greenClosed();
+        }
+        Asked wanted = day.asked().of(hole);
+        List<Wishes.Circle> notHere = wanted.notHere().stream()
+                .map(ground -> new Wishes.Circle(ground.at(), ground.radiusMetres()))
+                .toList();
+        Optional<Candidate> at = wanted.at().map(judged.get(hole)::candidate);
+        return new Wishes(at, notHere, false);
+    }
+
+    private Wishes locked(String hole, MapPoint at) {
+        return new Wishes(Optional.of(judged.get(hole).candidate(at)), List.of(), false);
+    }
+
+    private static MapPoint position(StoredHole hole) {
+        return hole.position().judgement().position();
+    }
+}
