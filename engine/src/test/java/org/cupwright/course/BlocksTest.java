@@ -19,8 +19,8 @@ class BlocksTest {
     /** A course whose hole of place i has the green of place i modulo {@code greens}. */
     private static Course course(List<String> holes, int greens, Loop... loops) {
         List<Hole> made = IntStream.range(0, holes.size())
-                .mapToObj(i -> Hole.of(
-                        holes.get(i), Shapes.rectangle(100 * (i % greens), 0, 100 * (i % greens) + 20, 30)))
+                .mapToObj(i ->
+                        Hole.of(holes.get(i), Shapes.rectangle(100 * (i % greens), 0, 100 * (i % greens) + 20, 30)))
                 .toList();
         return new Course("made-up", "Invented", new CourseFrame(25832, ZoneOffset.UTC), made, List.of(loops));
     }
@@ -49,8 +49,7 @@ class BlocksTest {
         assertThat(parts(course(numbered("", 1, 18), 18))).containsExactly(numbered("", 1, 18));
         assertThat(parts(course(numbered("", 1, 27), 27)))
                 .containsExactly(numbered("", 1, 9), numbered("", 10, 18), numbered("", 19, 27));
-        assertThat(parts(course(numbered("", 1, 36), 36)))
-                .containsExactly(numbered("", 1, 18), numbered("", 19, 36));
+        assertThat(parts(course(numbered("", 1, 36), 36))).containsExactly(numbered("", 1, 18), numbered("", 19, 36));
         assertThat(parts(course(numbered("", 1, 12), 12))).containsExactly(numbered("", 1, 12));
         assertThat(parts(course(numbered("", 1, 20), 20))).containsExactly(numbered("", 1, 20));
         assertThat(parts(course(List.of(), 1))).isEmpty();

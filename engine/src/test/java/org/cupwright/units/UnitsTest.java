@@ -83,7 +83,15 @@ class UnitsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "12, 12", "12.5, 12.5", "'12,5', 12.5", "12½, 12.5", "½, 0.5", "-½, -0.5", "+3, 3", "-3.25, -3.25", "' 7 ', 7"
+        "12, 12",
+        "12.5, 12.5",
+        "'12,5', 12.5",
+        "12½, 12.5",
+        "½, 0.5",
+        "-½, -0.5",
+        "+3, 3",
+        "-3.25, -3.25",
+        "' 7 ', 7"
     })
     void numbersAreReadAsPeopleTypeThem(String text, double number) {
         assertThat(WrittenNumber.find(text)).contains(number);
