@@ -30,7 +30,8 @@ class FindingTest {
         assertThat(more.says()).isEqualTo(Message.of("survey.pointsTwice", new Count(3), new Name("here")));
         assertThat(more.tryThis()).isEqualTo(Message.of("survey.pointsTwice.try", new Name("less")));
         assertThat(THREE.trying(8).tryThis()).isEqualTo(Message.of("survey.pointsTwice.try", new Count(8)));
-        assertThat(Finding.of(FindingKind.POINTS_TWICE, Where.hole("7"), "x").value()).isEqualTo(new Name("x"));
+        assertThat(Finding.of(FindingKind.POINTS_TWICE, Where.hole("7"), "x").value())
+                .isEqualTo(new Name("x"));
     }
 
     @Test

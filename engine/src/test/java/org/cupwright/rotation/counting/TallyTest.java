@@ -16,7 +16,10 @@ class TallyTest {
 
     private static CountingTable table(List<List<Option>> greens, long... endCosts) {
         return new CountingTable(
-                greens, List.of(Split.THIRD), tally -> endCosts[Split.THIRD.parts(tally).first()], tally -> true);
+                greens,
+                List.of(Split.THIRD),
+                tally -> endCosts[Split.THIRD.parts(tally).first()],
+                tally -> true);
     }
 
     @Test
@@ -65,7 +68,8 @@ class TallyTest {
 
     @Test
     void aTableAddsUpTheCheapestWayFromWhereATallyStands() {
-        // two greens; both at the front cost 2 + 1 and 50 for that, one each 2 + 4 or 7 + 1, and both at the back 11 + 5
+        // two greens; both at the front cost 2 + 1 and 50 for that, one each 2 + 4 or 7 + 1, and both at the back 11 +
+        // 5
         List<List<Option>> greens = List.of(
                 List.of(new Option(FRONT, 2), new Option(BACK, 7)), List.of(new Option(FRONT, 1), new Option(BACK, 4)));
         CountingTable table = table(greens, 5, 0, 50);
@@ -80,8 +84,8 @@ class TallyTest {
 
     @Test
     void ofOptionsThatATableCannotTellApartTheCheapestCounts() {
-        List<List<Option>> greens =
-                List.of(List.of(new Option(FRONT + Split.LATERAL.one(0), 9), new Option(FRONT, 3), new Option(FRONT, 8)));
+        List<List<Option>> greens = List.of(
+                List.of(new Option(FRONT + Split.LATERAL.one(0), 9), new Option(FRONT, 3), new Option(FRONT, 8)));
         assertThat(table(greens, 0, 0).leastFrom(0)).isEqualTo(3);
     }
 
