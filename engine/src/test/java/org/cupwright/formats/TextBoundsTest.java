@@ -99,6 +99,12 @@ class TextBoundsTest {
     }
 
     @Test
+    void aNulCharacterIsNoTextWhereverItStands() {
+        assertThat(trouble(() -> new TextLines(bytes("\u0000"), 9).next()).kind())
+                .isEqualTo(FindingKind.NOT_TEXT);
+    }
+
+    @Test
     void anExcerptHasSixtyCharactersAtMost() {
         assertThat(Excerpt.of(" " + "x".repeat(60))).isEqualTo("x".repeat(60));
         assertThat(Excerpt.of("x".repeat(61))).isEqualTo("x".repeat(59) + "…");
