@@ -9,7 +9,7 @@ import org.cupwright.message.Message.Name;
 import org.junit.jupiter.api.Test;
 
 class FindingTest {
-    private static final Finding THREE = Finding.of(FindingKind.POINTS_TWICE, Where.file(), 3);
+    private final Finding three = Finding.of(FindingKind.POINTS_TWICE, Where.file(), 3);
 
     @Test
     void placesInASourceAreNamed() {
@@ -24,12 +24,13 @@ class FindingTest {
 
     @Test
     void whatAFindingAddsLeavesTheRestAsItWas() {
-        Finding more = THREE.at(new MapPoint(1, 2)).saying(new Name("here")).trying("less");
+        Finding more = three.at(new MapPoint(1, 2)).saying(new Name("here")).trying("less");
         assertThat(more.kind()).isEqualTo(FindingKind.POINTS_TWICE);
         assertThat(more.place()).contains(new MapPoint(1, 2));
         assertThat(more.says()).isEqualTo(Message.of("survey.pointsTwice", new Count(3), new Name("here")));
         assertThat(more.tryThis()).isEqualTo(Message.of("survey.pointsTwice.try", new Name("less")));
-        assertThat(THREE.trying(8).tryThis()).isEqualTo(Message.of("survey.pointsTwice.try", new Count(8)));
+        assertThat(three.value()).isEqualTo(new Count(3));
+        assertThat(three.trying(8).tryThis()).isEqualTo(Message.of("survey.pointsTwice.try", new Count(8)));
         assertThat(Finding.of(FindingKind.POINTS_TWICE, Where.hole("7"), "x").value())
                 .isEqualTo(new Name("x"));
     }
@@ -37,10 +38,10 @@ class FindingTest {
     @Test
     void asAFailureItKeepsWhatWasFoundAndItsCauseWithoutAStackTrace() {
         IllegalStateException cause = new IllegalStateException("invented");
-        assertThat(THREE.failure().finding()).isEqualTo(THREE);
-        assertThat(THREE.failure().getCause()).isNull();
-        assertThat(THREE.failure(cause).finding()).isEqualTo(THREE);
-        assertThat(THREE.failure(cause)).hasCause(cause).hasMessageContaining("POINTS_TWICE");
-        assertThat(THREE.failure().getStackTrace()).isEmpty();
+        assertThat(three.failure().finding()).isEqualTo(three);
+        assertThat(three.failure().getCause()).isNull();
+        assertThat(three.failure(cause).finding()).isEqualTo(three);
+        assertThat(three.failure(cause)).hasCause(cause).hasMessageContaining("POINTS_TWICE");
+        assertThat(three.failure().getStackTrace()).isEmpty();
     }
 }

@@ -138,6 +138,7 @@ class TextBoundsTest {
         CoordinateFrame frame = CoordinateFrame.of(25832);
         assertThat(frame).isEqualTo(CoordinateFrame.of(25832)).hasSameHashCodeAs(CoordinateFrame.of(25832));
         assertThat(frame).isNotEqualTo(CoordinateFrame.of(25833)).isNotEqualTo("EPSG:25832");
+        assertThat(frame.hashCode()).isNotEqualTo(CoordinateFrame.of(25833).hashCode());
         assertThat(frame).hasToString("EPSG:25832");
         assertThat(frame.isGeographic()).isFalse();
     }

@@ -112,20 +112,20 @@ class RoundMathTest {
     }
 
     /** Passes below 2, caution to 3, fails above. */
-    private static final Chances CHANCES = new Chances(new LevelLimits(3, 2, 0));
+    private final Chances chances = new Chances(new LevelLimits(3, 2, 0));
 
     @Test
     void aReadingThatSettlesAllDecidesForSure() {
-        assertThat(CHANCES.decided(rising(1.9, 0.3), taken(0.3))).isCloseTo(1, OF_NORMAL);
+        assertThat(chances.decided(rising(1.9, 0.3), taken(0.3))).isCloseTo(1, OF_NORMAL);
     }
 
     @Test
     void aReadingThatTellsNothingLeavesTheAnswerAsItIs() {
-        assertThat(CHANCES.decided(rising(1.9, 0.3), NOTHING)).isZero();
-        assertThat(CHANCES.decided(rising(1.3, 0.3), NOTHING)).isEqualTo(1); // 1.3 + 0.6 < 2
-        assertThat(CHANCES.decided(rising(2.5, 0.2), NOTHING)).isEqualTo(1); // between 2.4 and 2.6
-        assertThat(CHANCES.decided(rising(3.7, 0.3), NOTHING)).isEqualTo(1); // 3.7 − 0.6 > 3
-        assertThat(CHANCES.decided(rising(2.5, 0.3), NOTHING)).isZero(); // 1.9 to 3.1
+        assertThat(chances.decided(rising(1.9, 0.3), NOTHING)).isZero();
+        assertThat(chances.decided(rising(1.3, 0.3), NOTHING)).isEqualTo(1); // 1.3 + 0.6 < 2
+        assertThat(chances.decided(rising(2.5, 0.2), NOTHING)).isEqualTo(1); // between 2.4 and 2.6
+        assertThat(chances.decided(rising(3.7, 0.3), NOTHING)).isEqualTo(1); // 3.7 − 0.6 > 3
+        assertThat(chances.decided(rising(2.5, 0.3), NOTHING)).isZero(); // 1.9 to 3.1
     }
 
     @Test
@@ -134,20 +134,20 @@ class RoundMathTest {
         // shown
         // must lie below 1.4 or above 3.6, as 2.6 to 2.4 is nowhere: Φ((1.4 − 2)/0.4) + 1 − Φ((3.6 − 2)/0.4)
         // = Φ(−1.5) + Φ(−4) = 0.06681 + 0.00003
-        assertThat(CHANCES.decided(rising(2, 0.5), taken(0.4))).isCloseTo(0.06684, within(5e-4));
+        assertThat(chances.decided(rising(2, 0.5), taken(0.4))).isCloseTo(0.06684, within(5e-4));
         // the other way: 0.4 stays hidden of 0.5 by 0.3 shown; below 1.2, above 3.8: Φ(−2.667) = 0.00383
-        assertThat(CHANCES.decided(rising(2, 0.5), taken(0.3))).isCloseTo(0.00383, within(5e-4));
+        assertThat(chances.decided(rising(2, 0.5), taken(0.3))).isCloseTo(0.00383, within(5e-4));
         // 0.1 = √(0.06² + 0.08²): below 1.88, 2.12 to 2.88, above 3.12, about 2.04 with 0.08:
         // Φ(−2) + Φ(10.5) − Φ(1) = 0.02275 + 1 − 0.84134
-        assertThat(CHANCES.decided(rising(2.04, 0.1), taken(0.08))).isCloseTo(0.18141, within(7.5e-4));
+        assertThat(chances.decided(rising(2.04, 0.1), taken(0.08))).isCloseTo(0.18141, within(7.5e-4));
     }
 
     @Test
     void aSpotPassesIfTheSlopeShownIsFarEnoughBelowTheBound() {
         // as above: Φ((1.4 − 1.8)/0.4) = Φ(−1) = 0.15866
-        assertThat(CHANCES.passes(rising(1.8, 0.5), taken(0.4))).isCloseTo(0.15866, OF_NORMAL);
-        assertThat(CHANCES.passes(rising(1.3, 0.3), NOTHING)).isEqualTo(1);
-        assertThat(CHANCES.passes(rising(1.5, 0.3), NOTHING)).isZero();
+        assertThat(chances.passes(rising(1.8, 0.5), taken(0.4))).isCloseTo(0.15866, OF_NORMAL);
+        assertThat(chances.passes(rising(1.3, 0.3), NOTHING)).isEqualTo(1);
+        assertThat(chances.passes(rising(1.5, 0.3), NOTHING)).isZero();
     }
 
     @Test
@@ -163,7 +163,7 @@ class RoundMathTest {
     @Test
     void groundIsDecidedIfTheAnswerHoldsOverTwoErrors() {
         List<Boolean> decided = Stream.of(0.3, 0.24, 0.2)
-                .map(error -> CHANCES.decided(new PlaneFit(0.015, 0, error * error / 1e4, 0, error * error / 1e4)))
+                .map(error -> chances.decided(new PlaneFit(0.015, 0, error * error / 1e4, 0, error * error / 1e4)))
                 .toList();
         assertThat(decided).containsExactly(false, true, true); // 1.5 + 0.6, 1.98 and 1.9 against 2
     }

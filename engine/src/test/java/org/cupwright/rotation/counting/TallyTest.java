@@ -59,6 +59,13 @@ class TallyTest {
     }
 
     @Test
+    void onePartMayHaveAsMuchAsTheOthersTogether() {
+        assertThat(new Shares(2, 1, 1).least(0, 8)).isEqualTo(4);
+        assertThat(new Shares(1, 2, 1).least(1, 8)).isEqualTo(4);
+        assertThat(new Shares(1, 1, 2).least(2, 8)).isEqualTo(4);
+    }
+
+    @Test
     void anOptionIsOneHoleAtNoNegativeCost() {
         assertThat(new Option(FRONT, 0).cost()).isZero();
         assertThatThrownBy(() -> new Option(FRONT, -1)).hasMessageContaining("-1");
