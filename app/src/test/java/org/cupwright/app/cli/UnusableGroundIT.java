@@ -55,8 +55,9 @@ class UnusableGroundIT {
                 + "],[-26.99826,39.7502],[-27,39.7502],[-27,39.75]]";
         Path map = Files.writeString(
                 files.resolve("map.geojson"),
-                "{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"properties\":{\"golf\":\"green\","
-                        + "\"ref\":\"1\"},\"geometry\":{\"type\":\"Polygon\",\"coordinates\":[" + ring + "]}}]}");
+                "{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"properties\":"
+                        + "{\"golf\":\"green\",\"ref\":\"1\"},\"geometry\":{\"type\":\"Polygon\",\"coordinates\":["
+                        + ring + "]}}]}");
         return cupwright.run("import", "--course", "made", "--outlines", map, "--dry-run");
     }
 
