@@ -48,10 +48,23 @@ class GeoJsonFeaturesTest {
 
     @Test
     void refusesHugeNesting() {
-        assertThat(trouble("[".repeat(100_000)).kind()).isEqualTo(FindingKind.NOT_READABLE);
+        assertThat(trouble("[".repeat(100_000)).kind()).isEqualTo(FindingKind.NESTED_TOO_DEEPLY);
         String deep = "{\"type\":\"FeatureCollection\",\"features\":[{\"properties\":" + "{\"a\":".repeat(50) + "1"
                 + "}".repeat(50) + "}]}";
-        assertThat(trouble(deep).kind()).isEqualTo(FindingKind.NOT_READABLE);
+        assertThat(trouble(deep).kind()).isEqualTo(FindingKind.NESTED_TOO_DEEPLY);
+    }
+
+    @Test
+    void refusesWhatFollowsAfterTheEnd() {
+        String map = new InventedMap().green(0, 0, 10, "").json();
+        assertThat(trouble(map + "{}").kind()).isEqualTo(FindingKind.NOT_READABLE);
+    }
+
+    @Test
+    void aNumberBeyondAllIsTakenAsItIsWritten() {
+        String map =
+                new InventedMap().green(0, 0, 10, ",\"ref\":" + "9".repeat(400)).json();
+        assertThat(trouble(map).kind()).isEqualTo(FindingKind.NAME_TOO_LONG);
     }
 
     @Test
