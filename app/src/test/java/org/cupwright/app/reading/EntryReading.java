@@ -91,8 +91,7 @@ final class EntryReading {
     /** The logbook's own file; what reads says the same when it is written and read again. */
     static void lines(ReadingDesk desk, byte[] bytes) {
         new FactLines(desk.session()).read(ReadingDesk.file(bytes), false);
-        new String(bytes, StandardCharsets.UTF_8)
-                .lines()
+        Arrays.stream(new String(bytes, StandardCharsets.UTF_8).split("\n"))
                 .filter(line -> line.startsWith("{"))
                 .forEach(line -> isKept(FactJson.read(line)));
     }

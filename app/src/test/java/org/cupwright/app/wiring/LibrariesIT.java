@@ -18,7 +18,8 @@ class LibrariesIT {
     /** A row of the page: libraries of one version, or of a version each. */
     private record Row(List<String> libraries, List<String> versions, LocalDate lookedAt, String weaknesses) {
         static Row of(String line) {
-            List<String> cells = Arrays.stream(line.split("\\|")).map(String::strip).toList();
+            List<String> cells =
+                    Arrays.stream(line.split("\\|")).map(String::strip).toList();
             return new Row(list(cells.get(1)), list(cells.get(2)), LocalDate.parse(cells.get(4)), cells.get(5));
         }
 
@@ -63,6 +64,7 @@ class LibrariesIT {
 
     @Test
     void thereIsOneJackson() throws IOException {
-        assertThat(shipped().stream().filter(name -> name.startsWith("jackson-databind"))).hasSize(1);
+        assertThat(shipped().stream().filter(name -> name.startsWith("jackson-databind")))
+                .hasSize(1);
     }
 }
