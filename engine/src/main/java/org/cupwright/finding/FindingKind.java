@@ -14,6 +14,12 @@ public enum FindingKind {
     NOT_TEXT,
     NOT_READABLE,
     FILE_TOO_LARGE,
+    TOO_MANY_LINES,
+    TOO_MANY_COLUMNS,
+    TOO_MANY_PARTS,
+    TOO_MANY_CORNERS,
+    NESTED_TOO_DEEPLY,
+    NAME_TOO_LONG,
     // coordinate frames
     UNKNOWN_FRAME,
     FRAME_NOT_FOR_MEASURING,

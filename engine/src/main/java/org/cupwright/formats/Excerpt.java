@@ -6,9 +6,9 @@ public final class Excerpt {
 
     private Excerpt() {}
 
-    /** At most 60 characters, control characters shown as dots. */
+    /** At most 60 characters, control characters and those that turn the direction of writing shown as dots. */
     public static String of(String text) {
-        String clean = text.strip().replaceAll("\\p{Cntrl}", "·");
+        String clean = text.strip().replaceAll("[\\p{Cc}\\p{Cf}]", "·");
         return clean.length() <= LONGEST ? clean : clean.substring(0, LONGEST - 1) + "…";
     }
 }

@@ -16,6 +16,9 @@ import org.locationtech.proj4j.ProjCoordinate;
 
 /** Takes coordinates of one frame to another, east first in both. Heights are not touched. */
 public final class Projection {
+    /** Nothing on Earth, whose girth is 40,075 km, has greater numbers in any frame; our choice, with feet in mind. */
+    private static final double GREATEST = 1e9;
+
     private final CoordinateFrame from;
     private final CoordinateFrame to;
     private final CoordinateTransform transform;
@@ -44,10 +47,12 @@ public final class Projection {
      * @throws UnreadableFile if the point is not a point of the frame it is said to be in
      */
     public Coordinate apply(double x, double y) {
-        if (from.equals(to)) {
+        boolean onEarth = from.isGeographic()
+                ? Math.abs(x) <= 360 && Math.abs(y) <= 90
+                : Math.abs(x) <= GREATEST && Math.abs(y) <= GREATEST;
+        if (onEarth && from.equals(to)) {
             return new Coordinate(x, y);
         }
-        boolean onEarth = !from.isGeographic() || (Math.abs(x) <= 360 && Math.abs(y) <= 90);
         ProjCoordinate out = new ProjCoordinate(Double.NaN, Double.NaN);
         if (onEarth) {
             try {

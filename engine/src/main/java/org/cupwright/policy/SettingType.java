@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cupwright.message.Message;
@@ -20,6 +21,9 @@ import org.cupwright.units.WrittenNumber;
  * @param <T> the Java type of the value
  */
 public record SettingType<T>(Function<String, Optional<T>> reader, Function<T, String> writer, Message accepts) {
+    private static final long MINUS_ZERO = Double.doubleToRawLongBits(-0.0);
+    private static final Pattern WHOLE = Pattern.compile("[+]?[0-9]{1,9}|-0{0,8}[1-9][0-9]{0,8}");
+
     /** Reads a value; empty when the text is not a value of this type or lies outside the range. */
     public Optional<T> read(String text) {
         return reader.apply(text);
@@ -33,7 +37,7 @@ public record SettingType<T>(Function<String, Optional<T>> reader, Function<T, S
     /** A finite number between two bounds, both included. */
     public static SettingType<Double> number(double least, double greatest) {
         return new SettingType<>(
-                text -> WrittenNumber.find(text).filter(value -> value >= least && value <= greatest),
+                text -> WrittenNumber.find(text).filter(value -> within(value, least, greatest)),
                 SettingType::plain,
                 accepts("number", new PlainNumber(least), new PlainNumber(greatest)));
     }
@@ -75,12 +79,14 @@ public record SettingType<T>(Function<String, Optional<T>> reader, Function<T, S
                 accepts("text", new Count(mostCharacters)));
     }
 
+    /** Nothing below nothing is within no bounds: a minus before 0 is a slip. */
+    private static boolean within(double value, double least, double greatest) {
+        return value >= least && value <= greatest && Double.doubleToRawLongBits(value) != MINUS_ZERO;
+    }
+
+    /** As {@link WrittenNumber} takes them, of which other scripts' digits are none. */
     private static Optional<Integer> whole(String text) {
-        try {
-            return Optional.of(Integer.valueOf(text.strip()));
-        } catch (NumberFormatException notANumber) {
-            return Optional.empty();
-        }
+        return WHOLE.matcher(text.strip()).matches() ? Optional.of(Integer.valueOf(text.strip())) : Optional.empty();
     }
 
     private static Optional<Boolean> yesOrNo(String text) {

@@ -24,7 +24,7 @@ public final class RotationPolicy {
 
     public static final Setting<List<Third>> THIRDS_ALLOWED = SLICE.setting(
                     "thirdsAllowed", ranking(Third.class), "", List.of(Third.values()))
-            .ours("our choice: all three, until the course leaves one out; none named means all");
+            .ours("our choice: all three, until the course leaves one out");
 
     public static final Setting<Double> YESTERDAY_LEAST_METRES = SLICE.setting(
                     "yesterdayLeastMetres", number(0, 30), "m", 5.0)

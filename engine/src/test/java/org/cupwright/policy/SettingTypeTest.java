@@ -25,6 +25,11 @@ class SettingTypeTest {
         for (String none : List.of("1e1", "1E1", "0x1p3", "1d", "1f", "Infinity", "", "½½", "1½5")) {
             assertThat(type.read(none)).as(none).isEmpty();
         }
+        for (String none : List.of("-0", "-0.0", "−0", "٥", "５", "५", "٥٫٥")) {
+            assertThat(SettingType.number(-5, 20).read(none)).as(none).isEmpty();
+            assertThat(SettingType.wholeNumber(-5, 20).read(none)).as(none).isEmpty();
+        }
+        assertThat(SettingType.number(0, 20).read("0")).contains(0.0);
         assertThat(type.read("4,5")).contains(4.5);
         assertThat(type.read("4½")).contains(4.5);
         assertThat(type.accepts())
@@ -50,6 +55,11 @@ class SettingTypeTest {
         SettingType<Integer> type = SettingType.wholeNumber(-2, 7);
         assertThat(type.read("-2")).contains(-2);
         assertThat(type.read("7")).contains(7);
+        assertThat(type.read("+7")).contains(7);
+        assertThat(type.read(" 007 ")).contains(7);
+        assertThat(type.read("0")).contains(0);
+        assertThat(type.read("-02")).contains(-2);
+        assertThat(type.read("99999999999")).isEmpty();
         assertThat(type.read("-3")).isEmpty();
         assertThat(type.read("8")).isEmpty();
         assertThat(type.read("2.5")).isEmpty();

@@ -12,8 +12,8 @@ final class Svg {
     private final StringBuilder out = new StringBuilder();
 
     Svg(int width, int height, String title) {
-        out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\" height=\"%d\" viewBox=\"0 0 %d %d\""
-                .formatted(width, height, width, height));
+        out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + width + "\" height=\"" + height
+                + "\" viewBox=\"0 0 " + width + " " + height + "\"");
         out.append(" role=\"img\" font-family=\"'Open Sans', sans-serif\"><title>");
         out.append(escaped(title)).append("</title>");
     }

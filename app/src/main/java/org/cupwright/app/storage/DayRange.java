@@ -1,6 +1,9 @@
 package org.cupwright.app.storage;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
+import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message.Day;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
@@ -18,6 +21,21 @@ public record DayRange(LocalDate first, LocalDate last) {
 
     public static DayRange upTo(LocalDate today) {
         return new DayRange(EARLIEST, today.plusYears(YEARS_AHEAD));
+    }
+
+    /**
+     * Refuses an entry of a day outside. A machine whose clock is behind may have entries of another whose clock is
+     * right: what is ahead is ahead of when it was written down, or of now.
+     *
+     * @throws Problem when it lies outside
+     */
+    public static void check(Fact fact, Instant now) {
+        Instant latest = fact.recordedAtDevice().isAfter(now) ? fact.recordedAtDevice() : now;
+        upTo(day(latest)).within(day(fact.happenedAt()), "when");
+    }
+
+    private static LocalDate day(Instant moment) {
+        return LocalDate.ofInstant(moment, ZoneOffset.UTC);
     }
 
     /**

@@ -2,8 +2,6 @@ package org.cupwright.app.store;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -28,7 +26,7 @@ record SqlFacts(Sql sql, Dialect dialect, Clock clock, Set<DamagedRow> leftOut) 
     @Override
     public Kept add(Fact fact) {
         Instant now = clock.instant();
-        askDay(fact, now);
+        DayRange.check(fact, now);
         Fact received = fact.recordedAtServer().isPresent() ? fact : fact.receivedAt(now);
         Object corrects = fact.payload() instanceof Correction correction
                 ? correction.of().toString()
@@ -51,16 +49,6 @@ record SqlFacts(Sql sql, Dialect dialect, Clock clock, Set<DamagedRow> leftOut) 
         }
         Fact known = find(fact.id()).orElseThrow();
         return known.receivedAt(Instant.EPOCH).equals(fact.receivedAt(Instant.EPOCH)) ? Kept.KNOWN : Kept.DIFFERENT;
-    }
-
-    /** A machine whose clock is behind may have entries of another whose clock is right. */
-    private static void askDay(Fact fact, Instant now) {
-        Instant latest = fact.recordedAtDevice().isAfter(now) ? fact.recordedAtDevice() : now;
-        DayRange.upTo(day(latest)).within(day(fact.happenedAt()), "when");
-    }
-
-    private static LocalDate day(Instant moment) {
-        return LocalDate.ofInstant(moment, ZoneOffset.UTC);
     }
 
     @Override

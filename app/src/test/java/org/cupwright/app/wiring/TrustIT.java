@@ -222,6 +222,21 @@ class TrustIT {
         }
     }
 
+    /** The parser's own lines, as "[Fatal Error] :1:5: …", are none of what a person is told. */
+    @Test
+    void aBrokenMapPrintsItsSentenceAndNoLineMore() throws Exception {
+        for (String text : List.of("<osm", "<osm><a></b></osm>", "<!DOCTYPE osm [<!ENTITY x 'y'>]><osm>&x;</osm>")) {
+            Path broken = Files.writeString(files.resolve("broken.osm"), text);
+            Result result = run("import", "--course", "other", "--outlines", broken);
+            assertThat(result.status()).isEqualTo(1);
+            assertThat(result.out()).isEmpty();
+            assertThat(result.err().lines().skip(1))
+                    .as(result.err())
+                    .allMatch(line -> line.matches(" {2}(where:|value:|try: ) .*|  {8}.*"));
+            assertThat(result.err()).startsWith("The file cannot be read");
+        }
+    }
+
     @Test
     void drawnGroundBeyondAnyUseIsRefused() throws Exception {
         String point = "{\"type\":\"Feature\",\"properties\":{\"kind\":\"usual\",\"hole\":\"1\"},\"geometry\":"

@@ -6,9 +6,11 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.cupwright.finding.Finding;
+import org.cupwright.finding.FindingKind;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.finding.Where;
 import org.cupwright.formats.CoordinateFrame;
+import org.cupwright.formats.FileBounds;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Geometry;
 
@@ -35,13 +37,32 @@ final class FeatureCollector {
     void add(Map<String, String> tags, Function<Message, Geometry> shape) {
         Message where = Where.feature(features.size() + findings.size() + 1, MapFeature.label(tags));
         try {
-            features.add(new MapFeature(shape.apply(where), tags, where));
+            tags.forEach((key, value) -> checkName(key, value, where));
+            features.add(new MapFeature(bounded(shape.apply(where), where), tags, where));
         } catch (UnreadableFile trouble) {
             if (essential.test(tags)) {
                 throw trouble;
             }
             findings.add(MapFeature.leftOut(trouble.finding()));
         }
+    }
+
+    /** Tags that nobody asks for may be as long as they like. */
+    private static void checkName(String key, String value, Message where) {
+        if (MapFeature.NAMES.contains(key) && value.length() > FileBounds.LONGEST_NAME) {
+            throw Finding.of(FindingKind.NAME_TOO_LONG, where, key)
+                    .trying(FileBounds.LONGEST_NAME)
+                    .failure();
+        }
+    }
+
+    private static Geometry bounded(Geometry shape, Message where) {
+        if (shape.getNumPoints() > FileBounds.MOST_CORNERS) {
+            throw Finding.of(FindingKind.TOO_MANY_CORNERS, where, shape.getNumPoints())
+                    .trying(FileBounds.MOST_CORNERS)
+                    .failure();
+        }
+        return shape;
     }
 
     MapFeatures all(CoordinateFrame frame) {

@@ -15,11 +15,14 @@ import org.cupwright.finding.Where;
 import org.cupwright.formats.BoundedInput;
 import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.formats.Excerpt;
+import org.cupwright.formats.FileBounds;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.GeometryFactory;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -40,7 +43,7 @@ public final class GeoJsonFeatures {
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .streamReadConstraints(StreamReadConstraints.builder()
                             .maxNestingDepth(MAX_NESTING)
-                            .maxDocumentLength(MAX_BYTES)
+                            .maxTokenCount(FileBounds.MOST_JSON_PARTS)
                             .build())
                     .build())
             .build();
@@ -83,9 +86,9 @@ public final class GeoJsonFeatures {
     }
 
     private static JsonNode root(InputStream in) throws IOException {
-        try {
-            JsonNode root = MAPPER.readTree(BoundedInput.withoutMark(in, MAX_BYTES));
-            if (root.isMissingNode() || root.isNull()) {
+        try (JsonParser parser = MAPPER.createParser(BoundedInput.withoutMark(in, MAX_BYTES))) {
+            JsonNode root = root(parser);
+            if (root == null || root.isMissingNode() || root.isNull()) {
                 throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), 0).failure();
             }
             return root;
@@ -94,12 +97,41 @@ public final class GeoJsonFeatures {
         }
     }
 
-    private static UnreadableFile unreadable(JacksonException e) {
-        TokenStreamLocation at = e.getLocation();
-        Message where = at == null || at.getLineNr() < 1
+    private static JsonNode root(JsonParser parser) {
+        try {
+            JsonNode root = MAPPER.readTree(parser);
+            if (root != null && parser.nextToken() != null) {
+                throw Finding.of(
+                                FindingKind.NOT_READABLE,
+                                where(parser.currentTokenLocation()),
+                                Excerpt.of(parser.getString()))
+                        .failure();
+            }
+            return root;
+        } catch (StreamConstraintsException beyond) {
+            if (parser.streamReadContext().getNestingDepth() > MAX_NESTING) {
+                throw Finding.of(FindingKind.NESTED_TOO_DEEPLY, Where.file(), MAX_NESTING)
+                        .failure(beyond);
+            }
+            if (parser.currentTokenCount() > FileBounds.MOST_JSON_PARTS) {
+                throw Finding.of(FindingKind.TOO_MANY_PARTS, Where.file(), FileBounds.MOST_JSON_PARTS)
+                        .failure(beyond);
+            }
+            throw beyond;
+        }
+    }
+
+    private static Message where(TokenStreamLocation at) {
+        return at == null || at.getLineNr() < 1
                 ? Where.file()
                 : Where.lineAndColumn(at.getLineNr(), Math.max(1, at.getColumnNr()));
-        return Finding.of(FindingKind.NOT_READABLE, where, Excerpt.of(String.valueOf(e.getOriginalMessage())))
+    }
+
+    private static UnreadableFile unreadable(JacksonException e) {
+        return Finding.of(
+                        FindingKind.NOT_READABLE,
+                        where(e.getLocation()),
+                        Excerpt.of(String.valueOf(e.getOriginalMessage())))
                 .failure(e);
     }
 
@@ -117,7 +149,7 @@ public final class GeoJsonFeatures {
         if (name.endsWith("CRS84")) {
             return CoordinateFrame.of(CoordinateFrame.WGS84);
         }
-        throw Finding.of(FindingKind.UNKNOWN_FRAME, Where.file(), name.isEmpty() ? crs.toString() : name)
+        throw Finding.of(FindingKind.UNKNOWN_FRAME, Where.file(), Excerpt.of(name.isEmpty() ? crs.toString() : name))
                 .failure();
     }
 
@@ -134,7 +166,7 @@ public final class GeoJsonFeatures {
 
     /** Drawing programs write {@code ref} 7 as 7 or 7.0: both are hole 7. */
     private static String plainNumber(JsonNode value) {
-        double number = value.doubleValue();
+        double number = value.asDouble(Double.NaN);
         boolean whole = number == Math.rint(number) && Math.abs(number) < 1e15;
         return whole ? Long.toString((long) number) : value.asString();
     }

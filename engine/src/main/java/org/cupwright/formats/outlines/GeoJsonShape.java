@@ -49,7 +49,7 @@ final class GeoJsonShape {
             case "Polygon" -> polygon(parts);
             case "MultiPolygon" ->
                 factory.createMultiPolygon(each(parts, this::polygon).toArray(Polygon[]::new));
-            default -> throw failure(FindingKind.WRONG_SHAPE, type.isEmpty() ? excerpt(geometry) : type);
+            default -> throw failure(FindingKind.WRONG_SHAPE, type.isEmpty() ? excerpt(geometry) : Excerpt.of(type));
         };
     }
 

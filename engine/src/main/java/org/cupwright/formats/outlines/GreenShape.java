@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import org.cupwright.course.Outline;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
+import org.cupwright.formats.Excerpt;
 import org.cupwright.message.Message;
 
 /**
@@ -53,7 +54,8 @@ record GreenShape(
         if (cups >= 1 && cups <= MOST_CUPS) {
             return OptionalInt.of(cups);
         }
-        text.ifPresent(slip -> findings.add(Finding.of(FindingKind.CUPS_NOT_READABLE, feature.where(), slip)));
+        text.ifPresent(
+                slip -> findings.add(Finding.of(FindingKind.CUPS_NOT_READABLE, feature.where(), Excerpt.of(slip))));
         return OptionalInt.empty();
     }
 

@@ -12,6 +12,7 @@ import org.cupwright.course.LineOfPlay;
 import org.cupwright.course.MapPoint;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
+import org.cupwright.formats.Excerpt;
 import org.cupwright.formats.Projection;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Coordinate;
@@ -80,7 +81,8 @@ record HoleLine(
         if (par >= LOWEST_PAR && par <= HIGHEST_PAR) {
             return OptionalInt.of(par);
         }
-        text.ifPresent(slip -> findings.add(Finding.of(FindingKind.PAR_NOT_READABLE, feature.where(), slip)));
+        text.ifPresent(
+                slip -> findings.add(Finding.of(FindingKind.PAR_NOT_READABLE, feature.where(), Excerpt.of(slip))));
         return OptionalInt.empty();
     }
 
@@ -91,7 +93,8 @@ record HoleLine(
         if (metres >= SHORTEST_METRES && metres <= LONGEST_METRES) {
             return OptionalDouble.of(metres);
         }
-        text.ifPresent(slip -> findings.add(Finding.of(FindingKind.LENGTH_NOT_READABLE, feature.where(), slip)));
+        text.ifPresent(
+                slip -> findings.add(Finding.of(FindingKind.LENGTH_NOT_READABLE, feature.where(), Excerpt.of(slip))));
         return OptionalDouble.empty();
     }
 

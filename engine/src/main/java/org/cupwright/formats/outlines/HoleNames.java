@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
+import org.cupwright.formats.Excerpt;
 import org.cupwright.message.Message;
 
 /**
@@ -78,7 +79,7 @@ final class HoleNames {
         }
         String clean = ref.replaceAll("[^A-Za-z0-9]", "");
         String kept = clean.substring(0, Math.min(LONGEST, clean.length()));
-        findings.add(Finding.of(FindingKind.REF_NOT_USABLE, where(draft), ref)
+        findings.add(Finding.of(FindingKind.REF_NOT_USABLE, where(draft), Excerpt.of(ref))
                 .at(draft.green().outline().centroid()));
         return Optional.of(kept).filter(name -> !name.isEmpty());
     }

@@ -3,9 +3,11 @@ package org.cupwright.formats.outlines;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
+import org.cupwright.formats.Excerpt;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Geometry;
 
@@ -18,6 +20,28 @@ import org.locationtech.jts.geom.Geometry;
  */
 public record MapFeature(Geometry shape, Map<String, String> tags, Message where) {
     private static final List<String> TELLING = List.of("golf", "leisure", "kind", "ref", "hole", "name", "@id", "id");
+
+    /** Tags that are kept, listed or told. */
+    static final Set<String> NAMES = Set.of(
+            "golf",
+            "leisure",
+            "name",
+            "ref",
+            "loop",
+            "hole",
+            "tee",
+            "par",
+            "dist",
+            "practice",
+            "cups",
+            "kind",
+            "id",
+            "person",
+            "date",
+            "since",
+            "until",
+            "radius",
+            "radiusMetres");
 
     public MapFeature {
         tags = Map.copyOf(tags);
@@ -37,7 +61,7 @@ public record MapFeature(Geometry shape, Map<String, String> tags, Message where
     static String label(Map<String, String> tags) {
         return TELLING.stream()
                 .filter(tags::containsKey)
-                .map(key -> key + "=" + tags.get(key))
+                .map(key -> key + "=" + Excerpt.of(tags.get(key)))
                 .collect(Collectors.joining(" "));
     }
 

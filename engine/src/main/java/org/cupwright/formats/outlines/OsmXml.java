@@ -14,9 +14,11 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
+import org.cupwright.finding.UnreadableFile;
 import org.cupwright.finding.Where;
 import org.cupwright.formats.BoundedInput;
 import org.cupwright.formats.Excerpt;
+import org.cupwright.formats.FileBounds;
 import org.cupwright.formats.Separator;
 import org.cupwright.message.Message;
 import org.locationtech.jts.geom.Coordinate;
@@ -25,7 +27,8 @@ import org.locationtech.jts.geom.Coordinate;
  * Reads OpenStreetMap XML: nodes, ways and relations with their tags. Elements an editor has marked as deleted are left
  * out.
  *
- * <p>The parser knows no document types and no external entities, so a file can reach no other file and no network.
+ * <p>The text is UTF-8, as all of OpenStreetMap is; what is none is read as a replacement sign. The parser knows no
+ * document types and no external entities, so a file can reach no other file and no network.
  */
 final class OsmXml {
     /** A whole county's map is some hundred megabytes of XML; a course one. Our choice. */
@@ -40,15 +43,15 @@ final class OsmXml {
     private OsmElement element = new OsmElement("", 0);
     private boolean deleted;
     private int depth;
+    private int elements;
 
     /**
      * @throws org.cupwright.finding.UnreadableFile if it is empty, no OpenStreetMap XML, or beyond the bounds
      */
     static OsmXml read(InputStream in) throws IOException {
-        InputStream bounded = BoundedInput.withoutMark(in, MAX_BYTES);
         OsmXml reader = new OsmXml();
         try {
-            XMLStreamReader xml = factory().createXMLStreamReader(bounded);
+            XMLStreamReader xml = factory().createXMLStreamReader(BoundedInput.text(in, MAX_BYTES));
             reader.readAll(xml);
             xml.close();
         } catch (XMLStreamException e) {
@@ -76,12 +79,14 @@ final class OsmXml {
         XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+        factory.setXMLReporter(
+                (message, kind, about, at) -> {}); // what ends the reading is thrown, the rest is not told
         return factory;
     }
 
     private void readAll(XMLStreamReader xml) throws XMLStreamException {
         while (xml.hasNext()) {
-            int event = xml.next();
+            int event = next(xml);
             if (event == XMLStreamConstants.START_ELEMENT) {
                 start(xml);
             } else if (event == XMLStreamConstants.END_ELEMENT) {
@@ -91,12 +96,32 @@ final class OsmXml {
         }
     }
 
+    /** The parser fails on some broken files with errors of its own that say nothing: they are told as all others. */
+    private static int next(XMLStreamReader xml) throws XMLStreamException {
+        try {
+            return xml.next();
+        } catch (UnreadableFile bounds) {
+            throw bounds;
+        } catch (RuntimeException defect) {
+            throw Finding.of(FindingKind.NOT_READABLE, where(xml.getLocation()), "XML")
+                    .failure(defect);
+        }
+    }
+
     private void start(XMLStreamReader xml) {
         String name = xml.getLocalName();
         depth++;
+        if (++elements > FileBounds.MOST_XML_PARTS) {
+            throw Finding.of(FindingKind.TOO_MANY_PARTS, Where.file(), FileBounds.MOST_XML_PARTS)
+                    .failure();
+        }
+        if (depth > MAX_DEPTH) {
+            throw Finding.of(FindingKind.NESTED_TOO_DEEPLY, where(xml.getLocation()), MAX_DEPTH)
+                    .failure();
+        }
         boolean wrongRoot = depth == 1 && !name.equals("osm");
-        if (wrongRoot || depth > MAX_DEPTH) {
-            throw Finding.of(FindingKind.NOT_READABLE, where(xml.getLocation()), name)
+        if (wrongRoot) {
+            throw Finding.of(FindingKind.NOT_READABLE, where(xml.getLocation()), Excerpt.of(name))
                     .failure();
         }
         switch (name) {

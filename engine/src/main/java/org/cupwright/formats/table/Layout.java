@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.cupwright.formats.FileBounds;
 import org.cupwright.formats.Separator;
 import org.cupwright.message.Problem;
 
@@ -82,6 +83,9 @@ public final class Layout {
     }
 
     private void take(Column<?> column, String name, int place, Optional<String> said) {
+        if (name.length() > FileBounds.LONGEST_NAME) {
+            return; // no column is called so; to look for a unit at its end would take long
+        }
         Matcher matcher = WITH_UNIT.matcher(name);
         boolean withUnit = matcher.matches() && isUnit(unit(matcher));
         boolean meant = said.map(name::equalsIgnoreCase)

@@ -14,6 +14,7 @@ import org.cupwright.finding.UnreadableFile;
 import org.cupwright.finding.Where;
 import org.cupwright.formats.BoundedInput;
 import org.cupwright.formats.Excerpt;
+import org.cupwright.formats.FileBounds;
 import org.cupwright.formats.Separator;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
@@ -46,6 +47,12 @@ public final class Table {
             throw Finding.of(FindingKind.EMPTY_FILE, Where.file(), new Count(physical.size()))
                     .failure();
         }
+        int columns = header().fields().size();
+        if (columns > FileBounds.MOST_COLUMNS) {
+            throw Finding.of(FindingKind.TOO_MANY_COLUMNS, Where.line(header().number()), columns)
+                    .trying(FileBounds.MOST_COLUMNS)
+                    .failure();
+        }
     }
 
     /**
@@ -53,7 +60,7 @@ public final class Table {
      * marks and line ends. Where the first line has no separator, runs of blanks are it.
      *
      * @param in the file; not closed
-     * @throws UnreadableFile if it is empty, no text or too large
+     * @throws UnreadableFile if it is empty, no text, or beyond the bounds
      */
     public static Table of(InputStream in) throws IOException {
         return new Table(read(in, MOST_BYTES), true);
@@ -70,6 +77,10 @@ public final class Table {
         String all = text.toString();
         if (all.indexOf(0) >= 0 || all.lines().anyMatch(line -> line.length() > LONGEST_LINE)) {
             throw notText(Excerpt.of(all));
+        }
+        if (all.lines().skip(FileBounds.MOST_LINES).findAny().isPresent()) {
+            throw Finding.of(FindingKind.TOO_MANY_LINES, Where.file(), FileBounds.MOST_LINES)
+                    .failure();
         }
         return all;
     }

@@ -48,10 +48,41 @@ class GeoJsonFeaturesTest {
 
     @Test
     void refusesHugeNesting() {
-        assertThat(trouble("[".repeat(100_000)).kind()).isEqualTo(FindingKind.NOT_READABLE);
+        assertThat(trouble("[".repeat(100_000)).kind()).isEqualTo(FindingKind.NESTED_TOO_DEEPLY);
         String deep = "{\"type\":\"FeatureCollection\",\"features\":[{\"properties\":" + "{\"a\":".repeat(50) + "1"
                 + "}".repeat(50) + "}]}";
-        assertThat(trouble(deep).kind()).isEqualTo(FindingKind.NOT_READABLE);
+        assertThat(trouble(deep).kind()).isEqualTo(FindingKind.NESTED_TOO_DEEPLY);
+    }
+
+    @Test
+    void refusesWhatFollowsAfterTheEnd() {
+        String map = new InventedMap().green(0, 0, 10, "").json();
+        assertThat(trouble(map + "{}").kind()).isEqualTo(FindingKind.NOT_READABLE);
+    }
+
+    @Test
+    void aPlaceThatIsNowhereOnEarthIsRefused() {
+        String ring = "[[[0,0],[1.7e308,0],[1.7e308,1.7e308],[0,1.7e308],[0,0]]]";
+        String map = new InventedMap()
+                .feature("Polygon", ring, "\"golf\":\"green\"")
+                .json()
+                .replaceFirst("\\{", "{\"crs\":{\"properties\":{\"name\":\"EPSG:32625\"}},");
+        assertThat(trouble(map).kind()).isEqualTo(FindingKind.OUTSIDE_FRAME);
+    }
+
+    @Test
+    void ofALongWordForAShapeItsBeginningIsTold() {
+        String map = new InventedMap()
+                .feature("P".repeat(3000), "[]", "\"golf\":\"green\"")
+                .json();
+        assertThat(trouble(map).value()).isEqualTo(new Message.Name("P".repeat(59) + "…"));
+    }
+
+    @Test
+    void aNumberBeyondAllIsTakenAsItIsWritten() {
+        String map =
+                new InventedMap().green(0, 0, 10, ",\"ref\":" + "9".repeat(400)).json();
+        assertThat(trouble(map).kind()).isEqualTo(FindingKind.NAME_TOO_LONG);
     }
 
     @Test

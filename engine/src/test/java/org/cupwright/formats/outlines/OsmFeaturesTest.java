@@ -122,6 +122,6 @@ class OsmFeaturesTest {
     @Test
     void refusesHugeNesting() {
         assertThat(InventedMap.troubleOf(() -> read("<a>".repeat(10_000))).kind())
-                .isEqualTo(FindingKind.NOT_READABLE);
+                .isEqualTo(FindingKind.NESTED_TOO_DEEPLY);
     }
 }

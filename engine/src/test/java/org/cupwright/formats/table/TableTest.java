@@ -252,4 +252,15 @@ class TableTest {
         });
         assertThat(layout.questions(none)).isEmpty();
     }
+
+    @Test
+    void ofALongCellItsBeginningIsTold() {
+        Table table = table("date,note,reach\n2026-05-31,,1\n2026-05-31,," + "7".repeat(5000) + "x\n");
+        Layout layout = Layout.of(table, COLUMNS, Map.of());
+        Message why = table.read(line -> layout.row(line).find(REACH))
+                .notRead()
+                .get(0)
+                .why();
+        assertThat(why).isEqualTo(Message.of("invented.other", new Name("7".repeat(59) + "…")));
+    }
 }

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.cupwright.cupchange.CrewNote;
 import org.cupwright.cupchange.CupWork;
@@ -28,7 +29,7 @@ class CutterSignalsTest {
     private final List<Fact> facts = new ArrayList<>();
 
     private void cutWith(String hole, Soil soil, boolean ragged) {
-        String when = "2024-05-01T05:%02d:00Z".formatted(facts.size());
+        String when = String.format(Locale.ROOT, "2024-05-01T05:%02d:00Z", facts.size());
         facts.add(on(when, hole, cut(facts.size(), 3).with("old one", soil, ragged)));
     }
 
@@ -126,7 +127,7 @@ class CutterSignalsTest {
     void aMeasureOutOfTheUsualSpeaksUpOnceThereAreEnough() {
         double[] depths = {110, 111, 110, 109, 110, 111, 110, 109, 110, 111, 110};
         for (int i = 0; i < depths.length; i++) {
-            facts.add(on("2024-04-%02dT05:00:00Z".formatted(i + 1), "3", depth(depths[i])));
+            facts.add(on(String.format(Locale.ROOT, "2024-04-%02dT05:00:00Z", i + 1), "3", depth(depths[i])));
         }
         assertThat(MeasureCharts.signals(state())).isEmpty();
         facts.add(on("2024-05-01T05:00:00Z", "4", depth(125)));

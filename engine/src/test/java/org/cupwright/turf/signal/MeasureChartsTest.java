@@ -7,6 +7,7 @@ import static org.cupwright.cupchange.MadeFacts.on;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.cupwright.cupchange.CupWork.SpotCheck;
 import org.cupwright.cupchange.Fact;
@@ -22,7 +23,7 @@ class MeasureChartsTest {
         List<Fact> facts = new ArrayList<>();
         for (int i = 0; i < millimetres.length; i++) {
             facts.add(on(
-                    "2024-05-%02dT05:00:00Z".formatted(i + 1),
+                    String.format(Locale.ROOT, "2024-05-%02dT05:00:00Z", i + 1),
                     "" + (i + 1),
                     new SpotCheck(OptionalDouble.of(millimetres[i]), OptionalDouble.empty(), OptionalDouble.empty())));
         }

@@ -184,7 +184,7 @@ class TurfFoldTest {
     void forgetsHolesLongLeftButNeverTheLastFour() {
         Fact[] yearly = new Fact[8];
         for (int i = 0; i < yearly.length; i++) {
-            yearly[i] = on("%d-05-01T04:00:00Z".formatted(2010 + i), "7", cut(i, i));
+            yearly[i] = on(2010 + i + "-05-01T04:00:00Z", "7", cut(i, i));
         }
         assertThat(state(yearly).green("7").holes().old()).hasSize(HolesOnGreen.LAST_KEPT);
     }

@@ -1,5 +1,6 @@
 package org.cupwright.app.cli.command;
 
+import java.io.ByteArrayOutputStream;
 import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -31,18 +32,31 @@ final class WithoutControls extends FilterOutputStream {
 
     @Override
     public void write(int value) throws IOException {
-        int sign = value & 0xFF;
+        write(new byte[] {(byte) value}, 0, 1);
+    }
+
+    /** In one piece: each piece is a call of the system's. */
+    @Override
+    public void write(byte[] bytes, int from, int count) throws IOException {
+        ByteArrayOutputStream seen = new ByteArrayOutputStream(count + 1);
+        for (int i = from; i < from + count; i++) {
+            take(bytes[i] & 0xFF, seen);
+        }
+        seen.writeTo(out);
+    }
+
+    private void take(int sign, ByteArrayOutputStream seen) {
         if (led) {
             led = false;
             if (sign >= FIRST_OF_C1 && sign <= LAST_OF_C1) {
                 return;
             }
-            out.write(LEADS);
+            seen.write(LEADS);
         }
         if (sign == LEADS) {
             led = true;
         } else if (sign == '\n' || sign == '\r' || sign == '\t' || sign >= ' ' && sign != DELETE) {
-            out.write(sign);
+            seen.write(sign);
         }
     }
 }

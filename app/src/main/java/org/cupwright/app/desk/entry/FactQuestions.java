@@ -61,6 +61,13 @@ public final class FactQuestions {
                         });
     }
 
+    /** Asks about an entry that says it was written down in time to come. */
+    public static Optional<Message> ahead(Fact fact, Course course, Instant now) {
+        return fact.recordedAtDevice().isAfter(now.plus(CLOCK_ERROR))
+                ? Optional.of(question(fact, course, now))
+                : Optional.empty();
+    }
+
     private static Message question(Fact newest, Course course, Instant now) {
         return Message.of(
                 "problem.log.clockBehind",

@@ -33,6 +33,9 @@ public final class FactLines {
     /** A drawn area with a thousand corners has some 60,000 characters (our choice of bound). */
     private static final int LONGEST_LINE = 100_000;
 
+    /** Twenty busy years (our choice of bound). */
+    private static final int MOST_ENTRIES = 500_000;
+
     private final Session session;
 
     public FactLines(Session session) {
@@ -95,6 +98,9 @@ public final class FactLines {
             number++;
             if (!line.isBlank()) {
                 facts.add(fact(line, file, number, course));
+                if (facts.size() > MOST_ENTRIES) {
+                    throw bad("many", file, Integer.toString(MOST_ENTRIES));
+                }
             }
         }
         return facts;

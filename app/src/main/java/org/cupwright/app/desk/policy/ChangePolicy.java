@@ -2,18 +2,30 @@ package org.cupwright.app.desk.policy;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Message.Said;
 import org.cupwright.message.Problem;
+import org.cupwright.policy.Policy;
 import org.cupwright.policy.PolicyCatalogue;
 import org.cupwright.policy.PolicyChange;
 import org.cupwright.policy.Setting;
+import org.cupwright.rotation.RotationPolicy;
 
 /** Sets settings from a day on, all of them or none. */
 public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
+    private static final int NON_JOINER = 0x200C;
+    private static final int JOINER = 0x200D;
+    private static final Set<Byte> HIDDEN = Set.of(
+            Character.CONTROL,
+            Character.FORMAT,
+            Character.LINE_SEPARATOR,
+            Character.PARAGRAPH_SEPARATOR,
+            Character.SURROGATE);
+
     /** A key and the text of its new value. */
     public record Wanted(String key, String value) {}
 
@@ -35,14 +47,24 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
             Name all = new Name(String.join(", ", DeskPolicy.LANGUAGES));
             throw refused(setting, value, Message.of("accepts.oneOf", all));
         }
+        if (setting == RotationPolicy.THIRDS_ALLOWED && value.isEmpty()) {
+            Name all = new Name(PolicyEntry.of(setting, Policy.defaults()).defaultText());
+            throw refused(setting, wanted.value(), Message.of("accepts.someOf", all));
+        }
         return new PolicyChange(from, setting.key(), value);
     }
 
     private static <T> String normal(Setting<T> setting, String text) {
         return setting.type()
                 .read(text)
+                .filter(value -> text.codePoints().allMatch(ChangePolicy::isSeen))
                 .map(setting.type()::write)
                 .orElseThrow(() -> refused(setting, text, setting.type().accepts()));
+    }
+
+    /** What nobody sees can turn round what stands beside it on paper; only letters are joined and parted by such. */
+    private static boolean isSeen(int character) {
+        return character == JOINER || character == NON_JOINER || !HIDDEN.contains((byte) Character.getType(character));
     }
 
     private static Problem refused(Setting<?> setting, String text, Message accepts) {

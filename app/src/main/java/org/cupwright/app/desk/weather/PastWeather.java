@@ -6,6 +6,7 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.log.MomentOfCorrection;
+import org.cupwright.app.storage.DayRange;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Correction;
 import org.cupwright.cupchange.DayReading.WeatherEntered;
@@ -31,6 +32,7 @@ final class PastWeather extends WeatherEntries {
         if (!day.isBefore(today)) {
             throw WeatherColumn.not("notOver", day.toString());
         }
+        DayRange.upTo(today).within(day, "date");
     }
 
     @Override

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.Fact;
@@ -68,7 +69,7 @@ public final class FactJson {
 
     private static <T> T readable(Supplier<T> reading) {
         try {
-            return reading.get();
+            return Optional.ofNullable(reading.get()).orElseThrow(UnreadableFact::nothing);
         } catch (JacksonException unreadable) {
             throw UnreadableFact.of(unreadable);
         }

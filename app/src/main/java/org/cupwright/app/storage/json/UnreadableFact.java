@@ -28,6 +28,11 @@ public final class UnreadableFact extends RuntimeException {
         return new UnreadableFact(where, why(cause), cause);
     }
 
+    /** JSON's own word for nothing. */
+    static UnreadableFact nothing() {
+        return new UnreadableFact("", new Said(Message.of("impossible.nothing")), null);
+    }
+
     /** What a fact's own checks say; else what the reader of JSON says, in its own words. */
     private static Argument why(JacksonException cause) {
         if (cause.getCause() instanceof ImpossibleFact impossible) {

@@ -58,7 +58,7 @@ record Database(Path file) {
     /**
      * The data format of the file.
      *
-     * @throws org.cupwright.message.Problem if it is another program's file, or of a newer format
+     * @throws org.cupwright.message.Problem if it is another program's file, of a newer format, or says so and is not
      */
     int format() throws SQLException {
         try (Connection connection = readable()) {
@@ -71,7 +71,7 @@ record Database(Path file) {
         if (pragma(connection, "application_id") != APPLICATION) {
             throw StoreProblems.about("notOurs", file);
         }
-        if (version < 1) {
+        if (version < 1 || (version > FORMAT && !EmptyDatabase.goesBeyond(connection, FORMAT))) {
             throw StoreProblems.about("damaged", file, "user_version " + version);
         }
         if (version > FORMAT) {

@@ -13,6 +13,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.zip.CRC32;
 import org.cupwright.app.store.Sql;
+import org.cupwright.app.store.SqlFailure;
 
 /** A database in memory that holds nothing, so that looking into a folder in which there is none makes no file. */
 final class EmptyDatabase {
@@ -61,6 +62,19 @@ final class EmptyDatabase {
                 named.add(HISTORY.get(1));
             }
             return List.copyOf(named);
+        }
+    }
+
+    /**
+     * Whether a file that calls itself newer has a newer program's migrations written down, or none that can be read.
+     * Where its last is one of ours, the number alone is wrong.
+     */
+    static boolean goesBeyond(Connection connection, int format) {
+        try {
+            return new Sql(connection).number("SELECT max(CAST(version AS INTEGER)) FROM flyway_schema_history")
+                    > format;
+        } catch (SqlFailure unreadable) {
+            return true;
         }
     }
 

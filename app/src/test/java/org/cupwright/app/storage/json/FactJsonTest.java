@@ -2,6 +2,7 @@ package org.cupwright.app.storage.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.time.Instant;
 import java.util.HashSet;
@@ -19,6 +20,7 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.MadeFacts;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.cupchange.PayloadKinds;
+import org.cupwright.message.Message;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -95,5 +97,12 @@ class FactJsonTest {
                 .as("a place that was left out")
                 .isInstanceOf(UnreadableFact.class);
         assertThatThrownBy(() -> FactJson.read("{")).isInstanceOf(UnreadableFact.class);
+    }
+
+    @Test
+    void nothingIsNoFact() {
+        UnreadableFact refused = catchThrowableOfType(UnreadableFact.class, () -> FactJson.read("null"));
+        assertThat(refused.why()).isEqualTo(new Message.Said(Message.of("impossible.nothing")));
+        assertThat(refused.where()).isEmpty();
     }
 }

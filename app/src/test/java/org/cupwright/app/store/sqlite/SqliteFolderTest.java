@@ -194,6 +194,7 @@ class SqliteFolderTest {
     void aNewerFormatIsRefused() throws SQLException {
         Writes.to(folder, stores -> stores.courses().add(small("c")));
         change("PRAGMA user_version = 99");
+        change(EveryTable.NEWER_MIGRATION);
         assertThatThrownBy(() -> folder.read(stores -> stores.courses().ids()))
                 .isInstanceOfSatisfying(
                         Problem.class,

@@ -216,6 +216,8 @@ class UpkeepTest {
         Path newer = files.resolve("newer.db");
         upkeep.backup(newer, false);
         change(newer, "PRAGMA user_version = 99");
+        refused("problem.upkeep.backupDamaged", () -> upkeep.restore(newer)); // its migrations say otherwise
+        change(newer, EveryTable.NEWER_MIGRATION);
         refused("problem.store.newer", () -> upkeep.restore(newer));
         refused("problem.upkeep.noSuchBackup", () -> upkeep.restore(files.resolve("none.db")));
         refused("problem.upkeep.noSuchBackup", () -> upkeep.restore(files));

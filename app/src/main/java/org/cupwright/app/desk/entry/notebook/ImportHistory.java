@@ -17,6 +17,7 @@ import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.log.DayLog;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
+import org.cupwright.app.storage.DayRange;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
@@ -157,6 +158,7 @@ public final class ImportHistory {
             if (line.day().isAfter(today)) {
                 throw HistoryLine.not("future", line.day().toString());
             }
+            DayRange.upTo(today).within(line.day(), "date");
             Payload payload = line.place().payload(hole, policy);
             if (!taken.add(line.day() + " " + hole.id())) {
                 throw HistoryLine.not("twice", hole.id());

@@ -12,6 +12,7 @@ import java.util.UUID;
 import org.cupwright.app.desk.entry.FactQuestions;
 import org.cupwright.app.desk.log.DayLog;
 import org.cupwright.app.desk.log.FactsInEffect;
+import org.cupwright.app.storage.DayRange;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
@@ -58,6 +59,7 @@ final class TableIntake {
         if (isKnown(made)) {
             known++;
         } else {
+            DayRange.check(fact, entries.now());
             if (!sure) {
                 ask(fact);
             }
@@ -94,7 +96,8 @@ final class TableIntake {
     }
 
     private void ask(Fact fact) {
-        Optional<Message> question = FactQuestions.first(course, fact);
+        Optional<Message> question =
+                FactQuestions.first(course, fact).or(() -> FactQuestions.ahead(fact, course, entries.now()));
         if (question.isEmpty() && DayLog.isChange(fact.payload())) {
             question = changedBefore(fact)
                     .map(before -> Message.of(

@@ -49,6 +49,15 @@ public final class MomentText {
         return moment;
     }
 
+    /**
+     * A day that an entry of the day that is spoken of may name.
+     *
+     * @throws Problem when it lies beyond what anybody plans, or before any record
+     */
+    public LocalDate within(LocalDate named, String part) {
+        return DayRange.upTo(day).within(named, part);
+    }
+
     private Instant readAny(String text) {
         try {
             if (text.endsWith("Z")) {

@@ -52,6 +52,10 @@ public final class PartText {
             List<String> corners = List.of(text.strip().split("[ ;]+"));
             return (places, moments) -> drawn(corners, places);
         }
+        if (part.type() == LocalDate.class) {
+            LocalDate day = WrittenDay.find(text).orElseThrow(() -> LogProblems.day(part.name(), text));
+            return (places, moments) -> moments.within(day, part.name());
+        }
         Object value = plain(part, text);
         return (places, moments) -> value;
     }
@@ -66,9 +70,6 @@ public final class PartText {
         }
         if (type == double.class) {
             return number(part.name(), text, false);
-        }
-        if (type == LocalDate.class) {
-            return WrittenDay.find(text).orElseThrow(() -> LogProblems.day(part.name(), text));
         }
         if (type == List.class) {
             return CsvText.items(text);
