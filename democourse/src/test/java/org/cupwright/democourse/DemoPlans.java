@@ -76,6 +76,9 @@ public final class DemoPlans {
      */
     private static final int FEW = 200;
 
+    /** As the program has it. */
+    private static final int FEW_FOR_WEEKS = 400;
+
     private static final List<SharedGreen> SHARED = List.of(new SharedGreen("9", "18"));
 
     private static final Set<Verdict> GOOD = EnumSet.of(Verdict.PASS, Verdict.CAUTION);
@@ -148,13 +151,10 @@ public final class DemoPlans {
     /** On a small green more of its spots, so that some fit between the ground that rests. */
     private List<Candidate> lasting(Hole hole) {
         GroundOnDay clear = GroundOnDay.clear(DemoCourse.TODAY);
+        GreenJudge judge = judges.get(hole.id());
         double square = POLICY.get(RotationPolicy.CANDIDATE_SQUARE_METRES);
-        List<Candidate> some =
-                candidates(hole, offered(judges.get(hole.id()), every), judges.get(hole.id()), clear, square);
-        int least = Integer.getInteger("least", 400);
-        return some.size() >= least
-                ? some
-                : candidates(hole, offered(judges.get(hole.id()), 1), judges.get(hole.id()), clear, square / 2);
+        List<Candidate> some = candidates(hole, offered(judge, every), judge, clear, square);
+        return some.size() >= FEW_FOR_WEEKS ? some : candidates(hole, offered(judge, 1), judge, clear, square / 2);
     }
 
     private static List<PastHole> past(HolesOnGreen holes) {

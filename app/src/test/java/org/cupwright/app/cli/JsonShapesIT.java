@@ -87,6 +87,12 @@ class JsonShapesIT {
     }
 
     @Test
+    void severalDaysHaveTheShapeOfOne() throws IOException {
+        JsonNode node = checked("plan", cupwright.run("plan", "--days", "3", "--date", "2026-09-01", "--json"));
+        assertThat(node.path("days").size()).isEqualTo(3);
+    }
+
+    @Test
     void planAndExplainKeepTheirShapes() throws IOException {
         Result plan = cupwright.run("plan", "--json");
         JsonNode node = checked("plan", plan);

@@ -120,7 +120,7 @@ final class SentenceKeys {
             keys.add("rotation.reason." + rule);
             keys.add("rotation.reason." + rule + "Measured");
         }
-        for (String file : List.of("Shortfalls.java", "OpenGreens.java")) {
+        for (String file : List.of("Shortfalls.java", "Choosable.java")) {
             for (String finding : literals(
                     rotation.resolve(file), "(?:name|parts|leftOut)\\(\\s*\"([A-Za-z]+)\"|\"(\\w+)\", green\\)")) {
                 keys.add("rotation.finding." + finding);

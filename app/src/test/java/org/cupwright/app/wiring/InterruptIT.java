@@ -9,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.cupwright.app.cli.DemoFolder;
 import org.cupwright.app.cli.MadeCourse;
+import org.cupwright.democourse.DemoCourse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -57,5 +59,40 @@ class InterruptIT {
             process.destroyForcibly();
         }
         assertThat(Files.exists(data.resolve("cupwright.db"))).isFalse();
+    }
+
+    /** A search has something to show at any time: whoever stops it has that. */
+    @Test
+    void weeksThatAreStoppedAreKeptAsTheyStand() throws IOException, InterruptedException {
+        Path data = path.resolve("weeks");
+        Path out = path.resolve("said.txt");
+        DemoFolder.fill(data, new DemoCourse(1));
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-jar",
+                        System.getProperty("cupwright.jar"),
+                        "plan",
+                        "--days",
+                        "84",
+                        "--date",
+                        DemoCourse.TODAY.toString(),
+                        "--data",
+                        data.toString())
+                .redirectOutput(out.toFile())
+                .start();
+        try (BufferedReader said = process.errorReader(StandardCharsets.UTF_8)) {
+            String line = said.readLine();
+            while (line != null && !line.contains("parts of the search done")) {
+                line = said.readLine();
+            }
+            assertThat(line).as("the first word of the search").isNotNull();
+            new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
+                    .start()
+                    .waitFor();
+            assertThat(process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS)).isTrue();
+        } finally {
+            process.destroyForcibly();
+        }
+        assertThat(Files.readString(out)).contains("84 days together, kept as drafts", "The search was stopped");
     }
 }

@@ -8,10 +8,12 @@ import org.cupwright.rotation.DayPlan;
  *
  * @param days the plan of each day, with its reasons, on the ground that the days before it leave
  * @param points what the whole falls short of all wishes, weighted: the less the better, 0 is all met
+ * @param hardestOffPercent by how many per cent the day that differs most plays harder or easier than usual, busy days
+ *     apart
  * @param work how many holes were priced in the search
  * @param stopped whether somebody stopped the search before it was done; the plan is the best it had found
  */
-public record WeeksPlan(List<DayPlan> days, double points, long work, boolean stopped) {
+public record WeeksPlan(List<DayPlan> days, double points, double hardestOffPercent, long work, boolean stopped) {
     public WeeksPlan {
         days = List.copyOf(days);
     }

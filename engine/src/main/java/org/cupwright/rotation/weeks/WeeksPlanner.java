@@ -53,7 +53,12 @@ public final class WeeksPlanner {
                 .parallel()
                 .mapToObj(day -> explained(request, model, found, ground, day))
                 .toList();
-        return new WeeksPlan(days, found.total() / 1000.0, found.work(), search.stopped());
+        double hardest = IntStream.range(0, model.dayCount())
+                .filter(day -> !request.busy().contains(model.calendar().date(day)))
+                .mapToDouble(day -> model.day(day).percentOff(found.leaveOff(day)))
+                .max()
+                .orElse(0);
+        return new WeeksPlan(days, found.total() / 1000.0, hardest, found.work(), search.stopped());
     }
 
     private DayPlan explained(WeeksRequest request, WeeksModel model, Choices found, PlannedGround ground, int day) {
