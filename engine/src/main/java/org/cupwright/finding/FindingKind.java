@@ -24,6 +24,7 @@ public enum FindingKind {
     UNKNOWN_FRAME,
     FRAME_NOT_FOR_MEASURING,
     OUTSIDE_FRAME,
+    LONGITUDE_BEYOND_180,
     // outlines
     NO_GREENS,
     GREENS_NOT_TAGGED,

@@ -39,8 +39,9 @@ public final class FrameForMeasuring {
     private static double greatestScaleError(CoordinateFrame frame, double longitude, double latitude) {
         Projection projection = Projection.between(CoordinateFrame.of(CoordinateFrame.WGS84), frame);
         double s = HALF_ARC_DEGREES;
-        double north = length(projection, longitude, latitude - s, longitude, latitude + s);
-        double east = length(projection, longitude - s, latitude, longitude + s, latitude);
+        double middle = Math.max(s - 180, Math.min(180 - s, longitude)); // the arc ends at 180 degrees at the latest
+        double north = length(projection, middle, latitude - s, middle, latitude + s);
+        double east = length(projection, middle - s, latitude, middle + s, latitude);
         double sine = StrictMath.sin(Math.toRadians(latitude));
         double cosine = StrictMath.cos(Math.toRadians(latitude));
         double w = Math.sqrt(1 - ECCENTRICITY_SQUARED * sine * sine);

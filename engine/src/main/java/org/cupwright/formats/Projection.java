@@ -19,6 +19,9 @@ public final class Projection {
     /** Nothing on Earth, whose girth is 40,075 km, has greater numbers in any frame; our choice, with feet in mind. */
     private static final double GREATEST = 1e9;
 
+    /** What goes beyond is cut in two there (RFC 7946, section 3.1.9); the library takes it to wrong places. */
+    private static final double GREATEST_LONGITUDE = 180;
+
     private final CoordinateFrame from;
     private final CoordinateFrame to;
     private final CoordinateTransform transform;
@@ -47,8 +50,9 @@ public final class Projection {
      * @throws UnreadableFile if the point is not a point of the frame it is said to be in
      */
     public Coordinate apply(double x, double y) {
+        refuseTurned(x, y);
         boolean onEarth = from.isGeographic()
-                ? Math.abs(x) <= 360 && Math.abs(y) <= 90
+                ? Math.abs(x) <= GREATEST_LONGITUDE && Math.abs(y) <= 90
                 : Math.abs(x) <= GREATEST && Math.abs(y) <= GREATEST;
         if (onEarth && from.equals(to)) {
             return new Coordinate(x, y);
@@ -82,8 +86,21 @@ public final class Projection {
         return sameType;
     }
 
+    /** Longitudes counted all the way round, as some maps and receivers do, are told with how to write them. */
+    private void refuseTurned(double x, double y) {
+        double degrees = Math.abs(x);
+        if (from.isGeographic() && degrees > GREATEST_LONGITUDE && degrees <= 360 && Math.abs(y) <= 90) {
+            throw Finding.of(FindingKind.LONGITUDE_BEYOND_180, Where.file(), words(x, y))
+                    .failure();
+        }
+    }
+
     private Finding outside(double x, double y) {
-        return Finding.of(FindingKind.OUTSIDE_FRAME, Where.file(), x + ", " + y).trying(from.toString());
+        return Finding.of(FindingKind.OUTSIDE_FRAME, Where.file(), words(x, y)).trying(from.toString());
+    }
+
+    private static String words(double x, double y) {
+        return x + ", " + y;
     }
 
     private final class EveryPoint implements CoordinateSequenceFilter {

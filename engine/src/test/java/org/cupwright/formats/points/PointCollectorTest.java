@@ -9,6 +9,8 @@ import static org.cupwright.formats.points.InventedPoints.read;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleBinaryOperator;
+import org.cupwright.course.Course;
+import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
@@ -168,5 +170,34 @@ class PointCollectorTest {
             beyondTheEdge |= away > 12.1;
         }
         assertThat(beyondTheEdge).isTrue();
+    }
+
+    /** 12 m east and 12 m north of the middle it is 17 m, beyond the radius of 12 m and the margin of 3 m. */
+    @Test
+    void aPointInTheCornerOfAGreensBoxIsNotOnIt() {
+        String corner = String.format(
+                Locale.ROOT, "%.3f,%.3f,5%n", InventedPoints.MIDDLE.east() + 12, InventedPoints.MIDDLE.north() + 12);
+        assertThat(trouble(corner, METRES).kind()).isEqualTo(FindingKind.NO_POINTS_ON_GREENS);
+    }
+
+    @Test
+    void asksAboutACourseWhoseGreensAreSteepOneAndAll() {
+        InventedMap map = new InventedMap();
+        for (int i = 1; i <= 6; i++) {
+            map.green(100 * i, 0, 12, ",\"ref\":" + i);
+        }
+        Course course = map.read().course();
+        PointCollector collector = new PointCollector(course, METRES);
+        for (Hole hole : course.holes()) {
+            MapPoint middle = hole.green().centroid();
+            for (int i = 0; i < 25; i++) {
+                collector.accept(
+                        middle.east() + i % 5, middle.north() + i / 5, 100 + 0.05 * (i % 5), PointCollector.NO_CLASS);
+            }
+        }
+        assertThat(collector.finish().findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.kind()).isEqualTo(FindingKind.GREENS_STEEP);
+            assertThat(((Message.Slope) finding.value()).percent()).isCloseTo(5, within(1e-6));
+        });
     }
 }

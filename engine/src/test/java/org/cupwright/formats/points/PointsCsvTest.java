@@ -155,4 +155,51 @@ class PointsCsvTest {
             Locale.setDefault(before);
         }
     }
+
+    @Test
+    void aCommaBeforeDecimalsIsRefusedWhereItAlsoPartsTheColumns() {
+        Finding finding = InventedMap.troubleOf(() -> read("x,y,z\n484819,25,4432768,5,100,75\n"));
+        assertThat(finding.kind()).isEqualTo(FindingKind.DECIMAL_COMMAS);
+        assertThat(finding.where()).isEqualTo(Where.line(2));
+        assertThat(finding.value()).isEqualTo(new Message.Name("484819,25,4432768,5,100,75"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"x,y,z | %.3f,%.3f,%.4f,7,8,9", "x;y;z | %.0f;%.0f;%.0f;7;8;9", "x,y,z,n | %.0f,%.0f,%.0f,7"})
+    void furtherNumbersAreNoDecimals(String header, String pattern) {
+        assertThat(read(header + "\n" + gentle(pattern)).read()).isEqualTo(POINTS);
+    }
+
+    @Test
+    void whoSaysTheColumnsIsBelievedAboutCommas() {
+        String text = "x,y,z\n" + gentle("%.0f,%.0f,%.0f,7,8,9");
+        assertThat(read(text, PointRequest.asTheCourse(), "x,y,z").read()).isEqualTo(POINTS);
+    }
+
+    @Test
+    void tenLinesThatDoNotReadAreToldOneByOneAlone() {
+        GreenPoints points = read(gentle("%.3f,%.3f,%.4f") + "no\n".repeat(10));
+        assertThat(points.findings())
+                .filteredOn(finding -> finding.where().equals(Where.file()))
+                .isEmpty();
+    }
+
+    @Test
+    void theGreatestClassIs32767() {
+        GreenPoints points = read("x,y,z,class\n" + gentle("%.3f,%.3f,%.4f,32767") + "1,2,3,32768\n");
+        assertThat(points.byClass()).containsOnlyKeys(32767);
+        assertThat(points.findings())
+                .filteredOn(finding -> finding.kind() == FindingKind.LINE_NOT_READABLE)
+                .extracting(Finding::where)
+                .containsExactly(Where.line(POINTS + 2));
+    }
+
+    @Test
+    void aClassThatIsSaidAndNotThereLeavesNoLineReadable() {
+        Finding finding = InventedMap.troubleOf(() -> read("1,2,3\n", PointRequest.asTheCourse(), "x,y,z,class"));
+        assertThat(finding.kind()).isEqualTo(FindingKind.LINE_NOT_READABLE);
+        assertThat(finding.where()).isEqualTo(Where.line(1));
+    }
 }

@@ -2,6 +2,7 @@ package org.cupwright.turf.state;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.entry;
 import static org.cupwright.cupchange.MadeFacts.cut;
 import static org.cupwright.cupchange.MadeFacts.on;
 
@@ -14,6 +15,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.CareWork;
 import org.cupwright.cupchange.CupWork;
+import org.cupwright.cupchange.DayReading;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.GroundNote;
 import org.cupwright.cupchange.GroundNote.GroundReason;
@@ -171,6 +173,24 @@ class TurfFoldTest {
                 on("2024-05-01T07:00:00Z", "7", new CareWork.Sprayed("invented product", green)));
         assertThat(state.reentryFrom("7")).contains(green);
         assertThat(state.reentryFrom("8")).contains(course);
+    }
+
+    @Test
+    void roundsAndFrostAreOfTheCourseWithAHoleOrWithout() {
+        LocalDate first = LocalDate.of(2024, 5, 1);
+        LocalDate second = LocalDate.of(2024, 5, 2);
+        TurfState state = state(
+                on("2024-05-01T18:00:00Z", "", new DayReading.RoundsPlayed(first, 61)),
+                on("2024-05-02T04:00:00Z", "7", new GroundNote.Frost(true)),
+                on("2024-05-02T18:00:00Z", "7", new DayReading.RoundsPlayed(second, 47)));
+        assertThat(state.course().rounds()).containsOnly(entry(first, 61), entry(second, 47));
+        assertThat(state.course().frost()).isTrue();
+        assertThat(state(
+                                on("2024-05-02T04:00:00Z", "7", new GroundNote.Frost(true)),
+                                on("2024-05-02T07:00:00Z", "", new GroundNote.Frost(false)))
+                        .course()
+                        .frost())
+                .isFalse();
     }
 
     @Test
