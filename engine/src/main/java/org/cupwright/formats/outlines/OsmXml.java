@@ -52,6 +52,7 @@ final class OsmXml {
         OsmXml reader = new OsmXml();
         try {
             XMLStreamReader xml = factory().createXMLStreamReader(BoundedInput.text(in, MAX_BYTES));
+            refuseOtherThanUtf8(xml.getCharacterEncodingScheme());
             reader.readAll(xml);
             xml.close();
         } catch (XMLStreamException e) {
@@ -82,6 +83,14 @@ final class OsmXml {
         factory.setXMLReporter(
                 (message, kind, about, at) -> {}); // what ends the reading is thrown, the rest is not told
         return factory;
+    }
+
+    /** OpenStreetMap's files are UTF-8, and so are they read; of one that says otherwise names would come out wrong. */
+    private static void refuseOtherThanUtf8(String declared) {
+        if (declared != null && !declared.equalsIgnoreCase("UTF-8")) {
+            throw Finding.of(FindingKind.NOT_READABLE, Where.file(), Excerpt.of("encoding " + declared))
+                    .failure();
+        }
     }
 
     private void readAll(XMLStreamReader xml) throws XMLStreamException {

@@ -60,7 +60,7 @@ class HollowDepthsTest {
         assertThat(metres(whole, 40, 0)).isZero();
     }
 
-    /** From the spots beside a gap of 1 cm in the rim, at 1.5 cm themselves, water runs off as soon as it gets there. */
+    /** From the spots beside a gap of 1 cm in the rim, at 1.5 cm themselves, water runs off at once. */
     @ParameterizedTest
     @CsvSource({"1, 0", "-1, 0", "0, 1", "0, -1", "1, 1", "1, -1", "-1, 1", "-1, -1", "1, 0.5", "-0.25, -1"})
     void throughAGapInTheRimWaterRunsOff(double east, double north) {

@@ -18,7 +18,7 @@ import org.cupwright.testing.Shapes;
 import org.junit.jupiter.api.Test;
 
 /** The last heights that a green can have, and the first that it cannot. */
-class HeightCheckTest {
+class HeightCheckBoundsTest {
     private final Hole hole = Hole.of("4", Shapes.rectangle(-12, -12, 12, 12));
     private final List<Finding> findings = new ArrayList<>();
 
