@@ -12,6 +12,9 @@ import tools.jackson.core.JacksonException;
 public final class UnreadableFact extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
+    /** Nobody reads more of what the reader of JSON says, which repeats what it was given: our choice. */
+    private static final int MOST_SIGNS = 200;
+
     private final String where;
     private final transient Argument why;
 
@@ -42,7 +45,10 @@ public final class UnreadableFact extends RuntimeException {
             return new Said(Message.of("impossible.part"));
         }
         String told = cause.getOriginalMessage();
-        return told.startsWith("Cannot map `null`") ? new Said(Message.of("impossible.nothing")) : new Name(told);
+        if (told.startsWith("Cannot map `null`")) {
+            return new Said(Message.of("impossible.nothing"));
+        }
+        return new Name(told.length() <= MOST_SIGNS ? told : told.substring(0, MOST_SIGNS) + "…");
     }
 
     /** The property at which it went wrong, as {@code payload.cutAt.east}; empty for the whole. */

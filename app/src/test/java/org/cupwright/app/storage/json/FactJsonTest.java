@@ -105,4 +105,15 @@ class FactJsonTest {
         assertThat(refused.why()).isEqualTo(new Message.Said(Message.of("impossible.nothing")));
         assertThat(refused.where()).isEmpty();
     }
+
+    /** The reader of JSON repeats what it was given, however long. */
+    @Test
+    void whatIsNoFactIsNotToldInFull() {
+        String text = "\"" + "7".repeat(5000) + "\"";
+        UnreadableFact refused = catchThrowableOfType(UnreadableFact.class, () -> FactJson.read(text));
+        assertThat(refused.why()).isInstanceOf(Message.Name.class);
+        assertThat(((Message.Name) refused.why()).text())
+                .hasSizeLessThanOrEqualTo(201)
+                .endsWith("…");
+    }
 }
