@@ -38,8 +38,8 @@ class FitsTest {
     /** Over a disc of 0.5 m radius a second derivative of 0.01 1/m changes the slope by one point. */
     @Test
     void aBendAlongADirectionHasTheErrorOfAllThreeNumbers() {
-        BendFit bend =
-                new BendFit(0.02, 0.005, 0.01, new BendFit.Covariance(0.0001, 0.00002, 0.00003, 0.0004, 0.00005, 0.0009), 0.5);
+        BendFit bend = new BendFit(
+                0.02, 0.005, 0.01, new BendFit.Covariance(0.0001, 0.00002, 0.00003, 0.0004, 0.00005, 0.0009), 0.5);
         BendFit.Change east = bend.along(1, 0);
         assertThat(east.points()).isCloseTo(2, within(1e-12));
         assertThat(east.standardErrorPoints()).isCloseTo(1, within(1e-12));
@@ -57,7 +57,8 @@ class FitsTest {
     void theGreatestBendIsThatOfItsOwnDirection() {
         BendFit.Covariance exact = new BendFit.Covariance(0, 0, 0, 0, 0, 0);
         // eigenvalues of (0.05, 0.02; 0.02, 0.02): 0.035 ± 0.025
-        assertThat(new BendFit(0.05, 0.02, 0.02, exact, 0.5).greatest().points()).isCloseTo(6, within(1e-9));
+        assertThat(new BendFit(0.05, 0.02, 0.02, exact, 0.5).greatest().points())
+                .isCloseTo(6, within(1e-9));
         assertThat(new BendFit(-0.05, -0.02, -0.02, exact, 0.5).greatest().points())
                 .isCloseTo(-6, within(1e-9));
         assertThat(new BendFit(0.02, 0.02, 0.05, exact, 0.5).greatest().points())

@@ -56,8 +56,8 @@ class GroundOnDayTest {
                 .withMessage("SAVED needs an area");
         for (GroundItem.Kind kind : List.of(GroundItem.Kind.OLD_HOLE, GroundItem.Kind.PLUG)) {
             assertThatIllegalArgumentException()
-                    .isThrownBy(() -> new GroundItem(
-                            kind, Shapes.area(0, 0, 1, 0, 1, 1), Optional.empty(), Optional.empty()))
+                    .isThrownBy(() ->
+                            new GroundItem(kind, Shapes.area(0, 0, 1, 0, 1, 1), Optional.empty(), Optional.empty()))
                     .withMessage(kind + " needs a point");
         }
     }

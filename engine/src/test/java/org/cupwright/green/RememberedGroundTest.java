@@ -35,7 +35,9 @@ class RememberedGroundTest {
         assertThat(ground.coverageAt(GAP)).isEqualTo(Coverage.NOT_SURVEYED);
         assertThat(ground.planeAt(KNOWN)).isEqualTo(anew.planeAt(KNOWN)).isPresent();
         assertThat(ground.planeAt(GAP)).isEmpty();
-        assertThat(ground.bendAt(KNOWN, 0.91)).isEqualTo(anew.bendAt(KNOWN, 0.91)).isPresent();
+        assertThat(ground.bendAt(KNOWN, 0.91))
+                .isEqualTo(anew.bendAt(KNOWN, 0.91))
+                .isPresent();
         assertThat(fits).isEqualTo(1);
     }
 }

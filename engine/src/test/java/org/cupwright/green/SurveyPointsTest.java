@@ -34,10 +34,13 @@ class SurveyPointsTest {
 
     @Test
     void theSamePointsAreThoseOfTheSameNumbersAndKind() {
-        List<SurveyPoint> points = List.of(new SurveyPoint(1, 4, 7), new SurveyPoint(2, 5, 8), new SurveyPoint(3, 6, 9));
+        List<SurveyPoint> points =
+                List.of(new SurveyPoint(1, 4, 7), new SurveyPoint(2, 5, 8), new SurveyPoint(3, 6, 9));
         assertThat(scattered.sameAs(SurveyPoints.scattered(points))).isTrue();
-        assertThat(scattered.sameAs(SurveyPoints.scattered(HEIGHT, NORTH, HEIGHT))).isFalse();
-        assertThat(scattered.sameAs(SurveyPoints.scattered(EAST, HEIGHT, HEIGHT))).isFalse();
+        assertThat(scattered.sameAs(SurveyPoints.scattered(HEIGHT, NORTH, HEIGHT)))
+                .isFalse();
+        assertThat(scattered.sameAs(SurveyPoints.scattered(EAST, HEIGHT, HEIGHT)))
+                .isFalse();
         assertThat(scattered.sameAs(SurveyPoints.scattered(EAST, NORTH, EAST))).isFalse();
         SurveyPoints grid = SurveyPoints.grid(0.5, 0.01, EAST, NORTH, HEIGHT);
         assertThat(grid.sameAs(SurveyPoints.grid(0.5, 0.01, EAST, NORTH, HEIGHT)))
