@@ -145,7 +145,8 @@ public final class DemoPlans {
                                 .map(day -> new GreenDay(withoutHoles(ground(hole, day, coming)), Wishes.none()))
                                 .toList()))
                 .toList();
-        return new WeeksRequest(days, greens, SHARED, rests(clocks), Set.of(), seed);
+        return new WeeksRequest(
+                days, greens, SHARED, new RestDays(clocks::restsUntil, clocks::plugShowsUntil), Set.of(), seed);
     }
 
     /** On a small green more of its spots, so that some fit between the ground that rests. */
@@ -170,20 +171,6 @@ public final class DemoPlans {
                 ground.items().stream()
                         .filter(item -> item.kind() != GroundItem.Kind.OLD_HOLE)
                         .toList());
-    }
-
-    private static RestDays rests(Clocks clocks) {
-        return new RestDays() {
-            @Override
-            public LocalDate restsUntil(LocalDate leftOn) {
-                return clocks.restsUntil(leftOn);
-            }
-
-            @Override
-            public LocalDate plugShowsUntil(LocalDate leftOn) {
-                return clocks.plugShowsUntil(leftOn);
-            }
-        };
     }
 
     private static GroundOnDay ground(Hole hole, LocalDate day, ComingGround coming) {

@@ -35,17 +35,7 @@ final class MadeWeeks {
 
     /** Ground rests and plugs show for so many days, the day on which the hole was left included. */
     static RestDays rests(int rest, int plug) {
-        return new RestDays() {
-            @Override
-            public LocalDate restsUntil(LocalDate leftOn) {
-                return leftOn.plusDays(rest - 1L);
-            }
-
-            @Override
-            public LocalDate plugShowsUntil(LocalDate leftOn) {
-                return leftOn.plusDays(plug - 1L);
-            }
-        };
+        return new RestDays(left -> left.plusDays(rest - 1L), left -> left.plusDays(plug - 1L));
     }
 
     static WeeksRequest request(int days, RestDays rests, GreenWeeks... greens) {

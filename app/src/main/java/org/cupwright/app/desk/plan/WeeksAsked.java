@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.desk.green.GreensOfDay;
 import org.cupwright.app.desk.green.Judging;
-import org.cupwright.app.desk.turf.DayTurf;
 import org.cupwright.app.storage.Asked;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
@@ -20,8 +19,10 @@ import org.cupwright.rotation.candidate.Wishes;
 import org.cupwright.rotation.weeks.GreenDay;
 import org.cupwright.rotation.weeks.GreenWeeks;
 import org.cupwright.rotation.weeks.PastHole;
+import org.cupwright.rotation.weeks.RestDays;
 import org.cupwright.rotation.weeks.WeeksRequest;
 import org.cupwright.turf.state.HolesOnGreen;
+import org.cupwright.turf.today.Clocks;
 
 /**
  * What a plan of weeks may choose from, with what people asked for and what stands.
@@ -40,11 +41,12 @@ record WeeksAsked(GreensOfDay greens, Map<String, Judging> judged, List<WeekDay>
     record WeekDay(LocalDate date, AskedOfDay asked, Optional<StoredPlan> stands) {}
 
     WeeksRequest request(long seed) {
+        Clocks clocks = new Clocks(greens.turf());
         return new WeeksRequest(
                 days.stream().map(WeekDay::date).toList(),
                 greens.day().course().round().stream().map(this::green).toList(),
                 PlanDay.sharedGreens(greens.day().course()),
-                DayTurf.rests(greens.turf()),
+                new RestDays(clocks::restsUntil, clocks::plugShowsUntil),
                 Set.of(),
                 seed);
     }

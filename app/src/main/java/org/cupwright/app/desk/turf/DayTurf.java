@@ -11,10 +11,8 @@ import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.cupchange.Fact;
-import org.cupwright.rotation.weeks.RestDays;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
-import org.cupwright.turf.today.Clocks;
 import org.cupwright.turf.today.TurfDay;
 
 /** The turf on a day: what the logbook says, and the plans where it is silent. */
@@ -27,22 +25,6 @@ public final class DayTurf {
     public static TurfDay of(Stores stores, CourseDay day) {
         FactsInEffect facts = new FactsInEffect(stores.facts(), day.course().id());
         return TurfDay.of(state(stores, day, facts), day.date(), WeeksWeather.outlook(stores, day), day.policy());
-    }
-
-    /** How long ground rests and plugs show from the days to come on. */
-    public static RestDays rests(TurfDay turf) {
-        Clocks clocks = new Clocks(turf);
-        return new RestDays() {
-            @Override
-            public LocalDate restsUntil(LocalDate leftOn) {
-                return clocks.restsUntil(leftOn);
-            }
-
-            @Override
-            public LocalDate plugShowsUntil(LocalDate leftOn) {
-                return clocks.plugShowsUntil(leftOn);
-            }
-        };
     }
 
     private static TurfState state(Stores stores, CourseDay day, FactsInEffect facts) {
