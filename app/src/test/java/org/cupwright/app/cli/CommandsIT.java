@@ -193,7 +193,7 @@ class CommandsIT {
     @Test
     void wrongUsageGivesTwo() {
         assertThat(cupwright.run("assess").status()).isEqualTo(2);
-        assertThat(cupwright.run("plan", "--days", "3").status()).isEqualTo(2);
+        assertThat(cupwright.run("plan", "--days", "three").status()).isEqualTo(2);
         assertThat(cupwright.run("policy", "--lang", "xx").status()).isEqualTo(2);
         assertThat(cupwright.run("assess", "--hole", "1", "--at", "1;2").status())
                 .isEqualTo(2);

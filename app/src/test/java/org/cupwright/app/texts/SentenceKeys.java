@@ -86,6 +86,7 @@ final class SentenceKeys {
         Set<String> keys = new TreeSet<>();
         for (Path place : List.of(ENGINE, APP)) {
             literals(place, "new (?:Message\\.)?Field\\(\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
+            literals(place, "Problem\\.of\\(\\s*\"[\\w.]+\",\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
         }
         return keys;
     }
