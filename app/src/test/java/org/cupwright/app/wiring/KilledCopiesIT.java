@@ -79,10 +79,7 @@ class KilledCopiesIT {
     /** Kills the program: half of them a while after its first unfinished copy shows, the others at any moment. */
     private String killed(int kill, int copyMilliseconds, long longestMilliseconds, Path watched, Object... arguments)
             throws IOException, InterruptedException {
-        List<String> line = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-jar",
-                System.getProperty("cupwright.jar")));
+        List<String> line = RealProcess.program(List.of());
         Stream.of(arguments).map(Object::toString).forEach(line::add);
         Path out = files.resolve("out");
         Process process = new ProcessBuilder(line)

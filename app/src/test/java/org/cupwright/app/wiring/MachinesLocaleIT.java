@@ -35,10 +35,7 @@ class MachinesLocaleIT {
     }
 
     private Result on(List<String> machine, Object... arguments) throws IOException, InterruptedException {
-        List<String> line = new ArrayList<>();
-        line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        line.addAll(machine);
-        line.addAll(List.of("-jar", System.getProperty("cupwright.jar")));
+        List<String> line = RealProcess.program(machine);
         Stream.of(arguments).map(Object::toString).forEach(line::add);
         line.addAll(List.of("--data", data.toString(), "--date", DAY));
         Result result = RealProcess.run(line);

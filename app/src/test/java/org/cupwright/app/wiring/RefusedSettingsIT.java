@@ -32,15 +32,8 @@ class RefusedSettingsIT {
     /** By way of a shell, so that signs beyond ASCII arrive whatever this machine's own way of writing is. */
     private Result policy(String... settings) throws IOException, InterruptedException {
         String line = Stream.concat(
-                        Stream.of(
-                                Path.of(System.getProperty("java.home"), "bin", "java")
-                                        .toString(),
-                                "-jar",
-                                System.getProperty("cupwright.jar"),
-                                "policy",
-                                "--data",
-                                data.toString()),
-                        Stream.of(settings))
+                        RealProcess.program(List.of()).stream(),
+                        Stream.concat(Stream.of("policy", "--data", data.toString()), Stream.of(settings)))
                 .map(word -> "'" + word + "'")
                 .collect(Collectors.joining(" "));
         Path script = Files.writeString(files.resolve("policy.sh"), "LC_ALL=C.UTF-8\nexport LC_ALL\n" + line + "\n");

@@ -285,16 +285,10 @@ class TrustIT {
         Mounted.onlyAsRoot();
         Files.setPosixFilePermissions(files, java.nio.file.attribute.PosixFilePermissions.fromString("rwxr-xr-x"));
         Files.setPosixFilePermissions(data, java.nio.file.attribute.PosixFilePermissions.fromString("rwx------"));
-        Result result = RealProcess.run(List.of(
-                "setpriv",
-                "--reuid=65534",
-                "--clear-groups",
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-jar",
-                System.getProperty("cupwright.jar"),
-                "turf",
-                "--data",
-                data.toString()));
+        List<String> line = new ArrayList<>(List.of("setpriv", "--reuid=65534", "--clear-groups"));
+        line.addAll(RealProcess.program(List.of()));
+        line.addAll(List.of("turf", "--data", data.toString()));
+        Result result = RealProcess.run(line);
         org.junit.jupiter.api.Assumptions.assumeFalse(
                 result.err().contains("setpriv:") || result.err().contains("Unable to access jarfile"), result.err());
         assertThat(result.status()).as(result.out() + result.err()).isEqualTo(1);
