@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.cupwright.app.sheets.SmallDay.BACK_LEFT;
 import static org.cupwright.app.sheets.SmallDay.FRONT_RIGHT;
 import static org.cupwright.app.sheets.SmallDay.TEXTS;
+import static org.cupwright.app.sheets.SmallDay.card;
 import static org.cupwright.app.sheets.SmallDay.cut;
 import static org.cupwright.app.sheets.SmallDay.hole;
 
@@ -14,23 +15,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.course.Loop;
-import org.cupwright.policy.Policy;
 import org.junit.jupiter.api.Test;
 
 /** How the changer's card is shared out over quarters, read from its markup. */
 class CardQuartersTest {
-    private static List<String> card(DaySheet day) {
-        return SmallDay.lines(new ChangersCard(TEXTS).xhtml(day));
-    }
-
-    private static List<String> card(SheetHole... holes) {
-        return card(SmallDay.of(holes));
-    }
-
-    private static List<String> card(Policy policy, List<String> first, SheetHole... holes) {
-        return card(SmallDay.of(List.of(holes), List.of(), CutSoFar.NOTHING, first, policy));
-    }
-
     private static int count(String xhtml, String part) {
         return xhtml.split(part, -1).length - 1;
     }

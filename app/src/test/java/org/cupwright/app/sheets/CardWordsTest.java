@@ -3,7 +3,7 @@ package org.cupwright.app.sheets;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.cupwright.app.sheets.SmallDay.BACK_LEFT;
 import static org.cupwright.app.sheets.SmallDay.FRONT_RIGHT;
-import static org.cupwright.app.sheets.SmallDay.TEXTS;
+import static org.cupwright.app.sheets.SmallDay.card;
 import static org.cupwright.app.sheets.SmallDay.cut;
 import static org.cupwright.app.sheets.SmallDay.hole;
 import static org.cupwright.app.sheets.SmallDay.paced;
@@ -30,18 +30,6 @@ import org.junit.jupiter.api.Test;
 
 /** What the changer's card says, read from its markup. */
 class CardWordsTest {
-    private static List<String> card(DaySheet day) {
-        return SmallDay.lines(new ChangersCard(TEXTS).xhtml(day));
-    }
-
-    private static List<String> card(SheetHole... holes) {
-        return card(SmallDay.of(holes));
-    }
-
-    private static List<String> card(Policy policy, List<String> first, SheetHole... holes) {
-        return card(SmallDay.of(List.of(holes), List.of(), CutSoFar.NOTHING, first, policy));
-    }
-
     /** The lines from the hole's own on, up to where it is filled in. */
     private static List<String> ofHole(SheetHole hole) {
         List<String> lines = card(hole);

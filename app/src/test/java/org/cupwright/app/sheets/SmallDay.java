@@ -129,4 +129,17 @@ final class SmallDay {
         }
         return lines;
     }
+
+    /** The lines of the changer's card. */
+    static List<String> card(DaySheet day) {
+        return lines(new ChangersCard(TEXTS).xhtml(day));
+    }
+
+    static List<String> card(SheetHole... holes) {
+        return card(of(holes));
+    }
+
+    static List<String> card(Policy policy, List<String> first, SheetHole... holes) {
+        return card(of(List.of(holes), List.of(), CutSoFar.NOTHING, first, policy));
+    }
 }

@@ -29,7 +29,7 @@ final class RealProcess {
         return run(line);
     }
 
-    /** How the program is started: by the quick compiler alone, since a test's commands are over before the other pays. */
+    /** How the program is started: by the quick compiler alone, as commands are over before the other one pays. */
     static List<String> program(List<String> machine) {
         List<String> line = new ArrayList<>();
         line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());

@@ -7,6 +7,14 @@ import static org.cupwright.app.desk.entry.EntryDesk.TODAY;
 import static org.cupwright.app.desk.entry.EntryDesk.problem;
 import static org.cupwright.app.desk.entry.EntryDesk.refused;
 import static org.cupwright.app.desk.entry.EntryDesk.says;
+import static org.cupwright.app.desk.entry.MadeEntries.AS_PLANNED;
+import static org.cupwright.app.desk.entry.MadeEntries.CUT;
+import static org.cupwright.app.desk.entry.MadeEntries.LEFT;
+import static org.cupwright.app.desk.entry.MadeEntries.NOTE;
+import static org.cupwright.app.desk.entry.MadeEntries.asPlanned;
+import static org.cupwright.app.desk.entry.MadeEntries.entry;
+import static org.cupwright.app.desk.entry.MadeEntries.holes;
+import static org.cupwright.app.desk.entry.MadeEntries.sure;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -17,10 +25,8 @@ import org.cupwright.app.session.Role;
 import org.cupwright.app.storage.Photo;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Correction;
-import org.cupwright.cupchange.CrewNote.NoteToNext;
 import org.cupwright.cupchange.CrewNote.StopSet;
 import org.cupwright.cupchange.CupWork.CupChanged;
-import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.message.Message;
@@ -33,12 +39,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What becomes of an entry, on the invented morning of {@link EntryDesk}. */
 class RecordFactTest {
-    private static final Payload NOTE = new NoteToNext("an invented note");
-    private static final Payload CUT = CupChanged.asPlanned(new MapPoint(5, 6));
-    private static final Payload LEFT = new LeftInOldHole(Optional.empty());
-    private static final Says AS_PLANNED = occasion ->
-            new Says.Said(CupChanged.asPlanned(occasion.planned().orElseThrow()), Optional.empty(), List.of());
-
     @TempDir
     private Path path;
 
@@ -49,22 +49,6 @@ class RecordFactTest {
     void open() {
         desk = new EntryDesk(path);
         record = new RecordFact(desk.session);
-    }
-
-    private static Entry entry(Says says, String... holes) {
-        return new Entry(List.of(holes), false, Optional.empty(), says, Optional.empty(), false);
-    }
-
-    private static Entry asPlanned(String... holes) {
-        return new Entry(List.of(holes), true, Optional.empty(), AS_PLANNED, Optional.empty(), false);
-    }
-
-    private static Entry sure(Payload payload, String... holes) {
-        return new Entry(List.of(holes), false, Optional.empty(), says(payload), Optional.empty(), true);
-    }
-
-    private static List<String> holes(RecordFact.Answer answer) {
-        return answer.kept().stream().map(fact -> fact.hole().orElse("")).toList();
     }
 
     @Test

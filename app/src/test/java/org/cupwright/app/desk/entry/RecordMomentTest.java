@@ -7,6 +7,11 @@ import static org.cupwright.app.desk.entry.EntryDesk.YESTERDAY;
 import static org.cupwright.app.desk.entry.EntryDesk.problem;
 import static org.cupwright.app.desk.entry.EntryDesk.refused;
 import static org.cupwright.app.desk.entry.EntryDesk.says;
+import static org.cupwright.app.desk.entry.MadeEntries.CUT;
+import static org.cupwright.app.desk.entry.MadeEntries.NOTE;
+import static org.cupwright.app.desk.entry.MadeEntries.entry;
+import static org.cupwright.app.desk.entry.MadeEntries.holes;
+import static org.cupwright.app.desk.entry.MadeEntries.sure;
 
 import java.nio.file.Path;
 import java.time.Duration;
@@ -15,10 +20,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.session.Role;
-import org.cupwright.course.MapPoint;
-import org.cupwright.cupchange.CrewNote.NoteToNext;
-import org.cupwright.cupchange.CupWork.CupChanged;
-import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.message.Message;
@@ -31,12 +32,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** When an entry is said to have happened, on the invented morning of {@link EntryDesk}. */
 class RecordMomentTest {
-    private static final Payload NOTE = new NoteToNext("an invented note");
-    private static final Payload CUT = CupChanged.asPlanned(new MapPoint(5, 6));
-    private static final Payload LEFT = new LeftInOldHole(Optional.empty());
-    private static final Says AS_PLANNED = occasion ->
-            new Says.Said(CupChanged.asPlanned(occasion.planned().orElseThrow()), Optional.empty(), List.of());
-
     @TempDir
     private Path path;
 
@@ -49,24 +44,8 @@ class RecordMomentTest {
         record = new RecordFact(desk.session);
     }
 
-    private static Entry entry(Says says, String... holes) {
-        return new Entry(List.of(holes), false, Optional.empty(), says, Optional.empty(), false);
-    }
-
     private static Entry on(LocalDate day, Payload payload, String... holes) {
         return new Entry(List.of(holes), false, Optional.of(day), says(payload), Optional.empty(), false);
-    }
-
-    private static Entry asPlanned(String... holes) {
-        return new Entry(List.of(holes), true, Optional.empty(), AS_PLANNED, Optional.empty(), false);
-    }
-
-    private static Entry sure(Payload payload, String... holes) {
-        return new Entry(List.of(holes), false, Optional.empty(), says(payload), Optional.empty(), true);
-    }
-
-    private static List<String> holes(RecordFact.Answer answer) {
-        return answer.kept().stream().map(fact -> fact.hole().orElse("")).toList();
     }
 
     @Test
