@@ -183,6 +183,18 @@ class AllowedUsesTest {
                 .check(CLASSES);
     }
 
+    /** The program works without the solver: whatever needs it asks by {@code rotation.exact}. */
+    @Test
+    void onlyTheSolversPackageSeesTheSolverLibrary() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.cupwright.rotation.solver")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("com.google.ortools..", "com.google.protobuf..", "com.sun.jna..")
+                .check(CLASSES);
+    }
+
     /** Package by package, without exception: no two use each other, by however long a way. */
     @Test
     void packagesUseEachOtherInOneDirection() {

@@ -36,9 +36,10 @@ public record WeeksText(Texts texts) {
         lines.wrapped(
                 "", new DayText(texts).whence(answer.day().speed(), answer.day().rain()));
         if (answer.stopped()) {
-            lines.wrapped("", texts.say("weeks.stopped"));
+            lines.wrapped("", stopped(answer.found()));
         }
         decide(plans, lines);
+        lines = new ShortageText(texts).after(answer.found().shortages(), lines);
         lines.gap().wrapped("", even(plans));
         List<String> holes =
                 answer.day().course().round().stream().map(Hole::id).toList();
@@ -46,6 +47,12 @@ public record WeeksText(Texts texts) {
             week(plans.subList(from, Math.min(plans.size(), from + DAYS_A_WEEK)), holes, lines.gap());
         }
         return lines.gap().wrapped("", texts.say("weeks.signs"));
+    }
+
+    private String stopped(PlanWeeks.Found found) {
+        return found.ceiling()
+                .map(time -> texts.say("weeks.ceiling", time.toMillis() / 1000.0))
+                .orElseGet(() -> texts.say("weeks.stopped"));
     }
 
     /** What the plan could not keep to, hole by hole, and what was left as it stands. */

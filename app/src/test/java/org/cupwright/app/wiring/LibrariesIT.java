@@ -49,12 +49,19 @@ class LibrariesIT {
         }
     }
 
+    /** Of the solver's native parts a folder has those of some machines, or none. */
+    private static boolean ofOneMachine(String jar) {
+        return jar.startsWith("ortools-") && !jar.startsWith("ortools-java");
+    }
+
     @Test
     void everyLibraryWasLookedAtInItsVersion() throws IOException {
         List<String> listed = rows().stream().flatMap(Row::jars).toList();
         assertThat(shipped())
                 .as("a library or version that docs/libraries.md does not have: look whether it has known weaknesses")
-                .containsExactlyInAnyOrderElementsOf(listed);
+                .isSubsetOf(listed);
+        assertThat(shipped())
+                .containsAll(listed.stream().filter(jar -> !ofOneMachine(jar)).toList());
     }
 
     @Test

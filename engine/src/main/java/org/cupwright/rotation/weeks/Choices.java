@@ -1,6 +1,8 @@
 package org.cupwright.rotation.weeks;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.cupwright.rotation.counting.Tally;
 
 /**
@@ -123,6 +125,14 @@ final class Choices {
                 costs[other][later] = cost;
             }
         }
+    }
+
+    /** The greens that have holes on resting ground. */
+    int[] onRestingGround() {
+        RestingHoles resting = new RestingHoles(model);
+        return IntStream.range(0, chosen.length)
+                .filter(green -> resting.count(this, List.of(green)) > 0)
+                .toArray();
     }
 
     /** The choices as they are, to come back to. */

@@ -124,6 +124,16 @@ final class GreenCosts {
         return green;
     }
 
+    /** The last day on which ground rests about a hole that was cut on a day. */
+    int restsUntil(int day) {
+        return restsUntil[day];
+    }
+
+    /** Whether a spot lies on ground that rests about a hole before the plan. */
+    boolean onRestingPast(int day, int spot) {
+        return past.resting(day, spot) < prices.restMetres;
+    }
+
     /** The last day whose cost depends on where the hole is on a day. */
     int reach(int day) {
         return reach[day];

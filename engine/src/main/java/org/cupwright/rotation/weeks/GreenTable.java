@@ -132,6 +132,15 @@ final class GreenTable {
         return care[day][spot];
     }
 
+    boolean[] care(int day) {
+        return care[day];
+    }
+
+    /** Whether somebody fixed its hole for a day. */
+    boolean fixed(int day) {
+        return open(day) && green.days().get(day).wishes().locked().isPresent();
+    }
+
     /** What a spot costs wherever the other holes are, in thousandths of a point. */
     long own(int spot) {
         return own[spot];

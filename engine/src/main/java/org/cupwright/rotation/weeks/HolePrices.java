@@ -65,6 +65,10 @@ final class HolePrices {
         return (spot.doubtful() ? doubtful : 0) + (spot.judgement().vouchedFor() ? 0 : notVouchedFor);
     }
 
+    double leastOnSharedMetres() {
+        return leastOnShared;
+    }
+
     long care() {
         return care;
     }

@@ -10,16 +10,26 @@ import java.util.function.BooleanSupplier;
 final class Tempering {
     private static final int MOVES_AT_ONE_HEAT = 256;
 
+    /** The spots a green may have on a day. */
+    interface Offer {
+        int[] spots(int green, int day);
+    }
+
     private final WeeksModel model;
     private final Choices choices;
     private final SplittableRandom random;
+    private final int[] greens;
+    private final Offer offer;
     private int[][] best;
     private long bestTotal;
 
-    Tempering(WeeksModel model, Choices choices, SplittableRandom random) {
+    /** @param greens those whose holes are changed; the others change only in exchange with one of them */
+    Tempering(WeeksModel model, Choices choices, SplittableRandom random, int[] greens, Offer offer) {
         this.model = model;
         this.choices = choices;
         this.random = random;
+        this.greens = greens.clone();
+        this.offer = offer;
         keep();
     }
 
@@ -61,9 +71,9 @@ final class Tempering {
     }
 
     private void single(double most) {
-        int green = random.nextInt(model.greenCount());
+        int green = greens[random.nextInt(greens.length)];
         int day = random.nextInt(model.dayCount());
-        int[] offered = model.table(green).offered(day);
+        int[] offered = offer.spots(green, day);
         if (offered.length < 2) {
             return;
         }
@@ -76,10 +86,10 @@ final class Tempering {
     /** Two greens of a day at once: what one gives up of a third, a side or a difficulty the other may take. */
     private void exchange(double most) {
         int day = random.nextInt(model.dayCount());
-        int one = random.nextInt(model.greenCount());
+        int one = greens[random.nextInt(greens.length)];
         int other = random.nextInt(model.greenCount());
-        int[] offeredOne = model.table(one).offered(day);
-        int[] offeredOther = model.table(other).offered(day);
+        int[] offeredOne = offer.spots(one, day);
+        int[] offeredOther = offer.spots(other, day);
         if (one == other || offeredOne.length == 0 || offeredOther.length == 0) {
             return;
         }

@@ -18,6 +18,8 @@ final class WeeksModel {
     private final List<List<Integer>> sharing;
     private final List<Aims> aims;
     private final long worthOfAThird;
+    private final double restMetres;
+    private final boolean keepsSharedApart;
 
     WeeksModel(WeeksRequest request, Policy policy) {
         this.calendar = new PlanCalendar(request.days(), request.rests());
@@ -28,6 +30,8 @@ final class WeeksModel {
                 .toList();
         HolePrices prices = new HolePrices(policy, usual);
         this.worthOfAThird = prices.thirdsOff(1);
+        this.restMetres = prices.restMetres;
+        this.keepsSharedApart = prices.leastOnSharedMetres() >= restMetres;
         this.tables = request.greens().parallelStream()
                 .map(green -> new GreenTable(green, calendar, policy, aims, prices))
                 .toList();
@@ -84,6 +88,16 @@ final class WeeksModel {
 
     DayBalance day(int day) {
         return days.get(day);
+    }
+
+    /** Nearer to an old hole than this the ground rests. */
+    double restMetres() {
+        return restMetres;
+    }
+
+    /** Whether two holes of a day on one green may never be nearer to each other than to an old one. */
+    boolean keepsSharedApart() {
+        return keepsSharedApart;
     }
 
     /** What a hole in a third too many costs, in thousandths of a point. */

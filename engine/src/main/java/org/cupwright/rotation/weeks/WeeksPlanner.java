@@ -13,6 +13,8 @@ import org.cupwright.rotation.DayPlanner;
 import org.cupwright.rotation.DayRequest;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.GreenCandidates;
+import org.cupwright.rotation.exact.ZeroOneSolver;
+import org.cupwright.rotation.shortage.Shortage;
 
 /**
  * Decides the hole locations of many days together, so that no day takes what a later one needs.
@@ -30,9 +32,17 @@ public final class WeeksPlanner {
     public static final long WORK_PER_HOLE = 40_000;
 
     private final Policy policy;
+    private final Optional<ZeroOneSolver> solver;
 
+    /** Without a solver: what cannot be had is proved by counting alone. */
     public WeeksPlanner(Policy policy) {
+        this(policy, Optional.empty());
+    }
+
+    /** @param solver proves what counting does not; asked only where rules could not be kept to */
+    public WeeksPlanner(Policy policy, Optional<ZeroOneSolver> solver) {
         this.policy = policy;
+        this.solver = solver;
     }
 
     /** A plan by as much work as pays. */
@@ -58,7 +68,10 @@ public final class WeeksPlanner {
                 .mapToDouble(day -> model.day(day).percentOff(found.leaveOff(day)))
                 .max()
                 .orElse(0);
-        return new WeeksPlan(days, found.total() / 1000.0, hardest, found.work(), search.stopped());
+        List<Shortage> shortages = new WhyShort(request, model, policy, solver).of(found);
+        int onRestingGround = shortages.stream().mapToInt(Shortage::atLeast).sum();
+        WeeksBounds bounds = new CountedBounds(model).of(onRestingGround);
+        return new WeeksPlan(days, found.total() / 1000.0, hardest, bounds, shortages, found.work(), search.stopped());
     }
 
     private DayPlan explained(WeeksRequest request, WeeksModel model, Choices found, PlannedGround ground, int day) {

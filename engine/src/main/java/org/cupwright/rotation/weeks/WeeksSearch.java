@@ -1,6 +1,7 @@
 package org.cupwright.rotation.weeks;
 
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Finds a plan for all days: first day by day, each the best given the days before it; then, as long as it may, single
@@ -19,6 +20,11 @@ final class WeeksSearch {
 
     /** So many holes are priced in a pass for each that is planned: our choice. */
     private static final long PASS_PER_HOLE = 3000;
+
+    /** As many again for each hole of a green that is packed anew: our choice. */
+    private static final long REPACK_PER_HOLE = 5000;
+
+    private static final int PACKINGS = 4;
 
     /** The share of the work that goes into the first, hot pass. */
     private static final double FIRST_PASS = 0.5;
@@ -45,6 +51,7 @@ final class WeeksSearch {
         temper(HOT, COOL, Math.round(FIRST_PASS * mostWork));
         while (goesOn()) {
             long before = choices.total();
+            repack();
             everyDay();
             temper(WARM, COLD, pass());
             if (choices.total() == before) {
@@ -81,9 +88,31 @@ final class WeeksSearch {
         }
     }
 
+    /** Greens that have holes on resting ground, one after another, until they have none. */
+    private void repack() {
+        for (int attempt = 0; attempt < PACKINGS; attempt++) {
+            for (int green : choices.onRestingGround()) {
+                if (goesOn()) {
+                    long work = REPACK_PER_HOLE * model.dayCount();
+                    new Repacking(model, choices, random).run(green, HOT, COLD, work, this::goesOn);
+                }
+            }
+        }
+    }
+
     private void temper(double hot, double cold, long work) {
-        if (goesOn()) {
-            new Tempering(model, choices, random).run(hot, cold, work, this::goesOn);
+        temper(hot, cold, work, IntStream.range(0, model.greenCount()).toArray());
+    }
+
+    private void temper(double hot, double cold, long work, int[] greens) {
+        if (greens.length > 0 && goesOn()) {
+            new Tempering(
+                            model,
+                            choices,
+                            random,
+                            greens,
+                            (green, day) -> model.table(green).offered(day))
+                    .run(hot, cold, work, this::goesOn);
         }
     }
 

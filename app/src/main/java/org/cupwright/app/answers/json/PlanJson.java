@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.cupwright.app.answers.FirstText;
+import org.cupwright.app.answers.ShortageText;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.first.Notice;
 import org.cupwright.app.desk.plan.CutSoFar;
@@ -31,8 +32,11 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.holelocation.Judgement;
+import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.Totals;
 import org.cupwright.rotation.counting.Parts;
+import org.cupwright.rotation.shortage.Shortage;
+import org.cupwright.rotation.weeks.WeeksBounds;
 import org.cupwright.turf.weather.WeatherBasis;
 import tools.jackson.databind.JsonNode;
 
@@ -47,6 +51,8 @@ public final class PlanJson {
         this.shapes = new Shapes(texts)
                 .as(Notice.class, notice -> notice(notice, first))
                 .as(StoredHole.class, this::hole)
+                .as(Shortage.class, shortage -> shortage(shortage, new ShortageText(texts)))
+                .as(Shortage.Step.class, PlanJson::step)
                 .as(
                         StoredHole.Other.class,
                         other -> places.listed(other.position()).with("whyNot", other.whyNot()));
@@ -54,7 +60,7 @@ public final class PlanJson {
 
     public JsonNode plan(PlanDay.Answer answer) {
         StoredPlan plan = answer.plan();
-        return plans(List.of(plan), List.of(day(plan, answer.first().all(), answer.weather())));
+        return shapes.tree(plans(List.of(plan), List.of(day(plan, answer.first().all(), answer.weather()))));
     }
 
     /** Many days; what has to be known first is said of the first of them. */
@@ -64,18 +70,57 @@ public final class PlanJson {
             List<Notice> first = day == 0 ? answer.first().all() : List.of();
             days.add(day(answer.plans().get(day), first, answer.weather().get(day)));
         }
-        return plans(answer.plans(), days);
+        Shape all = plans(answer.plans(), days)
+                .with("stopped", answer.stopped())
+                .with("ceilingSeconds", answer.found().ceiling().map(time -> time.toMillis() / 1000.0))
+                .with("shortages", answer.found().shortages())
+                .with("leastOfAll", leastOfAll(answer.found().bounds()));
+        return shapes.tree(all);
+    }
+
+    /** What no plan of the days falls below. */
+    private static Shape leastOfAll(WeeksBounds bounds) {
+        Map<String, Double> terms = new TreeMap<>();
+        bounds.terms().forEach((term, value) -> terms.put(EnumNames.lowerCamel(term), value));
+        return new Shape()
+                .with("onRestingGround", bounds.onRestingGround())
+                .with("thirdsOff", bounds.thirdsOff())
+                .with("terms", terms);
+    }
+
+    private static Shape shortage(Shortage shortage, ShortageText text) {
+        return new Shape()
+                .with("cause", shortage.cause())
+                .with("holes", shortage.holes())
+                .with("first", shortage.first())
+                .with("last", shortage.last())
+                .with("wanted", shortage.wanted())
+                .with("roomAtMost", shortage.room())
+                .with("fit", shortage.fit())
+                .with("restDays", shortage.restDays())
+                .with("onRestingGround", shortage.planned())
+                .with("atLeast", shortage.atLeast())
+                .with("proof", shortage.proof())
+                .with("steps", shortage.steps())
+                .with("says", String.join(" ", text.says(shortage)));
+    }
+
+    private static Shape step(Shortage.Step step) {
+        return new Shape()
+                .with("setAside", step.easing())
+                .with("restDays", step.restDays())
+                .with("onRestingGround", step.onRestingGround());
     }
 
     /** What the days fall short of is told of all together. */
-    private JsonNode plans(List<StoredPlan> plans, List<Shape> days) {
+    private static Shape plans(List<StoredPlan> plans, List<Shape> days) {
         StoredPlan first = plans.get(0);
-        return shapes.tree(new Shape()
+        return new Shape()
                 .with("course", first.courseId())
                 .with("seed", first.basis().seed())
                 .with("days", days)
                 .with("terms", sum(plans, StoredPlan::terms))
-                .with("bounds", sum(plans, StoredPlan::bounds)));
+                .with("bounds", sum(plans, StoredPlan::bounds));
     }
 
     private static Map<String, Double> sum(List<StoredPlan> plans, Function<StoredPlan, Map<String, Double>> what) {

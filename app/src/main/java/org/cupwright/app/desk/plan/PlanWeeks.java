@@ -1,5 +1,6 @@
 package org.cupwright.app.desk.plan;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -33,7 +34,10 @@ import org.cupwright.message.Problem;
 import org.cupwright.rotation.DayPlan;
 import org.cupwright.rotation.PlannedHole;
 import org.cupwright.rotation.candidate.Candidate;
+import org.cupwright.rotation.shortage.Shortage;
+import org.cupwright.rotation.solver.CpSat;
 import org.cupwright.rotation.weeks.SearchWatch;
+import org.cupwright.rotation.weeks.WeeksBounds;
 import org.cupwright.rotation.weeks.WeeksPlan;
 import org.cupwright.rotation.weeks.WeeksPlanner;
 import org.cupwright.turf.weather.WeatherBasis;
@@ -57,10 +61,26 @@ public record PlanWeeks(Session session, String engineVersion) {
      * @param plans one for each day, in order, those that stood already among them
      * @param weather for each day, what the weather rests on by which old holes rest
      * @param first what has to be known on the first day
-     * @param stopped whether somebody stopped the search; the plans are the best it had found
+     * @param stopped whether the search was stopped before its end; the plans are the best it had found
+     * @param found what the search says of all days together
      */
     public record Answer(
-            CourseDay day, List<StoredPlan> plans, List<WeatherBasis> weather, FirstOfDay first, boolean stopped) {}
+            CourseDay day,
+            List<StoredPlan> plans,
+            List<WeatherBasis> weather,
+            FirstOfDay first,
+            boolean stopped,
+            Found found) {}
+
+    /**
+     * What holds for all days together.
+     *
+     * @param shortages why rules could not be kept to; of the days as they were planned together, published ones among
+     *     them
+     * @param bounds what no plan of these days is better than
+     * @param ceiling the time allowed, where that stopped the search
+     */
+    public record Found(List<Shortage> shortages, WeeksBounds bounds, Optional<Duration> ceiling) {}
 
     private record Read(
             GreensOfDay greens,
@@ -70,8 +90,11 @@ public record PlanWeeks(Session session, String engineVersion) {
             List<WeatherBasis> weather,
             FirstOfDay first) {}
 
-    /** @param days how many days from the first, at most {@link #MOST_DAYS} */
-    public Answer plan(DayQuestion question, int days, long seed, Progress progress) {
+    /**
+     * @param days how many days from the first, at most {@link #MOST_DAYS}
+     * @param ceiling how long the search may take at most; equal requests have equal plans only without
+     */
+    public Answer plan(DayQuestion question, int days, long seed, Optional<Duration> ceiling, Progress progress) {
         if (days < 1 || days > MOST_DAYS) {
             throw Problem.of("daysToPlan", "days", days, new Count(MOST_DAYS));
         }
@@ -79,7 +102,9 @@ public record PlanWeeks(Session session, String engineVersion) {
         Map<String, Judging> judged =
                 read.greens().cleared(read.judgedAs()).judge(session.folder().cache(), progress);
         WeeksAsked asked = new WeeksAsked(read.greens(), judged, read.days());
-        WeeksPlan plan = new WeeksPlanner(read.judgedAs().policy()).plan(asked.request(seed), watch(progress));
+        Ceiling until = Ceiling.from(ceiling);
+        WeeksPlan plan = new WeeksPlanner(read.judgedAs().policy(), Optional.of(new CpSat()))
+                .plan(asked.request(seed), until.before(watch(progress)));
         List<StoredPlan> stored = session.decide(Right.PLAN, stores -> {
             refuseIfChanged(stores, read);
             List<StoredPlan> kept = new ArrayList<>();
@@ -88,7 +113,8 @@ public record PlanWeeks(Session session, String engineVersion) {
             }
             return kept;
         });
-        return new Answer(read.judgedAs(), stored, read.weather(), read.first(), plan.stopped());
+        Found found = new Found(plan.shortages(), plan.bounds(), ceiling.filter(time -> until.reached()));
+        return new Answer(read.judgedAs(), stored, read.weather(), read.first(), plan.stopped(), found);
     }
 
     /** Whoever waits is told of every hundredth part; who stops it has the best plan so far. */

@@ -1,0 +1,145 @@
+package org.cupwright.rotation.weeks;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.cupwright.policy.Policy;
+import org.cupwright.rotation.exact.ZeroOneSolver;
+import org.cupwright.rotation.shortage.GroundNeed;
+import org.cupwright.rotation.shortage.GroundNeed.Stage;
+import org.cupwright.rotation.shortage.GroundNeed.Window;
+import org.cupwright.rotation.shortage.Packing;
+import org.cupwright.rotation.shortage.RestedRoom;
+import org.cupwright.rotation.shortage.Shortage;
+import org.cupwright.rotation.shortage.Shortage.Cause;
+import org.cupwright.rotation.shortage.Shortage.Proof;
+import org.cupwright.rotation.shortage.Shortage.Step;
+
+/** Why a plan has holes on resting ground: green by green the cause, how it is known, and what would help. */
+final class WhyShort {
+    /** For each question, in the solver's unit: our choice, so that a cause is named within seconds. */
+    private static final double SOLVERS_WORK = 1;
+
+    private final WeeksRequest request;
+    private final WeeksModel model;
+    private final Policy policy;
+    private final Optional<ZeroOneSolver> solver;
+
+    WhyShort(WeeksRequest request, WeeksModel model, Policy policy, Optional<ZeroOneSolver> solver) {
+        this.request = request;
+        this.model = model;
+        this.policy = policy;
+        this.solver = solver;
+    }
+
+    /** The greens of a plan that have holes on resting ground, in round order. */
+    List<Shortage> of(Choices found) {
+        RestingHoles resting = new RestingHoles(model);
+        return IntStream.range(0, model.greenCount())
+                .parallel()
+                .mapToObj(model::sharing)
+                .filter(WhyShort::standsFirst)
+                .map(greens -> ofGreen(greens, resting.count(found, greens)))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** Of holes that share a green the first stands for all. */
+    private static boolean standsFirst(List<Integer> greens) {
+        return greens.stream().allMatch(green -> green >= greens.get(0));
+    }
+
+    private Optional<Shortage> ofGreen(List<Integer> greens, int planned) {
+        return planned == 0 ? Optional.empty() : Optional.of(new OfGreen(greens, planned).shortage());
+    }
+
+    /** One green of the plan, with all the holes that are played to it. */
+    private final class OfGreen {
+        private final List<Integer> greens;
+        private final int planned;
+        private final GroundNeed need;
+        private final RestedRoom room;
+        private final Easings easings;
+
+        OfGreen(List<Integer> greens, int planned) {
+            // Two holes of one day on one green count as too near only if the course says so anyway.
+            this.greens = model.keepsSharedApart() ? greens : greens.subList(0, 1);
+            this.planned = planned;
+            Needs needs = new Needs(model, this.greens);
+            this.need = needs.need();
+            this.room = new RestedRoom(need, new Packing(needs.spots(), model.restMetres(), solver, SOLVERS_WORK));
+            this.easings = new Easings(request, greens, policy);
+        }
+
+        Shortage shortage() {
+            List<Window> windows = room.windows();
+            if (!windows.isEmpty()) {
+                return tooLittle(windows);
+            }
+            boolean alone = easings.alone() == 0;
+            Window widest = room.widest();
+            return shortage(
+                    alone ? Cause.TOGETHER : Cause.OPEN,
+                    widest,
+                    0,
+                    alone ? Proof.SHOWN : Proof.NONE,
+                    alone ? List.of() : easings.steps(longestRest(widest)));
+        }
+
+        private Shortage tooLittle(List<Window> windows) {
+            Window worst = windows.stream()
+                    .max(Comparator.comparingInt(Window::tooMany))
+                    .orElseThrow();
+            return shortage(
+                    windows.stream().anyMatch(this::isFixed) ? Cause.FIXED : Cause.GROUND,
+                    windows.stream().filter(this::isFixed).findFirst().orElse(worst),
+                    windows.stream().mapToInt(Window::tooMany).sum(),
+                    windows.stream().anyMatch(Window::solved) ? Proof.SOLVED : Proof.COUNTED,
+                    easings.steps(longestRest(worst)));
+        }
+
+        private Shortage shortage(Cause cause, Window window, int atLeast, Proof proof, List<Step> steps) {
+            return new Shortage(
+                    cause,
+                    greens.stream()
+                            .map(green -> model.table(green).green().hole())
+                            .toList(),
+                    date(window.from()),
+                    date(window.to()),
+                    window.wanted(),
+                    window.room(),
+                    room.fit(window),
+                    longestRest(window),
+                    planned,
+                    atLeast,
+                    proof,
+                    steps);
+        }
+
+        /** A window of one hole that was fixed: what it lies near is fixed too, or was there before. */
+        private boolean isFixed(Window window) {
+            Stage stage = need.stages().get(window.from());
+            return window.wanted() == 1
+                    && greens.stream()
+                            .map(model::table)
+                            .anyMatch(table -> table.green().hole().equals(stage.hole()) && table.fixed(stage.day()));
+        }
+
+        private LocalDate date(int stage) {
+            return model.calendar().date(need.stages().get(stage).day());
+        }
+
+        /** The longest rest of a hole of some days, the day on which it was left included. */
+        private long longestRest(Window window) {
+            return need.stages().subList(window.from(), window.to() + 1).stream()
+                    .map(stage -> model.calendar().leftOn(stage.day()))
+                    .mapToLong(left ->
+                            ChronoUnit.DAYS.between(left, request.rests().restsUntil(left)) + 1)
+                    .max()
+                    .orElse(0);
+        }
+    }
+}
