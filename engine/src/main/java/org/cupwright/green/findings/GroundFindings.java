@@ -30,6 +30,7 @@ public final class GroundFindings {
             FindingKind.SLOPES_UNCERTAIN_HERE,
             FindingKind.POINTS_UNEVEN,
             FindingKind.SMALL_PARTS_NOT_SURVEYED,
+            FindingKind.STEP,
             FindingKind.POINT_LEFT_OUT,
             FindingKind.READING_OFF_GREEN);
 

@@ -23,7 +23,8 @@ import org.cupwright.message.Message.SlopePoints;
 import org.cupwright.message.Message.Translated;
 
 /**
- * What the fitted survey of a green itself shows: gaps, slopes known badly, points that lie unevenly, points left out.
+ * What the fitted survey of a green itself shows: gaps, slopes known badly, points that lie unevenly, steps, points left
+ * out.
  */
 public final class SurveyFindings {
     /** Above it a green is steep enough to ask whether its heights are in feet: 2 % then reads 6.6 %. Our choice. */
@@ -62,6 +63,7 @@ public final class SurveyFindings {
         all.addAll(findings.badlyKnown());
         findings.uneven().ifPresent(all::add);
         findings.steep().ifPresent(all::add);
+        all.addAll(findings.steps());
         all.addAll(findings.leftOut());
         return all;
     }
@@ -92,11 +94,12 @@ public final class SurveyFindings {
         return Finding.of(kind, where, new Area(squareMetres));
     }
 
-    /** Either the whole green, or the parts of it whose slopes are known too badly. */
+    /** Either the whole green, or the parts of it whose slopes are known too badly; steps are told as such. */
     private List<GroundFinding> badlyKnown() {
         GreenField errors = new GreenField(
                 hole.green(),
                 spot -> ground.planeAt(spot)
+                        .filter(plane -> !ground.isAtStep(spot))
                         .map(plane -> 2 * 100 * plane.slopeStandardError())
                         .orElse(Double.NaN));
         double middle = errors.quantile(0.5);
@@ -137,6 +140,23 @@ public final class SurveyFindings {
         return middle > 100 * STEEP_SLOPE
                 ? Optional.of(GroundFinding.of(Finding.of(FindingKind.HEIGHTS_STEEP, where, new Slope(middle))))
                 : Optional.empty();
+    }
+
+    /** Each step, the largest first, with the greatest slope of a disc on it. */
+    private List<GroundFinding> steps() {
+        GreenField slopes = new GreenField(
+                hole.green(),
+                spot -> ground.planeAt(spot)
+                        .filter(plane -> ground.isAtStep(spot))
+                        .map(PlaneFit::slopePercent)
+                        .orElse(Double.NaN));
+        return slopes.areasAbove(0).stream()
+                .filter(area -> area.squareMetres() >= SMALL_SQUARE_METRES)
+                .map(area -> GroundFinding.over(
+                        area,
+                        Finding.of(FindingKind.STEP, where, new Slope(area.greatest()))
+                                .saying(new Area(area.squareMetres()))))
+                .toList();
     }
 
     /** The farthest off first. */

@@ -19,13 +19,23 @@ final class DiscCovariances {
 
     static final int SIZE = ENTRIES.length;
 
+    /** At least so much of the noise is left in residuals (our choice). */
+    private static final double NOISE_LEFT = 0.1;
+
+    /** Where the five variances stand among the entries. */
+    private static final int[] DIAGONAL = {0, 2, 3, 6, 8};
+
     private final KnotGrid grid;
     private final HeightFunctionals functionals;
     private final Stencil[] stencils;
     private final int rows;
     private final double[] values;
+    /** What is to be added to the five quantities at each node; null where nothing was missed. */
+    private final double[] corrections;
 
-    private DiscCovariances(KnotGrid grid, HeightFunctionals functionals, Stencil[] stencils, double[] values) {
+    private DiscCovariances(
+            KnotGrid grid, HeightFunctionals functionals, Stencil[] stencils, double[] values, double[] corrections) {
+        this.corrections = corrections;
         this.grid = grid;
         this.functionals = functionals;
         this.stencils = stencils;
@@ -48,7 +58,7 @@ final class DiscCovariances {
         int rows = grid.cellsNorth() * NODES_PER_CELL + 1;
         double[] values = new double[columns * rows * SIZE];
         Arrays.fill(values, Double.NaN);
-        DiscCovariances made = new DiscCovariances(grid, functionals, stencils(grid, functionals), values);
+        DiscCovariances made = new DiscCovariances(grid, functionals, stencils(grid, functionals), values, null);
         for (int node = 0; node < columns * rows; node++) {
             if (made.fits(node) && wanted.at(made.east(node), made.north(node))) {
                 double[][] covariance = made.stencil(node).covariance(inverse, made.corner(node));
@@ -105,7 +115,72 @@ final class DiscCovariances {
         for (int i = 0; i < more.length; i++) {
             more[i] += everywhere[i % SIZE];
         }
-        return new DiscCovariances(grid, functionals, stencils, more);
+        return new DiscCovariances(grid, functionals, stencils, more, corrections);
+    }
+
+    /** These covariances with what was missed at steps added where a disc touches one. */
+    DiscCovariances plus(StepMisfit misfit) {
+        int nodes = values.length / SIZE;
+        StepMisfit.Missed[] missed = new StepMisfit.Missed[nodes];
+        for (int node = 0; node < nodes; node++) {
+            if (!Double.isNaN(values[SIZE * node]) && misfit.touches(east(node), north(node))) {
+                missed[node] = misfit.at(east(node), north(node));
+            }
+        }
+        double[] more = values.clone();
+        double[] corrected = new double[5 * nodes];
+        for (int node = 0; node < nodes; node++) {
+            if (missed[node] != null) {
+                addMissed(node, missed, misfit.nearMetres(), more, corrected);
+            }
+        }
+        return new DiscCovariances(grid, functionals, stencils, more, corrected);
+    }
+
+    /** Adds the mean square of what the nodes about a node missed, less what noise makes of it. */
+    private void addMissed(
+            int node, StepMisfit.Missed[] missed, double nearMetres, double[] more, double[] corrections) {
+        int reach = (int) Math.floor(nearMetres * NODES_PER_CELL / grid.spacingMetres());
+        double[] squares = new double[SIZE];
+        double[] noise = new double[5];
+        int count = 0;
+        for (int i = -reach; i <= reach; i++) {
+            for (int j = -reach; j <= reach; j++) {
+                int column = node / rows + i;
+                int row = node % rows + j;
+                boolean within = i * i + j * j <= reach * reach && row >= 0 && row < rows;
+                int other = column * rows + row;
+                if (within && other >= 0 && other < missed.length && missed[other] != null) {
+                    for (int k = 0; k < SIZE; k++) {
+                        squares[k] += missed[other].values()[ENTRIES[k][0]]
+                                * missed[other].values()[ENTRIES[k][1]];
+                    }
+                    for (int k = 0; k < 5; k++) {
+                        // What the fit has taken up of the noise is no longer in the residuals.
+                        double left = missed[other].noise()[k] - values[SIZE * other + DIAGONAL[k]];
+                        noise[k] += Math.max(left, NOISE_LEFT * missed[other].noise()[k]);
+                    }
+                    count++;
+                }
+            }
+        }
+        double slope = beyondNoise(squares[0] + squares[2], noise[0] + noise[1]);
+        double bend = beyondNoise(squares[3] + squares[6] + squares[8], noise[2] + noise[3] + noise[4]);
+        for (int k = 0; k < SIZE; k++) {
+            double share = k < 3 ? slope : bend;
+            more[SIZE * node + k] *= missed[node].rougher();
+            more[SIZE * node + k] += share * (1 - share) * (1 - share) * squares[k] / count;
+        }
+        for (int k = 0; k < 5; k++) {
+            double share = k < 2 ? slope : bend;
+            corrections[5 * node + k] = share * missed[node].values()[k];
+            more[SIZE * node + DIAGONAL[k]] += share * share * missed[node].own()[k];
+        }
+    }
+
+    /** The share of a sum of squares that noise does not explain. */
+    private static double beyondNoise(double squares, double noise) {
+        return squares > noise ? 1 - noise / squares : 0;
     }
 
     /** These covariances less the products of some directions d d' in the space of the coefficients. */
@@ -116,7 +191,7 @@ final class DiscCovariances {
                 reduce(node, directions, reduced);
             }
         }
-        return new DiscCovariances(grid, functionals, stencils, reduced);
+        return new DiscCovariances(grid, functionals, stencils, reduced, corrections);
     }
 
     private void reduce(int node, List<double[]> directions, double[] reduced) {
@@ -148,6 +223,26 @@ final class DiscCovariances {
                 + add(column + 1, row + 1, (x - column) * (y - row), sums);
         DoubleUnaryOperator share = sum -> total > 0 ? sum / total : Double.NaN;
         return Arrays.stream(sums).map(share).toArray();
+    }
+
+    /** What is to be added to the five quantities at a spot. */
+    double[] correctionAt(double east, double north) {
+        double[] sums = new double[DIAGONAL.length];
+        if (corrections == null) {
+            return sums;
+        }
+        double x = NODES_PER_CELL * grid.cellsFromWest(east);
+        double y = NODES_PER_CELL * grid.cellsFromSouth(north);
+        int column = clamp(x, NODES_PER_CELL * grid.cellsEast());
+        int row = clamp(y, NODES_PER_CELL * grid.cellsNorth());
+        for (int k = 0; k < sums.length; k++) {
+            int at = sums.length * (column * rows + row) + k;
+            int next = at + sums.length * rows;
+            double west = corrections[at] * (1 - y + row) + corrections[at + sums.length] * (y - row);
+            double eastern = corrections[next] * (1 - y + row) + corrections[next + sums.length] * (y - row);
+            sums[k] = west * (1 - x + column) + eastern * (x - column);
+        }
+        return sums;
     }
 
     private static int clamp(double x, int cells) {

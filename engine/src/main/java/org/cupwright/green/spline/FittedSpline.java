@@ -5,6 +5,9 @@ package org.cupwright.green.spline;
  * off.
  */
 final class FittedSpline {
+    /** Degrees of freedom from which a standard deviation can be told (our choice). */
+    private static final double LEAST_FREE = 30;
+
     final NormalEquations equations;
     final double lambda;
     final BandCholesky factor;
@@ -25,6 +28,30 @@ final class FittedSpline {
     /** How many parameters the fit has used up: tr((B'B+λP)⁻¹ B'B) = p − λ tr((B'B+λP)⁻¹ P). */
     double effectiveParameters(SelectedInverse inverse) {
         return equations.grid.coefficients() - lambda * equations.penalty.traceWith(inverse);
+    }
+
+    /**
+     * Residual standard deviation, with the effective parameters taken off the number of points. Points at steps are
+     * left aside, with the parameters that they use up, as long as there are others enough: the surface misses there.
+     *
+     * @param inverse of any width
+     */
+    double residualSigma(SelectedInverse inverse) {
+        if (equations.steps.isNone()) {
+            return residualSigma(effectiveParameters(inverse));
+        }
+        double[] residuals = equations.residuals(coefficients);
+        Leverages leverages = new Leverages(equations, inverse, 0);
+        double squares = 0;
+        double free = 0;
+        for (int i = 0; i < residuals.length; i++) {
+            if (equations.isKept(i) && !equations.steps.at(equations.points.east(i), equations.points.north(i))) {
+                leverages.about(i);
+                squares += residuals[i] * residuals[i];
+                free += 1 - leverages.with(equations.basis(i));
+            }
+        }
+        return free > LEAST_FREE ? Math.sqrt(squares / free) : residualSigma(effectiveParameters(inverse));
     }
 
     /** Residual standard deviation, with the effective parameters taken off the number of points. */

@@ -43,6 +43,13 @@ public record KnotGrid(double west, double south, double spacingMetres, int cell
                 times * spacingMetres);
     }
 
+    /** A grid over at least the same rectangle with cells no wider than so much. */
+    KnotGrid finer(double metres) {
+        return metres >= spacingMetres
+                ? this
+                : covering(west, south, west + cellsEast * spacingMetres, south + cellsNorth * spacingMetres, metres);
+    }
+
     int coefficientsEast() {
         return cellsEast + DEGREE;
     }

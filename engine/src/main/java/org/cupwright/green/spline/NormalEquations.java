@@ -19,6 +19,7 @@ final class NormalEquations {
     final double datumMetres;
     final int count;
     final DifferencePenalty penalty;
+    final Steps steps;
 
     private final boolean[] kept;
     private final BandMatrix gram;
@@ -28,15 +29,22 @@ final class NormalEquations {
     private final double[] products = new double[16];
     private final int[] indices = new int[16];
 
+    /** Without steps. */
+    NormalEquations(KnotGrid grid, SurveyPoints points, boolean[] kept, double datumMetres) {
+        this(grid, points, kept, datumMetres, Steps.none(grid));
+    }
+
     /**
      * @param kept which of the points count
+     * @param steps where the penalty is less
      */
-    NormalEquations(KnotGrid grid, SurveyPoints points, boolean[] kept, double datumMetres) {
+    NormalEquations(KnotGrid grid, SurveyPoints points, boolean[] kept, double datumMetres, Steps steps) {
         this.grid = grid;
         this.points = points;
         this.kept = kept.clone();
         this.datumMetres = datumMetres;
-        this.penalty = new DifferencePenalty(grid);
+        this.penalty = new DifferencePenalty(grid, steps.weights(grid));
+        this.steps = steps;
         this.gram = new BandMatrix(grid.coefficients(), grid.halfBandwidth(3));
         this.right = new double[gram.blocks * BandMatrix.BLOCK];
         int counted = 0;

@@ -2,6 +2,7 @@ package org.cupwright.green.spline;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.cupwright.green.SurveyPoints;
 
 /**
@@ -32,11 +33,26 @@ final class SplineFitter {
      */
     private static final double LEAST_BLUNDER_SIGMA_METRES = 0.005;
 
+    /** Residuals count no farther than this when steps are looked for, standard deviations (our choice). */
+    private static final double GROSS_SIGMAS = 6;
+
+    /** Fewer points show no step (our choice). */
+    private static final int LEAST_AT_STEP = 10;
+
+    /**
+     * A fit misses a step when the mean square of its residuals there exceeds the one elsewhere by more than a quarter
+     * and by two and a half errors of such a mean (our choice).
+     */
+    private static final double LEAST_EXCESS = 0.25;
+
+    private static final double EXCESS_ERRORS = 2.5;
+
     private final SurveyPoints points;
     private final KnotGrid grid;
     private final FitSettings settings;
     private final double datumMetres;
     private boolean[] kept;
+    private Steps steps;
 
     private SplineFitter(SurveyPoints points, KnotGrid grid, FitSettings settings) {
         this.points = points;
@@ -45,6 +61,7 @@ final class SplineFitter {
         this.datumMetres = middleHeight(points);
         this.kept = new boolean[points.count()];
         Arrays.fill(kept, true);
+        this.steps = Steps.none(grid);
     }
 
     static FittedSpline fit(SurveyPoints points, KnotGrid grid, FitSettings settings) {
@@ -64,7 +81,53 @@ final class SplineFitter {
                 settle(grid.coarser(COARSE), OptionalDouble.empty(), COARSE_LIMITS * settings.blunderLimit());
         // The penalty of a squared second derivative per area grows with the square of the spacing.
         double start = StrictMath.log(coarse.lambda * settings.penaltyDivisor() * COARSE * COARSE);
-        return settle(grid, OptionalDouble.of(start), settings.blunderLimit());
+        FittedSpline even = settle(grid, OptionalDouble.of(start), settings.blunderLimit());
+        Steps found = Steps.of(grid, withCompany(even).coefficients);
+        return found.isNone() || isFollowed(found, even) ? even : withSteps(found, even);
+    }
+
+    /** Whether the even fit follows the steps as well as the ground elsewhere: then it is kept. */
+    private boolean isFollowed(Steps found, FittedSpline even) {
+        double[] residuals = even.equations.residuals(even.coefficients);
+        double most = GROSS_SIGMAS * robustSigma(residuals, false);
+        double[] squares = new double[2];
+        int[] counts = new int[2];
+        for (int i = 0; i < residuals.length; i++) {
+            int at = found.isInMidst(points.east(i), points.north(i)) ? 1 : 0;
+            double size = Math.min(Math.abs(residuals[i]), most);
+            squares[at] += size * size;
+            counts[at]++;
+        }
+        if (counts[1] < LEAST_AT_STEP || counts[0] == 0) {
+            return true;
+        }
+        double ratio = squares[1] / counts[1] / (squares[0] / counts[0]);
+        return ratio < 1 + Math.max(LEAST_EXCESS, EXCESS_ERRORS * Math.sqrt(2.0 / counts[1]));
+    }
+
+    /** The fit with the points taken back that lie far off in company: those of a step do. */
+    private FittedSpline withCompany(FittedSpline even) {
+        double[] residuals = even.equations.residuals(even.coefficients);
+        boolean[] all = kept.clone();
+        Company company = new Company(points, residuals, kept);
+        for (int i = 0; i < all.length; i++) {
+            all[i] |= company.has(i);
+        }
+        return Arrays.equals(all, kept)
+                ? even
+                : new FittedSpline(new NormalEquations(grid, points, all, datumMetres, steps), even.lambda);
+    }
+
+    /** The fit again with the penalty taken off at the steps; their points come back to be judged by it. */
+    private FittedSpline withSteps(Steps found, FittedSpline even) {
+        steps = found;
+        for (int i = 0; i < kept.length; i++) {
+            kept[i] |= steps.isNear(points.east(i), points.north(i));
+        }
+        KnotGrid fine = grid.finer(settings.stepSpacingMetres());
+        double finer = grid.spacingMetres() / fine.spacingMetres();
+        double near = StrictMath.log(even.lambda * settings.penaltyDivisor() * finer * finer);
+        return settle(fine, OptionalDouble.of(near), settings.blunderLimit());
     }
 
     /**
@@ -76,41 +139,72 @@ final class SplineFitter {
         OptionalDouble near = start;
         FittedSpline fitted = null;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            NormalEquations equations = new NormalEquations(knots, points, kept, datumMetres);
+            NormalEquations equations = new NormalEquations(knots, points, kept, datumMetres, steps);
             RestrictedLikelihood likelihood = new RestrictedLikelihood(equations);
             double lnLambda = near.isPresent() ? likelihood.bestNear(near.getAsDouble()) : likelihood.best();
             near = OptionalDouble.of(lnLambda);
             fitted = new FittedSpline(equations, StrictMath.exp(lnLambda) / settings.penaltyDivisor());
-            boolean[] within = within(equations.residuals(fitted.coefficients), limit);
-            if (Arrays.equals(within, kept)) {
+            double[] residuals = equations.residuals(fitted.coefficients);
+            boolean[] within = within(residuals, limit);
+            takeBackSound(residuals, within, limit * evenSigma(residuals));
+            Steps suited = steps.isNone() ? steps : steps.reweighted(knots, fitted.coefficients);
+            if (Arrays.equals(within, kept) && suited.isAlike(steps)) {
                 break;
             }
             kept = within;
+            steps = suited;
         }
         return fitted;
     }
 
     private boolean[] within(double[] residuals, double limit) {
-        double least =
-                Math.max(LEAST_BLUNDER_SIGMA_METRES, points.givenSigmaMetres().orElse(0));
-        double sigma = Math.max(least, robustSigma(residuals));
+        double even = evenSigma(residuals);
+        double atStep = Math.max(even, robustSigma(residuals, true));
         boolean[] within = new boolean[residuals.length];
         for (int i = 0; i < residuals.length; i++) {
-            within[i] = Math.abs(residuals[i]) <= limit * sigma;
+            within[i] = Math.abs(residuals[i]) <= limit * (isAtStep(i) ? atStep : even);
         }
         return within;
     }
 
-    /** 1.4826 times the median absolute residual: the standard deviation when they are normal. */
-    private double robustSigma(double[] residuals) {
-        double[] sizes = new double[residuals.length];
-        int count = 0;
-        for (int i = 0; i < residuals.length; i++) {
-            if (kept[i]) {
-                sizes[count++] = Math.abs(residuals[i]);
+    /**
+     * At a step no point is a blunder, however far off, that stands in company or no higher and no lower than those
+     * about it: the surface cannot follow, and its neighbours do not contradict it.
+     */
+    private void takeBackSound(double[] residuals, boolean[] within, double roomMetres) {
+        if (!steps.isNone()) {
+            Company company = new Company(points, residuals, within);
+            for (int i = 0; i < within.length; i++) {
+                within[i] |= steps.isNear(points.east(i), points.north(i))
+                        && (company.has(i) || company.spans(i, roomMetres));
             }
         }
-        return 1.4826 * median(Arrays.copyOf(sizes, count));
+    }
+
+    private double evenSigma(double[] residuals) {
+        double least =
+                Math.max(LEAST_BLUNDER_SIGMA_METRES, points.givenSigmaMetres().orElse(0));
+        return Math.max(least, robustSigma(residuals, false));
+    }
+
+    private boolean isAtStep(int point) {
+        return steps.at(points.east(point), points.north(point));
+    }
+
+    /**
+     * The standard deviation that a quantile of the absolute residuals stands for when they are normal: 1.4826 times
+     * their median; at a step, where the surface misses by more at some places than at most, from nine tenths of them.
+     */
+    private double robustSigma(double[] residuals, boolean atStep) {
+        double[] sizes = IntStream.range(0, residuals.length)
+                .filter(i -> kept[i] && isAtStep(i) == atStep)
+                .mapToDouble(i -> Math.abs(residuals[i]))
+                .sorted()
+                .toArray();
+        if (sizes.length == 0) {
+            return 0;
+        }
+        return atStep ? sizes[(int) (0.9 * sizes.length)] / 1.6449 : 1.4826 * median(sizes);
     }
 
     private static double median(double[] values) {

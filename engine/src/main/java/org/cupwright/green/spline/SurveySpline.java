@@ -21,6 +21,7 @@ public final class SurveySpline {
     private final List<LeftOut> leftOut;
     private final KnotGrid grid;
     private final double datumMetres;
+    private final Steps steps;
     private final SplineSummary summary;
     private final Nodes nodes;
     private final DiscCovariances withoutObservations;
@@ -59,14 +60,16 @@ public final class SurveySpline {
         this.leftOut = leftOut(fitted);
         this.grid = equations.grid;
         this.datumMetres = equations.datumMetres;
+        this.steps = equations.steps;
         this.nodes = nodes;
         this.observations = List.of();
         this.surface = new PolynomialSurface(grid, fitted.coefficients, datumMetres);
         HeightFunctionals disc = HeightFunctionals.overDisc(nodes.discRadiusMetres);
         SelectedInverse inverse = fitted.inverse(disc);
         this.summary = summary(fitted, inverse);
-        this.withoutObservations = DiscCovariances.of(grid, disc, inverse, summary.variance(), wanted(grid))
+        DiscCovariances ofFit = DiscCovariances.of(grid, disc, inverse, summary.variance(), wanted(grid))
                 .plus(relief(disc, fitted, inverse));
+        this.withoutObservations = steps.isNone() ? ofFit : ofFit.plus(misfit(fitted));
         byRadius.put(nodes.discRadiusMetres, withoutObservations);
     }
 
@@ -75,6 +78,7 @@ public final class SurveySpline {
         this.leftOut = before.leftOut;
         this.grid = before.grid;
         this.datumMetres = before.datumMetres;
+        this.steps = before.steps;
         this.summary = before.summary;
         this.nodes = before.nodes;
         this.withoutObservations = before.withoutObservations;
@@ -91,6 +95,15 @@ public final class SurveySpline {
                 : UnresolvedRelief.over(disc, fitted, inverse, summary.variance());
     }
 
+    private StepMisfit misfit(FittedSpline fitted) {
+        double[] all = fitted.equations.residuals(fitted.coefficients);
+        double[] residuals = IntStream.range(0, all.length)
+                .filter(fitted.equations::isKept)
+                .mapToDouble(point -> all[point])
+                .toArray();
+        return new StepMisfit(new PointIndex(used), residuals, steps, nodes.discRadiusMetres(), summary.variance());
+    }
+
     private static List<LeftOut> leftOut(FittedSpline fitted) {
         double[] residuals = fitted.equations.residuals(fitted.coefficients);
         return IntStream.range(0, residuals.length)
@@ -103,7 +116,7 @@ public final class SurveySpline {
         double effective = fitted.effectiveParameters(inverse);
         double least = Math.max(
                 SplineFitter.LEAST_SIGMA_METRES, used.givenSigmaMetres().orElse(0));
-        double sigma = Math.max(least, fitted.residualSigma(effective));
+        double sigma = Math.max(least, fitted.residualSigma(inverse));
         double difference = sigma * HeightDifferences.typicalError(grid, inverse, wanted(grid));
         return new SplineSummary(used.count(), grid.spacingMetres(), fitted.lambda, sigma, effective, difference);
     }
@@ -124,7 +137,7 @@ public final class SurveySpline {
         KnotGrid knots = timesSpacing == 1 ? grid : grid.coarser(timesSpacing);
         boolean[] all = new boolean[used.count()];
         Arrays.fill(all, true);
-        NormalEquations equations = new NormalEquations(knots, points, all, datumMetres);
+        NormalEquations equations = new NormalEquations(knots, points, all, datumMetres, steps);
         return new FittedSpline(equations, summary.lambda() / (timesSpacing * timesSpacing));
     }
 
@@ -144,7 +157,13 @@ public final class SurveySpline {
      * derivatives (east², east·north, north²).
      */
     public double[] valuesOverDisc(double radiusMetres, double east, double north) {
-        return covariances(radiusMetres).functionals().of(surface, east, north);
+        DiscCovariances covariances = covariances(radiusMetres);
+        double[] values = covariances.functionals().of(surface, east, north);
+        double[] corrections = covariances.correctionAt(east, north);
+        for (int k = 0; k < values.length; k++) {
+            values[k] += corrections[k];
+        }
+        return values;
     }
 
     /**
@@ -178,6 +197,15 @@ public final class SurveySpline {
         HeightFunctionals disc = HeightFunctionals.overDisc(radiusMetres);
         return DiscCovariances.of(knots, disc, fitted.inverse(disc), summary.variance(), wanted(knots))
                 .less(condition(fitted).directions);
+    }
+
+    /** Whether the ground steps somewhere. */
+    public boolean hasSteps() {
+        return !steps.isNone();
+    }
+
+    public boolean isAtStep(double east, double north) {
+        return steps.at(east, north);
     }
 
     public PolynomialSurface surface() {

@@ -68,7 +68,7 @@ final class UnresolvedRelief {
         PointIndex index = new PointIndex(equations.points);
         double[] residuals = equations.residuals(fitted.coefficients);
         NormalEquations.Basis[] bases = new NormalEquations.Basis[residuals.length];
-        Arrays.setAll(bases, i -> equations.isKept(i) ? equations.basis(i) : null);
+        Arrays.setAll(bases, i -> counts(equations, i) ? equations.basis(i) : null);
         int[] order = byCell(bases);
         // Each pair once: the earlier point finds those of its own cell and of later ones.
         int[] ranks = new int[bases.length];
@@ -86,6 +86,12 @@ final class UnresolvedRelief {
                 }
             });
         }
+    }
+
+    /** At steps what is missed is another matter: {@link StepMisfit}. */
+    private static boolean counts(NormalEquations equations, int point) {
+        SurveyPoints points = equations.points;
+        return equations.isKept(point) && !equations.steps.at(points.east(point), points.north(point));
     }
 
     /** The points that count, by the cell they lie in. */

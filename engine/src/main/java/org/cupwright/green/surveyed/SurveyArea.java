@@ -93,8 +93,9 @@ final class SurveyArea {
         double square = (area.east() - area.west()) * (area.north() - area.south());
         double spacing = Math.max(least, Math.min(roundedUp(borne), WIDEST_SPACING_METRES));
         spacing = Math.max(spacing, roundedUp(Math.sqrt(square / MOST_CELLS)));
+        double atSteps = Math.max(least, roundedUp(Math.sqrt(square / MOST_CELLS)));
         return new FitSettings(
-                spacing, policy.get(GroundPolicy.PENALTY_DIVISOR), policy.get(GroundPolicy.BLUNDER_LIMIT));
+                spacing, atSteps, policy.get(GroundPolicy.PENALTY_DIVISOR), policy.get(GroundPolicy.BLUNDER_LIMIT));
     }
 
     private static double roundedUp(double metres) {

@@ -210,6 +210,11 @@ public final class SurveyedGround implements Ground {
         return blunders;
     }
 
+    /** Whether the ground steps at a spot: bends far more than elsewhere, and more than an even fit follows. */
+    public boolean isAtStep(MapPoint point) {
+        return spline.isAtStep(point.east(), point.north());
+    }
+
     /** What readings not yet taken would tell; computed anew, about a tenth of a second. */
     public ReadingEffects readingEffects() {
         return new ReadingEffects(spline.slopeTies());
