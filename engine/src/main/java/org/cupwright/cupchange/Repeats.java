@@ -17,9 +17,4 @@ final class Repeats {
     static Fact first(Fact one, Fact other) {
         return ORDER.compare(one, other) <= 0 ? one : other;
     }
-
-    /** Whether they differ in nothing but when the server received them. */
-    static boolean sameContents(Fact one, Fact other) {
-        return one.receivedAt(Instant.EPOCH).equals(other.receivedAt(Instant.EPOCH));
-    }
 }

@@ -36,14 +36,6 @@ public final class Projection {
         return new Projection(from, to);
     }
 
-    public CoordinateFrame from() {
-        return from;
-    }
-
-    public CoordinateFrame to() {
-        return to;
-    }
-
     /**
      * The same place in the other frame.
      *

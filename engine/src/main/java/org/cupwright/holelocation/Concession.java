@@ -1,7 +1,5 @@
 package org.cupwright.holelocation;
 
-import org.cupwright.policy.EnumNames;
-
 /**
  * What may be conceded on a green where nothing passes, one at a time, in the order the course ranks them.
  *
@@ -36,10 +34,5 @@ public enum Concession {
     /** Whether it is only made down to a distance: a position nearer than that keeps the rule's failure. */
     public boolean inPart() {
         return this == EDGE || this == OLD_HOLE_CLOSER;
-    }
-
-    /** The name as it stands in settings and JSON: {@code oldHoleCloser}. */
-    public String id() {
-        return EnumNames.lowerCamel(this);
     }
 }

@@ -1,6 +1,5 @@
 package org.cupwright.holelocation;
 
-import java.util.Optional;
 import org.cupwright.policy.EnumNames;
 
 /** The eleven rules asked of a position; their ids are fixed, since scripts and saved plans name them. */
@@ -33,9 +32,5 @@ public enum RuleId {
     /** The id as it stands in JSON and settings: {@code evenGrade}. */
     public String id() {
         return id;
-    }
-
-    public static Optional<RuleId> find(String id) {
-        return EnumNames.find(RuleId.class, id);
     }
 }

@@ -1,7 +1,6 @@
 package org.cupwright.policy;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,16 +14,6 @@ import java.util.Map;
 public record PolicyHistory(List<PolicyChange> changes) {
     public PolicyHistory {
         changes = List.copyOf(changes);
-    }
-
-    public static PolicyHistory empty() {
-        return new PolicyHistory(List.of());
-    }
-
-    public PolicyHistory with(PolicyChange change) {
-        List<PolicyChange> more = new ArrayList<>(changes);
-        more.add(change);
-        return new PolicyHistory(more);
     }
 
     /** The policy in force on a day. */

@@ -3,15 +3,7 @@ package org.cupwright.roll;
 import org.cupwright.green.Surface;
 
 /** One step of the classical fourth-order Runge–Kutta rule for a rolling ball, its path lengths by the same rule. */
-final class RollStep {
-    private final Surface surface;
-    private final RollingMotion motion;
-
-    RollStep(Surface surface, RollingMotion motion) {
-        this.surface = surface;
-        this.motion = motion;
-    }
-
+record RollStep(Surface surface, RollingMotion motion) {
     /** Moves a ball on by some seconds; {@code state.first} must be the acceleration where it is. */
     void take(RollState state, double seconds) {
         double half = seconds / 2;

@@ -28,16 +28,14 @@ class LogbookTest {
         Fact received = FIRST.receivedAt(Instant.parse("2024-05-01T09:00:00Z"));
         Logbook book = Logbook.of(List.of(FIRST, received, FIRST));
         assertThat(book.facts()).containsExactly(received);
-        assertThat(book.disputed()).isEmpty();
     }
 
     @Test
-    void namesIdsThatCameWithDifferentContentsAndChoosesTheSameWhicheverCameFirst() {
+    void choosesTheSameOfDifferentContentsOfAnIdWhicheverCameFirst() {
         Fact other = MadeFacts.fact(FIRST.id(), FIRST.happenedAt(), FIRST.hole(), cut(1, 1));
         Logbook one = Logbook.of(List.of(FIRST, other));
         Logbook two = Logbook.of(List.of(other, FIRST));
         assertThat(one.facts()).isEqualTo(two.facts()).hasSize(1);
-        assertThat(one.disputed()).containsExactly(FIRST.id());
     }
 
     @Test
@@ -45,7 +43,6 @@ class LogbookTest {
         Fact late = correction("2024-06-01T05:00:00Z", FIRST, cut(5, 5));
         Logbook book = Logbook.of(List.of(late, FIRST, SECOND));
         assertThat(book.facts()).extracting(Fact::payload).containsExactly(cut(5, 5), SECOND.payload());
-        assertThat(book.upTo(FIRST.happenedAt())).extracting(Fact::payload).containsExactly(cut(5, 5));
     }
 
     @Test
@@ -93,9 +90,7 @@ class LogbookTest {
         Fact early = correction("2024-05-02T08:00:00Z", FIRST, cut(5, 5));
         Logbook without = Logbook.of(List.of(early));
         assertThat(without.facts()).isEmpty();
-        assertThat(without.waiting()).containsExactly(early);
         Logbook with = Logbook.of(List.of(early, FIRST));
-        assertThat(with.waiting()).isEmpty();
         assertThat(with.facts()).extracting(Fact::payload).containsExactly(cut(5, 5));
     }
 
@@ -108,7 +103,6 @@ class LogbookTest {
                 MadeFacts.fact(one.id(), one.happenedAt(), Optional.empty(), Correction.withdrawing(circleA.id()));
         Logbook book = Logbook.of(List.of(circleA, circleB, FIRST));
         assertThat(book.facts()).containsExactly(FIRST);
-        assertThat(book.waiting()).hasSize(2);
     }
 
     @Test
@@ -117,15 +111,6 @@ class LogbookTest {
         Fact holeless = correction("2024-05-03T08:00:00Z", watered, cut(5, 5));
         Logbook book = Logbook.of(List.of(watered, holeless));
         assertThat(book.facts()).containsExactly(watered);
-        assertThat(book.waiting()).containsExactly(holeless);
-    }
-
-    @Test
-    void splitsAtMoments() {
-        Logbook book = Logbook.of(List.of(FIRST, SECOND));
-        assertThat(book.between(FIRST.happenedAt(), SECOND.happenedAt())).containsExactly(SECOND);
-        assertThat(book.between(SECOND.happenedAt(), FIRST.happenedAt())).isEmpty();
-        assertThat(book.upTo(Instant.parse("2024-05-01T04:59:59Z"))).isEmpty();
     }
 
     @Test

@@ -51,14 +51,12 @@ class JudgementTest {
     }
 
     @Test
-    void everyRuleIsFoundByItsId() {
+    void everyRuleOfAJudgementIsFound() {
         Judgement judgement = judgement(Verdict.FAIL, RestsOn.SURVEY, Set.of());
         assertThat(judgement.rule(RuleId.PLUG)).isEqualTo(RULES.get(3));
         assertThatIllegalStateException()
                 .isThrownBy(() -> judgement.rule(RuleId.RIDGE))
                 .withMessageContaining("lacks ridge");
-        assertThat(RuleId.find("evenGrade")).contains(RuleId.EVEN_GRADE);
-        assertThat(RuleId.find("even grade")).isEmpty();
     }
 
     private static boolean vouched(RestsOn restsOn, PersonsOpinion.Kind... said) {
@@ -93,7 +91,6 @@ class JudgementTest {
     @Test
     void concessionsNameTheirRuleAndWhetherTheyGoAllTheWay() {
         assertThat(Concession.OLD_HOLE_CLOSER.rule()).isEqualTo(RuleId.OLD_HOLE);
-        assertThat(Concession.OLD_HOLE_CLOSER.id()).isEqualTo("oldHoleCloser");
         assertThat(Concession.values())
                 .filteredOn(Concession::inPart)
                 .containsExactly(Concession.OLD_HOLE_CLOSER, Concession.EDGE);

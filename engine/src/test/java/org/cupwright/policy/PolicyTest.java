@@ -76,7 +76,7 @@ class PolicyTest {
     @Test
     void aSmallNumberIsReadAsItWasOnceKept() {
         PolicyChange once = new PolicyChange(FIRST_OF_MAY, least.key(), "5.0E-4");
-        assertThat(PolicyHistory.empty().with(once).at(FIRST_OF_MAY).get(least)).isEqualTo(0.0005);
+        assertThat(new PolicyHistory(List.of(once)).at(FIRST_OF_MAY).get(least)).isEqualTo(0.0005);
     }
 
     @Test
@@ -90,11 +90,11 @@ class PolicyTest {
     @Test
     void aChangeCountsFromItsDayOnAndOfTwoTheLaterDayThenTheLaterEntry() {
         LocalDate day = FIRST_OF_MAY;
-        PolicyHistory history = PolicyHistory.empty()
-                .with(change(day, "6"))
-                .with(change(day.plusDays(10), "8"))
-                .with(change(day.plusDays(4), "7"))
-                .with(change(day.plusDays(10), "9"));
+        PolicyHistory history = new PolicyHistory(List.of(
+                change(day, "6"),
+                change(day.plusDays(10), "8"),
+                change(day.plusDays(4), "7"),
+                change(day.plusDays(10), "9")));
         assertThat(history.at(day.minusDays(1)).get(most)).isEqualTo(5);
         assertThat(history.at(day).get(most)).isEqualTo(6);
         assertThat(history.at(day.plusDays(3)).get(most)).isEqualTo(6);

@@ -40,7 +40,7 @@ import picocli.CommandLine.ITypeConverter;
  *
  * <p>Exit statuses: 0 done · 1 a problem the person can mend · 2 wrong usage · 3 a defect of ours.
  */
-public final class Cli {
+public record Cli(Surroundings surroundings) {
     /** In the order in which the help lists them. */
     private static final List<Class<?>> COMMANDS = List.of(
             DemoCommand.class,
@@ -66,12 +66,6 @@ public final class Cli {
             BackupCommand.class,
             RestoreCommand.class,
             CheckCommand.class);
-
-    private final Surroundings surroundings;
-
-    public Cli(Surroundings surroundings) {
-        this.surroundings = surroundings;
-    }
 
     public int run(String... arguments) {
         Surroundings plain = surroundings.withoutControls();

@@ -16,24 +16,13 @@ import org.cupwright.message.Message.Translated;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.PolicyChange;
 
-/** What changed while something long was worked out, with its cause. */
-public final class ChangedMeanwhile {
-    private final Stores stores;
-    private final String courseId;
-    private final Versions before;
-    private final Versions now;
-
-    /**
-     * @param before how far things had come when what was worked out began
-     * @param now how far they are
-     */
-    public ChangedMeanwhile(Stores stores, String courseId, Versions before, Versions now) {
-        this.stores = stores;
-        this.courseId = courseId;
-        this.before = before;
-        this.now = now;
-    }
-
+/**
+ * What changed while something long was worked out, with its cause.
+ *
+ * @param before how far things had come when it began
+ * @param now how far they are
+ */
+public record ChangedMeanwhile(Stores stores, String courseId, Versions before, Versions now) {
     /**
      * Refuses what rests on things that are no longer so.
      *

@@ -21,7 +21,7 @@ import org.cupwright.message.Message;
  * Asks about facts that look wrong: a place off the green, inches typed as millimetres, a clock that runs ahead. What
  * can never be right is refused by the records themselves.
  */
-public final class FactCheck {
+public record FactCheck(Course course) {
     /** A hole less deep than this was hardly measured in millimetres (our choice: the rules ask for 101.6 mm). */
     private static final double SHALLOWEST_HOLE_MILLIMETRES = 50;
 
@@ -47,12 +47,6 @@ public final class FactCheck {
 
     /** How far ahead of its own recording a fact may have happened: clocks differ (our choice). */
     private static final Duration CLOCK_ERROR = Duration.ofMinutes(10);
-
-    private final Course course;
-
-    public FactCheck(Course course) {
-        this.course = course;
-    }
 
     /** What to ask about a fact; empty when it looks right. */
     public List<FactFinding> check(Fact fact) {

@@ -15,8 +15,12 @@ import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.PersonsOpinion.Kind;
 import org.cupwright.message.Message;
 
-/** What is said of one piece of drawn ground, field by field, in whatever file it stands. */
-final class DrawnParts {
+/**
+ * What is said of one piece of drawn ground, field by field, in whatever file it stands.
+ *
+ * @param fields a field's text by its name, empty where it is not there
+ */
+record DrawnParts(UnaryOperator<String> fields, Message where) {
     /** More ground than any green has is a slip of the pen, m: our choice. */
     private static final double WIDEST_METRES = 50;
 
@@ -27,15 +31,6 @@ final class DrawnParts {
             FindingKind.READING_NOT_READABLE, FindingKind.DRAWN_NOT_A_NUMBER,
             FindingKind.WRONG_SHAPE, FindingKind.DRAWN_SHAPE,
             FindingKind.OUTLINE_CROSSES_ITSELF, FindingKind.DRAWN_CROSSES_ITSELF);
-
-    private final UnaryOperator<String> fields;
-    private final Message where;
-
-    /** @param fields a field's text by its name, empty where it is not there */
-    DrawnParts(UnaryOperator<String> fields, Message where) {
-        this.fields = fields;
-        this.where = where;
-    }
 
     Optional<String> text(String name) {
         return Optional.of(fields.apply(name).strip()).filter(text -> !text.isEmpty());

@@ -29,27 +29,13 @@ import org.cupwright.message.Message;
  * A table of spots on greens, one a line: {@code hole}, and the place as {@code east,north} in the course's frame, or
  * as {@code on,side} in paces ({@code 22,L5}: from the left edge as seen from the fairway).
  */
-final class SpotTable {
+record SpotTable(Table table, Layout layout, Course course, OnConvention convention, double paceMetres) {
     static final Column<String> HOLE = Column.text("hole").needed();
     private static final Column<Double> EAST = Column.number("east");
     private static final Column<Double> NORTH = Column.number("north");
     private static final Column<Double> ON = Column.number("on");
     private static final Column<String> SIDE = Column.text("side");
     private static final long MAX_BYTES = 4L << 20;
-
-    private final Table table;
-    private final Layout layout;
-    private final Course course;
-    private final OnConvention convention;
-    private final double paceMetres;
-
-    private SpotTable(Table table, Layout layout, Course course, OnConvention convention, double paceMetres) {
-        this.table = table;
-        this.layout = layout;
-        this.course = course;
-        this.convention = convention;
-        this.paceMetres = paceMetres;
-    }
 
     /**
      * Reads the first line.

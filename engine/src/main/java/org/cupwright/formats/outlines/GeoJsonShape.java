@@ -23,15 +23,7 @@ import tools.jackson.databind.JsonNode;
  * <p>Built here and not by the geometry library's own reader, because that one says neither which ring is at fault nor
  * how: here an open ring is told with its two ends. Third and further numbers of a position are ignored.
  */
-final class GeoJsonShape {
-    private final GeometryFactory factory;
-    private final Message where;
-
-    GeoJsonShape(GeometryFactory factory, Message where) {
-        this.factory = factory;
-        this.where = where;
-    }
-
+record GeoJsonShape(GeometryFactory factory, Message where) {
     /**
      * @throws UnreadableFile if the geometry is missing, of an unknown type, or its coordinates are not what its type
      *     asks for

@@ -16,15 +16,7 @@ import org.locationtech.jts.operation.linemerge.LineMerger;
 /**
  * Polygons of a multipolygon relation: its member ways joined end to end into rings, inner rings cut out of the outer.
  */
-final class OsmRings {
-    private final GeometryFactory factory;
-    private final Message where;
-
-    OsmRings(GeometryFactory factory, Message where) {
-        this.factory = factory;
-        this.where = where;
-    }
-
+record OsmRings(GeometryFactory factory, Message where) {
     /**
      * @return a polygon, or a MultiPolygon of several outer rings
      * @throws org.cupwright.finding.UnreadableFile if the ways do not join into rings

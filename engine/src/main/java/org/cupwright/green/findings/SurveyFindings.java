@@ -23,8 +23,8 @@ import org.cupwright.message.Message.SlopePoints;
 import org.cupwright.message.Message.Translated;
 
 /**
- * What the fitted survey of a green itself shows: gaps, slopes known badly, points that lie unevenly, steps, points left
- * out.
+ * What the fitted survey of a green itself shows: gaps, slopes known badly, points that lie unevenly, steps, points
+ * left out.
  */
 public final class SurveyFindings {
     /** Above it a green is steep enough to ask whether its heights are in feet: 2 % then reads 6.6 %. Our choice. */

@@ -23,9 +23,9 @@ import org.cupwright.policy.Policy;
 /**
  * Verdicts of all cells of a green, and what had to be conceded so that some do not fail. Judged by several threads.
  */
-final class CellVerdicts {
+record CellVerdicts(List<Cell> cells, List<ConcessionStep> steps) {
     /** What is kept of a cell: its results are made again when somebody asks. */
-    private record Cell(
+    record Cell(
             int cell,
             Verdict verdict,
             Optional<RuleId> decides,
@@ -48,14 +48,6 @@ final class CellVerdicts {
     }
 
     private static final List<Outcome> OUTCOMES = List.of(Outcome.values());
-
-    private final List<Cell> cells;
-    private final List<ConcessionStep> steps;
-
-    private CellVerdicts(List<Cell> cells, List<ConcessionStep> steps) {
-        this.cells = cells;
-        this.steps = steps;
-    }
 
     static CellVerdicts judge(SpotGrid grid, JudgedPositions positions, RulesOfDay rules, Policy policy) {
         List<Cell> strict = judge(grid, positions, rules, Concessions.of(List.of(), policy));
@@ -128,10 +120,6 @@ final class CellVerdicts {
 
     static boolean good(Verdict verdict) {
         return verdict == Verdict.PASS || verdict == Verdict.CAUTION;
-    }
-
-    List<ConcessionStep> steps() {
-        return steps;
     }
 
     List<Concession> concessions() {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.Outcome;
@@ -44,16 +43,6 @@ public final class OtherGround {
         Set<RuleId> setAside = EnumSet.of(RuleId.OLD_HOLE);
         setAside.addAll(judged.setAside());
         return of(judged, setAside);
-    }
-
-    /** The worst that the ground alone says of a place. */
-    public Outcome worst(MapPoint at) {
-        Outcome worst = Outcome.PASS;
-        for (GroundRule rule : rules) {
-            Outcome outcome = rule.at(at).outcome();
-            worst = outcome == Outcome.FAIL || worst == Outcome.PASS ? outcome : worst;
-        }
-        return worst;
     }
 
     private Judgement of(Judgement judged, Set<RuleId> setAside) {

@@ -35,11 +35,6 @@ public record TurfState(
         return new TurfState(zone, Optional.empty(), Map.of(), Map.of(), CourseState.NONE, 0);
     }
 
-    /** When the last fact in it happened. */
-    public Optional<Instant> upTo() {
-        return last.map(FactMark::happenedAt);
-    }
-
     /** A green's state; a green without facts has nothing on it. */
     public GreenState green(String hole) {
         GreenState known = greens.get(hole);

@@ -18,22 +18,12 @@ import org.cupwright.turf.weather.WeatherSource;
  * may have filled the ground, or not: its lower bound falls to 0, its upper one grows by the day's loss. A known
  * soaking closes the range.
  */
-public final class WaterBalance {
+public record WaterBalance(WeatherOutlook outlook, WeatherStation site, Policy policy) {
     /**
      * Before this many days nothing is remembered (our choice); the balance begins there anywhere between full and
      * empty.
      */
     public static final int DAYS_BACK = 60;
-
-    private final WeatherOutlook outlook;
-    private final WeatherStation site;
-    private final Policy policy;
-
-    public WaterBalance(WeatherOutlook outlook, WeatherStation site, Policy policy) {
-        this.outlook = outlook;
-        this.site = site;
-        this.policy = policy;
-    }
 
     /**
      * The ground on the morning of a day.

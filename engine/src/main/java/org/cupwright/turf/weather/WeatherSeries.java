@@ -36,11 +36,6 @@ public final class WeatherSeries implements WeatherProvider {
         return new WeatherSeries(both);
     }
 
-    /** Only what lies before a day: what was known on its morning. */
-    public WeatherSeries before(LocalDate day) {
-        return new WeatherSeries(new TreeMap<>(days.headMap(day, false)));
-    }
-
     @Override
     public Optional<WeatherDay> find(LocalDate day) {
         return Optional.ofNullable(days.get(day));

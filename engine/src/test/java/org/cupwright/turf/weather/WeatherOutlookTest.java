@@ -61,13 +61,6 @@ class WeatherOutlookTest {
     }
 
     @Test
-    void knowsOnlyTheMorningWhenAsked() {
-        WeatherSeries both =
-                WeatherSeries.of(List.of(WeatherDay.of(DAY, 10, 0), WeatherDay.of(DAY.plusDays(1), 12, 2)));
-        assertThat(both.before(DAY.plusDays(1)).days()).hasSize(1);
-    }
-
-    @Test
     void refusesWhatCannotBe() {
         assertThatThrownBy(() -> WeatherDay.of(DAY, 3, 8)).hasMessageContaining("lowest");
         assertThatThrownBy(() -> WeatherDay.of(DAY, Double.NaN, 8)).hasMessageContaining("lowest");

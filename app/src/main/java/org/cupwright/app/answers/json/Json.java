@@ -2,11 +2,9 @@ package org.cupwright.app.answers.json;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -18,12 +16,6 @@ public final class Json {
 
     public static ObjectNode object() {
         return NODES.objectNode();
-    }
-
-    public static ArrayNode texts(Iterable<String> texts) {
-        ArrayNode array = NODES.arrayNode();
-        texts.forEach(array::add);
-        return array;
     }
 
     /** A number to 0.0001; null where it is not a finite one. */
@@ -38,10 +30,6 @@ public final class Json {
 
     public static JsonNode number(OptionalDouble value) {
         return value.isPresent() ? number(value.getAsDouble()) : NODES.nullNode();
-    }
-
-    public static JsonNode text(Optional<String> value) {
-        return value.isPresent() ? NODES.stringNode(value.get()) : NODES.nullNode();
     }
 
     /** The document as it is written, in lines. */

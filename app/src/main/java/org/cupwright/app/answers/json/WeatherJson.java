@@ -1,7 +1,6 @@
 package org.cupwright.app.answers.json;
 
 import java.util.Optional;
-import org.cupwright.app.desk.weather.ImportWeather;
 import org.cupwright.app.desk.weather.ListWeather;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.turf.weather.KnownWeather;
@@ -37,9 +36,5 @@ public final class WeatherJson {
                 .with("rainMillimetres", rain.map(Rain::millimetres))
                 .with("rainTrace", rain.map(Rain::trace).orElse(false))
                 .with("windMetresPerSecond", known.map(WeatherDay::windMetresPerSecond));
-    }
-
-    public JsonNode table(ImportWeather.Answer answer) {
-        return shapes.tree(answer);
     }
 }

@@ -9,6 +9,7 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import org.cupwright.app.answers.Lines;
 import org.cupwright.app.answers.json.Json;
+import org.cupwright.app.answers.json.Shapes;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.DayQuestion;
@@ -151,6 +152,11 @@ public final class Task implements AutoCloseable {
         } else {
             Layout.set(words.get()).forEach(this::print);
         }
+    }
+
+    /** The same of an answer that is JSON as it stands. */
+    public void answer(Object said, Supplier<Lines> words) {
+        answer(() -> new Shapes(texts()).tree(said), words);
     }
 
     /** Puts a question to whoever sits there; empty when nobody does. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.cupwright.app.answers.LogText;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
@@ -58,7 +59,8 @@ public final class CutCommand extends CourseCommand {
             }
             entry = entry(task, holes, Optional.empty()); // what was agreed to, and nothing that came meanwhile
         }
-        new LogPrint(task).kept(record.record(entry));
+        RecordFact.Answer answer = record.record(entry);
+        task.answer(answer, () -> new LogText(task.texts()).kept(answer));
     }
 
     private Entry elsewhere(Task task) {

@@ -1,6 +1,6 @@
 package org.cupwright.app.cli.log;
 
-import java.util.List;
+import org.cupwright.app.answers.Lines;
 import org.cupwright.app.answers.json.Shape;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
@@ -26,22 +26,16 @@ public final class CutterStopCommand extends CourseCommand {
         Shape said = new Shape()
                 .with("cupMillimetres", stop.cupMillimetres())
                 .with("depthMillimetres", stop.depthMillimetres());
-        if (!new LogPrint(task).isJson(said)) {
-            page(stop, task.texts()).forEach(task::print);
-        }
+        task.answer(said, () -> lines(stop, task.texts()));
     }
 
-    private static List<String> page(StopForCup stop, Texts texts) {
-        String depth = texts.say(
-                "cutterStop.depth",
-                millimetres(texts, stop.cupMillimetres()),
-                millimetres(texts, stop.depthMillimetres()),
-                texts.number(stop.depthMillimetres() / StopForCup.MILLIMETRES_PER_INCH, 2) + " in");
-        String typed = Long.toString(Math.round(stop.depthMillimetres()));
-        return List.of(
-                depth,
-                texts.say("cutterStop.why", millimetres(texts, CutterStop.RIM_DOWN_MILLIMETRES)),
-                texts.say("cutterStop.keep", typed));
+    private static Lines lines(StopForCup stop, Texts texts) {
+        String depth = millimetres(texts, stop.depthMillimetres());
+        String inches = texts.number(stop.depthMillimetres() / StopForCup.MILLIMETRES_PER_INCH, 2) + " in";
+        return new Lines(texts)
+                .say("cutterStop.depth", millimetres(texts, stop.cupMillimetres()), depth, inches)
+                .say("cutterStop.why", millimetres(texts, CutterStop.RIM_DOWN_MILLIMETRES))
+                .say("cutterStop.keep", Long.toString(Math.round(stop.depthMillimetres())));
     }
 
     private static String millimetres(Texts texts, double value) {

@@ -2,16 +2,13 @@ package org.cupwright.app.cli.log;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.cupwright.app.answers.TakenInText;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.cli.command.NotReadPrint;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.entry.notebook.DayOrder;
 import org.cupwright.app.desk.entry.notebook.ImportHistory;
 import org.cupwright.app.desk.files.SourceFile;
-import org.cupwright.app.texts.Texts;
 import org.cupwright.formats.table.FarDays;
-import org.cupwright.policy.EnumNames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -55,28 +52,6 @@ final class HistoryImportCommand extends CourseCommand {
         ImportHistory history = new ImportHistory(task.session().by(person));
         Optional<DayOrder> order = dates.order(task, () -> history.question(source));
         ImportHistory.Answer answer = history.read(source, order, far, keep);
-        if (!new LogPrint(task).isJson(answer)) {
-            page(task, answer);
-        }
-    }
-
-    private static void page(Task task, ImportHistory.Answer answer) {
-        Texts texts = task.texts();
-        task.print(texts.say(
-                "history.reads",
-                answer.course().name(),
-                answer.read(),
-                answer.first().map(texts::day).orElse("–"),
-                answer.last().map(texts::day).orElse("–")));
-        answer.order().ifPresent(order -> task.print(texts.say("history.order." + EnumNames.lowerCamel(order))));
-        if (answer.roughly() > 0) {
-            Layout.wrapped("", texts.say("history.roughly", answer.roughly())).forEach(task::print);
-        }
-        NotReadPrint.print(task, answer.notRead());
-        answer.unended().ifPresent(line -> task.print(texts.say("table.unended", line)));
-        task.print(
-                answer.kept()
-                        ? texts.say("log.imported", answer.added(), answer.known())
-                        : texts.say("history.dryRun"));
+        task.answer(answer, () -> new TakenInText(task.texts()).notebook(answer));
     }
 }

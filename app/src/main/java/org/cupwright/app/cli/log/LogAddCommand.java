@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.cupwright.app.answers.LogText;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.SpotOptions;
@@ -86,6 +87,7 @@ final class LogAddCommand extends CourseCommand {
                 asPlanned,
                 taken.map(Photo::hash));
         Entry wanted = new Entry(holes, asPlanned, task.date(), says, taken, entry.sure());
-        new LogPrint(task).kept(new RecordFact(task.session(person)).record(wanted));
+        RecordFact.Answer answer = new RecordFact(task.session(person)).record(wanted);
+        task.answer(answer, () -> new LogText(task.texts()).kept(answer));
     }
 }

@@ -1,6 +1,7 @@
 package org.cupwright.app.cli.log;
 
 import java.util.Optional;
+import org.cupwright.app.answers.LogText;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.SpotOptions;
@@ -38,7 +39,7 @@ final class LogCorrectCommand extends CourseCommand {
     protected void run(Task task) {
         Optional<Says> says = TypedEntry.change(entry.parts(), place.find(), entry.radiusMetres());
         Change change = new Change(id, Optional.ofNullable(hole), says, entry.sure());
-        CorrectFact correct = new CorrectFact(task.session(person));
-        new LogPrint(task).corrected(correct.correct(change));
+        CorrectFact.Answer answer = new CorrectFact(task.session(person)).correct(change);
+        task.answer(answer, () -> new LogText(task.texts()).corrected(answer));
     }
 }

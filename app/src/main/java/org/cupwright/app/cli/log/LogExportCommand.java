@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.cupwright.app.answers.FactText;
+import org.cupwright.app.answers.Lines;
 import org.cupwright.app.answers.json.Shape;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
@@ -49,9 +50,7 @@ final class LogExportCommand extends CourseCommand {
         }
         int written = csv ? table(task) : lines(task);
         Shape said = new Shape().with("file", file.toString()).with("facts", written);
-        if (!new LogPrint(task).isJson(said)) {
-            task.print(task.texts().say("log.exported", written, file.toString()));
-        }
+        task.answer(said, () -> new Lines(task.texts()).say("log.exported", written, file.toString()));
     }
 
     private int lines(Task task) {

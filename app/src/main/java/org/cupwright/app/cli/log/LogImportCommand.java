@@ -2,6 +2,7 @@ package org.cupwright.app.cli.log;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.cupwright.app.answers.TakenInText;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
@@ -65,7 +66,8 @@ final class LogImportCommand extends CourseCommand {
         if (csv) {
             table(task, source);
         } else {
-            lines(task, new FactLines(task.session()).read(source, keep));
+            FactLines.Imported done = new FactLines(task.session()).read(source, keep);
+            task.answer(done, () -> new TakenInText(task.texts()).entries(done));
         }
     }
 
@@ -73,12 +75,7 @@ final class LogImportCommand extends CourseCommand {
         ImportTable table = new ImportTable(task.session(person));
         EntryForm form = EntryForm.of(kind);
         Optional<DayOrder> order = dates.order(task, () -> table.question(form, source));
-        new LogPrint(task).table(table.read(form, source, order, accepted != null, keep));
-    }
-
-    private static void lines(Task task, FactLines.Imported done) {
-        if (!new LogPrint(task).isJson(done)) {
-            task.print(task.texts().say(done.kept() ? "log.imported" : "log.wouldBeKept", done.added(), done.known()));
-        }
+        ImportTable.Answer answer = table.read(form, source, order, accepted != null, keep);
+        task.answer(answer, () -> new TakenInText(task.texts()).table(answer));
     }
 }

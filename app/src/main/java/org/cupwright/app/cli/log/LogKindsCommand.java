@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.answers.json.Shape;
+import org.cupwright.app.answers.json.Shapes;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.cli.command.Task;
@@ -27,7 +29,9 @@ final class LogKindsCommand extends CourseCommand {
     protected void run(Task task) {
         List<EntryForm> forms = kind == null ? EntryForm.all() : List.of(EntryForm.of(kind));
         Texts texts = task.texts();
-        if (new LogPrint(task).isJson(new Shape().with("kinds", forms.stream().map(LogKindsCommand::shape)))) {
+        if (task.options().json()) {
+            task.print(Json.document(new Shapes(texts)
+                    .tree(new Shape().with("kinds", forms.stream().map(LogKindsCommand::shape)))));
             return;
         }
         for (EntryForm form : forms) {

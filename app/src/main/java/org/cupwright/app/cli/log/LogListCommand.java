@@ -1,6 +1,7 @@
 package org.cupwright.app.cli.log;
 
 import java.util.Optional;
+import org.cupwright.app.answers.LogText;
 import org.cupwright.app.cli.command.AskedDay;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
@@ -28,12 +29,12 @@ final class LogListCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        new LogPrint(task)
-                .list(new ListFacts(task.session())
-                        .of(
-                                Optional.ofNullable(from).map(task::day),
-                                Optional.ofNullable(to).map(task::day).or(task::date),
-                                Optional.ofNullable(hole),
-                                Optional.ofNullable(kind).map(EntryForm::of).map(EntryForm::kind)));
+        ListFacts.Answer answer = new ListFacts(task.session())
+                .of(
+                        Optional.ofNullable(from).map(task::day),
+                        Optional.ofNullable(to).map(task::day).or(task::date),
+                        Optional.ofNullable(hole),
+                        Optional.ofNullable(kind).map(EntryForm::of).map(EntryForm::kind));
+        task.answer(answer, () -> new LogText(task.texts()).list(answer));
     }
 }

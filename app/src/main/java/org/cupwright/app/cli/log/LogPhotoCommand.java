@@ -2,6 +2,7 @@ package org.cupwright.app.cli.log;
 
 import java.nio.file.Path;
 import java.util.Map;
+import org.cupwright.app.answers.Lines;
 import org.cupwright.app.answers.json.Shape;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
@@ -32,8 +33,6 @@ final class LogPhotoCommand extends CourseCommand {
                 .with("file", file.toString())
                 .with("sha256", photo.hash())
                 .with("bytes", photo.bytes().length);
-        if (!new LogPrint(task).isJson(said)) {
-            task.print(task.texts().say("log.photoWritten", file.toString()));
-        }
+        task.answer(said, () -> new Lines(task.texts()).say("log.photoWritten", file.toString()));
     }
 }

@@ -1,8 +1,10 @@
 package org.cupwright.app.cli.log;
 
+import org.cupwright.app.answers.LogText;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.Task;
+import org.cupwright.app.desk.entry.RecordFact;
 import org.cupwright.app.desk.entry.SeeToOdd;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,6 +23,7 @@ final class LogSeenCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        new LogPrint(task).kept(new SeeToOdd(task.session(person)).seen(id));
+        RecordFact.Answer answer = new SeeToOdd(task.session(person)).seen(id);
+        task.answer(answer, () -> new LogText(task.texts()).kept(answer));
     }
 }

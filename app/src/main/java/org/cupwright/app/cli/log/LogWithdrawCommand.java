@@ -1,5 +1,6 @@
 package org.cupwright.app.cli.log;
 
+import org.cupwright.app.answers.LogText;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.PersonOption;
 import org.cupwright.app.cli.command.Task;
@@ -21,6 +22,7 @@ final class LogWithdrawCommand extends CourseCommand {
 
     @Override
     protected void run(Task task) {
-        new LogPrint(task).corrected(new CorrectFact(task.session(person)).withdraw(id));
+        CorrectFact.Answer answer = new CorrectFact(task.session(person)).withdraw(id);
+        task.answer(answer, () -> new LogText(task.texts()).corrected(answer));
     }
 }

@@ -1,7 +1,6 @@
 package org.cupwright.app.cli.plan;
 
 import org.cupwright.app.answers.GreenText;
-import org.cupwright.app.answers.json.Shapes;
 import org.cupwright.app.cli.command.Arguments;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
@@ -50,6 +49,6 @@ public final class RollCommand extends CourseCommand {
         }
         MapPoint start = new Arguments(spec()).point("--from", from);
         Roll roll = new RollBall(task.session()).roll(task.question(), hole, start, Heading.ofDegrees(heading), launch);
-        task.answer(() -> new Shapes(task.texts()).tree(roll), () -> new GreenText(task.texts()).rolled(roll, start));
+        task.answer(roll, () -> new GreenText(task.texts()).rolled(roll, start));
     }
 }

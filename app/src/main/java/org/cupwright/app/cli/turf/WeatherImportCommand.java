@@ -5,17 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
-import org.cupwright.app.answers.json.Json;
-import org.cupwright.app.answers.json.Shapes;
+import org.cupwright.app.answers.TakenInText;
 import org.cupwright.app.cli.command.CourseCommand;
-import org.cupwright.app.cli.command.Layout;
-import org.cupwright.app.cli.command.NotReadPrint;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.weather.ImportWeather;
-import org.cupwright.app.texts.Texts;
-import org.cupwright.formats.table.Question;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -71,64 +65,10 @@ final class WeatherImportCommand extends CourseCommand {
         SourceFile source = SourceFile.at(file);
         ImportWeather.Answer answer = new ImportWeather(task.session().by(person()))
                 .read(new ImportWeather.Request(source, forecast, columns, units, accepted, keep));
-        if (task.options().json()) {
-            task.print(Json.document(new Shapes(task.texts()).tree(answer)));
-        } else {
-            page(task, answer);
-        }
+        task.answer(answer, () -> new TakenInText(task.texts()).weather(answer));
     }
 
     private String person() {
         return person == null ? (forecast ? "forecast" : "weather table") : person;
-    }
-
-    private static void page(Task task, ImportWeather.Answer answer) {
-        Texts texts = task.texts();
-        boolean forecast = answer.forecast();
-        say(
-                task,
-                texts.say(
-                        forecast ? "weather.forecastReads" : "weather.reads",
-                        answer.course().name(),
-                        answer.read(),
-                        answer.first().map(texts::day).orElse("–"),
-                        answer.last().map(texts::day).orElse("–")));
-        say(task, texts.say("weather.units", units(answer)));
-        if (answer.missing() > 0) {
-            say(task, texts.say(forecast ? "weather.forecastMissing" : "weather.missing", answer.missing()));
-        }
-        if (answer.noRain() > 0 && !forecast) {
-            say(task, texts.say("weather.noRain", answer.noRain()));
-        }
-        NotReadPrint.print(task, answer.notRead());
-        answer.unended().ifPresent(line -> say(task, texts.say("table.unended", line)));
-        String kept = forecast ? "weather.forecastKept" : "weather.kept";
-        String would = forecast ? "weather.forecastWouldKeep" : "weather.wouldKeep";
-        say(task, texts.say(answer.kept() ? kept : would, answer.added(), answer.changed(), answer.known()));
-        asks(task, answer);
-        if (!answer.kept()) {
-            say(task, texts.say("history.dryRun"));
-        }
-    }
-
-    private static void say(Task task, String sentence) {
-        Layout.wrapped("", sentence).forEach(task::print);
-    }
-
-    private static void asks(Task task, ImportWeather.Answer answer) {
-        Texts texts = task.texts();
-        if (!answer.asks().isEmpty()) {
-            task.print(texts.say("weather.asks"));
-        }
-        for (Question question : answer.asks()) {
-            String said = texts.say(question.asks()) + " " + texts.say(question.tryThis());
-            Layout.wrapped("  ", said).forEach(task::print);
-        }
-    }
-
-    private static String units(ImportWeather.Answer answer) {
-        return answer.units().entrySet().stream()
-                .map(unit -> unit.getKey() + " " + unit.getValue())
-                .collect(Collectors.joining(", "));
     }
 }

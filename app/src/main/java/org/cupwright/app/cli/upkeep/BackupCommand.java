@@ -1,6 +1,8 @@
 package org.cupwright.app.cli.upkeep;
 
 import java.nio.file.Path;
+import org.cupwright.app.answers.UpkeepText;
+import org.cupwright.app.answers.json.UpkeepJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.storage.upkeep.BackupDone;
@@ -20,7 +22,7 @@ public final class BackupCommand extends CourseCommand {
     @Override
     protected void run(Task task) {
         BackupDone done = task.folder().upkeep().backup(file, replace);
-        new UpkeepPrint(task).backup(done);
+        task.answer(() -> new UpkeepJson(task.texts()).backup(done), () -> new UpkeepText(task.texts()).backup(done));
         if (!done.damages().isEmpty()) {
             task.foundDamage();
         }

@@ -1,5 +1,7 @@
 package org.cupwright.app.cli.upkeep;
 
+import org.cupwright.app.answers.UpkeepText;
+import org.cupwright.app.answers.json.UpkeepJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.storage.upkeep.FolderReport;
@@ -12,7 +14,7 @@ public final class CheckCommand extends CourseCommand {
     @Override
     protected void run(Task task) {
         FolderReport report = task.folder().upkeep().check();
-        new UpkeepPrint(task).check(report);
+        task.answer(() -> new UpkeepJson(task.texts()).check(report), () -> new UpkeepText(task.texts()).check(report));
         if (!report.sound()) {
             task.foundDamage();
         }

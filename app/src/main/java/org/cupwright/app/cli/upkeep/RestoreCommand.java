@@ -1,6 +1,8 @@
 package org.cupwright.app.cli.upkeep;
 
 import java.nio.file.Path;
+import org.cupwright.app.answers.UpkeepText;
+import org.cupwright.app.answers.json.UpkeepJson;
 import org.cupwright.app.cli.command.CourseCommand;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.storage.upkeep.RestoreDone;
@@ -18,6 +20,6 @@ public final class RestoreCommand extends CourseCommand {
     @Override
     protected void run(Task task) {
         RestoreDone done = task.folder().upkeep().restore(file);
-        new UpkeepPrint(task).restore(done);
+        task.answer(() -> new UpkeepJson(task.texts()).restore(done), () -> new UpkeepText(task.texts()).restore(done));
     }
 }

@@ -19,13 +19,7 @@ import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 
 /** Says what an entry should have said, or that it should not be there. The entry itself stays as it was recorded. */
-public final class CorrectFact {
-    private final Session session;
-
-    public CorrectFact(Session session) {
-        this.session = session;
-    }
-
+public record CorrectFact(Session session) {
     /**
      * What is changed of an entry; the rest stays.
      *

@@ -21,15 +21,9 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.policy.Policy;
 
 /** Reads the logbook. */
-public final class ListFacts {
+public record ListFacts(Session session) {
     /** How many days are listed where nobody says: our choice, a week. */
     private static final int USUAL_DAYS = 7;
-
-    private final Session session;
-
-    public ListFacts(Session session) {
-        this.session = session;
-    }
 
     /**
      * Entries as they count, corrections taken in.

@@ -31,13 +31,7 @@ import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 
 /** Keeps an entry in the logbook. When the answer is there, it is on the disk. */
-public final class RecordFact {
-    private final Session session;
-
-    public RecordFact(Session session) {
-        this.session = session;
-    }
-
+public record RecordFact(Session session) {
     /** The course and what was read of it. */
     private record Ground(Course course, Policy policy, LocalDate day, Optional<StoredPlan> plan, DayLog log) {
         ZoneId zone() {

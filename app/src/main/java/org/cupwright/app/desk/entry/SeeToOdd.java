@@ -19,13 +19,7 @@ import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
 /** Something odd that was entered: its photo, and that somebody has read of it. */
-public final class SeeToOdd {
-    private final Session session;
-
-    public SeeToOdd(Session session) {
-        this.session = session;
-    }
-
+public record SeeToOdd(Session session) {
     /** Keeps that a person has read of something odd. */
     public RecordFact.Answer seen(String id) {
         return session.decide(Right.RECORD, stores -> {

@@ -15,13 +15,7 @@ import org.cupwright.turf.today.RecheckList;
 import org.cupwright.turf.today.TurfDay;
 
 /** What the logbook says has to be known at one green: a temporary green, closed ground, plugs that are not level. */
-public final class GreenNotices {
-    private final TurfDay turf;
-
-    public GreenNotices(TurfDay turf) {
-        this.turf = turf;
-    }
-
+public record GreenNotices(TurfDay turf) {
     /** The notices at a hole, the gravest first. */
     public List<Notice> at(String hole) {
         List<Notice> notices = new ArrayList<>();

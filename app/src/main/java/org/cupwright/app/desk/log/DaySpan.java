@@ -36,10 +36,6 @@ public record DaySpan(LocalDate from, LocalDate to) {
         return this;
     }
 
-    boolean contains(LocalDate day) {
-        return !day.isBefore(from) && !day.isAfter(to);
-    }
-
     private static Problem problem(Message what, LocalDate from, LocalDate to, String tryThis) {
         return Problem.of(what, "span", from + ", " + to, Message.of(tryThis));
     }

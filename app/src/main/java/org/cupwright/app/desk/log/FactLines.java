@@ -26,7 +26,7 @@ import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
 /** The logbook as a file: one fact a line, as {@link FactJson} writes it, corrections among them. */
-public final class FactLines {
+public record FactLines(Session session) {
     /** Ten busy years come to some 100 MB (our choice of bound). */
     private static final long MOST_BYTES = 256L << 20;
 
@@ -35,12 +35,6 @@ public final class FactLines {
 
     /** Twenty busy years (our choice of bound). */
     private static final int MOST_ENTRIES = 500_000;
-
-    private final Session session;
-
-    public FactLines(Session session) {
-        this.session = session;
-    }
 
     /** All facts of a course as they were recorded, a line each. */
     public List<String> export() {

@@ -12,15 +12,7 @@ import org.cupwright.cupchange.Logbook;
  * some kinds of them. The same as if the whole logbook were read and the rest left out, in a time that does not grow
  * with it.
  */
-public final class FactsInEffect {
-    private final FactStore store;
-    private final String courseId;
-
-    public FactsInEffect(FactStore store, String courseId) {
-        this.store = store;
-        this.courseId = courseId;
-    }
-
+public record FactsInEffect(FactStore store, String courseId) {
     /** What happened from one moment on and before another. */
     public List<Fact> between(Instant from, Instant before) {
         return of(store.between(courseId, from, before), from, before);

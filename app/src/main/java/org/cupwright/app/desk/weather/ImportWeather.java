@@ -28,13 +28,7 @@ import org.cupwright.turf.weather.RecordedWeather;
  * same table taken in twice adds nothing. A table that looks wrong as a whole is not kept until a person says that it
  * is right.
  */
-public final class ImportWeather {
-    private final Session session;
-
-    public ImportWeather(Session session) {
-        this.session = session;
-    }
-
+public record ImportWeather(Session session) {
     /**
      * What is wanted.
      *

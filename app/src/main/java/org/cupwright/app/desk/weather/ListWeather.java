@@ -20,15 +20,9 @@ import org.cupwright.turf.weather.WeatherSeries;
 import org.cupwright.turf.weather.WeatherSource;
 
 /** The weather day by day, and what each day's rests on. */
-public final class ListWeather {
+public record ListWeather(Session session) {
     /** How many days are listed where nobody says: our choice, two weeks. */
     private static final int USUAL_DAYS = 14;
-
-    private final Session session;
-
-    public ListWeather(Session session) {
-        this.session = session;
-    }
 
     /**
      * A day.

@@ -40,14 +40,8 @@ import org.cupwright.policy.Policy;
  * <p>An entry's id follows from the course, the day, the hole and the place, so that a notebook taken in twice adds
  * nothing.
  */
-public final class ImportHistory {
+public record ImportHistory(Session session) {
     private static final List<Column<?>> DAYS = List.of(HistoryLine.DATE);
-
-    private final Session session;
-
-    public ImportHistory(Session session) {
-        this.session = session;
-    }
 
     /**
      * What reads of a notebook.

@@ -15,13 +15,7 @@ import org.cupwright.formats.table.CellText;
 import org.cupwright.policy.Policy;
 
 /** Entries of one kind as a table, as they count: corrections taken in, withdrawn ones left out. */
-public final class ExportTable {
-    private final Session session;
-
-    public ExportTable(Session session) {
-        this.session = session;
-    }
-
+public record ExportTable(Session session) {
     /** A line: an entry and its cells. */
     public record Row(Fact fact, List<String> cells) {}
 

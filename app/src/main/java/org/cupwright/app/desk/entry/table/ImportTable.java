@@ -20,15 +20,9 @@ import org.cupwright.message.Message;
 import org.cupwright.policy.Policy;
 
 /** Takes a table of entries of one kind into the logbook: one that was written from it, or one made by hand. */
-public final class ImportTable {
+public record ImportTable(Session session) {
     /** The word that accepts what looks wrong. */
     public static final String QUESTIONS = "questions";
-
-    private final Session session;
-
-    public ImportTable(Session session) {
-        this.session = session;
-    }
 
     /**
      * What reads of a table.
