@@ -1,7 +1,6 @@
 package org.cupwright.benchmarks;
 
 import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryType;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,10 +35,11 @@ public final class PlanWeeks {
     private static final LocalDate SPRING = LocalDate.of(2014, 4, 10);
     private static final long[] WORK_PER_HOLE = {10_000, WeeksPlanner.WORK_PER_HOLE, 120_000};
     private static final double[] SECONDS = {1, 10, 60};
+
+    /** From so many on the solver is not asked, as it finds no plan of half as many. */
     private static final int MANY_HOLES = 1000;
 
-    /** The solver has no plan of so many holes in any of them. */
-    private static final double[] SECONDS_OF_MANY = {10};
+    private static final long[] WORK_OF_MANY = {WeeksPlanner.WORK_PER_HOLE};
 
     /** So many of a green's spots the solver is given; with all it does not begin within a minute. */
     private static final int SPOTS_FOR_SOLVER = 60;
@@ -68,11 +68,6 @@ public final class PlanWeeks {
         if (parts.contains("twelve")) {
             several("summer, 27 × 84", SUMMER, 27, 12 * WEEK);
         }
-        long most = ManagementFactory.getMemoryPoolMXBeans().stream()
-                .filter(pool -> pool.getType() == MemoryType.HEAP)
-                .mapToLong(pool -> pool.getPeakUsage().getUsed())
-                .sum();
-        System.out.printf(Locale.ROOT, "%nmost of the heap used: %d MB%n", most >> 20);
     }
 
     /** The plan by the most work. */
@@ -80,9 +75,10 @@ public final class PlanWeeks {
         WeeksRequest request = request(first, greens, days);
         WeeksWays ways = new WeeksWays(request, DemoPlans.POLICY);
         long holes = (long) greens * days;
+        boolean many = holes >= MANY_HOLES;
         timed(name, "each hole after another", () -> Optional.of(ways.greedy()));
         timed(name, "day by day", () -> Optional.of(ways.own(0, SearchWatch.patient())));
-        for (double seconds : greens * days < MANY_HOLES ? SECONDS : SECONDS_OF_MANY) {
+        for (double seconds : many ? new double[0] : SECONDS) {
             String way = String.format(
                     Locale.ROOT, "solver, %d spots a green, %.0f of its seconds", SPOTS_FOR_SOLVER, seconds);
             timed(name, way, () -> ways.solver(new CpSat(), SPOTS_FOR_SOLVER, seconds));
@@ -93,7 +89,7 @@ public final class PlanWeeks {
             timed(name, way, () -> Optional.of(ways.own(120_000 * holes, (done, all) -> System.nanoTime() < until)));
         }
         Worth last = null;
-        for (long work : WORK_PER_HOLE) {
+        for (long work : many ? WORK_OF_MANY : WORK_PER_HOLE) {
             Worth worth = timed(
                             name,
                             "own search, " + work + " priced a hole",
