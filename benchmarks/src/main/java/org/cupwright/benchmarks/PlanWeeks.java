@@ -5,72 +5,137 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.cupwright.democourse.DemoPlans;
-import org.cupwright.holelocation.Verdict;
 import org.cupwright.published.SeattleWeather;
-import org.cupwright.rotation.DayPlan;
+import org.cupwright.rotation.solver.CpSat;
 import org.cupwright.rotation.weeks.GreenWeeks;
 import org.cupwright.rotation.weeks.SearchWatch;
 import org.cupwright.rotation.weeks.WeeksPlan;
 import org.cupwright.rotation.weeks.WeeksPlanner;
 import org.cupwright.rotation.weeks.WeeksRequest;
+import org.cupwright.rotation.weeks.WeeksWays;
+import org.cupwright.rotation.weeks.WeeksWays.Worth;
 import org.cupwright.turf.state.TurfState;
 import org.cupwright.turf.weather.WeatherOutlook;
 import org.cupwright.turf.weather.WeatherSeries;
 
 /**
  * Weeks of hole locations on the invented course, in the weather of a real place as it was known on the first morning
- * (vega-datasets, seattle-weather.csv): four weeks of eighteen greens and twelve of twenty-seven, day by day and with
- * more and more work. Prints what each plan falls short of and how long it took; stops when work makes a plan worse, or
- * when four weeks in summer need ground that rests.
+ * (vega-datasets, seattle-weather.csv): four weeks of eighteen greens and twelve of twenty-seven, by several ways. What
+ * each plan is worth is worked out anew by code that shares none with the search; stops where the two differ, when more
+ * work makes a plan worse, or when four weeks in summer need ground that rests.
+ *
+ * <p>With names of parts only those are run: {@code summer}, {@code spring}, {@code twelve}.
  */
 public final class PlanWeeks {
     private static final int WEEK = 7;
-    private static final int[] FOUR_WEEKS = {18, 4 * WEEK};
-    private static final int[] TWELVE_WEEKS = {27, 12 * WEEK};
     private static final LocalDate SUMMER = LocalDate.of(2014, 7, 1);
     private static final LocalDate SPRING = LocalDate.of(2014, 4, 10);
-    private static final long[] WORK_PER_HOLE = {0, 10_000, WeeksPlanner.WORK_PER_HOLE, 120_000};
+    private static final long[] WORK_PER_HOLE = {10_000, WeeksPlanner.WORK_PER_HOLE, 120_000};
+    private static final double[] SECONDS = {1, 10, 60};
+
+    /** From so many on the solver is not asked, as it finds no plan of half as many. */
+    private static final int MANY_HOLES = 1000;
+
+    private static final long[] WORK_OF_MANY = {WeeksPlanner.WORK_PER_HOLE};
+
+    /** So many of a green's spots the solver is given; with all it does not begin within a minute. */
+    private static final int SPOTS_FOR_SOLVER = 60;
 
     private final DemoPlans plans = new DemoPlans(2);
 
     private PlanWeeks() {}
 
     public static void main(String[] arguments) {
-        new PlanWeeks().run();
+        List<String> parts = arguments.length > 0 ? List.of(arguments) : List.of("summer", "spring", "twelve");
+        new PlanWeeks().run(parts);
     }
 
-    private void run() {
-        System.out.println(
-                "| | priced a hole | points | on resting ground | with care | thirds off | a day off at most "
-                        + "| s | s of processor |");
-        System.out.println("|---|---|---|---|---|---|---|---|---|");
-        WeeksPlan summer = several("summer", SUMMER, FOUR_WEEKS);
-        if (summer.onRestingGround() > 0) {
-            throw new IllegalStateException("four weeks in summer use ground that rests");
+    private void run(List<String> parts) {
+        System.out.println("| | way | points | on resting ground | days with any | thirds off | s | s of processor |");
+        System.out.println("|---|---|---|---|---|---|---|---|");
+        if (parts.contains("summer")) {
+            Worth best = several("summer, 18 × 28", SUMMER, 18, 4 * WEEK);
+            if (best.onRestingGround() > 0) {
+                throw new IllegalStateException("four weeks in summer use ground that rests");
+            }
         }
-        several("spring", SPRING, FOUR_WEEKS);
-        several("summer", SUMMER, TWELVE_WEEKS);
+        if (parts.contains("spring")) {
+            several("spring, 18 × 28", SPRING, 18, 4 * WEEK);
+        }
+        if (parts.contains("twelve")) {
+            several("summer, 27 × 84", SUMMER, 27, 12 * WEEK);
+        }
     }
 
     /** The plan by the most work. */
-    private WeeksPlan several(String season, LocalDate first, int[] greensAndDays) {
-        WeeksRequest request = request(first, greensAndDays[0], greensAndDays[1]);
-        WeeksPlan last = null;
-        for (long work : WORK_PER_HOLE) {
-            long began = System.nanoTime();
-            long processor = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-            WeeksPlan plan = new WeeksPlanner(DemoPlans.POLICY)
-                    .plan(request, work * greensAndDays[0] * greensAndDays[1], SearchWatch.patient());
-            double processorSeconds = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - processor) / 1e9;
-            String name = season + ", " + greensAndDays[0] + " × " + greensAndDays[1];
-            print(name, work, plan, (System.nanoTime() - began) / 1e9, processorSeconds);
-            if (last != null && plan.points() > last.points() * 1.01) {
+    private Worth several(String name, LocalDate first, int greens, int days) {
+        WeeksRequest request = request(first, greens, days);
+        WeeksWays ways = new WeeksWays(request, DemoPlans.POLICY);
+        long holes = (long) greens * days;
+        boolean many = holes >= MANY_HOLES;
+        timed(name, "each hole after another", () -> Optional.of(ways.greedy()));
+        timed(name, "day by day", () -> Optional.of(ways.own(0, SearchWatch.patient())));
+        for (double seconds : many ? new double[0] : SECONDS) {
+            String way = String.format(
+                    Locale.ROOT, "solver, %d spots a green, %.0f of its seconds", SPOTS_FOR_SOLVER, seconds);
+            timed(name, way, () -> ways.solver(new CpSat(), SPOTS_FOR_SOLVER, seconds));
+        }
+        for (double seconds : SECONDS) {
+            long until = System.nanoTime() + Math.round(seconds * 1e9);
+            String way = String.format(Locale.ROOT, "own search, stopped after %.0f s", seconds);
+            timed(name, way, () -> Optional.of(ways.own(120_000 * holes, (done, all) -> System.nanoTime() < until)));
+        }
+        Worth last = null;
+        for (long work : many ? WORK_OF_MANY : WORK_PER_HOLE) {
+            Worth worth = timed(
+                            name,
+                            "own search, " + work + " priced a hole",
+                            () -> Optional.of(ways.own(work * holes, SearchWatch.patient())))
+                    .orElseThrow();
+            if (last != null && worth.points() > last.points() * 1.01) {
                 throw new IllegalStateException("more work made the plan worse");
             }
-            last = plan;
+            last = worth;
         }
+        whole(name, request);
         return last;
+    }
+
+    /** The program's whole answer, with reasons, alternatives, bounds and causes. */
+    private static void whole(String name, WeeksRequest request) {
+        long began = System.nanoTime();
+        WeeksPlan plan =
+                new WeeksPlanner(DemoPlans.POLICY, Optional.of(new CpSat())).plan(request, SearchWatch.patient());
+        System.out.printf(
+                Locale.ROOT,
+                "| %s | whole answer | %.0f | %d, at least %d | | | %.1f | |%n",
+                name,
+                plan.points(),
+                plan.onRestingGround(),
+                plan.bounds().onRestingGround(),
+                (System.nanoTime() - began) / 1e9);
+        plan.shortages().forEach(shortage -> System.out.println("  " + shortage));
+    }
+
+    private static Optional<Worth> timed(String name, String way, Supplier<Optional<Worth>> plan) {
+        long began = System.nanoTime();
+        long processor = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        Optional<Worth> worth = plan.get();
+        double processorSeconds = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - processor) / 1e9;
+        double seconds = (System.nanoTime() - began) / 1e9;
+        String found = worth.map(one -> String.format(
+                        Locale.ROOT,
+                        "%.0f | %d | %d | %d",
+                        one.points(),
+                        one.onRestingGround(),
+                        one.daysSetAside(),
+                        one.thirdsOff()))
+                .orElse("no plan | | | ");
+        System.out.printf(Locale.ROOT, "| %s | %s | %s | %.1f | %.1f |%n", name, way, found, seconds, processorSeconds);
+        return worth;
     }
 
     private WeeksRequest request(LocalDate first, int greens, int days) {
@@ -86,25 +151,5 @@ public final class PlanWeeks {
                     Integer.toString(i + 1), like.candidates(), like.past(), like.yesterdaysThird(), like.days()));
         }
         return new WeeksRequest(dates, all, made.sharedGreens(), made.rests(), made.busy(), made.seed());
-    }
-
-    private static void print(String name, long work, WeeksPlan plan, double seconds, double processorSeconds) {
-        long care = plan.days().stream()
-                .flatMap(day -> day.holes().stream())
-                .filter(hole -> hole.candidate().verdict() != Verdict.PASS)
-                .count();
-        int thirds = plan.days().stream().mapToInt(DayPlan::thirdsOff).sum();
-        System.out.printf(
-                Locale.ROOT,
-                "| %s | %d | %.0f | %d | %d | %d | %.2f %% | %.1f | %.1f |%n",
-                name,
-                work,
-                plan.points(),
-                plan.onRestingGround(),
-                care,
-                thirds,
-                plan.hardestOffPercent(),
-                seconds,
-                processorSeconds);
     }
 }

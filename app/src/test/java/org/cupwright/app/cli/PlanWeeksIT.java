@@ -120,6 +120,61 @@ class PlanWeeksIT {
         assertThat(new WeeksChecker(REST_DAYS).faults(plan)).isEmpty();
     }
 
+    /** Greens of which four paces more are edge have room for few holes. */
+    @Test
+    void whereGroundIsShortItIsSaidWhy_andWhatWouldHelp() throws IOException {
+        InProcess club = new InProcess(files.resolve("small"));
+        assertThat(club.run("import", "--course", "small", "--outlines", MadeCourse.outlines(files, 2))
+                        .status())
+                .isZero();
+        assertThat(club.run(
+                                "policy",
+                                "holelocation.edgePaces=8",
+                                "turf.wearRestDays=28",
+                                "turf.wearRestSlowDays=28",
+                                "--date",
+                                FIRST)
+                        .status())
+                .isZero();
+        Result json = club.run("plan", "--days", "24", "--date", FIRST, "--json");
+        JsonNode plan = JsonMapper.shared().readTree(json.out());
+        JsonNode shortage = plan.path("shortages").path(0);
+        assertThat(shortage.path("cause").asString()).isEqualTo("ground");
+        assertThat(shortage.path("proof").asString()).isIn("counted", "solved");
+        assertThat(shortage.path("wanted").asInt())
+                .isGreaterThan(shortage.path("roomAtMost").asInt());
+        assertThat(shortage.path("steps").path(0).path("restDays").asInt()).isEqualTo(21);
+        assertThat(plan.path("leastOfAll").path("onRestingGround").asInt()).isPositive();
+        Result told = club.run("plan", "--days", "24", "--date", FIRST);
+        List<String> lines = told.out().lines().toList();
+        int why = find(lines, "Why that is, and what would help");
+        assertThat(find(lines, "Hole 1 on")).isLessThan(why);
+        assertThat(why).isLessThan(find(lines, "Front, middle and back"));
+        assertThat(told.out().replaceAll("\\s+", " ")).contains("With at most 21 days of rest", "cannot be avoided");
+        assertThat(lines).allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
+    void aCeilingStopsTheSearch_andIsTold() {
+        String first = DemoCourse.TODAY.plusDays(150).toString();
+        JsonNode plan = plan("plan", "--days", "3", "--date", first, "--budget-seconds", "0.001", "--json");
+        assertThat(plan.path("stopped").asBoolean()).isTrue();
+        assertThat(plan.path("ceilingSeconds").asDouble()).isEqualTo(0.001);
+        assertThat(plan.path("days").size()).isEqualTo(3);
+        JsonNode whole = plan("plan", "--days", "3", "--date", first, "--budget-seconds", "3600", "--json");
+        assertThat(whole.path("stopped").asBoolean()).isFalse();
+        assertThat(whole.path("ceilingSeconds").isNull()).isTrue();
+        Result told = cupwright.run("plan", "--days", "3", "--date", first, "--budget-seconds", "0.001");
+        assertThat(told.out()).contains("Stopped at the ceiling of 0.001 seconds");
+        for (String wrong : List.of("0", "-1", "3601")) {
+            assertThat(cupwright
+                            .run("plan", "--days", "3", "--budget-seconds", wrong)
+                            .err())
+                    .contains("seconds above 0");
+        }
+        assertThat(cupwright.run("plan", "--budget-seconds", "5").err()).contains("goes with --days");
+    }
+
     @Test
     void wrongNumbersOfDaysAreRefusedWithWhatToTry() {
         for (String days : List.of("0", "-3", "85", "1000000")) {

@@ -142,7 +142,14 @@ public final class Packing {
         return group;
     }
 
-    /** Groups so that any two spots too near to each other stand together in one. */
+    /** Groups of spots that all are too near to each other, so that any two that are stand together in one. */
+    public List<BitSet> groups() {
+        if (groups.isEmpty()) {
+            coverEveryPair();
+        }
+        return List.copyOf(groups);
+    }
+
     private void coverEveryPair() {
         BitSet[] open = new BitSet[near.length];
         for (int spot = 0; spot < near.length; spot++) {
@@ -171,9 +178,6 @@ public final class Packing {
         if (solver.isEmpty() || solved.containsKey(spots)) {
             return;
         }
-        if (groups.isEmpty()) {
-            coverEveryPair();
-        }
         try {
             // The fewest spots without a hole: no answer has fewer than the bound.
             ZeroOneAnswer answer = solver.get().solve(problem(spots), mostWork);
@@ -191,7 +195,7 @@ public final class Packing {
             problem.exactlyOne(hole, problem.decision(1));
             decisions[spot] = hole;
         });
-        for (BitSet group : groups) {
+        for (BitSet group : groups()) {
             BitSet there = both(group, spots);
             if (there.cardinality() > 1) {
                 problem.atMostOne(there.stream().map(spot -> decisions[spot]).toArray());

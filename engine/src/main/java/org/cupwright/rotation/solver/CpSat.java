@@ -26,7 +26,6 @@ public final class CpSat implements ZeroOneSolver {
         private static final Throwable MISSING = load();
 
         // What goes wrong with a native library comes as an error, a missing file of it or a wrong machine included.
-        @SuppressWarnings("CatchAndPrintStackTrace")
         private static Throwable load() {
             try {
                 Loader.loadNativeLibraries();

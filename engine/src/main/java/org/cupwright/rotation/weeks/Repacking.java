@@ -2,6 +2,9 @@ package org.cupwright.rotation.weeks;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
@@ -18,6 +21,9 @@ final class Repacking {
     private final Choices choices;
     private final SplittableRandom random;
 
+    /** By green: which of its spots are near to which takes longer to find out than all the rest. */
+    private final Map<Integer, Packing> packings = new HashMap<>();
+
     Repacking(WeeksModel model, Choices choices, SplittableRandom random) {
         this.model = model;
         this.choices = choices;
@@ -33,13 +39,11 @@ final class Repacking {
         int[][] before = choices.copy();
         long total = choices.total();
         GreenTable table = model.table(green);
-        MapPoint[] at = IntStream.range(0, table.size()).mapToObj(table::at).toArray(MapPoint[]::new);
-        Packing packing = new Packing(Arrays.asList(at), model.restMetres(), Optional.empty(), 0);
         BitSet all = new BitSet();
         for (int day = 0; day < model.dayCount(); day++) {
             Arrays.stream(table.offered(day)).forEach(all::set);
         }
-        BitSet packed = packing.fitting(all, random);
+        BitSet packed = packings.computeIfAbsent(green, this::packing).fitting(all, random);
         // Days to come do not count yet: they are still to be planned anew.
         for (int day = 0; day < model.dayCount(); day++) {
             choices.put(green, day, GreenTable.NONE);
@@ -55,6 +59,12 @@ final class Repacking {
         if (choices.total() >= total) {
             choices.restore(before);
         }
+    }
+
+    private Packing packing(int green) {
+        GreenTable table = model.table(green);
+        List<MapPoint> at = IntStream.range(0, table.size()).mapToObj(table::at).toList();
+        return new Packing(at, model.restMetres(), Optional.empty(), 0);
     }
 
     private int[] offer(int green, BitSet packed, int of, int day) {

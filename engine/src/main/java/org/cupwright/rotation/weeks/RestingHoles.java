@@ -21,7 +21,7 @@ final class RestingHoles {
         return count;
     }
 
-    private boolean rests(Choices choices, int green, int day) {
+    boolean rests(Choices choices, int green, int day) {
         int spot = choices.chosen(green, day);
         if (spot == GreenTable.NONE) {
             return false;

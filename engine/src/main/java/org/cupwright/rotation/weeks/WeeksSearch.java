@@ -32,6 +32,7 @@ final class WeeksSearch {
     private final WeeksModel model;
     private final Choices choices;
     private final SplittableRandom random;
+    private final Repacking repacking;
     private final long mostWork;
     private final SearchWatch watch;
     private boolean stopped;
@@ -41,6 +42,7 @@ final class WeeksSearch {
         this.model = model;
         this.choices = new Choices(model);
         this.random = new SplittableRandom(seed);
+        this.repacking = new Repacking(model, choices, random);
         this.mostWork = mostWork;
         this.watch = watch;
     }
@@ -94,7 +96,7 @@ final class WeeksSearch {
             for (int green : choices.onRestingGround()) {
                 if (goesOn()) {
                     long work = REPACK_PER_HOLE * model.dayCount();
-                    new Repacking(model, choices, random).run(green, HOT, COLD, work, this::goesOn);
+                    repacking.run(green, HOT, COLD, work, this::goesOn);
                 }
             }
         }
