@@ -85,7 +85,7 @@ public final class JudgementText {
     }
 
     /** The verdict, and beside it what nobody could check. */
-    private String verdict(Judgement judgement) {
+    public String verdict(Judgement judgement) {
         String word = texts.say(verdictKey(judgement));
         return judgement.restsOn() == RestsOn.OUTLINE ? word + ", " + texts.say("slopeNotChecked") : word;
     }

@@ -6,16 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.cupwright.app.answers.Line.Cell;
+import org.cupwright.app.answers.WeekCell.Sign;
 import org.cupwright.app.desk.plan.PlanWeeks;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
-import org.cupwright.green.PlaceOnGreen;
 import org.cupwright.holelocation.Verdict;
-import org.cupwright.policy.EnumNames;
 
 /** Weeks of plans in words: what somebody has to decide about first, then a table of holes by days, week by week. */
 public record WeeksText(Texts texts) {
@@ -121,17 +121,11 @@ public record WeeksText(Texts texts) {
 
     /** Where a hole is in two short words, and whether it asks for care; {@code –} where it is not. */
     private String cell(Optional<StoredHole> hole) {
-        if (hole.isEmpty()) {
-            return "–";
-        }
-        String sign = !hole.get().position().judgement().setAside().isEmpty()
-                ? "!"
-                : hole.get().position().judgement().verdict() == Verdict.PASS ? "" : "*";
-        return hole.get().position().place().map(this::place).orElse("?") + sign;
-    }
-
-    private String place(PlaceOnGreen place) {
-        return texts.say("weeks.third." + EnumNames.lowerCamel(place.third())) + " "
-                + texts.say("weeks.lateral." + EnumNames.lowerCamel(place.lateral()));
+        WeekCell cell = new WeekCell(texts, hole);
+        return cell.area()
+                + cell.signs().stream()
+                        .filter(sign -> sign == Sign.SET_ASIDE || sign == Sign.CARE)
+                        .map(cell::say)
+                        .collect(Collectors.joining());
     }
 }

@@ -27,7 +27,7 @@ public record ChangersCard(Texts texts) {
 
     String xhtml(DaySheet day) {
         Page page = day.page("card", "0", texts);
-        List<List<Loop>> cards = cards(day.blocks().all());
+        List<List<Loop>> cards = WholeLoops.packed(day.blocks().all(), HOLES_A_CARD);
         for (int i = 0; i < cards.size(); i++) {
             sides(quarters(day, cards.get(i), i == cards.size() - 1, page), page);
         }
@@ -48,25 +48,6 @@ public record ChangersCard(Texts texts) {
             }
             page.close("div");
         }
-    }
-
-    /** Which parts of the course go on which card: as many as it has room for, and none is torn apart. */
-    private static List<List<Loop>> cards(List<Loop> blocks) {
-        List<List<Loop>> cards = new ArrayList<>(List.of(new ArrayList<>()));
-        int used = 0;
-        for (Loop block : blocks) {
-            if (block.practice()) {
-                continue; // told on the last one
-            }
-            int holes = block.holes().size();
-            if (used > 0 && used + holes > HOLES_A_CARD) {
-                cards.add(new ArrayList<>());
-                used = 0;
-            }
-            cards.get(cards.size() - 1).add(block);
-            used += holes;
-        }
-        return cards;
     }
 
     /** What writes a card's quarters, in reading order; those left over are room for notes. */

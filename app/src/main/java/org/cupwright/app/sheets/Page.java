@@ -29,13 +29,20 @@ final class Page {
      * @param margin of every page
      */
     Page(String kind, String margin, String course, LocalDate date, Policy policy, Texts texts) {
+        this(kind, margin, course, date, policy, texts, false);
+    }
+
+    /** The same; the paper may lie on its longer side. */
+    Page(String kind, String margin, String course, LocalDate date, Policy policy, Texts texts, boolean lying) {
         this.course = course;
         this.date = date;
         this.paper = policy.get(PaperPolicy.PAPER);
         this.texts = texts;
+        String upright = millimetres(paper.widthMillimetres());
+        String along = millimetres(paper.heightMillimetres());
         raw("<html xmlns=\"http://www.w3.org/1999/xhtml\"><head><title>").text(course);
-        raw("</title><style>@page { size: " + millimetres(paper.widthMillimetres()));
-        raw(" " + millimetres(paper.heightMillimetres()) + "; margin: " + margin + "; }" + style());
+        raw("</title><style>@page { size: " + (lying ? along + " " + upright : upright + " " + along));
+        raw("; margin: " + margin + "; }" + style());
         raw("</style></head>").open("body", kind);
     }
 

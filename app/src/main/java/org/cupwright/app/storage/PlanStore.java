@@ -1,7 +1,9 @@
 package org.cupwright.app.storage;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Plans by day, each with every version that was ever made. */
@@ -15,5 +17,19 @@ public interface PlanStore {
     /** The days that have a plan, newest first. */
     List<LocalDate> days(String courseId, int atMost);
 
+    /**
+     * How often the plan of each of these days was kept, and when last; days without a plan are missing. Of plans that
+     * {@link #find} has found whole.
+     */
+    Map<LocalDate, Kept> kept(String courseId, LocalDate first, LocalDate last);
+
     void add(StoredPlan plan);
+
+    /**
+     * How a day's plan was kept.
+     *
+     * @param times how many versions of it there are
+     * @param last when the newest was written
+     */
+    record Kept(int times, Instant last) {}
 }

@@ -1,9 +1,12 @@
 package org.cupwright.app.store;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.cupwright.app.storage.PlanStore;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.policy.EnumNames;
@@ -33,6 +36,21 @@ record SqlPlans(Sql sql, Clock clock) implements PlanStore {
                 "SELECT DISTINCT day FROM plan_version WHERE course = ? ORDER BY day DESC LIMIT ?",
                 courseId,
                 atMost);
+    }
+
+    @Override
+    public Map<LocalDate, Kept> kept(String courseId, LocalDate first, LocalDate last) {
+        Map<LocalDate, Kept> kept = new TreeMap<>();
+        sql.each(
+                row -> kept.put(
+                        LocalDate.parse(row.getString(1)), new Kept(row.getInt(2), Instant.parse(row.getString(3)))),
+                "SELECT newest.day, counted.times, newest.recorded_at FROM plan_version newest"
+                        + " JOIN (SELECT max(id) AS id, count(*) AS times FROM plan_version"
+                        + " WHERE course = ? AND day BETWEEN ? AND ? GROUP BY day) counted ON counted.id = newest.id",
+                courseId,
+                first.toString(),
+                last.toString());
+        return kept;
     }
 
     @Override

@@ -167,6 +167,16 @@ public final class Texts {
         return DateTimeFormatter.ofPattern("EEE d MMM", locale).format(date);
     }
 
+    /** {@code Sat}. */
+    public String dayOfWeek(LocalDate date) {
+        return DateTimeFormatter.ofPattern("EEE", locale).format(date);
+    }
+
+    /** {@code 20 Jun}. */
+    public String dayOfMonth(LocalDate date) {
+        return DateTimeFormatter.ofPattern("d MMM", locale).format(date);
+    }
+
     /** A moment by a zone's clock: day and time. */
     public String moment(Instant moment, ZoneId zone) {
         return DateTimeFormatter.ofPattern("EEE d MMM yyyy HH:mm", locale)

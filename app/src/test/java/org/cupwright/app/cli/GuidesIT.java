@@ -156,7 +156,7 @@ class GuidesIT {
         boolean file = word.equals("FILE")
                 || word.equals("DIR")
                 || word.equals("paper")
-                || word.matches(".*[.](csv|jsonl|geojson|png|svg|pdf|jpg|db)");
+                || word.matches(".*[.](csv|ics|jsonl|geojson|png|svg|pdf|jpg|db)");
         return file ? file(folder, word, line) : word;
     }
 

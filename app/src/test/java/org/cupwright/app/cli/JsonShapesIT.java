@@ -124,6 +124,17 @@ class JsonShapesIT {
     }
 
     @Test
+    void sheetsOfSeveralDaysKeepTheirShape() throws IOException {
+        assertThat(cupwright.run("plan", "--days", "2", "--date", "2026-09-22").status())
+                .isZero();
+        Path out = files.resolve("weeks");
+        JsonNode node = checked(
+                "sheets-days", cupwright.run("sheets", "--days", "2", "--date", "2026-09-22", "--out", out, "--json"));
+        assertThat(node.path("days").path(1).path("date").asString()).isEqualTo("2026-09-23");
+        assertThat(Path.of(node.path("files").path(0).asString())).isRegularFile();
+    }
+
+    @Test
     void theDailyJobHasTheShapesOfWhatItDoes() throws IOException {
         Path out = files.resolve("morning");
         JsonNode morning =

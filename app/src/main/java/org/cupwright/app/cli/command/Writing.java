@@ -12,6 +12,10 @@ public final class Writing {
     @Option(names = "--replace", description = "Replace files of that name.")
     private boolean replace;
 
+    public boolean replaces() {
+        return replace;
+    }
+
     public void write(Task task, Path file, List<String> lines) {
         String end = System.lineSeparator();
         write(task, file, lines.isEmpty() ? "" : String.join(end, lines) + end);

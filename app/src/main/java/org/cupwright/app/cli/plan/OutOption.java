@@ -9,8 +9,7 @@ final class OutOption {
             names = "--out",
             paramLabel = "DIR",
             defaultValue = "paper",
-            description = "The folder for hole-locations.pdf and changers-card.pdf; it is made when it is not there. "
-                    + "Default: paper, in this folder.")
+            description = "The folder for the papers; it is made when it is not there. Default: paper, in this folder.")
     private Path folder;
 
     Path folder() {

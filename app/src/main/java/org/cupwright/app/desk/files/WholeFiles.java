@@ -52,11 +52,15 @@ public final class WholeFiles {
      * @throws Problem when one of them cannot be written; nothing is then changed
      */
     public static void write(DataFolder data, Map<Path, byte[]> contents, boolean replace) {
+        new WholeFiles(resolved(data, contents, replace)).write(Optional.empty());
+    }
+
+    private static Map<Path, byte[]> resolved(DataFolder data, Map<Path, byte[]> contents, boolean replace) {
         Map<Path, byte[]> files = resolved(data, contents);
         files.keySet().stream().filter(file -> !replace && Files.exists(file)).forEach(there -> {
             throw problem("exists", there, there.toString());
         });
-        new WholeFiles(files).write(Optional.empty());
+        return files;
     }
 
     /**
@@ -64,7 +68,18 @@ public final class WholeFiles {
      * They are made anew each day by names of their own: earlier ones are replaced, anything else of their name is not.
      */
     public static void writePapers(DataFolder data, Path folder, Map<String, byte[]> contents) {
+        writePapers(data, folder, contents, Map.of(), false);
+    }
+
+    /**
+     * The same with files beside them, by names that a person gives: all of them are written, or none.
+     *
+     * @param replace whether files beside that are there already may be replaced
+     */
+    public static void writePapers(
+            DataFolder data, Path folder, Map<String, byte[]> contents, Map<Path, byte[]> beside, boolean replace) {
         Map<Path, byte[]> files = papers(data, folder, contents);
+        files.putAll(resolved(data, beside, replace));
         new WholeFiles(files).write(Optional.of(folder.toAbsolutePath().normalize()));
     }
 

@@ -1,5 +1,6 @@
 package org.cupwright.app.desk.turf;
 
+import java.time.LocalDate;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.history.Checkpoints;
 import org.cupwright.app.storage.Stores;
@@ -16,6 +17,11 @@ public final class WeeksWeather {
 
     public static WeatherBasis of(Stores stores, CourseDay day) {
         return of(outlook(stores, day), day);
+    }
+
+    /** What the weather of some days rests on, as it is known on a day. */
+    public static WeatherBasis of(Stores stores, CourseDay day, LocalDate first, LocalDate last) {
+        return WeatherBasis.of(outlook(stores, day), first, last);
     }
 
     static WeatherBasis of(WeatherOutlook outlook, CourseDay day) {
