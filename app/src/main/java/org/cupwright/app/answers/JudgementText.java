@@ -38,6 +38,9 @@ public final class JudgementText {
         lines.row(cells, verdict(position.judgement()));
     }
 
+    /** Errors of slope are said down to this, points (our choice: what a level shows). */
+    static final double LEAST_SAID = 0.1;
+
     /** The whole of it: a line of summary and a line for each rule. */
     void full(JudgedPosition position, Lines lines) {
         Judgement judgement = position.judgement();
@@ -68,16 +71,18 @@ public final class JudgementText {
     private String says(RuleResult rule) {
         String said = texts.say(rule.says());
         OptionalDouble error = rule.standardError();
-        return error.isEmpty() ? said : said + " " + texts.say("error", error(error.getAsDouble(), rule.unit()));
+        return error.isEmpty() ? said : said + " " + error(error.getAsDouble(), rule.unit());
     }
 
+    /** No slope is known so well that its error is nothing: below a twentieth it is "less than a tenth". */
     private String error(double error, String unit) {
-        return switch (unit) {
-            case "m" -> texts.length(error);
-            case "mm" -> texts.length(error / 1000);
-            case "%" -> texts.number(error, 2) + " %";
-            default -> texts.number(error, 2);
-        };
+        if (unit.equals("m") || unit.equals("mm")) {
+            return texts.say("error", texts.length(unit.equals("m") ? error : error / 1000));
+        }
+        String percent = unit.equals("%") ? " %" : "";
+        return error < LEAST_SAID / 2
+                ? texts.say("error.less", texts.number(LEAST_SAID, 1) + percent)
+                : texts.say("error", texts.number(error, 2) + percent);
     }
 
     private Optional<String> leans(RuleResult rule) {

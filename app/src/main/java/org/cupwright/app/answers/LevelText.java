@@ -92,9 +92,11 @@ public final class LevelText {
 
     /** A slope, and by how much it may err: two standard errors. */
     private String withError(PlaneFit plane) {
+        double error = 2 * 100 * plane.slopeStandardError();
+        boolean less = error < JudgementText.LEAST_SAID / 2;
         return texts.say(
-                "level.withError",
+                less ? "level.withLess" : "level.withError",
                 texts.slope(plane.slopePercent()),
-                texts.number(2 * 100 * plane.slopeStandardError(), 1));
+                texts.number(less ? JudgementText.LEAST_SAID : error, 1));
     }
 }

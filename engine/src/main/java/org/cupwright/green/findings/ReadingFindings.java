@@ -25,6 +25,9 @@ import org.cupwright.policy.Policy;
 
 /** What the readings of a level say of the survey, and of themselves. */
 final class ReadingFindings {
+    /** No slope is said to be known better than so many points (our choice: what a level shows). */
+    private static final double LEAST_SAID = 0.1;
+
     private ReadingFindings() {}
 
     /** Readings that lie off the green; they are told by what they are called. */
@@ -74,7 +77,7 @@ final class ReadingFindings {
                 .saying(
                         downhill(hole, reading.plane()),
                         new Slope(surveyed.slopePercent()),
-                        new SlopePoints(2 * 100 * surveyed.slopeStandardError()),
+                        new SlopePoints(Math.max(LEAST_SAID, 2 * 100 * surveyed.slopeStandardError())),
                         downhill(hole, surveyed))
                 .trying(new Length(policy.get(GroundPolicy.READING_REACH_METRES)))
                 .at(reading.place());

@@ -99,7 +99,7 @@ public final class SurveyFindings {
         GreenField errors = new GreenField(
                 hole.green(),
                 spot -> ground.planeAt(spot)
-                        .filter(plane -> !ground.isAtStep(spot))
+                        .filter(plane -> !ground.isBesideStep(spot))
                         .map(plane -> 2 * 100 * plane.slopeStandardError())
                         .orElse(Double.NaN));
         double middle = errors.quantile(0.5);

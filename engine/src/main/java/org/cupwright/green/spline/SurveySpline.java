@@ -204,7 +204,13 @@ public final class SurveySpline {
         return !steps.isNone();
     }
 
+    /** Whether the ground steps at a place itself. */
     public boolean isAtStep(double east, double north) {
+        return steps.isInMidst(east, north);
+    }
+
+    /** Whether a place lies at a step or just beside it. */
+    public boolean isBesideStep(double east, double north) {
         return steps.at(east, north);
     }
 

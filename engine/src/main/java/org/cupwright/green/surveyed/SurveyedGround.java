@@ -215,6 +215,11 @@ public final class SurveyedGround implements Ground {
         return spline.isAtStep(point.east(), point.north());
     }
 
+    /** Whether a spot lies at a step or just beside it, where slopes are known less well. */
+    public boolean isBesideStep(MapPoint point) {
+        return spline.isBesideStep(point.east(), point.north());
+    }
+
     /** What readings not yet taken would tell; computed anew, about a tenth of a second. */
     public ReadingEffects readingEffects() {
         return new ReadingEffects(spline.slopeTies());

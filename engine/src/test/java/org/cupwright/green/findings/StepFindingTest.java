@@ -40,7 +40,7 @@ class StepFindingTest {
         assertThat(found).hasSize(1);
         MapPoint place = found.get(0).finding().place().orElseThrow();
         assertThat(Math.abs(place.east())).isLessThan(1);
-        assertThat(found.get(0).area().orElseThrow().getArea()).isBetween(8.0, 40.0);
+        assertThat(found.get(0).area().orElseThrow().getArea()).isBetween(8.0, 30.0);
         SurveyedGround ground = ground(STEPPED);
         assertThat(ground.isAtStep(new MapPoint(0, 2))).isTrue();
         assertThat(ground.isAtStep(new MapPoint(3, 2))).isFalse();
