@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A golf course as the people who change its holes need it.
@@ -66,6 +67,13 @@ public record Course(String id, String name, CourseFrame frame, List<Hole> holes
     public List<Hole> sharingGreenWith(Hole hole) {
         return holes.stream()
                 .filter(other -> !other.id().equals(hole.id()) && other.green().isSameGreenAs(hole.green()))
+                .toList();
+    }
+
+    /** The names of a hole and of those that share its green. */
+    public List<String> onGreenOf(Hole hole) {
+        return Stream.concat(Stream.of(hole), sharingGreenWith(hole).stream())
+                .map(Hole::id)
                 .toList();
     }
 

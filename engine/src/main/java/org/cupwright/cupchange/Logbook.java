@@ -1,12 +1,15 @@
 package org.cupwright.cupchange;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.BinaryOperator;
 
 /**
  * The facts of one course that count: repeated ones once, corrected ones as corrected, withdrawn ones gone, in the
@@ -17,6 +20,13 @@ import java.util.UUID;
  * recorded first, then the first by its text.
  */
 public final class Logbook {
+    /** A total order of arrivals with one id, so that the choice among them cannot depend on which came first. */
+    private static final Comparator<Fact> FIRST_COUNTS = Comparator.comparing(
+                    (Fact fact) -> fact.recordedAtServer().orElse(Instant.MAX))
+            .thenComparing(Fact::recordedAtDevice)
+            .thenComparing(Fact::happenedAt)
+            .thenComparing(Fact::toString);
+
     private final List<Fact> counting;
 
     private Logbook(List<Fact> counting) {
@@ -36,10 +46,7 @@ public final class Logbook {
                 throw new IllegalArgumentException(
                         "a logbook is of one course; these facts are of " + course + " and " + fact.course());
             }
-            Fact known = recorded.putIfAbsent(fact.id(), fact);
-            if (known != null && !known.equals(fact)) {
-                recorded.put(fact.id(), Repeats.first(known, fact));
-            }
+            recorded.merge(fact.id(), fact, BinaryOperator.minBy(FIRST_COUNTS));
         }
         return new Logbook(counting(recorded));
     }

@@ -1,6 +1,6 @@
 package org.cupwright.finding;
 
-import java.util.Locale;
+import org.cupwright.policy.EnumNames;
 
 /**
  * What can be wrong with a survey file, or worth knowing about it.
@@ -110,16 +110,7 @@ public enum FindingKind {
 
     /** The name scripts see: {@code ringOpen}. */
     public String jsonName() {
-        StringBuilder camel = new StringBuilder();
-        String words = name().toLowerCase(Locale.ROOT);
-        for (int i = 0; i < words.length(); i++) {
-            boolean starts = i > 0 && words.charAt(i - 1) == '_';
-            char letter = words.charAt(i);
-            if (letter != '_') {
-                camel.append(starts ? Character.toUpperCase(letter) : letter);
-            }
-        }
-        return camel.toString();
+        return EnumNames.lowerCamel(this);
     }
 
     /** Key of the sentence that says what was found. */

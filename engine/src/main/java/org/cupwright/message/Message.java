@@ -47,7 +47,12 @@ public record Message(String key, List<Argument> arguments) {
     public record Direction(Heading heading, Optional<Heading> play) implements Argument {}
 
     /** Something measured, in the unit in which it is spoken of whatever the reader's units are. */
-    public record Measure(double value, int decimals, String unit) implements Argument {}
+    public record Measure(double value, int decimals, String unit) implements Argument {
+        /** With a decimal only where it has one. */
+        public static Measure of(double value, String unit) {
+            return new Measure(value, value == Math.rint(value) ? 0 : 1, unit);
+        }
+    }
 
     /** A plain number. */
     public record Count(long number) implements Argument {}

@@ -10,6 +10,11 @@ public final class WrittenNumber {
 
     private WrittenNumber() {}
 
+    /** As people type it, without a decimal where it has none. */
+    public static String of(double number) {
+        return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+    }
+
     /** Empty for what is no such number; powers of ten, other scripts' digits and the like are none. */
     public static Optional<Double> find(String text) {
         Matcher form = FORM.matcher(text.strip());

@@ -21,7 +21,7 @@ public record DayText(Texts texts) {
 
     /** The speed that is judged for, and whether in rain. */
     public String speed(DaySpeed speed, DayRain rain) {
-        return texts.say("day.speed", feet(speed.feet())) + rain(rain);
+        return texts.say("day.speed", texts.number(speed.feet())) + rain(rain);
     }
 
     private String rain(DayRain rain) {
@@ -36,33 +36,29 @@ public record DayText(Texts texts) {
     /** The speed that is judged for, with where it comes from. */
     public String whence(DaySpeed speed) {
         return speed.from() == DaySpeed.From.NOT_KEPT
-                ? texts.say("day.speed", feet(speed.feet()))
-                : texts.say("day.speedFrom", feet(speed.feet()), from(speed));
+                ? texts.say("day.speed", texts.number(speed.feet()))
+                : texts.say("day.speedFrom", texts.number(speed.feet()), from(speed));
     }
 
     private String from(DaySpeed speed) {
         List<String> parts = new ArrayList<>();
         parts.add(speed.reading().map(read -> reading(speed, read)).orElseGet(() -> texts.say(key(speed))));
         speed.added()
-                .forEach(more ->
-                        parts.add(texts.say("day.added." + EnumNames.lowerCamel(more.by()), feet(more.feet()))));
+                .forEach(more -> parts.add(
+                        texts.say("day.added." + EnumNames.lowerCamel(more.by()), texts.number(more.feet()))));
         return String.join(", ", parts);
     }
 
     private String reading(DaySpeed speed, DaySpeed.Reading read) {
         if (speed.from() == DaySpeed.From.CARRIED) {
-            return texts.say(key(speed), feet(read.feet()), texts.weekday(read.day()));
+            return texts.say(key(speed), texts.number(read.feet()), texts.weekday(read.day()));
         }
         return read.time()
-                .map(time -> texts.say(key(speed), feet(read.feet()), time.toString()))
-                .orElseGet(() -> texts.say("day.from.readThatDay", feet(read.feet())));
+                .map(time -> texts.say(key(speed), texts.number(read.feet()), time.toString()))
+                .orElseGet(() -> texts.say("day.from.readThatDay", texts.number(read.feet())));
     }
 
     private static String key(DaySpeed speed) {
         return "day.from." + EnumNames.lowerCamel(speed.from());
-    }
-
-    private String feet(double feet) {
-        return texts.number(feet, feet == Math.rint(feet) ? 0 : 1);
     }
 }

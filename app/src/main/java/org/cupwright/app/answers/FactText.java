@@ -99,8 +99,7 @@ public final class FactText {
             return items.stream().map(Object::toString).collect(Collectors.joining(", "));
         }
         if (value instanceof Number some) {
-            double number = some.doubleValue();
-            return texts.number(number, number == Math.rint(number) ? 0 : 1);
+            return texts.number(some.doubleValue());
         }
         return word(name, value);
     }

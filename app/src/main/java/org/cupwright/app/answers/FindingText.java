@@ -20,16 +20,12 @@ import org.cupwright.green.findings.GroundFinding;
 import org.cupwright.policy.EnumNames;
 
 /** What is doubtful about files, and about the ground of greens, in words. */
-public final class FindingText {
+public record FindingText(Texts texts, Lines lines) {
     /** Of one kind on one green no more are listed; JSON, GeoJSON and the counts have all of them. Our choice. */
     private static final int MOST_OF_A_KIND = 6;
 
-    private final Texts texts;
-    private final Lines lines;
-
     public FindingText(Texts texts) {
-        this.texts = texts;
-        this.lines = new Lines(texts);
+        this(texts, new Lines(texts));
     }
 
     /** The file, by its name alone, and where in it. */

@@ -19,13 +19,9 @@ import org.cupwright.policy.EnumNames;
 import org.cupwright.roll.Roll;
 
 /** A judged green in words. */
-public final class GreenText {
-    private final Texts texts;
-    private final Lines lines;
-
+public record GreenText(Texts texts, Lines lines) {
     public GreenText(Texts texts) {
-        this.texts = texts;
-        this.lines = new Lines(texts);
+        this(texts, new Lines(texts));
     }
 
     /** The position that was asked about by every rule; else the whole green, and where to begin with. */

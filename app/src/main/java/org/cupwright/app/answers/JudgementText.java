@@ -11,6 +11,7 @@ import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.RuleResult;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.EnumNames;
+import org.cupwright.units.Paces;
 
 /** A judged position in words. */
 public final class JudgementText {
@@ -108,7 +109,7 @@ public final class JudgementText {
         if (metres.isEmpty()) {
             return Optional.empty();
         }
-        double paces = PositionText.wholeHalves(metres.getAsDouble(), paceMetres);
+        double paces = Paces.roundedDownToHalf(metres.getAsDouble(), paceMetres);
         return Optional.of(within(paces, position.judgement().verdict(), texts));
     }
 

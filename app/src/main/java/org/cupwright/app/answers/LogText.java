@@ -11,13 +11,9 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message;
 
 /** What goes into the logbook and what is in it, in words. */
-public final class LogText {
-    private final Texts texts;
-    private final Lines lines;
-
+public record LogText(Texts texts, Lines lines) {
     public LogText(Texts texts) {
-        this.texts = texts;
-        this.lines = new Lines(texts);
+        this(texts, new Lines(texts));
     }
 
     public Lines kept(RecordFact.Answer answer) {

@@ -56,9 +56,4 @@ public record PositionText(Texts texts, double paceMetres) {
     public String halves(double metres) {
         return texts.halves(Paces.roundedToHalf(metres, paceMetres));
     }
-
-    /** Half paces, rounded down: a promise is not rounded up. */
-    public static double wholeHalves(double metres, double paceMetres) {
-        return Math.floor(2 * Paces.fromMetres(metres, paceMetres) + 1e-9) / 2;
-    }
 }

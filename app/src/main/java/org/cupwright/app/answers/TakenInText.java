@@ -17,16 +17,12 @@ import org.cupwright.formats.table.Question;
 import org.cupwright.policy.EnumNames;
 
 /** What reads of a file that goes into the logbook, in words: entries, a notebook, weather. */
-public final class TakenInText {
+public record TakenInText(Texts texts, Lines lines) {
     /** So many entries, and so many lines that do not read, are shown; JSON has them all. Our choice. */
     private static final int SHOWN = 20;
 
-    private final Texts texts;
-    private final Lines lines;
-
     public TakenInText(Texts texts) {
-        this.texts = texts;
-        this.lines = new Lines(texts);
+        this(texts, new Lines(texts));
     }
 
     /** Entries as they were written out. */

@@ -10,15 +10,11 @@ import org.cupwright.app.storage.upkeep.RestoreDone;
 import org.cupwright.app.texts.Texts;
 
 /** What came of backup, restore and check, in words. */
-public final class UpkeepText {
+public record UpkeepText(Texts texts, Lines lines) {
     private static final double KILOBYTE = 1000;
 
-    private final Texts texts;
-    private final Lines lines;
-
     public UpkeepText(Texts texts) {
-        this.texts = texts;
-        this.lines = new Lines(texts);
+        this(texts, new Lines(texts));
     }
 
     public Lines backup(BackupDone done) {

@@ -11,6 +11,7 @@ import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.Paces;
+import org.cupwright.units.WrittenNumber;
 
 /** The point on a green that a person means. */
 public final class SpotOnGreen {
@@ -57,11 +58,8 @@ public final class SpotOnGreen {
     }
 
     private static Problem nowhere(Hole hole, Spot.Paced paced) {
-        String side = paced.side().name().charAt(0) + plain(paced.sidePaces());
-        return Problem.of("pacedNowhere", "place", plain(paced.onPaces()) + ", " + side, new Name(hole.id()));
-    }
-
-    private static String plain(double paces) {
-        return paces == Math.rint(paces) ? Long.toString((long) paces) : Double.toString(paces);
+        String side = paced.side().name().charAt(0) + WrittenNumber.of(paced.sidePaces());
+        return Problem.of(
+                "pacedNowhere", "place", WrittenNumber.of(paced.onPaces()) + ", " + side, new Name(hole.id()));
     }
 }

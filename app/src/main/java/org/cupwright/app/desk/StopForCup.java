@@ -8,6 +8,7 @@ import org.cupwright.message.Message.Measure;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.turf.signal.CutterStop;
+import org.cupwright.units.WrittenNumber;
 
 /**
  * How deep a cutter's stop belongs for a cup.
@@ -56,15 +57,15 @@ public record StopForCup(double cupMillimetres, double depthMillimetres) {
         if (likely(millimetres)) {
             return;
         }
-        Measure given = measure(number, inches ? "in" : "mm");
+        Measure given = Measure.of(number, inches ? "in" : "mm");
         double otherwise = inches ? number : number * MILLIMETRES_PER_INCH;
         if (!likely(otherwise)) {
             throw asked(
                     Message.of("problem.cutterStop.unlikely", given), number, Message.of("try.cutterStop.unlikely"));
         }
-        Measure other = measure(number, inches ? "mm" : "in");
-        Measure would = inches ? measure(number / MILLIMETRES_PER_INCH, "in") : measure(otherwise, "mm");
-        Name typed = new Name(plain(number) + (inches ? "mm" : "in"));
+        Measure other = Measure.of(number, inches ? "mm" : "in");
+        Measure would = inches ? Measure.of(number / MILLIMETRES_PER_INCH, "in") : Measure.of(otherwise, "mm");
+        Name typed = new Name(WrittenNumber.of(number) + (inches ? "mm" : "in"));
         throw asked(
                 Message.of("problem.cutterStop.inches", given, other, would),
                 number,
@@ -76,18 +77,10 @@ public record StopForCup(double cupMillimetres, double depthMillimetres) {
     }
 
     private static Problem asked(Message what, double number, Message advice) {
-        return Problem.of(what, "cupHeight", plain(number), advice);
+        return Problem.of(what, "cupHeight", WrittenNumber.of(number), advice);
     }
 
     private static Problem notOne(String typed) {
         return Problem.of("cutterStop.height", "cupHeight", typed, new Name("'" + typed + "'"));
-    }
-
-    private static Measure measure(double value, String unit) {
-        return new Measure(value, value == Math.rint(value) ? 0 : 1, unit);
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
     }
 }

@@ -147,6 +147,11 @@ public final class Texts {
         return quantities.number(value, decimals);
     }
 
+    /** A number with a decimal only where it has one. */
+    public String number(double value) {
+        return number(value, value == Math.rint(value) ? 0 : 1);
+    }
+
     /** A coordinate to a tenth of a metre, its thousands not grouped: it is typed in again. */
     public String coordinate(double metres) {
         return String.format(Locale.ROOT, "%.1f", metres);

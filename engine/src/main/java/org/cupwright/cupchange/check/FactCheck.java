@@ -49,7 +49,7 @@ public record FactCheck(Course course) {
     private static final Duration CLOCK_ERROR = Duration.ofMinutes(10);
 
     /** What to ask about a fact; empty when it looks right. */
-    public List<FactFinding> check(Fact fact) {
+    public List<Message> check(Fact fact) {
         List<Message> asks = new ArrayList<>();
         if (fact.happenedAt().isAfter(fact.recordedAtDevice().plus(CLOCK_ERROR))) {
             asks.add(Message.of("fact.happenedAfterRecorded"));
@@ -64,7 +64,7 @@ public record FactCheck(Course course) {
         hole.ifPresent(known -> checkPlaces(known, said, asks));
         checkMeasures(said, asks);
         checkReadings(said, fact, asks);
-        return asks.stream().map(ask -> new FactFinding(fact.id(), ask)).toList();
+        return asks;
     }
 
     private static void checkPlaces(Hole hole, Payload payload, List<Message> asks) {

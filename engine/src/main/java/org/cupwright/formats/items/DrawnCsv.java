@@ -66,6 +66,6 @@ public final class DrawnCsv {
         Geometry place = word.kind() == PersonsOpinion.Kind.USUAL
                 ? DrawnItem.spot(at)
                 : DrawnItem.disc(at, parts.radiusMetres(paceMetres, line::number));
-        return new ReadDrawn.Item(parts.id(), Holes.withThoseSharing(course, hole), word, place);
+        return new ReadDrawn.Item(parts.id(), course.onGreenOf(hole), word, place);
     }
 }

@@ -102,7 +102,7 @@ public final class DrawnGeoJson {
         List<Hole> candidates = named.map(List::of).orElse(course.holes());
         List<Hole> under = Holes.under(place, candidates, FindingKind.DRAWN_OFF_GREEN, feature.where());
         return under.stream()
-                .flatMap(hole -> Holes.withThoseSharing(course, hole).stream())
+                .flatMap(hole -> course.onGreenOf(hole).stream())
                 .distinct()
                 .toList();
     }

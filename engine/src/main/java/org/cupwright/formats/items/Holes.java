@@ -1,7 +1,6 @@
 package org.cupwright.formats.items;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.finding.Finding;
@@ -22,13 +21,6 @@ final class Holes {
                 .orElseThrow(() -> Finding.of(FindingKind.HOLE_UNKNOWN, where, new Message.Name(Excerpt.of(id)))
                         .trying(known)
                         .failure());
-    }
-
-    /** A hole and those that share its green. */
-    static List<String> withThoseSharing(Course course, Hole hole) {
-        return Stream.concat(Stream.of(hole), course.sharingGreenWith(hole).stream())
-                .map(Hole::id)
-                .toList();
     }
 
     /**

@@ -7,7 +7,6 @@ import java.util.OptionalInt;
 import org.cupwright.course.Outline;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
-import org.cupwright.formats.Excerpt;
 import org.cupwright.message.Message;
 
 /**
@@ -42,21 +41,8 @@ record GreenShape(
                 refs(feature.tag("ref")),
                 feature.tag(practice ? "name" : LOOP),
                 practice,
-                cups(feature, findings),
+                feature.number(CUPS, 1, MOST_CUPS, FindingKind.CUPS_NOT_READABLE, findings),
                 feature.where());
-    }
-
-    private static OptionalInt cups(MapFeature feature, List<Finding> findings) {
-        Optional<String> text = feature.tag(CUPS);
-        int cups = text.filter(written -> written.matches("[0-9]{1,2}"))
-                .map(Integer::parseInt)
-                .orElse(0);
-        if (cups >= 1 && cups <= MOST_CUPS) {
-            return OptionalInt.of(cups);
-        }
-        text.ifPresent(
-                slip -> findings.add(Finding.of(FindingKind.CUPS_NOT_READABLE, feature.where(), Excerpt.of(slip))));
-        return OptionalInt.empty();
     }
 
     /** The name of one of a practice green's holes, counted from 1: P1, P2; P1a where the green itself is P1. */

@@ -57,7 +57,7 @@ record HoleLine(
                 new LineOfPlay(points),
                 GreenShape.refs(feature.tag("ref")),
                 feature.tag(GreenShape.LOOP),
-                par(feature, findings),
+                feature.number("par", LOWEST_PAR, HIGHEST_PAR, FindingKind.PAR_NOT_READABLE, findings),
                 distMetres(feature, findings),
                 feature.where()));
     }
@@ -71,19 +71,6 @@ record HoleLine(
             }
         }
         return points;
-    }
-
-    private static OptionalInt par(MapFeature feature, List<Finding> findings) {
-        Optional<String> text = feature.tag("par");
-        int par = text.filter(written -> written.matches("[0-9]"))
-                .map(Integer::parseInt)
-                .orElse(0);
-        if (par >= LOWEST_PAR && par <= HIGHEST_PAR) {
-            return OptionalInt.of(par);
-        }
-        text.ifPresent(
-                slip -> findings.add(Finding.of(FindingKind.PAR_NOT_READABLE, feature.where(), Excerpt.of(slip))));
-        return OptionalInt.empty();
     }
 
     /** The tag dist: metres, unless a unit is written. */

@@ -3,6 +3,7 @@ package org.cupwright.formats.outlines;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.cupwright.finding.Finding;
@@ -55,6 +56,20 @@ public record MapFeature(Geometry shape, Map<String, String> tags, Message where
     /** Whether a tag has a value. */
     public boolean is(String key, String value) {
         return value.equals(tags.get(key));
+    }
+
+    /** A tag's whole number; empty with a finding where it says anything but one from least to most. */
+    OptionalInt number(String key, int least, int most, FindingKind notReadable, List<Finding> findings) {
+        Optional<String> text = tag(key);
+        int digits = Integer.toString(most).length();
+        int number = text.filter(written -> written.matches("[0-9]{1," + digits + "}"))
+                .map(Integer::parseInt)
+                .orElse(0);
+        if (number >= least && number <= most) {
+            return OptionalInt.of(number);
+        }
+        text.ifPresent(slip -> findings.add(Finding.of(notReadable, where, Excerpt.of(slip))));
+        return OptionalInt.empty();
     }
 
     /** The tags by which a person finds the feature again: {@code golf=green ref=7}. */

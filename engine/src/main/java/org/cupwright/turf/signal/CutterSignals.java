@@ -59,12 +59,13 @@ public final class CutterSignals {
             return Optional.empty();
         }
         Day earlier = new Day(cutter.stopBefore().get().setOn());
-        return Optional.of(
-                say(Kind.STOP_DIFFERS, cutter, "signal.stopDiffers", millimetres(now), millimetres(before), earlier));
-    }
-
-    private static Measure millimetres(double value) {
-        return new Measure(value, value == Math.rint(value) ? 0 : 1, "mm");
+        return Optional.of(say(
+                Kind.STOP_DIFFERS,
+                cutter,
+                "signal.stopDiffers",
+                Measure.of(now, "mm"),
+                Measure.of(before, "mm"),
+                earlier));
     }
 
     private static TurfSignal say(Kind kind, CutterState cutter, String key, Message.Argument... arguments) {

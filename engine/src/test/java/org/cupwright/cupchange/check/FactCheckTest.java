@@ -37,7 +37,7 @@ class FactCheckTest {
 
     private static List<String> asks(String hole, Payload payload) {
         return CHECK.check(on("2024-05-01T05:00:00Z", hole, payload)).stream()
-                .map(finding -> finding.asks().key())
+                .map(finding -> finding.key())
                 .toList();
     }
 

@@ -2,7 +2,6 @@ package org.cupwright.app.answers.json;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.cupwright.app.answers.PositionText;
 import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.course.Course;
@@ -46,7 +45,7 @@ final class PlaceShapes {
         return at(position.place(), position.judgement().position())
                 .with(
                         "goodWithinPaces",
-                        good.isPresent() ? PositionText.wholeHalves(good.getAsDouble(), paceMetres) : null);
+                        good.isPresent() ? Paces.roundedDownToHalf(good.getAsDouble(), paceMetres) : null);
     }
 
     private double halves(double metres) {

@@ -39,6 +39,6 @@ public final class CutterStopCommand extends CourseCommand {
     }
 
     private static String millimetres(Texts texts, double value) {
-        return texts.number(value, value == Math.rint(value) ? 0 : 1) + " mm";
+        return texts.number(value) + " mm";
     }
 }

@@ -26,6 +26,7 @@ import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
+import org.cupwright.units.WrittenNumber;
 
 /** The day's fastest green speed: as somebody says, as it was read, as it was read some days ago, as the season's. */
 record SpeedOfDay(FactsInEffect facts, DayLog log, Policy policy) {
@@ -69,17 +70,13 @@ record SpeedOfDay(FactsInEffect facts, DayLog log, Policy policy) {
     private static void check(double feet) {
         if (!(feet >= GreenSpeed.SLOWEST_FEET && feet <= GreenSpeed.FASTEST_FEET)) {
             throw Problem.of(
-                    Message.of("problem.speed", new Name(plain(feet))),
+                    Message.of("problem.speed", new Name(WrittenNumber.of(feet))),
                     "speed",
-                    plain(feet),
+                    WrittenNumber.of(feet),
                     Message.of(
                             "try.speed",
-                            new Name(plain(GreenSpeed.SLOWEST_FEET)),
-                            new Name(plain(GreenSpeed.FASTEST_FEET))));
+                            new Name(WrittenNumber.of(GreenSpeed.SLOWEST_FEET)),
+                            new Name(WrittenNumber.of(GreenSpeed.FASTEST_FEET))));
         }
-    }
-
-    private static String plain(double feet) {
-        return feet == Math.rint(feet) ? Long.toString((long) feet) : Double.toString(feet);
     }
 }

@@ -2,7 +2,6 @@ package org.cupwright.app.desk.drawn;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.SpotOnGreen;
@@ -65,9 +64,7 @@ public record KeepDrawn(Session session) {
         MapPoint at = SpotOnGreen.of(hole, day.policy(), spot);
         Geometry place =
                 said.radiusMetres().map(radius -> DrawnItem.disc(at, radius)).orElseGet(() -> DrawnItem.spot(at));
-        List<String> holes = Stream.concat(Stream.of(hole), day.course().sharingGreenWith(hole).stream())
-                .map(Hole::id)
-                .toList();
+        List<String> holes = day.course().onGreenOf(hole);
         PersonsOpinion word = new PersonsOpinion(said.kind(), said.reason(), said.person(), Optional.of(day.date()));
         return new ReadDrawn.Item(Optional.empty(), holes, word, place);
     }

@@ -10,7 +10,6 @@ import org.cupwright.app.storage.FactStore;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.check.FactCheck;
-import org.cupwright.cupchange.check.FactFinding;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Day;
@@ -38,7 +37,7 @@ public final class FactQuestions {
 
     /** The first question there is about a fact. */
     public static Optional<Message> first(Course course, Fact fact) {
-        return new FactCheck(course).check(fact).stream().map(FactFinding::asks).findFirst();
+        return new FactCheck(course).check(fact).stream().findFirst();
     }
 
     /**

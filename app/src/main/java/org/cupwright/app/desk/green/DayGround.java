@@ -51,21 +51,21 @@ public final class DayGround {
     /** A green's ground: what the turf's clocks say of it, for all the holes played to it, and what else is known. */
     GroundOnDay on(Hole hole, GroundItems others) {
         List<GroundItem> items = new ArrayList<>(others.of(hole.id()));
-        items.addAll(coming.on(hole.id(), date).items());
-        for (Hole other : course.sharingGreenWith(hole)) {
-            items.addAll(coming.on(other.id(), date).items());
-        }
+        items.addAll(coming(hole, date));
         return new GroundOnDay(date, items);
     }
 
     /** What will lie on a green on a coming day besides its old holes, if nothing was cut until then. */
     GroundOnDay withoutHoles(Hole hole, LocalDate day) {
-        List<GroundItem> items = new ArrayList<>(coming.on(hole.id(), day).items());
-        for (Hole other : course.sharingGreenWith(hole)) {
-            items.addAll(coming.on(other.id(), day).items());
-        }
+        List<GroundItem> items = new ArrayList<>(coming(hole, day));
         items.removeIf(item -> item.kind() == GroundItem.Kind.OLD_HOLE);
         return new GroundOnDay(day, items);
+    }
+
+    private List<GroundItem> coming(Hole hole, LocalDate day) {
+        return course.onGreenOf(hole).stream()
+                .flatMap(id -> coming.on(id, day).items().stream())
+                .toList();
     }
 
     /** The holes of a green until now. */

@@ -3,7 +3,6 @@ package org.cupwright.app.desk.turf;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.cupwright.app.desk.log.DayLog;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.cupchange.CupWork.CupChanged;
@@ -26,9 +26,6 @@ import org.cupwright.cupchange.PayloadKinds;
  * soon as the logbook has a word on a hole, plans up to that day no longer count for it.
  */
 final class ForeseenCuts {
-    /** Cups are changed before play (our choice; only the day matters). */
-    private static final LocalTime MORNING = LocalTime.of(5, 0);
-
     /** Kinds of facts that say where a hole is. */
     static final Set<String> WORDS_ON_A_HOLE =
             PayloadKinds.names(CupChanged.class, CutSomewhere.class, LeftInOldHole.class, HoleMovedInPlay.class);
@@ -62,7 +59,7 @@ final class ForeseenCuts {
     }
 
     private Fact fact(StoredPlan plan, StoredHole hole) {
-        Instant morning = plan.date().atTime(MORNING).atZone(zone).toInstant();
+        Instant morning = DayLog.morning(plan.date(), zone);
         String name = "foreseen " + plan.courseId() + " " + hole.hole() + " " + plan.date();
         return new Fact(
                 UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8)),
