@@ -75,7 +75,7 @@ public record PlanTable(Texts texts) {
                 number(at.north()),
                 Integer.toString(paper.course().frame().epsg()),
                 EnumNames.lowerCamel(judgement.verdict()),
-                within.isPresent() ? number(PositionText.wholeHalves(within.getAsDouble(), pace)) : "",
+                within.isPresent() ? number(Paces.roundedDownToHalf(within.getAsDouble(), pace)) : "",
                 judgement.setAside().stream().map(RuleId::id).collect(Collectors.joining(" ")),
                 hole.askedBy().map(CellText::guarded).orElse("")));
         return cells;
