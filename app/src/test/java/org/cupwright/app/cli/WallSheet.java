@@ -26,6 +26,8 @@ final class WallSheet {
     /** The label of the last row. */
     private static final String LAST = "*!";
 
+    private static final int SUMS = 3;
+
     /** One letter: its box in millimetres from the upper left, and how large it is. */
     record Letter(String text, Rectangle2D box, double points) {
         double x() {
@@ -179,12 +181,9 @@ final class WallSheet {
         Map<String, List<String>> cells = new LinkedHashMap<>();
         for (int i = 0; i < labels.size(); i++) {
             double above = i == 0
-                    ? labels.get(0).base()
-                            - (labels.get(1).base() - labels.get(0).base()) / 2
-                    : (labels.get(i - 1).base() + labels.get(i).base()) / 2;
-            double below = i == labels.size() - 1
-                    ? labels.get(i).base() + 1
-                    : (labels.get(i).base() + labels.get(i + 1).base()) / 2;
+                    ? labels.get(0).base() - (labels.get(1).base() - labels.get(0).base()) / 2
+                    : border(i - 1);
+            double below = i == labels.size() - 1 ? labels.get(i).base() + 1 : border(i);
             cells.put(
                     labels.get(i).text(),
                     column(
@@ -195,6 +194,14 @@ final class WallSheet {
                                     .toList()));
         }
         return cells;
+    }
+
+    /** Between a row and the next: half way; the rows of sums are low, so above the first of them nearer to it. */
+    private double border(int row) {
+        double next = labels.get(row + 1).base();
+        return row == labels.size() - SUMS - 1
+                ? next - 0.72 * (labels.get(row + 2).base() - next)
+                : (labels.get(row).base() + next) / 2;
     }
 
     private List<String> column(String date, List<Letter> some) {
