@@ -181,7 +181,8 @@ final class WallSheet {
         Map<String, List<String>> cells = new LinkedHashMap<>();
         for (int i = 0; i < labels.size(); i++) {
             double above = i == 0
-                    ? labels.get(0).base() - (labels.get(1).base() - labels.get(0).base()) / 2
+                    ? labels.get(0).base()
+                            - (labels.get(1).base() - labels.get(0).base()) / 2
                     : border(i - 1);
             double below = i == labels.size() - 1 ? labels.get(i).base() + 1 : border(i);
             cells.put(

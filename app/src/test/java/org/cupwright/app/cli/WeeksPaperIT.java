@@ -182,8 +182,8 @@ class WeeksPaperIT {
     private static String counted(JsonNode day, String what, String... parts) {
         List<String> counted = new ArrayList<>();
         for (String part : parts) {
-            int holes =
-                    count(day, hole -> hole.path("position").path(what).asString().equals(part));
+            int holes = count(
+                    day, hole -> hole.path("position").path(what).asString().equals(part));
             counted.add(Integer.toString(holes));
         }
         return String.join(BLANK, counted);

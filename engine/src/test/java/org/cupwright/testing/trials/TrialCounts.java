@@ -80,8 +80,8 @@ public final class TrialCounts {
     @Override
     public String toString() {
         return String.format(
-                "slope %s, away %s, at step %s; change %s, away %s, at step %s; width %s, at step %s; found %s; lost %s; "
-                        + "step said %s",
+                "slope %s, away %s, at step %s; change %s, away %s, at step %s; width %s, at step %s; found %s; "
+                        + "lost %s; step said %s",
                 slopesHeld(),
                 share(Of.SLOPES_HELD, Of.SLOPES),
                 share(Of.SLOPES_AT_STEP_HELD, Of.SLOPES_AT_STEP),
