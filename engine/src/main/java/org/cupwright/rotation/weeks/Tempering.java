@@ -39,7 +39,8 @@ final class Tempering {
     }
 
     /**
-     * Works for a while, and leaves the best plan it came by.
+     * Works for a while, and leaves the best plan it came by. Where there is nothing to choose, nothing is priced, and it
+     * is done at once.
      *
      * @param hot a plan so many thousandths of a point dearer is accepted about every third time at first
      * @param cold the same at the end
@@ -48,13 +49,15 @@ final class Tempering {
      */
     void run(double hot, double cold, long work, BooleanSupplier goesOn) {
         long from = choices.work();
+        long atLastHeat = -1;
         double heat = hot;
         for (int move = 0; choices.work() - from < work; move++) {
             if (move % MOVES_AT_ONE_HEAT == 0) {
                 heat = hot * StrictMath.pow(cold / hot, (double) (choices.work() - from) / work);
-                if (!goesOn.getAsBoolean()) {
+                if (choices.work() == atLastHeat || !goesOn.getAsBoolean()) {
                     break;
                 }
+                atLastHeat = choices.work();
             }
             // A change is taken if it costs less than this: the same chance as asking after it is priced.
             double most = -heat * StrictMath.log(1 - random.nextDouble());

@@ -26,6 +26,9 @@ final class WeeksSearch {
 
     private static final int PACKINGS = 4;
 
+    /** All packing of a round has at most one in so many parts of the work that is left: our choice. */
+    private static final int REPACK_SHARE = 4;
+
     /** The share of the work that goes into the first, hot pass. */
     private static final double FIRST_PASS = 0.5;
 
@@ -51,12 +54,15 @@ final class WeeksSearch {
     Choices find() {
         dayByDay();
         temper(HOT, COOL, Math.round(FIRST_PASS * mostWork));
-        while (goesOn()) {
+        long work = -1;
+        while (goesOn() && choices.work() > work) { // where nothing is to be chosen nothing is priced
+            work = choices.work();
             long before = choices.total();
             repack();
             everyDay();
             temper(WARM, COLD, pass());
-            if (choices.total() == before) {
+            while (goesOn() && choices.total() == before && choices.work() > work) {
+                work = choices.work();
                 temper(SHAKING, COLD, pass());
             }
         }
@@ -93,9 +99,11 @@ final class WeeksSearch {
     /** Greens that have holes on resting ground, one after another, until they have none. */
     private void repack() {
         for (int attempt = 0; attempt < PACKINGS; attempt++) {
-            for (int green : choices.onRestingGround()) {
+            int[] greens = choices.onRestingGround();
+            for (int green : greens) {
                 if (goesOn()) {
-                    long work = REPACK_PER_HOLE * model.dayCount();
+                    long share = (mostWork - choices.work()) / (REPACK_SHARE * PACKINGS * greens.length);
+                    long work = Math.min(REPACK_PER_HOLE * model.dayCount(), share);
                     repacking.run(green, HOT, COLD, work, this::goesOn);
                 }
             }

@@ -26,6 +26,7 @@ import org.cupwright.rotation.SharedGreen;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.Wishes;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 class WeeksPlannerTest {
     private static final WeeksPlanner PLANNER = new WeeksPlanner(Policy.defaults());
@@ -114,6 +115,20 @@ class WeeksPlannerTest {
         assertThat(plan.days().get(1).findings())
                 .anyMatch(finding -> finding.key().equals("rotation.finding.closed"));
         assertThat(plan.days().get(2).holes()).hasSize(1);
+    }
+
+    /** Where nothing is to be chosen the search is over, however much work it may do. */
+    @Test
+    @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void aSearchThatHasNothingToChooseComesToItsEnd() {
+        List<Candidate> only = List.of(MadeGreens.good(15, 15, DifficultyClass.MEDIUM));
+        // one of two fits beside the other: packed anew, the green offers one spot alone
+        List<Candidate> near = List.of(only.get(0), MadeGreens.good(16, 15, DifficultyClass.MEDIUM));
+        for (List<Candidate> spots : List.of(List.<Candidate>of(), only, near)) {
+            WeeksPlan plan = plan(MadeWeeks.request(4, MadeWeeks.rests(5, 0), MadeWeeks.green("1", 4, spots)));
+            assertThat(plan.days()).hasSize(4);
+            assertThat(plan.stopped()).isFalse();
+        }
     }
 
     @Test
