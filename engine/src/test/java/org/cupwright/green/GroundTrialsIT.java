@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Ground and surveys as they are found, made by a generator of this suite alone: sharp tiers, fractal ground, lines
- * that are walked, blunders of several kinds. Limits are our own choice; docs/ground-errors.md has the figures.
+ * that are walked, blunders of several kinds. Limits are our own choice; docs/ground-errors.md has figures.
  *
  * <p>Surveys are the sample: a share is held to its limit with two of its own errors at the full count, and with four,
  * and a bit, at a reduced one.
