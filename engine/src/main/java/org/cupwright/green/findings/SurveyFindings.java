@@ -42,6 +42,9 @@ public final class SurveyFindings {
     /** ... and on this share of the green: our choice. */
     private static final double UNEVEN_SHARE = 0.1;
 
+    /** Less steep than this nobody who stands there sees a step, per cent: our choice. */
+    private static final double STEP_PERCENT = 10;
+
     private final Hole hole;
     private final SurveyedGround ground;
     private final Message where;
@@ -151,7 +154,7 @@ public final class SurveyFindings {
                         .map(PlaneFit::slopePercent)
                         .orElse(Double.NaN));
         return slopes.areasAbove(0).stream()
-                .filter(area -> area.squareMetres() >= SMALL_SQUARE_METRES)
+                .filter(area -> area.squareMetres() >= SMALL_SQUARE_METRES && area.greatest() >= STEP_PERCENT)
                 .map(area -> GroundFinding.over(
                         area,
                         Finding.of(FindingKind.STEP, where, new Slope(area.greatest()))

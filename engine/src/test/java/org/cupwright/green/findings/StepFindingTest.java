@@ -47,6 +47,17 @@ class StepFindingTest {
         assertThat(ground.blunders()).isEmpty();
     }
 
+    /** The fit follows it all the same. */
+    @Test
+    void aStepThatNobodySeesIsNotTold() throws SurveyTooThin {
+        MadeSurface slight = EVEN.withTier(new MadeSurface.Tier(0, 0, 1, 0, 0.02, 0.3));
+        MadeSurvey survey = new MadeSurvey(slight, -8, -8, 8, 8, 12, 0.001, 3);
+        SurveyedGround ground = SurveyedGround.fit(hole().green(), survey.points(), Policy.defaults());
+        assertThat(ground.isAtStep(new MapPoint(0, 2))).isTrue();
+        assertThat(SurveyFindings.of(hole(), ground))
+                .noneMatch(found -> found.finding().kind() == FindingKind.STEP);
+    }
+
     @Test
     void evenGroundHasNone() throws SurveyTooThin {
         assertThat(findings(EVEN)).isEmpty();
