@@ -39,8 +39,8 @@ final class Tempering {
     }
 
     /**
-     * Works for a while, and leaves the best plan it came by. Where there is nothing to choose, nothing is priced, and it
-     * is done at once.
+     * Works for a while, and leaves the best plan it came by. Where there is nothing to choose, nothing is priced, and
+     * it is done at once.
      *
      * @param hot a plan so many thousandths of a point dearer is accepted about every third time at first
      * @param cold the same at the end
