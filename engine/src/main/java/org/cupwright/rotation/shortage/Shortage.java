@@ -17,7 +17,7 @@ import java.util.List;
  * @param planned holes of the whole plan on these greens that are on resting ground
  * @param atLeast so many are in every plan, or beside the other hole of their day: proved
  * @param proof how that is known
- * @param steps what setting something aside would buy, for the green by itself
+ * @param steps what setting something aside would buy, for the green by itself; what buys nothing is left out
  */
 public record Shortage(
         Cause cause,

@@ -116,7 +116,9 @@ final class WhyShort {
                     planned,
                     atLeast,
                     proof,
-                    steps);
+                    steps.stream()
+                            .filter(step -> step.onRestingGround() < planned)
+                            .toList());
         }
 
         /** A window of one hole that was fixed: what it lies near is fixed too, or was there before. */

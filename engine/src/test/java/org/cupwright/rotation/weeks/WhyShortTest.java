@@ -98,6 +98,7 @@ class WhyShortTest {
         assertThat(solved.proof()).isEqualTo(Proof.SOLVED);
         assertThat(solved.room()).isEqualTo(2);
         assertThat(solved.atLeast()).isEqualTo(1);
+        assertThat(solved.steps()).as("a week of rest helps three days nothing").isEmpty();
         Shortage open = only(plan(request, new WeeksPlanner(Policy.defaults())));
         assertThat(open.cause()).isEqualTo(Cause.OPEN);
         assertThat(open.proof()).isEqualTo(Proof.NONE);
