@@ -8,9 +8,14 @@ public final class Suite {
 
     /** The number of cases to run: {@code full} with {@code -Dcupwright.full=true}, else {@code reduced}. */
     public static int count(String suite, int full, int reduced) {
-        int count = Boolean.getBoolean("cupwright.full") ? full : reduced;
+        int count = full() ? full : reduced;
         System.out.println("suite " + suite + ": " + count + " of " + full + ", seed " + seed());
         return count;
+    }
+
+    /** Whether this is a full check. */
+    public static boolean full() {
+        return Boolean.getBoolean("cupwright.full");
     }
 
     /** The seed of all random suites: {@code -Dcupwright.seed=N}, 1 unless told otherwise. */

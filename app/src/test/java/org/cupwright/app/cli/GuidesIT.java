@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -50,6 +51,10 @@ class GuidesIT {
     @TempDir
     private Path files;
 
+    /** Where several pages begin with it, what it leaves behind is kept for the next. */
+    private static final Set<String> LONG = Set.of("plan --days 28");
+
+    private final Map<String, Path> afterFirst = new HashMap<>();
     private final List<String> failed = new ArrayList<>();
     private int fresh;
 
@@ -85,19 +90,35 @@ class GuidesIT {
     }
 
     private int run(String page, List<String> block) throws IOException {
-        Path folder = Files.createDirectory(files.resolve(Integer.toString(fresh++)));
+        Path folder = files.resolve(Integer.toString(fresh++));
+        String first = block.get(0);
+        boolean begun = afterFirst.containsKey(first);
+        if (begun) {
+            DemoFolder.copy(afterFirst.get(first), folder);
+        } else {
+            Files.createDirectory(folder);
+        }
         for (String name : List.of("demo", "own")) {
-            if (block.stream().anyMatch(line -> name.equals(folderOf(line)))) {
-                copy(made.resolve(name), folder.resolve(name));
+            boolean named = block.stream().anyMatch(line -> name.equals(folderOf(line)));
+            if (named && Files.notExists(folder.resolve(name))) {
+                DemoFolder.copy(made.resolve(name), folder.resolve(name));
             }
         }
+        return run(page, begun ? block.subList(1, block.size()) : block, folder) + (begun ? 1 : 0);
+    }
+
+    private int run(String page, List<String> lines, Path folder) throws IOException {
         String lastEntry = "";
         int run = 0;
-        for (String line : block) {
+        for (String line : lines) {
             if (!ONLY_NAMES.contains(line)) {
                 Result result = run(folder, line, lastEntry);
                 if (!asThePageSays(line, result)) {
                     failed.add(page + ": " + line + "\n" + result.err());
+                }
+                if (LONG.contains(line) && line.equals(lines.get(0)) && !afterFirst.containsKey(line)) {
+                    afterFirst.put(line, files.resolve("after" + afterFirst.size()));
+                    DemoFolder.copy(folder, afterFirst.get(line));
                 }
                 lastEntry = line.startsWith("log add") ? newest(folder, "") : lastEntry;
                 run++;
@@ -216,13 +237,5 @@ class GuidesIT {
                         .out())
                 .path("position");
         return position.path("east").asDouble() + "," + position.path("north").asDouble();
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> all = Files.walk(from)) {
-            for (Path each : (Iterable<Path>) all::iterator) {
-                Files.copy(each, to.resolve(from.relativize(each).toString()));
-            }
-        }
     }
 }

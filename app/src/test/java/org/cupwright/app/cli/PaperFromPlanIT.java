@@ -35,9 +35,9 @@ class PaperFromPlanIT {
     private record Row(String hole, String third, double on, String side, double sidePaces) {}
 
     @BeforeAll
-    static void planADay() {
+    static void planADay() throws IOException {
         Path data = files.resolve("data");
-        DemoFolder.fill(data, new DemoCourse(1));
+        DemoFolder.copyTo(data);
         cupwright = new InProcess(data);
         Result plan = cupwright.run("plan", "--date", DemoCourse.TODAY, "--json");
         assertThat(plan.status()).as(plan.err()).isZero();

@@ -26,9 +26,9 @@ class PlanWeeksIT {
     private static InProcess cupwright;
 
     @BeforeAll
-    static void fill() {
+    static void fill() throws IOException {
         Path data = files.resolve("data");
-        DemoFolder.fill(data, new DemoCourse(1));
+        DemoFolder.copyTo(data);
         cupwright = new InProcess(data);
     }
 

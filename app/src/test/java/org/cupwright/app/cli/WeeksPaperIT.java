@@ -49,9 +49,9 @@ class WeeksPaperIT {
     private static final Map<LocalDate, JsonNode> PLAN = new LinkedHashMap<>();
 
     @BeforeAll
-    static void planFourWeeks() {
+    static void planFourWeeks() throws IOException {
         Path data = files.resolve("data");
-        DemoFolder.fill(data, new DemoCourse(1));
+        DemoFolder.copyTo(data);
         cupwright = new InProcess(data);
         take(cupwright.run("plan", "--days", DAYS, "--date", FIRST, "--json"));
         for (int day = 0; day < 2; day++) {

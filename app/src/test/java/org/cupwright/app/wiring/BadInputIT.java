@@ -32,7 +32,7 @@ class BadInputIT {
     static void aFolderWithACourse() throws IOException, InterruptedException {
         outlines = MadeCourse.outlines(files, 2);
         filled = files.resolve("filled");
-        Result result = RealProcess.cupwright("import", "--course", "made", "--outlines", outlines, "--data", filled);
+        Result result = RealProcess.typed("import", "--course", "made", "--outlines", outlines, "--data", filled);
         assertThat(result.status()).as(result.err()).isZero();
     }
 
@@ -114,7 +114,7 @@ class BadInputIT {
     private static void refused(List<Object> arguments, int status, List<String> words, Path data)
             throws IOException, InterruptedException {
         String before = RealProcess.hash(data);
-        Result result = RealProcess.cupwright(arguments.toArray());
+        Result result = RealProcess.typed(arguments.toArray());
         String told = result.err();
         assertThat(result.status()).as(told + result.out()).isEqualTo(status);
         assertThat(result.out()).isEmpty();
@@ -151,7 +151,7 @@ class BadInputIT {
                         "is not there"),
                 question("missing ground file", 1, List.of("plan", "--ground", files.resolve("no")), "no such file"),
                 DynamicTest.dynamicTest("two greens of one name are told apart, and it is said", () -> {
-                    Result result = RealProcess.cupwright(
+                    Result result = RealProcess.typed(
                             "import", "--course", "twice", "--outlines", twice, "--dry-run", "--data", filled);
                     assertThat(result.status()).as(result.err()).isZero();
                     assertThat(result.out()).contains("Hole 7 is there twice.").contains("7b");

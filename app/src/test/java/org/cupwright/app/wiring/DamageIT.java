@@ -19,7 +19,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The real program on data folders and backups in which something is damaged, or that are not what they seem. */
+/** What is typed on data folders and backups in which something is damaged, or that are not what they seem. */
 class DamageIT {
     private static final String DAY = "2026-06-20";
 
@@ -58,7 +58,7 @@ class DamageIT {
     }
 
     private static Result done(Object... arguments) throws IOException, InterruptedException {
-        Result result = RealProcess.cupwright(arguments);
+        Result result = RealProcess.typed(arguments);
         assertThat(result.status()).as(result.out() + result.err()).isZero();
         return result;
     }
@@ -66,7 +66,7 @@ class DamageIT {
     private Result run(Object... arguments) throws IOException, InterruptedException {
         List<Object> line = new ArrayList<>(List.of(arguments));
         line.addAll(List.of("--date", DAY, "--data", data));
-        return RealProcess.cupwright(line.toArray());
+        return RealProcess.typed(line.toArray());
     }
 
     private Result refused(Object... arguments) throws IOException, InterruptedException {

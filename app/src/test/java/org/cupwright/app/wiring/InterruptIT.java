@@ -66,7 +66,7 @@ class InterruptIT {
     void weeksThatAreStoppedAreKeptAsTheyStand() throws IOException, InterruptedException {
         Path data = path.resolve("weeks");
         Path out = path.resolve("said.txt");
-        DemoFolder.fill(data, new DemoCourse(1));
+        DemoFolder.copyTo(data);
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-jar",

@@ -56,7 +56,7 @@ class RealFlipsIT {
         String log = exported("none", data);
         assertThat(log).startsWith("0").hasLineCount(400);
         Random random = new Random(Suite.seed() + 2);
-        int flips = Suite.count("bits turned over in a data file, by the real program", 50, 8);
+        int flips = Suite.count("bits turned over in a data file, by the real program", 50, 4);
         int noticed = 0;
         for (int i = 0; i < flips; i++) {
             Files.write(file, EveryTable.flipped(whole, random));
@@ -76,7 +76,7 @@ class RealFlipsIT {
     void inABackupRestoreRefusesItOrEveryRowIsAsItWas() throws Exception {
         byte[] whole = Files.readAllBytes(backup);
         Random random = new Random(Suite.seed() + 3);
-        int flips = Suite.count("bits turned over in a backup, by the real program", 50, 8);
+        int flips = Suite.count("bits turned over in a backup, by the real program", 50, 4);
         int refused = 0;
         for (int i = 0; i < flips; i++) {
             Files.write(backup, EveryTable.flipped(whole, random));

@@ -1,6 +1,8 @@
 package org.cupwright.app.wiring;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +13,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.cupwright.testing.Suite;
 
 /** Runs the built program as a person does, and tells whether a folder is as it was. */
 final class RealProcess {
@@ -27,6 +30,28 @@ final class RealProcess {
             line.add(argument.toString());
         }
         return run(line);
+    }
+
+    /**
+     * The same for suites of many short commands: by the real program in a full check, else within this process, where
+     * most of a command's time, starting, falls away. Whatever is printed past the program's own outputs counts too.
+     */
+    static Result typed(Object... arguments) throws IOException, InterruptedException {
+        if (Suite.full()) {
+            return cupwright(arguments);
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        PrintStream before = System.err;
+        PrintStream told = new PrintStream(err, true, StandardCharsets.UTF_8);
+        System.setErr(told);
+        try {
+            String[] line = Stream.of(arguments).map(Object::toString).toArray(String[]::new);
+            int status = Main.run(new PrintStream(out, true, StandardCharsets.UTF_8), told, line);
+            return new Result(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+        } finally {
+            System.setErr(before);
+        }
     }
 
     /** How the program is started: by the quick compiler alone, as commands are over before the other one pays. */

@@ -37,7 +37,7 @@ class TrustIT {
 
     @BeforeAll
     static void aCourse() throws IOException, InterruptedException {
-        Result result = RealProcess.cupwright(
+        Result result = RealProcess.typed(
                 "import",
                 "--course",
                 "made",
@@ -57,7 +57,7 @@ class TrustIT {
     private Result run(Object... arguments) throws IOException, InterruptedException {
         List<Object> line = new ArrayList<>(List.of(arguments));
         line.addAll(List.of("--data", data));
-        return RealProcess.cupwright(line.toArray());
+        return RealProcess.typed(line.toArray());
     }
 
     private void refused(String word, Object... arguments) throws IOException, InterruptedException {
@@ -273,7 +273,7 @@ class TrustIT {
             } catch (IOException noRoomLeft) {
                 assertThat(Files.getFileStore(mount).getUsableSpace()).isZero();
             }
-            Result turf = RealProcess.cupwright("turf", "--data", full);
+            Result turf = RealProcess.typed("turf", "--data", full);
             assertThat(turf.status()).as(turf.err()).isZero();
             assertThat(turf.err()).contains("read as it lies");
         });
