@@ -15,8 +15,7 @@ import org.cupwright.course.MapPoint;
  * @param since the day on which the hole was cut that stays at the locked position: nobody cuts there that day; empty
  *     where the hole is changed
  */
-public record Wishes(
-        Optional<Candidate> locked, List<Circle> forbidden, boolean closed, Optional<LocalDate> since) {
+public record Wishes(Optional<Candidate> locked, List<Circle> forbidden, boolean closed, Optional<LocalDate> since) {
     /** A hole that is changed. */
     public Wishes(Optional<Candidate> locked, List<Circle> forbidden, boolean closed) {
         this(locked, forbidden, closed, Optional.empty());

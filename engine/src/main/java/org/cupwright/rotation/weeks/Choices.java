@@ -62,7 +62,7 @@ final class Choices {
         return Tally.holes(tallies[day]);
     }
 
-    /** By how much the whole plan would be dearer with the hole of a green elsewhere on a day, and as long as it stays. */
+    /** By how much the plan would be dearer with the hole of a green elsewhere on a day, and as long as it stays. */
     long change(int green, int day, int spot) {
         Stays stays = model.table(green).stays();
         long change = greenChange(green, day, spot);

@@ -75,16 +75,9 @@ final class GreenCosts {
         this.prices = prices;
         List<GreenTable> here = numbers.stream().map(tables::get).toList();
         LastHoles last = new LastHoles(
-                calendar,
-                here,
-                policy.get(DistancePolicy.LAST_HOLES),
-                policy.get(DistancePolicy.LAST_HOLES_DAYS));
+                calendar, here, policy.get(DistancePolicy.LAST_HOLES), policy.get(DistancePolicy.LAST_HOLES_DAYS));
         this.past = new PastDistances(
-                green,
-                here.stream().flatMap(table -> table.past().stream()).toList(),
-                last,
-                calendar,
-                prices);
+                green, here.stream().flatMap(table -> table.past().stream()).toList(), last, calendar, prices);
         this.before = green.green().yesterday();
         this.sameThird = new long[green.size()];
         for (int spot = 0; spot < sameThird.length; spot++) {

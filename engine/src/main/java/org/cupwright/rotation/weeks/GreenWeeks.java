@@ -32,7 +32,8 @@ public record GreenWeeks(
     Optional<PastHole> inUse() {
         boolean known = !past.isEmpty() && yesterdaysThird.isEmpty();
         return known
-                ? Optional.of(past.get(past.size() - 1)).filter(hole -> hole.leftOn().isEmpty())
+                ? Optional.of(past.get(past.size() - 1))
+                        .filter(hole -> hole.leftOn().isEmpty())
                 : Optional.empty();
     }
 

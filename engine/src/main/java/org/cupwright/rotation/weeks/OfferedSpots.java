@@ -139,7 +139,10 @@ final class OfferedSpots {
         GreenDay known = green.days().get(day);
         Wishes before = green.days().get(first).wishes();
         boolean elsewhere = known.wishes().locked().isPresent()
-                && !known.wishes().locked().map(Candidate::at).equals(before.locked().map(Candidate::at));
+                && !known.wishes()
+                        .locked()
+                        .map(Candidate::at)
+                        .equals(before.locked().map(Candidate::at));
         LocalDate cut = first == 0 ? inUseSince().orElse(calendar.date(0)) : calendar.date(first);
         LocalDate tooOld = cut.plusDays(policy.get(SchemePolicy.HOLE_MOST_DAYS));
         return !known.changes()
@@ -163,10 +166,8 @@ final class OfferedSpots {
         return today.changes()
                 ? Optional.empty()
                 : green.inUse()
-                        .filter(hole -> today.wishes()
-                                .locked()
-                                .map(Candidate::at)
-                                .equals(Optional.of(hole.at())))
+                        .filter(hole ->
+                                today.wishes().locked().map(Candidate::at).equals(Optional.of(hole.at())))
                         .map(PastHole::cutOn);
     }
 }

@@ -10,8 +10,8 @@ import org.cupwright.green.GroundItem.Kind;
 import org.cupwright.green.GroundOnDay;
 
 /**
- * What lies on the greens on the days of a plan, before each day's holes are cut, if all is done as planned: a hole that
- * stays is none of the old ones.
+ * What lies on the greens on the days of a plan, before each day's holes are cut, if all is done as planned: a hole
+ * that stays is none of the old ones.
  */
 final class PlannedGround {
     private final WeeksModel model;

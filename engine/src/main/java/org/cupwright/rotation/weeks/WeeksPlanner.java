@@ -115,9 +115,7 @@ public final class WeeksPlanner {
     private static Wishes wishes(GreenTable table, int spot, OnGround today, int day) {
         boolean stays = spot != GreenTable.NONE && !table.cut(day);
         return stays
-                ? Wishes.stays(
-                        today.setAside(table.spot(spot)),
-                        table.stays().cutOn(day))
+                ? Wishes.stays(today.setAside(table.spot(spot)), table.stays().cutOn(day))
                 : today.of(table.green().days().get(day).wishes());
     }
 

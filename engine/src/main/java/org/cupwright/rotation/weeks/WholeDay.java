@@ -10,7 +10,8 @@ import org.cupwright.rotation.counting.CheapestChoice.Choice;
 import org.cupwright.rotation.counting.Option;
 
 /**
- * Chooses all holes of one day anew, those apart that stay from the day before, while the other days are as they are: exactly, as the plan of one day does, with what each
+ * Chooses all holes of one day anew, those apart that stay from the day before, while the other days are as they
+ * are: exactly, as the plan of one day does, with what each
  * choice does to the days before and after in its price.
  *
  * <p>Evenness of difficulty over the days takes no part, and of two holes on one green each is priced with the other

@@ -103,8 +103,7 @@ final class MadeWeeks {
             boolean changes = everyDay || random.nextInt(3) == 0;
             known.add(new GreenDay(ground(random, day), wishes(random), changes));
         }
-        boolean inUse =
-                !past.isEmpty() && past.get(past.size() - 1).leftOn().isEmpty();
+        boolean inUse = !past.isEmpty() && past.get(past.size() - 1).leftOn().isEmpty();
         if (inUse && !known.get(0).changes()) {
             MapPoint at = past.get(past.size() - 1).at();
             Candidate there = MadeGreens.good(at.east(), at.north(), DifficultyClass.MEDIUM);

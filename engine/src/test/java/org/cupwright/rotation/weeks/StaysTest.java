@@ -40,7 +40,9 @@ class StaysTest {
     private static GreenWeeks with(GreenWeeks green, int day, GroundItem item) {
         GroundOnDay ground = new GroundOnDay(MadeWeeks.FIRST.plusDays(day), List.of(item));
         return MadeWeeks.with(
-                green, day, new GreenDay(ground, Wishes.none(), green.days().get(day).changes()));
+                green,
+                day,
+                new GreenDay(ground, Wishes.none(), green.days().get(day).changes()));
     }
 
     private static GroundItem closed(double east, double north, double metres, int day) {
@@ -68,8 +70,7 @@ class StaysTest {
     void aHoleStaysUntilTheNextChangeDay() {
         assertThat(begins(green("x.x.x..", MadeWeeks.lattice(4)), POLICY)).containsExactly(0, 0, 2, 2, 4, 4, 4);
         List<DayPlan> plan = plan(green("x.x.x..", MadeWeeks.lattice(4)));
-        List<PlannedHole> holes =
-                plan.stream().map(day -> day.holes().get(0)).toList();
+        List<PlannedHole> holes = plan.stream().map(day -> day.holes().get(0)).toList();
         assertThat(holes.stream().map(hole -> hole.candidate().at()).distinct()).hasSize(3);
         assertThat(holes.get(1).candidate().at())
                 .isEqualTo(holes.get(0).candidate().at());
@@ -118,11 +119,7 @@ class StaysTest {
         List<GreenDay> days = new ArrayList<>(made.days());
         days.set(0, new GreenDay(days.get(0).ground(), there, false));
         GreenWeeks green = new GreenWeeks(
-                "1",
-                made.candidates(),
-                List.of(new PastHole(at, saturday, Optional.empty())),
-                Optional.empty(),
-                days);
+                "1", made.candidates(), List.of(new PastHole(at, saturday, Optional.empty())), Optional.empty(), days);
         PlannedHole monday = plan(green).get(0).holes().get(0);
         assertThat(monday.candidate().at()).isEqualTo(at);
         assertThat(monday.since()).contains(saturday);
