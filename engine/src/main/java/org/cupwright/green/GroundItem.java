@@ -9,7 +9,7 @@ import org.locationtech.jts.geom.Geometry;
  *
  * @param kind what it is
  * @param place a point (for old holes and plugs) or an area, in the course's frame
- * @param since the day it came to be, when known; of old holes the day the hole was cut
+ * @param since the day it came to be, when known; of old holes the last day on which they were played to
  * @param until the last day it counts; empty while nobody has ended it
  */
 public record GroundItem(Kind kind, Geometry place, Optional<LocalDate> since, Optional<LocalDate> until) {

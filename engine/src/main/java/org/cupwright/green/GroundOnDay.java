@@ -32,7 +32,7 @@ public record GroundOnDay(LocalDate day, List<GroundItem> items) {
     /**
      * Where the last holes were, newest first, whether they still rest or not; holes without a date come last.
      *
-     * @param days how many days ago a hole was cut at most
+     * @param days how many days ago a hole was played to at most
      */
     public List<MapPoint> lastHoles(int atMost, int days) {
         LocalDate from = day.minusDays(days);

@@ -1,9 +1,13 @@
 package org.cupwright.policy;
 
 import java.math.BigDecimal;
+import java.time.DayOfWeek;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -67,6 +71,26 @@ public record SettingType<T>(Function<String, Optional<T>> reader, Function<T, S
                 text -> ranked(choices, text),
                 value -> value.stream().map(EnumNames::lowerCamel).collect(Collectors.joining(" ")),
                 accepts("ranking", names(choices)));
+    }
+
+    /** Days of the week, at least one, each at most once, as {@code mon wed fri}; longer names are taken too. */
+    public static SettingType<Set<DayOfWeek>> weekdays() {
+        return new SettingType<>(
+                WeekdayNames::read,
+                WeekdayNames::write,
+                accepts("weekdays", new Name(WeekdayNames.write(EnumSet.allOf(DayOfWeek.class)))));
+    }
+
+    /**
+     * A value for each of some holes, as {@code 7=mon fri; 12=tue}: those that are not named have none.
+     *
+     * @param each what one hole may have; its text has no semicolon and no equals sign
+     */
+    public static <T> SettingType<SortedMap<String, T>> byHole(SettingType<T> each) {
+        return new SettingType<>(
+                text -> ByHole.read(text, each),
+                value -> ByHole.write(value, each),
+                accepts("byHole", new Message.Said(List.of(each.accepts()))));
     }
 
     /** Any text of at most so many characters, without line breaks. */

@@ -78,8 +78,14 @@ public final class Aims {
         return policy.get(RotationPolicy.LEFT_RIGHT_APART);
     }
 
-    /** A term of one position, in its own unit; 0 for the terms of the whole day. */
+    /**
+     * A term of one position, in its own unit; 0 for the terms of the whole day, and for a hole that stays: what it
+     * cost was paid on the day it was cut.
+     */
     public double ofPosition(Term term, Candidate candidate, GreenCandidates green) {
+        if (green.wishes().stays()) {
+            return 0;
+        }
         double away = green.yesterday().map(candidate.at()::distanceMetres).orElse(Double.POSITIVE_INFINITY);
         return switch (term) {
             case NEAR_YESTERDAY -> Math.max(0, leastFromYesterdayMetres() - away);

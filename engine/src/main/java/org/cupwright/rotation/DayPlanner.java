@@ -115,7 +115,8 @@ public final class DayPlanner {
                     chosen.candidate(),
                     green.locked(),
                     reasons.of(green, chosen),
-                    alternatives.of(green, chosen)));
+                    alternatives.of(green, chosen),
+                    green.from().wishes().since()));
         }
         return holes;
     }

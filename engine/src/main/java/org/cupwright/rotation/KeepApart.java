@@ -121,8 +121,11 @@ final class KeepApart {
     private static GreenCandidates keptOff(GreenCandidates green, MapPoint at, double least) {
         List<Circle> forbidden = new ArrayList<>(green.wishes().forbidden());
         forbidden.add(new Circle(at, Math.nextDown(least)));
-        return green.withWishes(
-                new Wishes(green.wishes().locked(), forbidden, green.wishes().closed()));
+        return green.withWishes(new Wishes(
+                green.wishes().locked(),
+                forbidden,
+                green.wishes().closed(),
+                green.wishes().since()));
     }
 
     private static Message nearEachOther(SharedGreen pair, DayPlan plan, Aims aims) {

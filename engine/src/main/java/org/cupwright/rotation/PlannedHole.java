@@ -1,5 +1,6 @@
 package org.cupwright.rotation;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,9 +17,15 @@ import org.cupwright.rotation.candidate.Candidate;
  * @param reasons why there, most telling first; keys begin with {@code rotation.reason.}
  * @param alternative the next best position of another kind on this green; empty for a locked hole and where there is
  *     none
+ * @param since the day on which it was cut, where it stays; empty where it is cut on the day
  */
 public record PlannedHole(
-        String hole, Candidate candidate, boolean locked, List<Message> reasons, Optional<Alternative> alternative) {
+        String hole,
+        Candidate candidate,
+        boolean locked,
+        List<Message> reasons,
+        Optional<Alternative> alternative,
+        Optional<LocalDate> since) {
     public PlannedHole {
         reasons = List.copyOf(reasons);
     }

@@ -1,5 +1,6 @@
 package org.cupwright.rotation;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.cupwright.holelocation.RuleResult;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Argument;
 import org.cupwright.message.Message.Count;
+import org.cupwright.message.Message.Day;
 import org.cupwright.message.Message.Length;
 import org.cupwright.message.Message.Translated;
 import org.cupwright.policy.EnumNames;
@@ -32,6 +34,12 @@ final class Reasons {
     List<Message> of(OpenGreen green, Appraised chosen) {
         Candidate candidate = chosen.candidate();
         List<Message> reasons = new ArrayList<>();
+        Optional<LocalDate> since = green.from().wishes().since();
+        if (since.isPresent()) {
+            reasons.add(reason("stays", new Day(since.get())));
+            reasons.addAll(rules(candidate.judgement()));
+            return reasons;
+        }
         if (green.locked()) {
             reasons.add(reason("locked"));
         }

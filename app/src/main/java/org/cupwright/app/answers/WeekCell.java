@@ -23,7 +23,8 @@ public record WeekCell(Texts texts, Optional<StoredHole> hole) {
         SET_ASIDE,
         CARE,
         ASKED,
-        FIXED
+        FIXED,
+        STAYS
     }
 
     /** The third of the green; empty where there is no hole, or no line of play. */
@@ -80,7 +81,9 @@ public record WeekCell(Texts texts, Optional<StoredHole> hole) {
             } else if (planned.position().judgement().verdict() != Verdict.PASS) {
                 signs.add(Sign.CARE);
             }
-            if (planned.askedBy().isPresent()) {
+            if (planned.stays()) {
+                signs.add(Sign.STAYS);
+            } else if (planned.askedBy().isPresent()) {
                 signs.add(Sign.ASKED);
             } else if (planned.locked()) {
                 signs.add(Sign.FIXED);

@@ -46,7 +46,8 @@ public record WeeksText(Texts texts) {
         for (int from = 0; from < plans.size(); from += DAYS_A_WEEK) {
             week(plans.subList(from, Math.min(plans.size(), from + DAYS_A_WEEK)), holes, lines.gap());
         }
-        return lines.gap().wrapped("", texts.say("weeks.signs"));
+        boolean stays = plans.stream().flatMap(plan -> plan.holes().stream()).anyMatch(StoredHole::stays);
+        return lines.gap().wrapped("", texts.say(stays ? "weeks.signsStay" : "weeks.signs"));
     }
 
     private String stopped(PlanWeeks.Found found) {
@@ -66,7 +67,7 @@ public record WeeksText(Texts texts) {
                 standing.add(day);
             }
             for (StoredHole hole : plan.holes()) {
-                if (!hole.position().judgement().setAside().isEmpty()) {
+                if (!hole.stays() && !hole.position().judgement().setAside().isEmpty()) {
                     resting.computeIfAbsent(hole.hole(), key -> new ArrayList<>())
                             .add(day);
                 }
@@ -100,8 +101,11 @@ public record WeeksText(Texts texts) {
                 .flatMap(plan -> plan.holes().stream())
                 .filter(hole -> hole.position().judgement().verdict() == Verdict.CAUTION)
                 .count();
-        long all = plans.stream().mapToLong(plan -> plan.holes().size()).sum();
-        return texts.say("weeks.even", thirds, plans.size(), care, all);
+        List<StoredHole> all =
+                plans.stream().flatMap(plan -> plan.holes().stream()).toList();
+        String even = texts.say("weeks.even", thirds, plans.size(), care, all.size());
+        long stay = all.stream().filter(StoredHole::stays).count();
+        return stay == 0 ? even : even + " " + texts.say("weeks.stay", stay);
     }
 
     private void week(List<StoredPlan> plans, List<String> holes, Lines lines) {
@@ -119,12 +123,12 @@ public record WeeksText(Texts texts) {
         return texts.weekday(date);
     }
 
-    /** Where a hole is in two short words, and whether it asks for care; {@code –} where it is not. */
+    /** Where a hole is in two short words, whether it asks for care, and whether it stays; {@code –} where it is not. */
     private String cell(Optional<StoredHole> hole) {
         WeekCell cell = new WeekCell(texts, hole);
         return cell.area()
                 + cell.signs().stream()
-                        .filter(sign -> sign == Sign.SET_ASIDE || sign == Sign.CARE)
+                        .filter(sign -> sign == Sign.SET_ASIDE || sign == Sign.CARE || sign == Sign.STAYS)
                         .map(cell::say)
                         .collect(Collectors.joining());
     }

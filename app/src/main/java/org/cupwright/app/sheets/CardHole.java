@@ -93,6 +93,9 @@ final class CardHole {
                     "sheet.card.toFill",
                     hole.lastHole().map(words::whole).orElseGet(() -> texts.say("sheet.card.unknown")));
         }
+        if (hole.since().isPresent()) {
+            return texts.say("sheet.card.stays", texts.day(hole.since().get()));
+        }
         return hole.lastHole()
                 .map(place -> texts.say("sheet.card.plug", words.whole(place)))
                 .or(() -> hole.roughHole().map(part -> texts.say("sheet.card.plugRoughly", words.part(part))))

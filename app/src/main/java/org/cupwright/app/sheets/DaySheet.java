@@ -15,6 +15,7 @@ import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.storage.JudgedPosition;
+import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.Loop;
@@ -129,7 +130,8 @@ public record DaySheet(
                 green.roughHole().map(RoughHole::part),
                 drawing.withSpots(spot.stream().toList()),
                 notices.stream().anyMatch(notice -> notice.kind() == Notice.Kind.TEMPORARY),
-                notices.stream().map(first::says).toList());
+                notices.stream().map(first::says).toList(),
+                paper.plan().find(hole.id()).flatMap(StoredHole::since));
     }
 
     private static SheetHole.Cut cut(GreenOnDay green, JudgedPosition position, Policy policy) {

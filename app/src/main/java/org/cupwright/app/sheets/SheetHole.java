@@ -1,5 +1,6 @@
 package org.cupwright.app.sheets;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,6 +23,7 @@ import org.cupwright.settingout.PacedPlace;
  * @param drawing the green with what lies on it
  * @param temporary whether the hole is played to a temporary green
  * @param notices what has to be known at this hole, the gravest first
+ * @param since the day on which the hole was cut, where it stays as it is; empty where it is changed
  */
 public record SheetHole(
         String hole,
@@ -30,7 +32,8 @@ public record SheetHole(
         Optional<CutSomewhere> roughHole,
         GreenDrawing drawing,
         boolean temporary,
-        List<String> notices) {
+        List<String> notices,
+        Optional<LocalDate> since) {
     public SheetHole {
         notices = List.copyOf(notices);
     }

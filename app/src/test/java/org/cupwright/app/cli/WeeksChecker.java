@@ -21,6 +21,11 @@ final class WeeksChecker {
     private static final int MOST_LEFT_RIGHT = 2;
 
     private record Hole(LocalDate day, String hole, double east, double north, JsonNode node) {
+        /** Whether it is the hole of the day before. */
+        boolean stays() {
+            return !node.path("staysSince").isNull();
+        }
+
         double from(Hole other) {
             return Math.hypot(east - other.east, north - other.north);
         }
@@ -69,6 +74,7 @@ final class WeeksChecker {
             balanced(date, thirds, sides);
         }
         rested();
+        stayed();
         return faults;
     }
 
@@ -94,12 +100,31 @@ final class WeeksChecker {
         }
     }
 
-    /** A hole is left on the day after it was cut. */
+    /** A hole that stays is where it was the day before, and was cut when that says. */
+    private void stayed() {
+        for (Hole stays : holes) {
+            for (Hole before : holes) {
+                boolean yesterday =
+                        before.hole.equals(stays.hole) && before.day.plusDays(1).equals(stays.day);
+                if (yesterday
+                        && stays.stays()
+                        && (before.from(stays) > 0 || !since(before).equals(since(stays)))) {
+                    faults.add("hole " + stays.hole + " stays on " + stays.day + " where it was not the day before");
+                }
+            }
+        }
+    }
+
+    private static LocalDate since(Hole hole) {
+        return hole.stays() ? LocalDate.parse(hole.node.path("staysSince").asString()) : hole.day;
+    }
+
+    /** A hole is left on the day after the last on which it was there; one that stays is not left. */
     private void rested() {
         for (Hole earlier : holes) {
             for (Hole later : holes) {
                 long days = ChronoUnit.DAYS.between(earlier.day, later.day);
-                boolean rests = days > 0 && days <= restDays && earlier.hole.equals(later.hole);
+                boolean rests = days > 0 && days <= restDays && earlier.hole.equals(later.hole) && !later.stays();
                 if (rests && earlier.from(later) < REST_METRES && !later.setAside("oldHole")) {
                     faults.add("hole " + later.hole + ": " + later.day + " is " + earlier.from(later) + " m from "
                             + earlier.day);
@@ -108,9 +133,10 @@ final class WeeksChecker {
         }
     }
 
-    /** Holes for which something was set aside. */
+    /** Holes that are cut though something had to be set aside. */
     long setAside() {
         return holes.stream()
+                .filter(hole -> !hole.stays())
                 .filter(hole -> !hole.node.path("setAside").isEmpty())
                 .count();
     }

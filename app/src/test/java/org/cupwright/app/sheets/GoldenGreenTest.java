@@ -210,7 +210,14 @@ class GoldenGreenTest {
                 Set.of(),
                 Optional.empty());
         return new SheetHole(
-                hole.id(), Optional.of(cut), Optional.empty(), Optional.empty(), drawing(green), false, List.of());
+                hole.id(),
+                Optional.of(cut),
+                Optional.empty(),
+                Optional.empty(),
+                drawing(green),
+                false,
+                List.of(),
+                Optional.empty());
     }
 
     private static GreenJudge judge(Hole hole) {

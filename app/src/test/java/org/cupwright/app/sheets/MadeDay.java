@@ -74,7 +74,8 @@ final class MadeDay {
                                 new OldHoleOnMap(last, 1))
                         .withSpots(List.of(spot)),
                 false,
-                notices(hole.id()));
+                notices(hole.id()),
+                Optional.empty());
     }
 
     /** The same day with more to know than the first quarter holds, before the round and at two holes. */
@@ -107,7 +108,14 @@ final class MadeDay {
 
     private static SheetHole noticed(SheetHole hole, boolean temporary, List<String> notices) {
         return new SheetHole(
-                hole.hole(), hole.cut(), hole.lastHole(), hole.roughHole(), hole.drawing(), temporary, notices);
+                hole.hole(),
+                hole.cut(),
+                hole.lastHole(),
+                hole.roughHole(),
+                hole.drawing(),
+                temporary,
+                notices,
+                Optional.empty());
     }
 
     private static List<String> notices(String hole) {

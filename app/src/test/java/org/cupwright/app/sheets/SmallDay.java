@@ -78,16 +78,25 @@ final class SmallDay {
     }
 
     static SheetHole hole(String name, Optional<SheetHole.Cut> cut, Optional<PlaceOnGreen> last, String... notices) {
-        return new SheetHole(name, cut, last, Optional.empty(), drawing(name), false, List.of(notices));
+        return new SheetHole(
+                name, cut, last, Optional.empty(), drawing(name), false, List.of(notices), Optional.empty());
     }
 
     static SheetHole rough(String name, CutSomewhere part) {
         return new SheetHole(
-                name, Optional.empty(), Optional.empty(), Optional.of(part), drawing(name), false, List.of());
+                name,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(part),
+                drawing(name),
+                false,
+                List.of(),
+                Optional.empty());
     }
 
     static SheetHole temporary(String name, SheetHole.Cut cut, Optional<PlaceOnGreen> last) {
-        return new SheetHole(name, Optional.of(cut), last, Optional.empty(), drawing(name), true, List.of());
+        return new SheetHole(
+                name, Optional.of(cut), last, Optional.empty(), drawing(name), true, List.of(), Optional.empty());
     }
 
     private static GreenDrawing drawing(String name) {

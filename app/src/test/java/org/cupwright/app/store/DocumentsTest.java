@@ -58,7 +58,9 @@ class DocumentsTest {
         JsonNode document = JsonMapper.shared().readTree(plan);
         ((ObjectNode) document.path("basis")).putNull("speedFrom").putNull("rainFrom");
         document.findParents("restsOn").forEach(judgement -> ((ObjectNode) judgement).putNull("word"));
-        document.path("holes").forEach(hole -> ((ObjectNode) hole).putNull("askedBy"));
+        document.path("holes")
+                .forEach(hole ->
+                        ((ObjectNode) hole).putNull("askedBy").putNull("since").putNull("area"));
         ((ObjectNode) document).putArray("asked");
         return document;
     }

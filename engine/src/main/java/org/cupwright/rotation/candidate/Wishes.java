@@ -1,5 +1,6 @@
 package org.cupwright.rotation.candidate;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.course.MapPoint;
@@ -11,13 +12,23 @@ import org.cupwright.course.MapPoint;
  *     care, and reported where the rules say not to cut there
  * @param forbidden ground on which the hole is not to be that day
  * @param closed whether the green is not in play
+ * @param since the day on which the hole was cut that stays at the locked position: nobody cuts there that day; empty
+ *     where the hole is changed
  */
-public record Wishes(Optional<Candidate> locked, List<Circle> forbidden, boolean closed) {
+public record Wishes(Optional<Candidate> locked, List<Circle> forbidden, boolean closed, Optional<LocalDate> since) {
+    /** A hole that is changed. */
+    public Wishes(Optional<Candidate> locked, List<Circle> forbidden, boolean closed) {
+        this(locked, forbidden, closed, Optional.empty());
+    }
+
     public Wishes {
         forbidden = List.copyOf(forbidden);
         if (closed && locked.isPresent()) {
             throw new IllegalArgumentException(
                     "a closed green has no hole to lock at " + locked.get().at() + "; open the green or drop the lock");
+        }
+        if (since.isPresent() && locked.isEmpty()) {
+            throw new IllegalArgumentException("a hole that stays since " + since.get() + " is locked where it is");
         }
     }
 
@@ -27,6 +38,16 @@ public record Wishes(Optional<Candidate> locked, List<Circle> forbidden, boolean
 
     public static Wishes greenClosed() {
         return new Wishes(Optional.empty(), List.of(), true);
+    }
+
+    /** The hole stays where it was cut. */
+    public static Wishes stays(Candidate at, LocalDate since) {
+        return new Wishes(Optional.of(at), List.of(), false, Optional.of(since));
+    }
+
+    /** Whether the hole is where it was the day before. */
+    public boolean stays() {
+        return since.isPresent();
     }
 
     /** The ground about a point, its rim included. */

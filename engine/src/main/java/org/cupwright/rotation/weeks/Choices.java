@@ -62,30 +62,40 @@ final class Choices {
         return Tally.holes(tallies[day]);
     }
 
-    /** By how much the whole plan would be dearer with the hole of a green elsewhere on a day. */
+    /** By how much the plan would be dearer with the hole of a green elsewhere on a day, and as long as it stays. */
     long change(int green, int day, int spot) {
-        return balanceWith(green, day, spot) - balances[day] + greenChange(green, day, spot);
+        Stays stays = model.table(green).stays();
+        long change = greenChange(green, day, spot);
+        for (int on = stays.begin(day); on < stays.end(day); on++) {
+            change += balanceWith(green, on, spot) - balances[on];
+        }
+        return change;
     }
 
     /** The same, of what the greens cost by themselves. */
     long greenChange(int green, int day, int spot) {
-        int before = chosen[green][day];
-        chosen[green][day] = spot;
+        Stays stays = model.table(green).stays();
+        int begin = stays.begin(day);
+        int before = chosen[green][begin];
+        Arrays.fill(chosen[green], begin, stays.end(day), spot);
         long change = 0;
         for (int other : model.sharing(green)) {
-            GreenCosts costsOf = model.green(other);
-            for (int later = day; later <= model.green(green).reach(day); later++) {
-                change += priced(costsOf, other, later) - costs[other][later];
+            for (int later = begin; later <= model.green(green).reach(begin); later++) {
+                change += priced(other, later) - costs[other][later];
             }
         }
-        chosen[green][day] = before;
+        Arrays.fill(chosen[green], begin, stays.end(day), before);
         return change;
     }
 
-    private long priced(GreenCosts costsOf, int green, int day) {
-        int spot = chosen[green][day];
+    /** What a hole costs is paid on the day it is cut. */
+    private long priced(int green, int day) {
         work++;
-        return spot == GreenTable.NONE ? 0 : costsOf.cost(day, spot, chosen);
+        int spot = chosen[green][day];
+        if (spot == GreenTable.NONE || !model.table(green).stays().cut(day)) {
+            return 0;
+        }
+        return model.green(green).cost(day, spot, chosen);
     }
 
     private long balanceWith(int green, int day, int spot) {
@@ -108,8 +118,23 @@ final class Choices {
                 + (spot == GreenTable.NONE ? 0 : table.leaveOff(spot));
     }
 
-    /** Puts the hole of a green elsewhere on a day. */
+    /** Puts the hole of a green elsewhere on a day, and on all days of its stay. */
     void put(int green, int day, int spot) {
+        Stays stays = model.table(green).stays();
+        int begin = stays.begin(day);
+        for (int on = begin; on < stays.end(day); on++) {
+            balance(green, on, spot);
+        }
+        for (int other : model.sharing(green)) {
+            for (int later = begin; later <= model.green(green).reach(begin); later++) {
+                long cost = priced(other, later);
+                total += cost - costs[other][later];
+                costs[other][later] = cost;
+            }
+        }
+    }
+
+    private void balance(int green, int day, int spot) {
         long tally = tallyWith(green, day, spot);
         leaves[day] = leaveWith(green, day, spot);
         tallies[day] = tally;
@@ -117,14 +142,6 @@ final class Choices {
         total += balance - balances[day];
         balances[day] = balance;
         chosen[green][day] = spot;
-        for (int other : model.sharing(green)) {
-            GreenCosts costsOf = model.green(other);
-            for (int later = day; later <= model.green(green).reach(day); later++) {
-                long cost = priced(costsOf, other, later);
-                total += cost - costs[other][later];
-                costs[other][later] = cost;
-            }
-        }
     }
 
     /** The greens that have holes on resting ground. */

@@ -22,10 +22,14 @@ final class CountedBounds {
     private final WeeksModel model;
 
     /** A day is like another if its greens offer the same, and the same is wanted of it. */
-    private record Day(Aims aims, List<int[]> offered, List<boolean[]> care) {
+    private record Day(Aims aims, List<int[]> offered, List<boolean[]> care, List<Boolean> cut) {
         @Override
         public boolean equals(Object other) {
-            return other instanceof Day day && aims == day.aims && same(offered, day.offered) && same(care, day.care);
+            return other instanceof Day day
+                    && aims == day.aims
+                    && same(offered, day.offered)
+                    && same(care, day.care)
+                    && cut.equals(day.cut);
         }
 
         /** A table hands out the same array for days that are alike. */
@@ -68,11 +72,13 @@ final class CountedBounds {
     private Day key(int day) {
         List<int[]> offered = new ArrayList<>();
         List<boolean[]> care = new ArrayList<>();
+        List<Boolean> cut = new ArrayList<>();
         for (int green = 0; green < model.greenCount(); green++) {
             offered.add(model.table(green).offered(day));
             care.add(model.table(green).care(day));
+            cut.add(model.table(green).cut(day));
         }
-        return new Day(model.aims(day), offered, care);
+        return new Day(model.aims(day), offered, care, cut);
     }
 
     private Least least(int day) {
@@ -115,6 +121,9 @@ final class CountedBounds {
     private double sum(int day, OfGreen holes) {
         double sum = 0;
         for (int green = 0; green < model.greenCount(); green++) {
+            if (!model.table(green).cut(day)) {
+                continue; // what a hole costs is paid on the day it is cut
+            }
             IntToLongFunction of = holes.of(green);
             sum += Arrays.stream(model.table(green).offered(day))
                     .mapToLong(of::applyAsLong)

@@ -53,7 +53,7 @@ final class Easings {
                         || !day.wishes().forbidden().isEmpty())) {
             steps.add(new Step(Easing.ALL_GROUND, rest, resting(changed(Easings::opened), request.rests())));
         }
-        if (has(day -> day.wishes().locked().isPresent())) {
+        if (has(day -> day.changes() && day.wishes().locked().isPresent())) {
             steps.add(new Step(Easing.NOTHING_FIXED, rest, resting(changed(Easings::unfixed), request.rests())));
         }
         boolean enough = false;
@@ -101,12 +101,17 @@ final class Easings {
                         .filter(item -> !CLOSING.contains(item.kind()))
                         .toList());
         Wishes wishes = day.wishes();
-        return new GreenDay(ground, new Wishes(wishes.locked(), List.of(), wishes.closed()));
+        return new GreenDay(
+                ground, new Wishes(wishes.locked(), List.of(), wishes.closed(), wishes.since()), day.changes());
     }
 
     private static GreenDay unfixed(GreenDay day) {
         Wishes wishes = day.wishes();
-        return new GreenDay(day.ground(), new Wishes(Optional.empty(), wishes.forbidden(), wishes.closed()));
+        boolean stays = !day.changes() && wishes.locked().isPresent();
+        return stays
+                ? day
+                : new GreenDay(
+                        day.ground(), new Wishes(Optional.empty(), wishes.forbidden(), wishes.closed()), day.changes());
     }
 
     private int resting(List<GreenWeeks> changed, RestDays rests) {

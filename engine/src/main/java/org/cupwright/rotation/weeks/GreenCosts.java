@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.DistancePolicy;
@@ -18,18 +19,44 @@ final class GreenCosts {
     private static final class Source {
         private final int number;
         private final float[][] apart;
+        private final Clock clock;
 
         /** By day: the first day of the plan whose hole counts among the last. */
         private final int[] lastFrom;
 
-        /** By day: the first day of the plan whose hole matters at all. */
-        private final int[] from;
+        /** By day: the days before it whose holes matter, each the first of a stay that is over. */
+        private final int[][] matter;
 
-        private Source(int number, float[][] apart, int days) {
+        private Source(int number, float[][] apart, Clock clock, int days) {
             this.number = number;
             this.apart = apart;
+            this.clock = clock;
             this.lastFrom = new int[days];
-            this.from = new int[days];
+            this.matter = new int[days][];
+        }
+    }
+
+    /** How long the ground about the holes of a green rests and their plugs show, by the day they were cut. */
+    private static final class Clock {
+        private final Stays stays;
+        private final int[] restsUntil;
+        private final int[] plugUntil;
+        private final double[][] restLeft;
+
+        private Clock(Stays stays, PlanCalendar calendar) {
+            int days = calendar.size();
+            this.stays = stays;
+            this.restsUntil = new int[days];
+            this.plugUntil = new int[days];
+            this.restLeft = new double[days][days];
+            for (int day = 0; day < days; day++) {
+                LocalDate left = stays.leftOn(day);
+                restsUntil[day] = calendar.restsUntil(left);
+                plugUntil[day] = calendar.plugShowsUntil(left);
+                for (int later = day + 1; later <= restsUntil[day]; later++) {
+                    restLeft[day][later] = calendar.restLeft(left, later);
+                }
+            }
         }
     }
 
@@ -38,9 +65,6 @@ final class GreenCosts {
     private final List<Source> sources = new ArrayList<>();
     private final PastDistances past;
     private final Optional<MapPoint> before;
-    private final int[] restsUntil;
-    private final int[] plugUntil;
-    private final double[][] restLeft;
     private final int[] reach;
     private final long[] sameThird;
 
@@ -51,17 +75,9 @@ final class GreenCosts {
         this.prices = prices;
         List<GreenTable> here = numbers.stream().map(tables::get).toList();
         LastHoles last = new LastHoles(
-                calendar,
-                here.stream().map(table -> table.green().past()).toList(),
-                here.stream().map(GreenTable::openDays).toList(),
-                policy.get(DistancePolicy.LAST_HOLES),
-                policy.get(DistancePolicy.LAST_HOLES_DAYS));
+                calendar, here, policy.get(DistancePolicy.LAST_HOLES), policy.get(DistancePolicy.LAST_HOLES_DAYS));
         this.past = new PastDistances(
-                green,
-                here.stream().flatMap(table -> table.green().past().stream()).toList(),
-                last,
-                calendar,
-                prices);
+                green, here.stream().flatMap(table -> table.past().stream()).toList(), last, calendar, prices);
         this.before = green.green().yesterday();
         this.sameThird = new long[green.size()];
         for (int spot = 0; spot < sameThird.length; spot++) {
@@ -70,51 +86,43 @@ final class GreenCosts {
             sameThird[spot] = same ? prices.sameThird() : 0;
         }
         int days = calendar.size();
-        this.restsUntil = new int[days];
-        this.plugUntil = new int[days];
-        this.restLeft = new double[days][days];
-        for (int day = 0; day < days; day++) {
-            clocks(day, calendar);
-        }
         for (int source = 0; source < numbers.size(); source++) {
-            sources.add(source(source, numbers.get(source), green.apart(here.get(source)), last, days));
+            GreenTable other = here.get(source);
+            Clock clock = new Clock(other.stays(), calendar);
+            sources.add(source(source, new Source(numbers.get(source), green.apart(other), clock, days), last));
         }
         this.reach = reaches(days);
     }
 
-    private void clocks(int day, PlanCalendar calendar) {
-        LocalDate left = calendar.leftOn(day);
-        restsUntil[day] = calendar.restsUntil(left);
-        plugUntil[day] = calendar.plugShowsUntil(left);
-        for (int later = day + 1; later <= restsUntil[day]; later++) {
-            restLeft[day][later] = calendar.restLeft(left, later);
-        }
-    }
-
-    private Source source(int place, int number, float[][] apart, LastHoles last, int days) {
-        Source source = new Source(number, apart, days);
-        for (int day = 0; day < days; day++) {
-            source.lastFrom[day] = last.from(place, day);
-            int from = Math.min(source.lastFrom[day], Math.max(0, day - 1));
-            for (int earlier = 0; earlier < day; earlier++) {
-                boolean counts = restsUntil[earlier] >= day || plugUntil[earlier] >= day;
-                from = counts ? Math.min(from, earlier) : from;
-            }
-            source.from[day] = from;
+    private static Source source(int place, Source source, LastHoles last) {
+        Clock clock = source.clock;
+        for (int day = 0; day < source.matter.length; day++) {
+            int today = day;
+            int lastFrom = last.from(place, day);
+            source.lastFrom[day] = lastFrom;
+            source.matter[day] = IntStream.range(0, day)
+                    .filter(clock.stays::begins)
+                    .filter(earlier -> clock.stays.end(earlier) <= today)
+                    .filter(earlier -> clock.restsUntil[earlier] >= today
+                            || clock.plugUntil[earlier] >= today
+                            || earlier >= lastFrom)
+                    .toArray();
         }
         return source;
     }
 
-    /** By day: the last day on which its hole still matters. */
+    /** By first day of a stay: the last day on which its hole still matters, and be it as yesterday's. */
     private int[] reaches(int days) {
+        Stays stays = green.stays();
         int[] last = new int[days];
         for (int day = 0; day < days; day++) {
-            last[day] = day;
+            last[day] = Math.min(days - 1, stays.end(day));
             for (int later = day + 1; later < days; later++) {
                 int now = later;
                 int of = day;
-                boolean matters = sources.stream().anyMatch(source -> source.from[now] <= of);
-                last[day] = matters ? later : last[day];
+                boolean matters = sources.stream()
+                        .anyMatch(source -> source.matter[now].length > 0 && source.matter[now][0] <= of);
+                last[day] = matters ? Math.max(last[day], later) : last[day];
             }
         }
         return last;
@@ -124,9 +132,9 @@ final class GreenCosts {
         return green;
     }
 
-    /** The last day on which ground rests about a hole that was cut on a day. */
+    /** The last day on which ground rests about the hole of a day. */
     int restsUntil(int day) {
-        return restsUntil[day];
+        return sources.get(0).clock.restsUntil[day];
     }
 
     /** Whether a spot lies on ground that rests about a hole before the plan. */
@@ -140,7 +148,7 @@ final class GreenCosts {
     }
 
     /**
-     * The cost of one hole on one day.
+     * The cost of one hole on the day it is cut.
      *
      * @param chosen by green and day, which spot has the hole; {@link GreenTable#NONE} where none does
      */
@@ -153,19 +161,20 @@ final class GreenCosts {
             Source source = sources.get(i);
             int[] holes = chosen[source.number];
             float[] apart = source.apart[spot];
-            for (int earlier = day - 1; earlier >= source.from[day]; earlier--) {
+            Clock clock = source.clock;
+            for (int earlier : source.matter[day]) {
                 if (holes[earlier] == GreenTable.NONE) {
                     continue;
                 }
                 double metres = apart[holes[earlier]];
-                if (day <= restsUntil[earlier]) {
+                if (day <= clock.restsUntil[earlier]) {
                     resting = Math.min(resting, metres);
-                    cost += metres < prices.restMetres ? prices.resting(restLeft[earlier][day]) : 0;
+                    cost += metres < prices.restMetres ? prices.resting(clock.restLeft[earlier][day]) : 0;
                 }
                 if (earlier >= source.lastFrom[day]) {
                     last = Math.min(last, metres);
                 }
-                if (earlier < day - 1 && day <= plugUntil[earlier]) {
+                if (clock.stays.end(earlier) < day && day <= clock.plugUntil[earlier]) {
                     plug = Math.min(plug, metres);
                 }
             }

@@ -4,16 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.cupwright.course.MapPoint;
-import org.cupwright.green.GroundOnDay;
-import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.Aims;
 import org.cupwright.rotation.Appraised;
-import org.cupwright.rotation.Choosable;
 import org.cupwright.rotation.candidate.Candidate;
-import org.cupwright.rotation.candidate.GreenCandidates;
 
 /** The spots of one green by number, what each is, and which of them every day offers. Immutable once made. */
 final class GreenTable {
@@ -25,6 +20,7 @@ final class GreenTable {
     private final Map<MapPoint, Integer> numbers = new HashMap<>();
     private final int[][] offered;
     private final boolean[][] care;
+    private final Stays stays;
     private final long[] own;
     private final long[] tally;
     private final double[] room;
@@ -35,19 +31,10 @@ final class GreenTable {
         this.green = green;
         green.candidates().forEach(this::number);
         green.days().forEach(day -> day.wishes().locked().ifPresent(this::number));
-        int days = calendar.size();
-        this.offered = new int[days][];
-        this.care = new boolean[days][];
-        for (int day = 0; day < days; day++) {
-            boolean asBefore =
-                    day > 0 && same(green.days().get(day), green.days().get(day - 1), aims, day);
-            if (asBefore) {
-                offered[day] = offered[day - 1];
-                care[day] = care[day - 1];
-            } else {
-                offer(day, policy, aims.get(day));
-            }
-        }
+        OfferedSpots all = new OfferedSpots(green, calendar, policy, aims, spots, numbers);
+        this.offered = all.offered();
+        this.care = all.care();
+        this.stays = all.stays();
         this.own = spots.stream().mapToLong(prices::own).toArray();
         this.tally = spots.stream().mapToLong(Appraised::tally).toArray();
         this.room = spots.stream().mapToDouble(Candidate::goodWithinMetres).toArray();
@@ -66,32 +53,6 @@ final class GreenTable {
             spots.add(spot);
             return spots.size() - 1;
         });
-    }
-
-    private static boolean same(GreenDay day, GreenDay before, List<Aims> aims, int number) {
-        boolean sameAims = aims.get(number) == aims.get(number - 1);
-        return sameAims && day.wishes().equals(before.wishes()) && counting(day).equals(counting(before));
-    }
-
-    private static List<?> counting(GreenDay day) {
-        GroundOnDay ground = day.ground();
-        return ground.items().stream()
-                .filter(item -> item.countsOn(ground.day()))
-                .toList();
-    }
-
-    private void offer(int day, Policy policy, Aims aims) {
-        GreenDay known = green.days().get(day);
-        OnGround ground = new OnGround(known.ground(), policy);
-        List<Candidate> there = ground.of(green.candidates());
-        GreenCandidates asked = new GreenCandidates(green.hole(), there, Optional.empty(), ground.of(known.wishes()));
-        List<Candidate> choosable = Choosable.of(asked, aims).candidates();
-        offered[day] =
-                choosable.stream().mapToInt(spot -> numbers.get(spot.at())).toArray();
-        care[day] = new boolean[spots.size()];
-        for (Candidate spot : choosable) {
-            care[day][numbers.get(spot.at())] = spot.verdict() != Verdict.PASS;
-        }
     }
 
     GreenWeeks green() {
@@ -119,12 +80,20 @@ final class GreenTable {
         return offered[day].length > 0;
     }
 
-    boolean[] openDays() {
-        boolean[] open = new boolean[offered.length];
-        for (int day = 0; day < open.length; day++) {
-            open[day] = open(day);
-        }
-        return open;
+    /** Which days share one hole. */
+    Stays stays() {
+        return stays;
+    }
+
+    /** Whether a hole is cut on a day: not where it stays, and not where there is none. */
+    boolean cut(int day) {
+        return open(day) && stays.cut(day);
+    }
+
+    /** The holes before the plan that are left by its first day: all but the one that stays. */
+    List<PastHole> past() {
+        List<PastHole> past = green.past();
+        return stays.inherited() ? past.subList(0, past.size() - 1) : past;
     }
 
     /** Whether a spot is to be used with care for what it is or what lies there, old holes apart. */

@@ -28,6 +28,15 @@ public record GreenWeeks(
         days = List.copyOf(days);
     }
 
+    /** The hole in use before the first day, as far as its place is known. */
+    Optional<PastHole> inUse() {
+        boolean known = !past.isEmpty() && yesterdaysThird.isEmpty();
+        return known
+                ? Optional.of(past.get(past.size() - 1))
+                        .filter(hole -> hole.leftOn().isEmpty())
+                : Optional.empty();
+    }
+
     /** Where the hole is before the first day, as far as its place is known. */
     Optional<MapPoint> yesterday() {
         boolean known = !past.isEmpty() && yesterdaysThird.isEmpty();

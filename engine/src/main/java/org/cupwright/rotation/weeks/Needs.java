@@ -41,14 +41,27 @@ final class Needs {
         List<Stage> stages = new ArrayList<>();
         for (int day = 0; day < days; day++) {
             for (int i = 0; i < greens.size(); i++) {
-                if (model.table(greens.get(i)).open(day)) {
+                if (model.table(greens.get(i)).cut(day)) {
                     stages.add(stage(i, day));
                 }
             }
         }
-        GreenCosts costs = model.green(greens.get(0));
-        return new GroundNeed(
-                stages, IntStream.range(0, days).map(costs::restsUntil).toArray());
+        return new GroundNeed(stages, restsUntil(days));
+    }
+
+    /** By day, how long the ground of its holes and of all later ones rests at least. */
+    private int[] restsUntil(int days) {
+        int[] until = new int[days];
+        int least = days - 1;
+        for (int day = days - 1; day >= 0; day--) {
+            for (int green : greens) {
+                if (model.table(green).cut(day)) {
+                    least = Math.min(least, model.green(green).restsUntil(day));
+                }
+            }
+            until[day] = least;
+        }
+        return until;
     }
 
     private Stage stage(int i, int day) {

@@ -9,7 +9,10 @@ import org.cupwright.green.GroundItem;
 import org.cupwright.green.GroundItem.Kind;
 import org.cupwright.green.GroundOnDay;
 
-/** What lies on the greens on the days of a plan, before each day's holes are cut, if all is done as planned. */
+/**
+ * What lies on the greens on the days of a plan, before each day's holes are cut, if all is done as planned: a hole
+ * that stays is none of the old ones.
+ */
 final class PlannedGround {
     private final WeeksModel model;
     private final RestDays rests;
@@ -35,20 +38,23 @@ final class PlannedGround {
         List<GroundItem> items = new ArrayList<>();
         PlanCalendar calendar = model.calendar();
         LocalDate today = calendar.date(day);
-        for (PastHole past : model.table(green).green().past()) {
+        GreenTable table = model.table(green);
+        for (PastHole past : table.past()) {
             LocalDate left = past.leftOn().orElse(calendar.date(0));
-            items.add(hole(past.at(), past.cutOn(), left, today));
+            items.add(hole(past.at(), past.lastDay(calendar.date(0)), left, today));
             if (past.leftOn().isEmpty() && left.isBefore(today)) {
                 items.add(plug(past.at(), left));
             }
         }
+        Stays stays = table.stays();
         for (int earlier = 0; earlier < day; earlier++) {
-            if (choices.chosen(green, earlier) != GreenTable.NONE) {
-                MapPoint at = model.table(green).at(choices.chosen(green, earlier));
-                LocalDate left = calendar.leftOn(earlier);
-                items.add(hole(at, calendar.date(earlier), left, today));
-                if (left.isBefore(today)) {
-                    items.add(plug(at, left));
+            boolean left = stays.begins(earlier) && stays.end(earlier) <= day;
+            if (left && choices.chosen(green, earlier) != GreenTable.NONE) {
+                MapPoint at = table.at(choices.chosen(green, earlier));
+                LocalDate leftOn = stays.leftOn(earlier);
+                items.add(hole(at, calendar.date(stays.end(earlier) - 1), leftOn, today));
+                if (leftOn.isBefore(today)) {
+                    items.add(plug(at, leftOn));
                 }
             }
         }
@@ -56,9 +62,9 @@ final class PlannedGround {
     }
 
     /** The hole that is left this very day still is where it is, and nobody knows of an end to its rest. */
-    private GroundItem hole(MapPoint at, LocalDate cutOn, LocalDate leftOn, LocalDate today) {
+    private GroundItem hole(MapPoint at, LocalDate lastDay, LocalDate leftOn, LocalDate today) {
         Optional<LocalDate> until = leftOn.isBefore(today) ? Optional.of(rests.restsUntil(leftOn)) : Optional.empty();
-        return new GroundItem(Kind.OLD_HOLE, at.toPoint(), Optional.of(cutOn), until);
+        return new GroundItem(Kind.OLD_HOLE, at.toPoint(), Optional.of(lastDay), until);
     }
 
     private GroundItem plug(MapPoint at, LocalDate setOn) {

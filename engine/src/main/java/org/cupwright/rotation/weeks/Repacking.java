@@ -50,7 +50,7 @@ final class Repacking {
         }
         for (int day = 0; day < model.dayCount(); day++) {
             int[] offered = packed(table.offered(day), packed);
-            if (offered.length > 0) {
+            if (offered.length > 0 && table.stays().begins(day)) {
                 choices.put(green, day, cheapest(green, day, offered));
             }
         }

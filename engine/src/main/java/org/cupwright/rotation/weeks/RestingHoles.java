@@ -23,12 +23,16 @@ final class RestingHoles {
 
     boolean rests(Choices choices, int green, int day) {
         int spot = choices.chosen(green, day);
-        if (spot == GreenTable.NONE) {
+        if (spot == GreenTable.NONE || !model.table(green).cut(day)) {
             return false;
         }
         boolean rests = model.green(green).onRestingPast(day, spot);
         for (int source : model.sharing(green)) {
+            Stays stays = model.table(source).stays();
             for (int before = 0; before < day; before++) {
+                if (!stays.begins(before) || stays.end(before) > day) {
+                    continue;
+                }
                 int old = choices.chosen(source, before);
                 rests |= old != GreenTable.NONE
                         && model.green(source).restsUntil(before) >= day

@@ -29,11 +29,11 @@ public record WeeksPlan(
         shortages = List.copyOf(shortages);
     }
 
-    /** Holes on ground that still rests about an old one, over all days. */
+    /** Holes that are cut on ground that still rests about an old one, over all days. */
     public long onRestingGround() {
         return days.stream()
                 .flatMap(day -> day.holes().stream())
-                .filter(hole -> !hole.setAside().isEmpty())
+                .filter(hole -> !hole.setAside().isEmpty() && hole.since().isEmpty())
                 .count();
     }
 }

@@ -13,6 +13,7 @@ import org.cupwright.rotation.DayPlanner;
 import org.cupwright.rotation.DayRequest;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.GreenCandidates;
+import org.cupwright.rotation.candidate.Wishes;
 import org.cupwright.rotation.exact.ZeroOneSolver;
 import org.cupwright.rotation.shortage.Shortage;
 
@@ -108,7 +109,14 @@ public final class WeeksPlanner {
                 there,
                 yesterday(model, found, green, day),
                 day == 0 ? table.green().yesterdaysThird() : Optional.empty(),
-                today.of(table.green().days().get(day).wishes()));
+                wishes(table, spot, today, day));
+    }
+
+    private static Wishes wishes(GreenTable table, int spot, OnGround today, int day) {
+        boolean stays = spot != GreenTable.NONE && !table.cut(day);
+        return stays
+                ? Wishes.stays(today.setAside(table.spot(spot)), table.stays().cutOn(day))
+                : today.of(table.green().days().get(day).wishes());
     }
 
     private static Optional<MapPoint> yesterday(WeeksModel model, Choices found, int green, int day) {

@@ -10,7 +10,8 @@ import org.cupwright.rotation.counting.CheapestChoice.Choice;
 import org.cupwright.rotation.counting.Option;
 
 /**
- * Chooses all holes of one day anew while the other days stay: exactly, as the plan of one day does, with what each
+ * Chooses all holes of one day anew, those apart that stay from the day before, while the other days are as they
+ * are: exactly, as the plan of one day does, with what each
  * choice does to the days before and after in its price.
  *
  * <p>Evenness of difficulty over the days takes no part, and of two holes on one green each is priced with the other
@@ -45,6 +46,13 @@ final class WholeDay {
 
     private void add(int green) {
         GreenTable table = model.table(green);
+        if (!table.stays().begins(day)) {
+            int spot = choices.chosen(green, day);
+            greens.add(green);
+            kinds.add(List.of(new Kind(spot, 0)));
+            options.add(List.of(new Option(table.tally(spot), Price.ofThousandths(0))));
+            return;
+        }
         int[] offered = table.offered(day);
         long[] cost = new long[offered.length];
         long least = Long.MAX_VALUE;

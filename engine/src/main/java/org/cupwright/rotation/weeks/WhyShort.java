@@ -134,10 +134,19 @@ final class WhyShort {
             return model.calendar().date(need.stages().get(stage).day());
         }
 
+        private LocalDate leftOn(Stage stage) {
+            return greens.stream()
+                    .map(model::table)
+                    .filter(table -> table.green().hole().equals(stage.hole()))
+                    .map(table -> table.stays().leftOn(stage.day()))
+                    .findFirst()
+                    .orElseThrow();
+        }
+
         /** The longest rest of a hole of some days, the day on which it was left included. */
         private long longestRest(Window window) {
             return need.stages().subList(window.from(), window.to() + 1).stream()
-                    .map(stage -> model.calendar().leftOn(stage.day()))
+                    .map(this::leftOn)
                     .mapToLong(left ->
                             ChronoUnit.DAYS.between(left, request.rests().restsUntil(left)) + 1)
                     .max()

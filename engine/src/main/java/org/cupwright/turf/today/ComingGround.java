@@ -10,7 +10,6 @@ import org.cupwright.cupchange.PlugWork.PlugLook;
 import org.cupwright.green.GroundItem;
 import org.cupwright.green.GroundItem.Kind;
 import org.cupwright.green.GroundOnDay;
-import org.cupwright.turf.state.CupInGround;
 import org.cupwright.turf.state.GreenState;
 import org.cupwright.turf.state.HolesOnGreen;
 import org.cupwright.turf.state.MarkedGround;
@@ -30,8 +29,8 @@ public final class ComingGround {
     /**
      * The ground of a green on a day.
      *
-     * <p>Old holes that still rest, and the last four whether or not they do, carry the day on which they were cut and
-     * the last day of their rest. The hole that is in use now is an old hole without an end, unless it was cut on the
+     * <p>Old holes that still rest, and the last four whether or not they do, carry the last day on which they were
+     * played to and the last day of their rest. The hole that is in use now is an old hole without an end, unless it was cut on the
      * asked day itself; where it was, no plug is foreseen, since nobody knows when it will be left. A plug seen high,
      * low or damaged counts until somebody sees it mended.
      *
@@ -44,12 +43,12 @@ public final class ComingGround {
         for (int i = 0; i < old.size(); i++) {
             LocalDate restsUntil = clocks.rest(old.get(i)).lastDay();
             if (!restsUntil.isBefore(day) || i >= old.size() - HolesOnGreen.LAST_KEPT) {
-                items.add(item(Kind.OLD_HOLE, old.get(i).at(), old.get(i).cutOn(), Optional.of(restsUntil)));
+                items.add(item(Kind.OLD_HOLE, old.get(i).at(), old.get(i).lastDay(), Optional.of(restsUntil)));
             }
         }
         green.cup()
                 .filter(cup -> cup.cutOn().isBefore(day))
-                .map(ComingGround::inUse)
+                .map(cup -> item(Kind.OLD_HOLE, cup.at(), day.minusDays(1), Optional.empty()))
                 .ifPresent(items::add);
         for (VisiblePlug visible : clocks.plugsOn(hole, turf.day())) {
             items.add(item(
@@ -65,10 +64,6 @@ public final class ComingGround {
             }
         }
         return new GroundOnDay(day, items);
-    }
-
-    private static GroundItem inUse(CupInGround cup) {
-        return item(Kind.OLD_HOLE, cup.at(), cup.cutOn(), Optional.empty());
     }
 
     private static boolean faulty(Plug plug) {

@@ -96,11 +96,21 @@ final class MadeWeeks {
         }
         List<Candidate> all = new ArrayList<>(candidates.values());
         all.sort((a, b) -> Double.compare(a.at().east() * 100 + a.at().north(), b.at().east() * 100 + b.at().north()));
+        List<PastHole> past = past(random);
         List<GreenDay> known = new ArrayList<>();
+        boolean everyDay = random.nextBoolean();
         for (LocalDate day : days(days)) {
-            known.add(new GreenDay(ground(random, day), wishes(random)));
+            boolean changes = everyDay || random.nextInt(3) == 0;
+            known.add(new GreenDay(ground(random, day), wishes(random), changes));
         }
-        return new GreenWeeks(hole, all, past(random), Optional.empty(), known);
+        boolean inUse = !past.isEmpty() && past.get(past.size() - 1).leftOn().isEmpty();
+        if (inUse && !known.get(0).changes()) {
+            MapPoint at = past.get(past.size() - 1).at();
+            Candidate there = MadeGreens.good(at.east(), at.north(), DifficultyClass.MEDIUM);
+            Wishes stays = new Wishes(Optional.of(there), List.of(), false);
+            known.set(0, new GreenDay(known.get(0).ground(), stays, false));
+        }
+        return new GreenWeeks(hole, all, past, Optional.empty(), known);
     }
 
     private static Candidate spot(Random random) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundItem;
 import org.cupwright.green.GroundItem.Kind;
@@ -29,10 +30,44 @@ final class SlowWeeks {
     /** By green and day where the hole is; empty where there is none. */
     private final List<List<Optional<Candidate>>> plan;
 
+    /** By green and day, on which day of the plan the hole of the day was first there. */
+    private final List<List<Integer>> begins;
+
+    /** A plan of which every day has a hole of its own. */
     SlowWeeks(WeeksRequest request, List<List<Optional<Candidate>>> plan) {
+        this(
+                request,
+                plan,
+                plan.stream()
+                        .map(green -> IntStream.range(0, green.size()).boxed().toList())
+                        .toList());
+    }
+
+    SlowWeeks(WeeksRequest request, List<List<Optional<Candidate>>> plan, List<List<Integer>> begins) {
         this.request = request;
         this.policy = Policy.defaults();
         this.plan = plan;
+        this.begins = begins;
+    }
+
+    /** Whether the hole of a day is one that is cut that day, and not one that stays. */
+    private boolean cut(int green, int day) {
+        return begins.get(green).get(day) == day && !(day == 0 && stays(green));
+    }
+
+    /** Whether the hole in use before the plan stays on its first day. */
+    private boolean stays(int green) {
+        GreenWeeks of = request.greens().get(green);
+        GreenDay today = of.days().get(0);
+        return !today.changes()
+                && !of.past().isEmpty()
+                && of.past().get(of.past().size() - 1).leftOn().isEmpty()
+                && today.wishes().locked().isPresent()
+                && today.wishes()
+                        .locked()
+                        .get()
+                        .at()
+                        .equals(of.past().get(of.past().size() - 1).at());
     }
 
     double points() {
@@ -40,7 +75,7 @@ final class SlowWeeks {
         for (int day = 0; day < request.days().size(); day++) {
             points += balance(day);
             for (int green = 0; green < plan.size(); green++) {
-                if (plan.get(green).get(day).isPresent()) {
+                if (plan.get(green).get(day).isPresent() && cut(green, day)) {
                     points += hole(green, day);
                 }
             }
@@ -48,7 +83,8 @@ final class SlowWeeks {
         return points;
     }
 
-    private record Old(MapPoint at, LocalDate cut, LocalDate left, boolean own) {}
+    /** @param last the last day on which it was played to */
+    private record Old(MapPoint at, LocalDate last, LocalDate left, boolean own) {}
 
     private double hole(int green, int day) {
         LocalDate today = request.days().get(day);
@@ -60,7 +96,7 @@ final class SlowWeeks {
                 request.greens().get(green).days().get(day).ground().items());
         for (Old hole : old) {
             LocalDate rests = request.rests().restsUntil(hole.left);
-            items.add(new GroundItem(Kind.OLD_HOLE, hole.at.toPoint(), Optional.of(hole.cut), Optional.of(rests)));
+            items.add(new GroundItem(Kind.OLD_HOLE, hole.at.toPoint(), Optional.of(hole.last), Optional.of(rests)));
             boolean resting = !rests.isBefore(today);
             if (resting && spot.at().distanceMetres(hole.at) < 2.74) {
                 double whole = ChronoUnit.DAYS.between(hole.left, rests) + 1;
@@ -146,13 +182,19 @@ final class SlowWeeks {
             }
             for (PastHole past : request.greens().get(source).past()) {
                 LocalDate left = past.leftOn().orElse(request.days().get(0));
-                old.add(new Old(past.at(), past.cutOn(), left, source == green));
+                LocalDate last = left.isAfter(past.cutOn()) ? left.minusDays(1) : past.cutOn();
+                if (past.leftOn().isPresent() || !stays(source)) {
+                    old.add(new Old(past.at(), last, left, source == green));
+                }
             }
+            // A hole is left where another day's takes its place.
             for (int earlier = 0; earlier < day; earlier++) {
-                LocalDate cut = request.days().get(earlier);
-                LocalDate left = request.days().get(earlier + 1);
-                boolean own = source == green;
-                plan.get(source).get(earlier).ifPresent(spot -> old.add(new Old(spot.at(), cut, left, own)));
+                if (!begins.get(source).get(earlier).equals(begins.get(source).get(earlier + 1))) {
+                    LocalDate last = request.days().get(earlier);
+                    LocalDate left = request.days().get(earlier + 1);
+                    boolean own = source == green;
+                    plan.get(source).get(earlier).ifPresent(spot -> old.add(new Old(spot.at(), last, left, own)));
+                }
             }
         }
         old.sort(Comparator.comparing((Old hole) -> !hole.own));

@@ -37,7 +37,7 @@ class WeeksAgainstReferenceTest {
                     assertThat(choices.total() - before).isEqualTo(change1);
                 }
             }
-            double slow = new SlowWeeks(request, plan(choices, model)).points();
+            double slow = new SlowWeeks(request, plan(choices, model), begins(model)).points();
             // Each price is rounded to a thousandth, some five of them a hole.
             double holes = (double) model.greenCount() * model.dayCount();
             assertThat(choices.total() / 1000.0).as("case %s", i).isCloseTo(slow, within(0.005 * (holes + 5)));
@@ -53,6 +53,16 @@ class WeeksAgainstReferenceTest {
                 }
             }
         }
+    }
+
+    private static List<List<Integer>> begins(WeeksModel model) {
+        return IntStream.range(0, model.greenCount())
+                .mapToObj(green -> model.table(green).stays())
+                .map(stays -> IntStream.range(0, model.dayCount())
+                        .map(stays::begin)
+                        .boxed()
+                        .toList())
+                .toList();
     }
 
     private static List<List<Optional<Candidate>>> plan(Choices choices, WeeksModel model) {
@@ -91,11 +101,11 @@ class WeeksAgainstReferenceTest {
     private static double best(WeeksRequest request, WeeksModel model, Choices choices, int from) {
         int green = from / model.dayCount();
         if (green == model.greenCount()) {
-            return new SlowWeeks(request, plan(choices, model)).points();
+            return new SlowWeeks(request, plan(choices, model), begins(model)).points();
         }
         int day = from % model.dayCount();
         int[] offered = model.table(green).offered(day);
-        if (offered.length == 0) {
+        if (offered.length == 0 || !model.table(green).stays().begins(day)) {
             return best(request, model, choices, from + 1);
         }
         double best = Double.POSITIVE_INFINITY;

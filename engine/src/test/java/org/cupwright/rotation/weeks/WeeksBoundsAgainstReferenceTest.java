@@ -128,6 +128,9 @@ class WeeksBoundsAgainstReferenceTest {
                         && at(model, choices, 0, day)
                                 .filter(other -> other.at().distanceMetres(spot.at()) < 2.74)
                                 .isPresent();
+                if (!model.table(green).cut(day)) {
+                    continue; // what a hole costs is paid on the day it is cut
+                }
                 resting += beside || rests(request, model, choices, green, day) ? 1 : 0;
                 GroundOnDay ground = request.greens().get(green).days().get(day).ground();
                 boolean care = new OtherGround(ground, Policy.defaults())
@@ -162,7 +165,7 @@ class WeeksBoundsAgainstReferenceTest {
         for (int source = 0; source < model.greenCount(); source++) {
             boolean here = source == green
                     || source < 2 && green < 2 && !request.sharedGreens().isEmpty();
-            for (PastHole past : here ? request.greens().get(source).past() : List.<PastHole>of()) {
+            for (PastHole past : here ? model.table(source).past() : List.<PastHole>of()) {
                 LocalDate left = past.leftOn().orElse(request.days().get(0));
                 old.add(new GroundItem(
                         Kind.OLD_HOLE,
@@ -171,6 +174,9 @@ class WeeksBoundsAgainstReferenceTest {
                         Optional.of(request.rests().restsUntil(left))));
             }
             for (int before = 0; before < (here ? day : 0); before++) {
+                if (!model.table(source).stays().begins(before + 1)) {
+                    continue; // it stays
+                }
                 LocalDate left = request.days().get(before + 1);
                 LocalDate cut = request.days().get(before);
                 at(model, choices, source, before)

@@ -54,7 +54,10 @@ public record PlanCalendar(Texts texts, String version) {
 
     private String line(StoredHole hole, JudgementText says) {
         Judgement judgement = hole.position().judgement();
-        String line = texts.say("calendar.hole", hole.hole(), says.where(hole.position()), says.verdict(judgement));
+        String verdict = hole.since()
+                .map(cut -> texts.say("calendar.stays", texts.day(cut)))
+                .orElseGet(() -> says.verdict(judgement));
+        String line = texts.say("calendar.hole", hole.hole(), says.where(hole.position()), verdict);
         String aside = judgement.setAside().stream()
                 .map(rule -> texts.say("rule." + rule.id()))
                 .collect(Collectors.joining(", "));

@@ -1,5 +1,6 @@
 package org.cupwright.app.answers.files;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +47,8 @@ public record PlanTable(Texts texts) {
             "verdict",
             "goodWithinPaces",
             "setAside",
-            "askedBy");
+            "askedBy",
+            "staysSince");
 
     /** Its lines, the first with the names of the columns. */
     public List<List<String>> of(WeeksPaper paper) {
@@ -77,7 +79,8 @@ public record PlanTable(Texts texts) {
                 EnumNames.lowerCamel(judgement.verdict()),
                 within.isPresent() ? number(Paces.roundedDownToHalf(within.getAsDouble(), pace)) : "",
                 judgement.setAside().stream().map(RuleId::id).collect(Collectors.joining(" ")),
-                hole.askedBy().map(CellText::guarded).orElse("")));
+                hole.askedBy().map(CellText::guarded).orElse(""),
+                hole.since().map(LocalDate::toString).orElse("")));
         return cells;
     }
 

@@ -185,7 +185,8 @@ public final class PlanJson {
                 .with("difficulty", judgement.difficulty())
                 .with("setAside", judgement.setAside())
                 .with("reasons", hole.reasons())
-                .with("askedBy", hole.askedBy());
+                .with("askedBy", hole.askedBy())
+                .with("staysSince", hole.since());
     }
 
     private static Shape totals(Totals totals) {

@@ -44,6 +44,13 @@ public record RecordFact(Session session) {
                     .map(position -> position.judgement().position());
         }
 
+        /** Whether a plan has a hole cut that day. */
+        boolean toBeCut(Hole hole) {
+            return plan.flatMap(known -> known.find(hole.id()))
+                    .filter(planned -> !planned.stays())
+                    .isPresent();
+        }
+
         Says.Said ask(Entry entry, Optional<Hole> hole) {
             return entry.says()
                     .on(new Says.Occasion(course, policy, day, hole, Optional.empty(), hole.flatMap(this::planned)));
@@ -130,10 +137,15 @@ public record RecordFact(Session session) {
     private static List<Optional<Hole>> all(Ground ground, Entry entry) {
         List<Optional<Hole>> holes = ground.course().holes().stream()
                 .filter(hole -> !entry.asPlanned()
-                        || (ground.planned(hole).isPresent()
+                        || (ground.toBeCut(hole)
                                 && ground.log().change(hole.id()).isEmpty()))
                 .map(Optional::of)
                 .toList();
+        boolean nothingDue =
+                entry.asPlanned() && ground.course().holes().stream().noneMatch(ground::toBeCut);
+        if (nothingDue) {
+            throw Problem.of("log.noChangeDay", "hole", "all", new Day(ground.day()));
+        }
         if (holes.isEmpty()) {
             throw Problem.of("log.allEntered", "hole", "all", new Day(ground.day()));
         }

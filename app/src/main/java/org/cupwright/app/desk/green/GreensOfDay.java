@@ -73,6 +73,15 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
         return judged;
     }
 
+    /** What lies on a hole's green on the day, before its change. */
+    public GroundOnDay ground(String hole) {
+        return open.stream()
+                .filter(green -> green.green().hole().id().equals(hole))
+                .map(Open::ground)
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** What the logbook says of the turf on the day. */
     public TurfDay turf() {
         return before.turf();

@@ -14,7 +14,7 @@ import org.cupwright.app.storage.StoredPlan;
  *
  * @param holes the planned holes of which the logbook says that they were cut, or left, in round order
  * @param last when the last of them was done, by the course's clock
- * @param all whether that is every hole of the plan
+ * @param all whether that is every hole of the plan that is to be cut
  * @param movedInPlay when holes were moved while they were played to
  */
 public record CutSoFar(List<String> holes, Optional<LocalTime> last, boolean all, Map<String, LocalTime> movedInPlay) {
@@ -35,7 +35,11 @@ public record CutSoFar(List<String> holes, Optional<LocalTime> last, boolean all
                 .map(StoredHole::hole)
                 .filter(hole -> cut.find(hole).isPresent())
                 .toList();
-        boolean all = !done.isEmpty() && done.size() == plan.holes().size();
+        List<String> due = plan.holes().stream()
+                .filter(hole -> !hole.stays())
+                .map(StoredHole::hole)
+                .toList();
+        boolean all = !due.isEmpty() && done.containsAll(due);
         Optional<LocalTime> last =
                 done.stream().map(hole -> cut.holes().get(hole).time()).max(LocalTime::compareTo);
         Map<String, LocalTime> moved = done.stream()

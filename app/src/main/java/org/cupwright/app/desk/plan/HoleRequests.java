@@ -11,6 +11,7 @@ import org.cupwright.app.storage.Asked;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredHole.Other;
 import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.course.Hole;
 import org.cupwright.green.Third;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
@@ -49,15 +50,20 @@ record HoleRequests(
                         greens.last(hole.id()),
                         greens.roughly(hole.id())
                                 .map(rough -> Third.valueOf(rough.part().depth().name())),
-                        wishes(hole.id())))
+                        wishes(hole)))
                 .toList();
     }
 
-    private Wishes wishes(String hole) {
+    private Wishes wishes(Hole of) {
+        String hole = of.id();
         if (greens.temporaryGreen(hole)) {
             return Wishes.greenClosed();
         }
         Asked wanted = asked.of(hole);
+        Optional<Wishes> stays = staying(of, wanted);
+        if (stays.isPresent()) {
+            return stays.get();
+        }
         Optional<Candidate> at = left(hole)
                 .map(kept -> kept.position().judgement().position())
                 .or(wanted::at)
@@ -66,6 +72,15 @@ record HoleRequests(
                 .map(ground -> new Wishes.Circle(ground.at(), ground.radiusMetres()))
                 .toList();
         return new Wishes(at, notHere, false);
+    }
+
+    /** Where the day is without change for it; a draft that cuts a new hole all the same is kept to. */
+    private Optional<Wishes> staying(Hole hole, Asked wanted) {
+        boolean cuts = left(hole.id()).filter(kept -> !kept.stays()).isPresent();
+        return cuts
+                ? Optional.empty()
+                : new StayingHole(greens, hole, greens.day().date())
+                        .wishes(judged.get(hole.id()), greens.ground(hole.id()), wanted);
     }
 
     /** The hole as the draft has it, where it is to be left so. */
@@ -83,12 +98,16 @@ record HoleRequests(
         Optional<String> by = askedBy(hole.hole());
         return new StoredHole(
                 hole.hole(),
-                judging.told(hole.candidate().judgement()),
-                hole.locked(),
+                hole.since().isPresent()
+                        ? PlanWeeks.stays(hole.candidate())
+                        : judging.told(hole.candidate().judgement()),
+                hole.locked() && hole.since().isEmpty(),
                 by,
                 hole.reasons().stream().map(reason -> askedBy(reason, by)).toList(),
                 hole.alternative().map(other -> stored(other, judging)),
-                judging.green().concessions());
+                hole.since().isPresent() ? List.of() : judging.green().concessions(),
+                hole.since(),
+                Optional.empty());
     }
 
     static Message askedBy(Message reason, Optional<String> by) {

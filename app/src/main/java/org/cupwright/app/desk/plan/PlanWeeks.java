@@ -205,14 +205,21 @@ public record PlanWeeks(Session session, String engineVersion) {
         Optional<String> by = asked.at().map(spot -> asked.person());
         return new StoredHole(
                 hole.hole(),
-                position(hole.candidate()),
-                hole.locked(),
+                hole.since().isPresent() ? stays(hole.candidate()) : position(hole.candidate()),
+                hole.locked() && hole.since().isEmpty(),
                 by,
                 hole.reasons().stream()
                         .map(reason -> HoleRequests.askedBy(reason, by))
                         .toList(),
                 hole.alternative().map(other -> new StoredHole.Other(position(other.candidate()), other.whyNot())),
-                List.of());
+                List.of(),
+                hole.since(),
+                Optional.empty());
+    }
+
+    /** Nobody paces out where a hole is already. */
+    static JudgedPosition stays(Candidate candidate) {
+        return new JudgedPosition(candidate.judgement(), candidate.place(), OptionalDouble.empty());
     }
 
     private static JudgedPosition position(Candidate candidate) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.cupwright.app.desk.green.GreensOfDay;
 import org.cupwright.app.desk.green.Judging;
 import org.cupwright.app.storage.Asked;
@@ -13,7 +14,9 @@ import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
+import org.cupwright.green.GroundOnDay;
 import org.cupwright.green.Third;
+import org.cupwright.rotation.SchemePolicy;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.Wishes;
 import org.cupwright.rotation.weeks.GreenDay;
@@ -52,13 +55,47 @@ record WeeksAsked(GreensOfDay greens, Map<String, Judging> judged, List<WeekDay>
     }
 
     private GreenWeeks green(Hole hole) {
-        List<GreenDay> known = days.stream()
-                .map(day -> new GreenDay(greens.withoutHoles(hole, day.date()), wishes(hole.id(), day)))
+        List<GreenDay> known = IntStream.range(0, days.size())
+                .mapToObj(day -> known(hole, day))
                 .toList();
         Optional<Third> roughly = greens.roughly(hole.id())
                 .map(rough -> Third.valueOf(rough.part().depth().name()));
         return new GreenWeeks(
                 hole.id(), judged.get(hole.id()).candidatesForWeeks(), past(greens.holes(hole.id())), roughly, known);
+    }
+
+    private GreenDay known(Hole hole, int number) {
+        WeekDay day = days.get(number);
+        GroundOnDay ground = greens.withoutHoles(hole, day.date());
+        Wishes wishes = wishes(hole.id(), day);
+        Optional<StoredHole> published = day.stands().flatMap(plan -> plan.find(hole.id()));
+        if (day.stands().isPresent() || wishes.closed()) {
+            boolean stays = published.filter(StoredHole::stays).isPresent();
+            return new GreenDay(ground, wishes, !stays);
+        }
+        Asked wanted = day.asked().of(hole.id());
+        if (number == 0) {
+            return new StayingHole(greens, hole, day.date())
+                    .wishes(judged.get(hole.id()), ground, wanted)
+                    .map(stays -> new GreenDay(ground, stays, false))
+                    .orElseGet(() -> new GreenDay(ground, wishes));
+        }
+        boolean changes = SchemePolicy.changes(greens.day().policy(), hole.id(), day.date());
+        Optional<Wishes> until =
+                untilPublished(hole.id(), number).filter(bound -> wanted.at().isEmpty());
+        return new GreenDay(ground, until.orElse(wishes), changes || wanted.at().isPresent());
+    }
+
+    /** A hole that a published day has since before: it was promised for the days until then too. */
+    private Optional<Wishes> untilPublished(String hole, int number) {
+        return days.subList(number + 1, days.size()).stream()
+                .flatMap(day -> day.stands().stream())
+                .findFirst()
+                .flatMap(plan -> plan.find(hole))
+                .filter(kept -> kept.since()
+                        .filter(cut -> !cut.isAfter(days.get(number).date()))
+                        .isPresent())
+                .map(kept -> locked(hole, position(kept)));
     }
 
     private static List<PastHole> past(HolesOnGreen holes) {

@@ -12,6 +12,7 @@ import org.cupwright.holelocation.SlopePolicy;
 import org.cupwright.policy.PolicyCatalogue;
 import org.cupwright.policy.Setting;
 import org.cupwright.rotation.RotationPolicy;
+import org.cupwright.rotation.SchemePolicy;
 import org.cupwright.rotation.weeks.WeeksPolicy;
 import org.cupwright.turf.TurfPolicy;
 
@@ -25,6 +26,7 @@ public final class Settings {
             SlopePolicy.LEVEL_CAP_PERCENT,
             DistancePolicy.OLD_HOLE_METRES,
             RotationPolicy.SCHEME,
+            SchemePolicy.CHANGE_DAYS,
             RotationPolicy.YESTERDAY_LEAST_METRES,
             TurfPolicy.GRASS,
             TurfPolicy.WEAR_REST_DAYS,
@@ -42,6 +44,7 @@ public final class Settings {
         all.addAll(GroundPolicy.settings());
         all.addAll(HoleLocationPolicy.settings());
         all.addAll(RotationPolicy.settings());
+        all.addAll(SchemePolicy.settings());
         all.addAll(WeeksPolicy.settings());
         all.addAll(TurfPolicy.settings());
         return new PolicyCatalogue(all);

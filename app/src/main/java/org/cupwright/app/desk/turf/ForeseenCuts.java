@@ -22,7 +22,8 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.PayloadKinds;
 
 /**
- * Holes that were planned and of which nobody has said anything yet: they are taken to have been cut as planned. As
+ * Holes that were planned and of which nobody has said anything yet: they are taken to have been cut as planned, and
+ * those that stay not to have been touched. As
  * soon as the logbook has a word on a hole, plans up to that day no longer count for it.
  */
 final class ForeseenCuts {
@@ -50,7 +51,8 @@ final class ForeseenCuts {
         List<Fact> foreseen = new ArrayList<>();
         for (StoredPlan plan : plans) {
             for (StoredHole hole : plan.holes()) {
-                if (plan.date().isAfter(cuts.lastWord.getOrDefault(hole.hole(), LocalDate.MIN))) {
+                boolean cut = !hole.stays();
+                if (cut && plan.date().isAfter(cuts.lastWord.getOrDefault(hole.hole(), LocalDate.MIN))) {
                     foreseen.add(cuts.fact(plan, hole));
                 }
             }

@@ -109,8 +109,16 @@ final class EntryDesk {
                 SPOT, Verdict.PASS, RestsOn.OUTLINE, List.of(), Set.of(), Difficulty.unknown(), Optional.empty());
         JudgedPosition position = new JudgedPosition(judgement, Optional.empty(), OptionalDouble.empty());
         List<StoredHole> planned = Stream.of(holes)
-                .map(hole ->
-                        new StoredHole(hole, position, false, Optional.empty(), List.of(), Optional.empty(), List.of()))
+                .map(hole -> new StoredHole(
+                        hole,
+                        position,
+                        false,
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty()))
                 .toList();
         Parts none = new Parts(0, 0, 0);
         StoredPlan plan = new StoredPlan(
