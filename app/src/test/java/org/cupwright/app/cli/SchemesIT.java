@@ -60,7 +60,7 @@ class SchemesIT {
         LocalDate monday = DemoCourse.TODAY.plusDays(2);
         assertThat(monday.getDayOfWeek()).isEqualTo(DayOfWeek.MONDAY);
         Path data = files.resolve("winter");
-        DemoFolder.fill(data, new DemoCourse(1));
+        DemoFolder.copyTo(data);
         InProcess winter = new InProcess(data);
         assertThat(winter.run("weather", "import", cold(files), "--yes").out()).contains("60 new");
         // So far ahead the weather is taken to be as usual again; the course's own rest is the winter's.

@@ -1,0 +1,132 @@
+package org.cupwright.green.resurvey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.function.Predicate;
+import org.cupwright.course.MapPoint;
+import org.cupwright.course.Outline;
+import org.cupwright.green.Surface;
+import org.cupwright.green.surveyed.SurveyTooThin;
+import org.cupwright.green.surveyed.SurveyedGround;
+import org.cupwright.policy.Policy;
+import org.cupwright.testing.MadeSurvey;
+import org.cupwright.testing.Shapes;
+import org.junit.jupiter.api.Test;
+
+/** Two invented surveys, good to a millimetre, of a small invented green that was lifted or tilted between them. */
+class ResurveyTest {
+    private static final Outline GREEN = Shapes.rectangle(0, 0, 6, 5);
+
+    private static Surface plane(double height, double east, double north) {
+        return (x, y, out) -> {
+            out.z = height + east * x + north * y;
+            out.zx = east;
+            out.zy = north;
+            out.zxx = 0;
+            out.zxy = 0;
+            out.zyy = 0;
+        };
+    }
+
+    private static SurveyedGround fit(Surface surface, Predicate<MapPoint> where) {
+        try {
+            return SurveyedGround.fit(
+                    GREEN, new MadeSurvey(surface, -1, -1, 7, 6, 9, 0.001, 4).points(where), Policy.defaults());
+        } catch (SurveyTooThin tooThin) {
+            throw new IllegalStateException(tooThin);
+        }
+    }
+
+    private static Resurvey between(Surface before, Surface after) {
+        return Resurvey.between(GREEN, fit(before, all -> true), fit(after, all -> true));
+    }
+
+    /** Thirty square metres, three centimetres up: 0.9 m³ put on, nothing taken off, no slope changed. */
+    @Test
+    void aGreenThatWasLifted() {
+        Resurvey report = between(plane(10, 0.01, 0.02), plane(10.03, 0.01, 0.02));
+        assertThat(report.comparedSquareMetres()).isCloseTo(30, within(1e-9));
+        assertThat(report.notComparedSquareMetres()).isZero();
+        assertThat(report.changedSquareMetres()).isCloseTo(30, within(1e-9));
+        assertThat(report.fill().cubicMetres()).isCloseTo(0.9, within(0.01));
+        assertThat(report.net().cubicMetres()).isCloseTo(0.9, within(0.01));
+        assertThat(report.net().standardErrorCubicMetres()).isBetween(1e-4, 0.01);
+        assertThat(report.cut().cubicMetres()).isZero();
+        assertThat(report.steeperSquareMetres() + report.gentlerSquareMetres()).isZero();
+        assertThat(report.heights().greatestRise().orElseThrow().metres()).isCloseTo(0.03, within(0.002));
+        assertThat(report.heights().greatestFall()).isEmpty();
+        assertThat(report.heights().middle().orElseThrow().standardErrorMetres())
+                .isBetween(1e-4, 0.002);
+    }
+
+    @Test
+    void aGreenThatWasLowered() {
+        Resurvey report = between(plane(10, 0.01, 0.02), plane(9.98, 0.01, 0.02));
+        assertThat(report.cut().cubicMetres()).isCloseTo(0.6, within(0.01));
+        assertThat(report.fill().cubicMetres()).isZero();
+        assertThat(report.net().cubicMetres()).isCloseTo(-0.6, within(0.01));
+        assertThat(report.heights().greatestRise()).isEmpty();
+        assertThat(report.heights().greatestFall().orElseThrow().metres()).isCloseTo(-0.02, within(0.002));
+    }
+
+    /** Turned about the line three metres east: half of it up, half of it down, a triangle of 3 m × 3 cm each. */
+    @Test
+    void aGreenThatWasTilted() {
+        Resurvey report = between(plane(10, 0.01, 0), plane(10 - 0.03, 0.02, 0));
+        double half = 0.5 * 3 * 0.03 * 5;
+        assertThat(report.fill().cubicMetres()).isCloseTo(half, within(0.01));
+        assertThat(report.cut().cubicMetres()).isCloseTo(half, within(0.01));
+        assertThat(report.net().cubicMetres()).isCloseTo(0, within(0.01));
+        assertThat(report.steeperSquareMetres()).isGreaterThan(28);
+        assertThat(report.gentlerSquareMetres()).isZero();
+        assertThat(report.medianChange().orElseThrow().points()).isCloseTo(1, within(0.1));
+        assertThat(report.medianChange().orElseThrow().standardErrorPoints()).isBetween(0.005, 0.2);
+        double wide = report.wideChange().orElseThrow().points();
+        assertThat(wide)
+                .isBetween(
+                        report.medianChange().orElseThrow().points(),
+                        report.greatestChange().orElseThrow().points());
+        Resurvey back = between(plane(10 - 0.03, 0.02, 0), plane(10, 0.01, 0));
+        assertThat(back.gentlerSquareMetres()).isGreaterThan(28);
+        assertThat(back.steeperSquareMetres()).isZero();
+        assertThat(back.medianChange().orElseThrow().points()).isCloseTo(-1, within(0.1));
+    }
+
+    /** A gradient that turns to another side without growing has changed as well. */
+    @Test
+    void aGreenThatFallsAnotherWay() {
+        Resurvey report = between(plane(10, 0.02, 0), plane(10, 0, 0.02));
+        assertThat(report.steeperSquareMetres() + report.gentlerSquareMetres()).isGreaterThan(28);
+        assertThat(report.medianChange().orElseThrow().points()).isCloseTo(0, within(0.1));
+    }
+
+    /** Each survey has half of the green: hardly any of it can be compared. */
+    @Test
+    void whereOneOfThemKnowsNothingNothingIsCompared() {
+        Surface same = plane(10, 0.01, 0.02);
+        Resurvey report = Resurvey.between(GREEN, fit(same, at -> at.east() < 1.8), fit(same, at -> at.east() > 4.2));
+        assertThat(report.comparedSquareMetres()).isZero();
+        assertThat(report.notComparedSquareMetres()).isCloseTo(30, within(1e-9));
+        assertThat(report.medianChange()).isEmpty();
+        assertThat(report.heights().middle()).isEmpty();
+        assertThat(report.net().cubicMetres()).isZero();
+    }
+
+    @Test
+    void heightChangesAreTheLowestTheMiddleAndTheHighest() {
+        List<HeightChange> sorted = List.of(change(-0.02), change(-0.01), change(0.01), change(0.03));
+        HeightChanges heights = HeightChanges.of(sorted);
+        assertThat(heights.middle()).contains(sorted.get(2));
+        assertThat(heights.greatestRise()).contains(sorted.get(3));
+        assertThat(heights.greatestFall()).contains(sorted.get(0));
+        HeightChanges still = HeightChanges.of(List.of(change(0)));
+        assertThat(still.greatestRise()).isEmpty();
+        assertThat(still.greatestFall()).isEmpty();
+    }
+
+    private static HeightChange change(double metres) {
+        return new HeightChange(new MapPoint(0, 0), metres, 0.001);
+    }
+}
