@@ -1,9 +1,7 @@
 package org.cupwright.benchmarks;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Month;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -14,15 +12,11 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.democourse.DemoPlans;
 import org.cupwright.democourse.DemoPlans.Planned;
 import org.cupwright.holelocation.Verdict;
-import org.cupwright.published.SeattleWeather;
 import org.cupwright.rotation.PlannedHole;
 import org.cupwright.turf.GrassKind;
 import org.cupwright.turf.growth.GrowthSeries;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
-import org.cupwright.turf.weather.WeatherDay;
-import org.cupwright.turf.weather.WeatherOutlook;
-import org.cupwright.turf.weather.WeatherSeries;
 import org.cupwright.units.Paces;
 
 /**
@@ -31,23 +25,16 @@ import org.cupwright.units.Paces;
  * known on its morning. Prints growing days by month, days on which a rule was set aside, and how many holes have room
  * about them; stops when a day has no full plan, or when more than one day in twenty has anything set aside.
  *
- * <p>Holes are changed daily from April to October and three times a week otherwise (our choice of a club's habit). Of
- * the lattice's spots every other one along and across is offered to the plan, all of them where that leaves few. Takes
+ * <p>Of the lattice's spots every other one along and across is offered to the plan, all of them where that leaves few. Takes
  * a while: for a quick look {@code JAVA_TOOL_OPTIONS=-Dcupwright.days=60 benchmarks/run FourYears}.
  */
 public final class FourYears {
-    private static final LocalDate FIRST = LocalDate.of(2012, 1, 1);
-    private static final LocalDate LAST = LocalDate.of(2015, 12, 31);
-    private static final int YEARS = 4;
-    private static final Set<Month> DAILY = EnumSet.range(Month.APRIL, Month.OCTOBER);
-    private static final Set<DayOfWeek> IN_WINTER =
-            EnumSet.of(DayOfWeek.TUESDAY, DayOfWeek.THURSDAY, DayOfWeek.SATURDAY);
     private static final int EVERY = 2;
     private static final int HOLES = 18;
     private static final int SELDOM = 20;
     private static final double HALF_A_PACE_METRES = Paces.STANDARD_METRES / 2;
 
-    private final List<WeatherDay> weather = List.copyOf(SeattleWeather.read().days());
+    private final ClubYears club = new ClubYears();
     private final Map<Month, Integer> changes = new TreeMap<>();
     private final Map<Month, Integer> concededDays = new TreeMap<>();
     private final Map<String, Integer> daysByConcession = new TreeMap<>();
@@ -62,13 +49,12 @@ public final class FourYears {
     }
 
     private void run() {
-        List<LocalDate> days =
-                FIRST.datesUntil(LAST.plusDays(1)).filter(FourYears::isChange).toList();
+        List<LocalDate> days = club.days();
         int count = Math.min(days.size(), Integer.getInteger("cupwright.days", days.size()));
         DemoPlans plans = new DemoPlans(EVERY);
         TurfState state = TurfState.empty(DemoPlans.ZONE);
         for (LocalDate day : days.subList(0, count)) {
-            Planned planned = plans.plan(day, state, known(day));
+            Planned planned = plans.plan(day, state, club.known(day));
             note(day, planned);
             state = TurfFold.fold(
                     state,
@@ -100,16 +86,17 @@ public final class FourYears {
     }
 
     private void print(int count, int all) {
-        GrowthSeries growth = GrowthSeries.over(
-                WeatherOutlook.of(WeatherSeries.of(weather)), GrassKind.COOL_SEASON, FIRST, LAST.plusDays(1));
+        GrowthSeries growth =
+                GrowthSeries.over(club.known(ClubYears.END), GrassKind.COOL_SEASON, ClubYears.FIRST, ClubYears.END);
         System.out.println("| month | growing days a year | days planned in four years | with anything set aside |");
         System.out.println("|---|---|---|---|");
         for (Month month : Month.values()) {
-            double growing = FIRST.datesUntil(LAST.plusDays(1))
+            double growing = ClubYears.FIRST
+                            .datesUntil(ClubYears.END)
                             .filter(day -> day.getMonth() == month)
                             .mapToDouble(growth::on)
                             .sum()
-                    / YEARS;
+                    / ClubYears.YEARS;
             System.out.printf(
                     Locale.ROOT,
                     "| %s | %.1f | %d | %d |%n",
@@ -131,14 +118,5 @@ public final class FourYears {
         if (conceded > count / SELDOM) {
             throw new IllegalStateException("rules were set aside on more than one day in twenty");
         }
-    }
-
-    private static boolean isChange(LocalDate day) {
-        return DAILY.contains(day.getMonth()) || IN_WINTER.contains(day.getDayOfWeek());
-    }
-
-    private WeatherOutlook known(LocalDate morning) {
-        return WeatherOutlook.of(WeatherSeries.of(
-                weather.stream().filter(day -> day.day().isBefore(morning)).toList()));
     }
 }

@@ -130,6 +130,19 @@ public final class DemoPlans {
         return new Planned(plan, conceded);
     }
 
+    /** What a plan's holes are on a morning, on the ground as it is by then. */
+    public Map<String, Verdict> onTheMorning(DayPlan plan, TurfState state, WeatherOutlook outlook) {
+        ComingGround coming = new ComingGround(TurfDay.of(state, plan.date(), outlook, POLICY));
+        return plan.holes().stream()
+                .collect(Collectors.toMap(
+                        PlannedHole::hole,
+                        hole -> judges.get(hole.hole())
+                                .onDay(conditions(
+                                        ground(COURSE.find(hole.hole()).orElseThrow(), plan.date(), coming)))
+                                .judge(hole.candidate().at())
+                                .verdict()));
+    }
+
     /** Days to be planned together on the ground that a state leaves on their first morning. */
     public WeeksRequest weeks(List<LocalDate> days, TurfState state, WeatherOutlook outlook, long seed) {
         TurfDay today = TurfDay.of(state, days.get(0), outlook, POLICY);

@@ -77,6 +77,35 @@ class GreenFieldTest {
         assertThat(corners).as("corner to corner is not together").hasSize(8);
     }
 
+    /** Column and row of a spot: those at 0.5, 1.0, 1.5 … are the first, second, third. */
+    private static String drawn(MapPoint at, String... rows) {
+        int column = (int) Math.round(at.east() / 0.5) - 1;
+        int row = (int) Math.round(at.north() / 0.5) - 1;
+        return row < rows.length && column < rows[row].length() ? rows[row].substring(column, column + 1) : ".";
+    }
+
+    /** From its first spot this part is reached going down, right, up and left, in turn. */
+    @Test
+    void aPartThatWindsIsOne() {
+        String[] rows = {
+            "x...xx", //
+            "x.x..x", //
+            "x.xxxx", //
+            "x.....", //
+            "xxxxxx", //
+            ".....x", //
+            "..xxxx"
+        };
+        assertThat(new GreenField(GREEN, at -> drawn(at, rows).equals("x") ? 1 : 0).areasAbove(0.5))
+                .hasSize(2);
+        String[] joined = rows.clone();
+        joined[3] = "x....x";
+        List<GroundArea> one = new GreenField(GREEN, at -> drawn(at, joined).equals("x") ? 1 : 0).areasAbove(0.5);
+        assertThat(one).hasSize(1);
+        long spots = String.join("", joined).chars().filter(sign -> sign == 'x').count();
+        assertThat(one.get(0).squareMetres()).isCloseTo(0.25 * spots, within(1e-9));
+    }
+
     @Test
     void aQuantileIsOfTheKnownSpots() {
         GreenField field = new GreenField(Shapes.rectangle(0.1, 0.1, 2.05, 0.55), at -> {

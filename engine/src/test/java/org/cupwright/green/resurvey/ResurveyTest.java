@@ -52,7 +52,9 @@ class ResurveyTest {
         assertThat(report.changedSquareMetres()).isCloseTo(30, within(1e-9));
         assertThat(report.fill().cubicMetres()).isCloseTo(0.9, within(0.01));
         assertThat(report.net().cubicMetres()).isCloseTo(0.9, within(0.01));
-        assertThat(report.net().standardErrorCubicMetres()).isBetween(1e-4, 0.01);
+        // 270 points of a millimetre each: 0.06 mm for the middle height of a survey, 1.8 l for all of it, 2.6 l for
+        // two
+        assertThat(report.net().standardErrorCubicMetres()).isBetween(0.0018, 0.0035);
         assertThat(report.cut().cubicMetres()).isZero();
         assertThat(report.steeperSquareMetres() + report.gentlerSquareMetres()).isZero();
         assertThat(report.heights().greatestRise().orElseThrow().metres()).isCloseTo(0.03, within(0.002));
@@ -92,6 +94,28 @@ class ResurveyTest {
         assertThat(back.gentlerSquareMetres()).isGreaterThan(28);
         assertThat(back.steeperSquareMetres()).isZero();
         assertThat(back.medianChange().orElseThrow().points()).isCloseTo(-1, within(0.1));
+    }
+
+    /** Ground that bends up by 4 mm for each metre squared: its slope grows by 0.4 points a metre, from none to 2.4. */
+    @Test
+    void sizesOfChangesStandInTheirOrder() {
+        Surface bent = (x, y, out) -> {
+            out.z = 10 + 0.002 * x * x;
+            out.zx = 0.004 * x;
+            out.zy = 0;
+            out.zxx = 0.004;
+            out.zxy = 0;
+            out.zyy = 0;
+        };
+        Resurvey report = between(plane(10, 0, 0), bent);
+        assertThat(report.medianChange().orElseThrow().points()).isCloseTo(1.2, within(0.15));
+        assertThat(report.wideChange().orElseThrow().points()).isCloseTo(2.28, within(0.15));
+        SlopeChange greatest = report.greatestChange().orElseThrow();
+        assertThat(greatest.points()).isBetween(2.1, 2.5);
+        assertThat(greatest.at().east()).isCloseTo(5.75, within(1e-9));
+        assertThat(2 * greatest.at().north() % 1).as("in the middle of a cell").isCloseTo(0.5, within(1e-9));
+        assertThat(report.heights().greatestRise().orElseThrow().metres())
+                .isCloseTo(0.002 * 5.75 * 5.75, within(0.003));
     }
 
     /** A gradient that turns to another side without growing has changed as well. */
