@@ -132,6 +132,11 @@ final class CardHole {
 
     private void toFillIn(SheetHole hole) {
         page.open("div", "write");
+        if (hole.stays()) {
+            page.box(texts.say("sheet.card.moved")).line("middling");
+            page.text(" " + texts.say("sheet.card.time")).line("short").close("div");
+            return;
+        }
         if (hole.temporary()) {
             page.box(texts.say("sheet.card.filled"));
         } else {

@@ -33,16 +33,24 @@ record Flags(Texts texts, Policy policy) {
         return (letter(third) + " " + colour(third)).strip();
     }
 
-    /** How many of which flag a round takes, {@code 6 × F red}; holes without a line of play are counted apart. */
+    /**
+     * How many of which flag a round takes, {@code 6 × F red}; holes without a line of play are counted apart, and where
+     * a hole stays its flag does.
+     */
     List<String> load(DaySheet day) {
         List<String> load = new ArrayList<>();
-        List<Third> told = day.holes().stream()
+        List<SheetHole> changed =
+                day.holes().stream().filter(hole -> !hole.stays()).toList();
+        if (changed.isEmpty()) {
+            return List.of(texts.say("sheet.card.flagsStay"));
+        }
+        List<Third> told = changed.stream()
                 .flatMap(hole -> hole.paced().map(PacedPlace::third).stream())
                 .toList();
         for (Third third : Third.values()) {
             load.add(texts.say("sheet.card.flags", Collections.frequency(told, third), named(third)));
         }
-        long cut = day.holes().stream().filter(hole -> hole.cut().isPresent()).count();
+        long cut = changed.stream().filter(hole -> hole.cut().isPresent()).count();
         if (told.size() < cut) {
             load.add(texts.say("sheet.card.flagsOpen", cut - told.size()));
         }

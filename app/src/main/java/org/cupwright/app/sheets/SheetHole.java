@@ -38,6 +38,11 @@ public record SheetHole(
         notices = List.copyOf(notices);
     }
 
+    /** Whether the hole is left where it is. */
+    boolean stays() {
+        return since.isPresent();
+    }
+
     /** The place in paces, where there is a hole and a line of play. */
     Optional<PacedPlace> paced() {
         return cut.flatMap(location -> location.directions().place());

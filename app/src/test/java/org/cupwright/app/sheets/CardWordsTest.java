@@ -8,6 +8,7 @@ import static org.cupwright.app.sheets.SmallDay.cut;
 import static org.cupwright.app.sheets.SmallDay.hole;
 import static org.cupwright.app.sheets.SmallDay.paced;
 
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,24 @@ class CardWordsTest {
             to++;
         }
         return lines.subList(from, to);
+    }
+
+    /** Where nothing is changed there is nothing to tick but that it was moved, and its flag stands already. */
+    @Test
+    void aHoleThatStaysHasNothingToFillInButAMove() {
+        SheetHole stays = SmallDay.staying("7", cut(BACK_LEFT, 1.5), LocalDate.of(2026, 6, 19));
+        List<String> lines = card(stays, hole("8", Optional.of(cut(FRONT_RIGHT, 1)), Optional.empty()));
+        int from = lines.indexOf("7back left");
+        assertThat(lines.subList(from, from + 5))
+                .containsExactly(
+                        "7back left",
+                        "22 on · 5 from left",
+                        "B bluegood within 1½ paces · 8 from back",
+                        "Stays as cut on Fri 19 Jun 2026: nothing to change today.",
+                        "moved to at");
+        assertThat(lines.get(from + 5)).isEqualTo("8front right");
+        assertThat(lines).anyMatch(line -> line.contains("1 × F red") && line.contains("0 × B blue"));
+        assertThat(card(stays)).contains("none: every hole stays");
     }
 
     @Test

@@ -82,6 +82,18 @@ final class SmallDay {
                 name, cut, last, Optional.empty(), drawing(name), false, List.of(notices), Optional.empty());
     }
 
+    static SheetHole staying(String name, SheetHole.Cut cut, LocalDate since) {
+        return new SheetHole(
+                name,
+                Optional.of(cut),
+                Optional.empty(),
+                Optional.empty(),
+                drawing(name),
+                false,
+                List.of(),
+                Optional.of(since));
+    }
+
     static SheetHole rough(String name, CutSomewhere part) {
         return new SheetHole(
                 name,
