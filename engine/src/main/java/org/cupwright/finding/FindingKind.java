@@ -102,6 +102,7 @@ public enum FindingKind {
     DRAWN_NEEDS_RADIUS,
     DRAWN_NOT_A_NUMBER,
     DRAWN_ID,
+    DRAWN_AREA,
     DRAWN_ID_TWICE,
     DRAWN_OFF_GREEN,
     DRAWN_NO_SUCH_PLACE,

@@ -11,8 +11,7 @@ import org.locationtech.jts.geom.Polygon;
  *
  * @param id by which it is called; one of a kind on its course
  * @param word what is said of it, by whom and when
- * @param place a polygon in the course's frame for good and bad ground, a point for a usual spot; the polygon may reach
- *     beyond the green
+ * @param place a polygon in the course's frame, a point for a usual spot; the polygon may reach beyond the green
  */
 public record DrawnItem(String id, PersonsOpinion word, Geometry place) {
     /** What an id looks like. */
@@ -54,9 +53,15 @@ public record DrawnItem(String id, PersonsOpinion word, Geometry place) {
         return MapPoint.of((place.intersects(centroid) ? centroid : place.getInteriorPoint()).getCoordinate());
     }
 
-    /** Whether another says the same kind of thing of the same ground: then the later of the two counts. */
-    public boolean isAbout(PersonsOpinion.Kind kind, Geometry other) {
-        return word.kind() == kind && place.norm().equalsExact(other.norm(), SAME_PLACE_METRES);
+    /**
+     * Whether another says the same kind of thing of the same ground, or draws the same area: then the later of the two
+     * counts.
+     */
+    public boolean isAbout(PersonsOpinion other, Geometry there) {
+        if (word.kind() == PersonsOpinion.Kind.AREA) {
+            return word.area().equals(other.area());
+        }
+        return word.kind() == other.kind() && place.norm().equalsExact(there.norm(), SAME_PLACE_METRES);
     }
 
     /** The same with another word. */

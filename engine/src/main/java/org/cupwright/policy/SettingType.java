@@ -2,6 +2,8 @@ package org.cupwright.policy;
 
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -91,6 +93,41 @@ public record SettingType<T>(Function<String, Optional<T>> reader, Function<T, S
                 text -> ByHole.read(text, each),
                 value -> ByHole.write(value, each),
                 accepts("byHole", new Message.Said(List.of(each.accepts()))));
+    }
+
+    /**
+     * Words in an order that matters, parted by spaces, the same one more than once if need be.
+     *
+     * @param pattern of each
+     * @param kind what they are, for the key {@code accepts.…}
+     */
+    public static SettingType<List<String>> words(String pattern, String kind) {
+        return new SettingType<>(
+                text -> Optional.of(
+                                text.isBlank()
+                                        ? List.<String>of()
+                                        : List.of(text.strip().split("\\s+", -1)))
+                        .filter(words -> words.stream().allMatch(word -> word.matches(pattern))),
+                words -> String.join(" ", words),
+                accepts(kind));
+    }
+
+    /** A day, as 2026-05-31. */
+    public static SettingType<LocalDate> date() {
+        return new SettingType<>(SettingType::day, LocalDate::toString, accepts("date"));
+    }
+
+    private static Optional<LocalDate> day(String text) {
+        try {
+            return Optional.of(LocalDate.parse(text.strip()));
+        } catch (DateTimeParseException notOne) {
+            return Optional.empty();
+        }
+    }
+
+    /** The same, of which nothing at all is no value. */
+    public SettingType<T> notEmpty() {
+        return new SettingType<>(text -> text.isBlank() ? Optional.empty() : reader.apply(text), writer, accepts);
     }
 
     /** Any text of at most so many characters, without line breaks. */

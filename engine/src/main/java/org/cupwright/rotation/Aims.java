@@ -24,6 +24,7 @@ public final class Aims {
 
     private final Policy policy;
     private final Set<Third> allowed;
+    private final Map<String, List<Third>> allowedOfGreens;
     private final Shares thirds;
     private final Shares difficulties;
     private final Map<Term, Double> weights = new EnumMap<>(Term.class);
@@ -32,6 +33,7 @@ public final class Aims {
         this.policy = policy;
         List<Third> named = policy.get(RotationPolicy.THIRDS_ALLOWED);
         this.allowed = named.isEmpty() ? EnumSet.allOf(Third.class) : EnumSet.copyOf(named);
+        this.allowedOfGreens = policy.get(SchemePolicy.THIRDS_OF_GREENS);
         this.thirds = new Shares(share(Third.FRONT), share(Third.MIDDLE), share(Third.BACK));
         this.difficulties = busy ? BUSY_DAY : Shares.THIRDS;
         for (Term term : Term.values()) {
@@ -43,12 +45,22 @@ public final class Aims {
         return allowed.contains(third) ? 1 : 0;
     }
 
-    boolean allows(Candidate candidate) {
-        return candidate.third().map(allowed::contains).orElse(true);
+    /** Whether a hole may be in the third of a candidate: what is said of its green goes before the course's. */
+    boolean allows(String hole, Candidate candidate) {
+        List<Third> own = allowedOfGreens.getOrDefault(hole, List.of());
+        return candidate
+                .third()
+                .map(third -> own.isEmpty() ? allowed.contains(third) : own.contains(third))
+                .orElse(true);
     }
 
     boolean balancesThirds() {
         return policy.get(RotationPolicy.SCHEME) == Scheme.SIX_SIX_SIX;
+    }
+
+    /** Whether the plan names the area, and the spot in it is whoever's who changes the hole. */
+    boolean leavesTheSpot() {
+        return policy.get(RotationPolicy.SCHEME) == Scheme.AREA_ONLY;
     }
 
     /** The shares front, middle and back should have. */

@@ -3,8 +3,11 @@ package org.cupwright.rotation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.cupwright.message.Message;
+import org.cupwright.message.Message.Argument;
 import org.cupwright.message.Message.Name;
+import org.cupwright.rotation.candidate.Area;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.rotation.candidate.Wishes;
@@ -40,9 +43,13 @@ public record Choosable(List<Candidate> candidates, List<Message> findings) {
         if (permitted.isEmpty()) {
             return leftOut("allForbidden", green);
         }
-        return new Choosable(permitted, List.of())
+        Choosable off = new Choosable(permitted, List.of())
                 .unlessNoneIsLeft(one -> !one.onSavedGround(), "savedGroundUsed", green)
-                .unlessNoneIsLeft(aims::allows, "thirdNotAllowed", green);
+                .unlessNoneIsLeft(one -> aims.allows(green.hole(), one), "thirdNotAllowed", green);
+        return wishes.areas().isEmpty()
+                ? off
+                : off.unlessNoneIsLeft(
+                        one -> wishes.areaOf(one.at()).isPresent(), "noSpotInArea", green, names(wishes));
     }
 
     private static Choosable locked(GreenCandidates green, Candidate position) {
@@ -64,17 +71,24 @@ public record Choosable(List<Candidate> candidates, List<Message> findings) {
      * What passes; where nothing does, all of it, and that is named: an answer always comes out, and no broken wish in
      * silence.
      */
-    private Choosable unlessNoneIsLeft(Predicate<Candidate> wish, String finding, GreenCandidates green) {
+    private Choosable unlessNoneIsLeft(
+            Predicate<Candidate> wish, String finding, GreenCandidates green, Argument... more) {
         List<Candidate> passing = candidates.stream().filter(wish).toList();
         if (!passing.isEmpty()) {
             return new Choosable(passing, findings);
         }
-        List<Message> more = new ArrayList<>(findings);
-        more.add(finding(finding, green));
-        return new Choosable(candidates, more);
+        List<Message> named = new ArrayList<>(findings);
+        named.add(finding(finding, green, more));
+        return new Choosable(candidates, named);
     }
 
-    private static Message finding(String what, GreenCandidates green) {
-        return Message.of("rotation.finding." + what, new Name(green.hole()));
+    private static Name names(Wishes wishes) {
+        return new Name(wishes.areas().stream().map(Area::number).collect(Collectors.joining(", ")));
+    }
+
+    private static Message finding(String what, GreenCandidates green, Argument... more) {
+        List<Argument> arguments = new ArrayList<>(List.of(new Name(green.hole())));
+        arguments.addAll(List.of(more));
+        return new Message("rotation.finding." + what, arguments);
     }
 }

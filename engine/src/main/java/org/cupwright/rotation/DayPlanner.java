@@ -8,6 +8,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.message.Message;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.DayScore.Pick;
+import org.cupwright.rotation.candidate.Area;
 import org.cupwright.rotation.counting.CheapestChoice.Choice;
 
 /**
@@ -116,7 +117,8 @@ public final class DayPlanner {
                     green.locked(),
                     reasons.of(green, chosen),
                     alternatives.of(green, chosen),
-                    green.from().wishes().since()));
+                    green.from().wishes().since(),
+                    green.from().wishes().areaOf(chosen.candidate().at()).map(Area::number)));
         }
         return holes;
     }

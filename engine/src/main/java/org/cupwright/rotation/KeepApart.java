@@ -11,7 +11,6 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Length;
 import org.cupwright.message.Message.Name;
 import org.cupwright.rotation.candidate.GreenCandidates;
-import org.cupwright.rotation.candidate.Wishes;
 import org.cupwright.rotation.candidate.Wishes.Circle;
 
 /**
@@ -121,11 +120,7 @@ final class KeepApart {
     private static GreenCandidates keptOff(GreenCandidates green, MapPoint at, double least) {
         List<Circle> forbidden = new ArrayList<>(green.wishes().forbidden());
         forbidden.add(new Circle(at, Math.nextDown(least)));
-        return green.withWishes(new Wishes(
-                green.wishes().locked(),
-                forbidden,
-                green.wishes().closed(),
-                green.wishes().since()));
+        return green.withWishes(green.wishes().withForbidden(forbidden));
     }
 
     private static Message nearEachOther(SharedGreen pair, DayPlan plan, Aims aims) {

@@ -18,6 +18,7 @@ import org.cupwright.rotation.candidate.Candidate;
  * @param alternative the next best position of another kind on this green; empty for a locked hole and where there is
  *     none
  * @param since the day on which it was cut, where it stays; empty where it is cut on the day
+ * @param area the number of the area it lies in, of those it was to lie in
  */
 public record PlannedHole(
         String hole,
@@ -25,7 +26,8 @@ public record PlannedHole(
         boolean locked,
         List<Message> reasons,
         Optional<Alternative> alternative,
-        Optional<LocalDate> since) {
+        Optional<LocalDate> since,
+        Optional<String> area) {
     public PlannedHole {
         reasons = List.copyOf(reasons);
     }

@@ -16,8 +16,10 @@ import org.cupwright.message.Message.Argument;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Day;
 import org.cupwright.message.Message.Length;
+import org.cupwright.message.Message.Name;
 import org.cupwright.message.Message.Translated;
 import org.cupwright.policy.EnumNames;
+import org.cupwright.rotation.candidate.Area;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.counting.Split;
 
@@ -43,6 +45,7 @@ final class Reasons {
         if (green.locked()) {
             reasons.add(reason("locked"));
         }
+        green.from().wishes().areaOf(candidate.at()).map(this::area).ifPresent(reasons::add);
         reasons.addAll(goodWord(candidate.judgement()));
         reasons.add(third(green, candidate));
         reasons.add(yesterday(green, candidate));
@@ -53,6 +56,11 @@ final class Reasons {
                 .map(rank -> reason("difficulty", new Translated("difficulty." + EnumNames.lowerCamel(rank))))
                 .orElse(reason("difficultyUnknown")));
         return reasons;
+    }
+
+    private Message area(Area area) {
+        Name number = new Name(area.number());
+        return aims.leavesTheSpot() ? reason("areaOnly", number) : reason("area", number);
     }
 
     /** What the person says who speaks for the spot: the rule's own sentence. */

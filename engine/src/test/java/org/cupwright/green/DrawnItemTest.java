@@ -69,12 +69,12 @@ class DrawnItemTest {
     @Test
     void itIsAboutTheSameGroundWithinTenCentimetresACorner() {
         DrawnItem drawn = item(Kind.GOOD, SQUARE);
-        assertThat(drawn.isAbout(Kind.GOOD, Shapes.area(4, 4, 0, 4.09, 0, 0, 4, 0)))
+        assertThat(drawn.isAbout(word(Kind.GOOD), Shapes.area(4, 4, 0, 4.09, 0, 0, 4, 0)))
                 .isTrue();
-        assertThat(drawn.isAbout(Kind.GOOD, Shapes.area(4, 4, 0, 4.11, 0, 0, 4, 0)))
+        assertThat(drawn.isAbout(word(Kind.GOOD), Shapes.area(4, 4, 0, 4.11, 0, 0, 4, 0)))
                 .isFalse();
-        assertThat(drawn.isAbout(Kind.BAD, SQUARE)).isFalse();
-        assertThat(drawn.saying(word(Kind.BAD)).isAbout(Kind.BAD, SQUARE)).isTrue();
+        assertThat(drawn.isAbout(word(Kind.BAD), SQUARE)).isFalse();
+        assertThat(drawn.saying(word(Kind.BAD)).isAbout(word(Kind.BAD), SQUARE)).isTrue();
     }
 
     @Test

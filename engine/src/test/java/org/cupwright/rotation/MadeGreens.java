@@ -192,7 +192,7 @@ public final class MadeGreens {
                 ? Optional.empty()
                 : Optional.of(List.of(DifficultyClass.values()).get(rank % 3));
         Candidate unsaid = candidate(east, north, verdict, known, placed, 3 * random.nextDouble());
-        PersonsOpinion.Kind[] kinds = PersonsOpinion.Kind.values();
+        PersonsOpinion.Kind[] kinds = {PersonsOpinion.Kind.GOOD, PersonsOpinion.Kind.BAD, PersonsOpinion.Kind.USUAL};
         Candidate made = random.nextInt(2) == 0 ? unsaid : said(unsaid, kinds[random.nextInt(kinds.length)]);
         return random.nextInt(5) > 0
                 ? made

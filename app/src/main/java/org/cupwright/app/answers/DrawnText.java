@@ -65,7 +65,8 @@ public final class DrawnText {
 
     /** {@code bad ground, 19.6 m²}. */
     private String what(DrawnItem item) {
-        String kind = texts.say("drawn." + EnumNames.lowerCamel(item.word().kind()));
+        String kind = texts.say("drawn." + EnumNames.lowerCamel(item.word().kind()))
+                + item.word().area().map(number -> " " + number).orElse("");
         return item.areaSquareMetres()
                 .map(area -> kind + ", " + texts.area(area))
                 .orElse(kind);

@@ -96,7 +96,12 @@ public record FindingText(Texts texts, Lines lines) {
             lines.say("import.points", result.points().read(), result.points().kept());
         }
         if (!result.drawn().isEmpty()) {
-            lines.say("import.drawn", result.count(Kind.GOOD), result.count(Kind.BAD), result.count(Kind.USUAL));
+            lines.say(
+                    "import.drawn",
+                    result.count(Kind.GOOD),
+                    result.count(Kind.BAD),
+                    result.count(Kind.USUAL),
+                    result.count(Kind.AREA));
         }
         if (!known.isEmpty()) {
             lines.wrapped("", texts.say("import.knownAlready", String.join(", ", known)));

@@ -18,6 +18,7 @@ import org.cupwright.course.Loop;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Message;
 import org.cupwright.policy.EnumNames;
+import org.cupwright.rotation.Scheme;
 
 /** A day's plan in words. */
 public record PlanText(Texts texts) {
@@ -43,6 +44,7 @@ public record PlanText(Texts texts) {
         lines.wrapped(
                 "",
                 new DayText(texts).whence(plan.basis().daySpeed(), plan.basis().dayRain()));
+        scheme(plan).ifPresent(scheme -> lines.wrapped("", scheme));
         BlockText.spread(plan.totals(), texts).ifPresent(lines::line);
         lines.gap();
         JudgementText judgements =
@@ -95,6 +97,14 @@ public record PlanText(Texts texts) {
         return texts.say("plan.title", day.course().name(), texts.day(plan.date()))
                 + " · "
                 + texts.say("state." + EnumNames.lowerCamel(plan.state()));
+    }
+
+    /** How the holes are spread, where areas of the course's own say it. */
+    private Optional<String> scheme(StoredPlan plan) {
+        return plan.basis()
+                .scheme()
+                .filter(Scheme::goesByAreas)
+                .map(scheme -> texts.say("scheme." + EnumNames.lowerCamel(scheme)));
     }
 
     /** Why a hole is where it is, the most telling first; without what its row says already. */

@@ -32,6 +32,19 @@ public record WeekCell(Texts texts, Optional<StoredHole> hole) {
         return place().map(PlaceOnGreen::third);
     }
 
+    /** The number of the course's own area it lies in, where the day's scheme names one. */
+    public Optional<String> number() {
+        return hole.flatMap(StoredHole::area);
+    }
+
+    /** {@code 3 back}: with the number of the course's own area, where the day's scheme names one. */
+    public String numbered() {
+        return number().map(number -> number
+                        + third().map(third -> " " + texts.say("weeks.third." + EnumNames.lowerCamel(third)))
+                                .orElse(""))
+                .orElseGet(this::area);
+    }
+
     /** {@code back R}; {@code –} where there is no hole and {@code ?} where there is no line of play. */
     public String area() {
         return third().map(third -> texts.say("weeks.third." + EnumNames.lowerCamel(third)) + " " + lateral())

@@ -16,6 +16,8 @@ import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.holelocation.Verdict;
+import org.cupwright.policy.EnumNames;
+import org.cupwright.rotation.Scheme;
 
 /** Weeks of plans in words: what somebody has to decide about first, then a table of holes by days, week by week. */
 public record WeeksText(Texts texts) {
@@ -35,6 +37,10 @@ public record WeeksText(Texts texts) {
                 plans.size()));
         lines.wrapped(
                 "", new DayText(texts).whence(answer.day().speed(), answer.day().rain()));
+        Optional<Scheme> scheme = plans.get(plans.size() - 1).basis().scheme().filter(Scheme::goesByAreas);
+        if (scheme.isPresent()) {
+            lines.wrapped("", texts.say("scheme." + EnumNames.lowerCamel(scheme.get())));
+        }
         if (answer.stopped()) {
             lines.wrapped("", stopped(answer.found()));
         }
@@ -123,10 +129,10 @@ public record WeeksText(Texts texts) {
         return texts.weekday(date);
     }
 
-    /** Where a hole is in two short words, whether it asks for care, and whether it stays; {@code –} where it is not. */
+    /** Where a hole is in two short words, whether it asks for care or stays; {@code –} where it is not. */
     private String cell(Optional<StoredHole> hole) {
         WeekCell cell = new WeekCell(texts, hole);
-        return cell.area()
+        return cell.numbered()
                 + cell.signs().stream()
                         .filter(sign -> sign == Sign.SET_ASIDE || sign == Sign.CARE || sign == Sign.STAYS)
                         .map(cell::say)

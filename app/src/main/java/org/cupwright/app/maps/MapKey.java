@@ -74,7 +74,7 @@ record MapKey(GreenDrawing drawing, MapStyle style, Texts texts) {
             boolean marked = drawing.ground().marked().stream().anyMatch(item -> item.kind() == kind);
             shown.put("map.key.ground." + EnumNames.lowerCamel(kind), marked);
         }
-        for (Kind kind : Kind.values()) {
+        for (Kind kind : List.of(Kind.GOOD, Kind.BAD, Kind.USUAL)) {
             boolean said = drawing.drawn().stream().anyMatch(item -> item.word().kind() == kind);
             shown.put("map.key.drawn." + EnumNames.lowerCamel(kind), said);
         }

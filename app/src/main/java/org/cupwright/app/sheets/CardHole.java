@@ -41,7 +41,7 @@ final class CardHole {
         drawing(hole, heightMillimetres - DRAWING_LESS);
         page.open("div", "says").open("div", "top").element("span", "hole", hole.hole());
         page.element("span", "where", words.where(hole)).close("div");
-        hole.cut().filter(cut -> !hole.temporary()).ifPresent(this::cut);
+        hole.cut().filter(cut -> !hole.temporary()).ifPresent(cut -> cut(cut, hole.area()));
         page.element("div", "plug", plug(hole));
         hole.notices().forEach(notice -> page.element("div", "warning", notice));
         hole.cut().ifPresent(cut -> warnings(cut).forEach(warning -> page.element("div", "warning", warning)));
@@ -67,7 +67,7 @@ final class CardHole {
         page.close("div");
     }
 
-    private void cut(SheetHole.Cut cut) {
+    private void cut(SheetHole.Cut cut, Optional<String> area) {
         Optional<PacedPlace> paced = cut.directions().place();
         paced.ifPresent(place -> page.element("div", "paces", words.paces(place.metres())));
         page.open("div", "within");
@@ -78,6 +78,7 @@ final class CardHole {
                 .map(leeway -> words.within(leeway, cut.verdict()))
                 .ifPresent(beside::add);
         paced.flatMap(words::fromBack).ifPresent(beside::add);
+        area.ifPresent(beside::add);
         for (int i = 0; i < beside.size(); i++) {
             page.text(i == 0 ? "" : " · ").element("span", "whole", beside.get(i));
         }

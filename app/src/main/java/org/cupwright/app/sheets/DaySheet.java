@@ -16,6 +16,7 @@ import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredHole;
+import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.Loop;
@@ -103,8 +104,9 @@ public record DaySheet(
     public static DaySheet of(DayPaper paper, Texts texts) {
         CourseDay day = paper.day();
         FirstText first = new FirstText(texts, day);
-        List<SheetHole> holes =
-                paper.greens().stream().map(green -> hole(green, paper, first)).toList();
+        List<SheetHole> holes = paper.greens().stream()
+                .map(green -> hole(green, paper, first, texts))
+                .toList();
         return new DaySheet(
                 day.course().name(),
                 day.date(),
@@ -116,7 +118,7 @@ public record DaySheet(
                 day.policy());
     }
 
-    private static SheetHole hole(GreenOnDay green, DayPaper paper, FirstText first) {
+    private static SheetHole hole(GreenOnDay green, DayPaper paper, FirstText first, Texts texts) {
         Hole hole = green.hole();
         Policy policy = paper.day().policy();
         Optional<JudgedPosition> position = paper.position(hole.id());
@@ -131,7 +133,16 @@ public record DaySheet(
                 drawing.withSpots(spot.stream().toList()),
                 notices.stream().anyMatch(notice -> notice.kind() == Notice.Kind.TEMPORARY),
                 notices.stream().map(first::says).toList(),
-                paper.plan().find(hole.id()).flatMap(StoredHole::since));
+                paper.plan().find(hole.id()).flatMap(StoredHole::since),
+                area(hole, paper.plan(), texts));
+    }
+
+    private static Optional<String> area(Hole hole, StoredPlan plan, Texts texts) {
+        Optional<StoredHole> planned = plan.find(hole.id());
+        boolean pick =
+                plan.leavesTheSpots() && planned.filter(one -> !one.stays()).isPresent();
+        return planned.flatMap(StoredHole::area)
+                .map(number -> texts.say(pick ? "sheet.card.areaOnly" : "sheet.card.area", number));
     }
 
     private static SheetHole.Cut cut(GreenOnDay green, JudgedPosition position, Policy policy) {

@@ -24,6 +24,7 @@ import org.cupwright.settingout.PacedPlace;
  * @param temporary whether the hole is played to a temporary green
  * @param notices what has to be known at this hole, the gravest first
  * @param since the day on which the hole was cut, where it stays as it is; empty where it is changed
+ * @param area what is to be said of the course's own area it lies in, where the day's scheme names one
  */
 public record SheetHole(
         String hole,
@@ -33,7 +34,8 @@ public record SheetHole(
         GreenDrawing drawing,
         boolean temporary,
         List<String> notices,
-        Optional<LocalDate> since) {
+        Optional<LocalDate> since,
+        Optional<String> area) {
     public SheetHole {
         notices = List.copyOf(notices);
     }

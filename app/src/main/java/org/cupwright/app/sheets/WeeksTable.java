@@ -121,7 +121,9 @@ record WeeksTable(Texts texts, BlockText blocks, WeeksPages pages, double paceMe
     private void cell(WeekCell cell, Page page) {
         page.open("div", "area");
         if (pages.words()) {
-            page.text(cell.area());
+            page.text(cell.numbered());
+        } else if (cell.number().isPresent()) {
+            page.text(cell.number().get());
         } else {
             page.text(cell.letter());
             page.element("span", "lateral", cell.lateral());

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.cupwright.formats.items.ReadDrawn;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.PersonsOpinion;
+import org.cupwright.rotation.candidate.Area;
 
 /**
  * All ground that people drew on a course's greens. It is kept beside the course and not in it, so that a new map of
@@ -39,12 +41,21 @@ public record DrawnOnCourse(List<Kept> all) {
         return new DrawnOnCourse(List.of());
     }
 
-    /** What lies on a hole's green. */
+    /** What people say of a hole's green. */
     public List<DrawnItem> of(String hole) {
-        return all.stream()
-                .filter(kept -> kept.holes().contains(hole))
-                .map(Kept::item)
+        return on(hole).filter(item -> item.word().kind() != PersonsOpinion.Kind.AREA)
                 .toList();
+    }
+
+    /** The course's own areas of a hole's green, in the order in which they were drawn. */
+    public List<Area> areas(String hole) {
+        return on(hole).filter(item -> item.word().kind() == PersonsOpinion.Kind.AREA)
+                .map(item -> new Area(item.word().area().orElseThrow(), item.place()))
+                .toList();
+    }
+
+    private Stream<DrawnItem> on(String hole) {
+        return all.stream().filter(kept -> kept.holes().contains(hole)).map(Kept::item);
     }
 
     public Optional<Kept> find(String id) {
@@ -54,7 +65,7 @@ public record DrawnOnCourse(List<Kept> all) {
     /**
      * These with one more. One of the same id, or without an id one of the same kind at the same place, is what was
      * said before: the later word takes its place, under its id. What has no id yet gets one: hole, kind and a number,
-     * as {@code 7-bad-2}.
+     * as {@code 7-bad-2}, an area its own.
      */
     public DrawnOnCourse with(ReadDrawn.Item later) {
         Optional<String> id = idOf(later);
@@ -79,7 +90,7 @@ public record DrawnOnCourse(List<Kept> all) {
                 .or(() -> all.stream()
                         .filter(kept -> kept.holes().stream().anyMatch(later.holes()::contains))
                         .map(Kept::item)
-                        .filter(item -> item.isAbout(later.word().kind(), later.place()))
+                        .filter(item -> item.isAbout(later.word(), later.place()))
                         .map(DrawnItem::id)
                         .findFirst());
     }
@@ -87,6 +98,10 @@ public record DrawnOnCourse(List<Kept> all) {
     private String freeId(ReadDrawn.Item item) {
         PersonsOpinion.Kind kind = item.word().kind();
         String beginning = item.holes().get(0) + "-" + kind.name().toLowerCase(Locale.ROOT) + "-";
+        Optional<String> asNumbered = item.word().area().map(area -> beginning + area);
+        if (asNumbered.filter(id -> find(id).isEmpty()).isPresent()) {
+            return asNumbered.get();
+        }
         return IntStream.iterate(1, number -> number + 1)
                 .mapToObj(number -> beginning + number)
                 .filter(id -> find(id).isEmpty())

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.storage.DaySpeed.From;
 import org.cupwright.message.Message;
+import org.cupwright.rotation.Scheme;
 import org.cupwright.rotation.Totals;
 
 /**
@@ -50,6 +51,7 @@ public record StoredPlan(
      * @param engineVersion the version of the engine
      * @param speedFrom the same speed with where it came from; empty in plans from before that was kept
      * @param rainFrom who expected rain; empty in plans from before that was kept
+     * @param scheme how the holes were to be spread; empty in plans from before that was kept
      */
     public record Basis(
             long seed,
@@ -58,8 +60,9 @@ public record StoredPlan(
             int policyVersion,
             String engineVersion,
             Optional<DaySpeed> speedFrom,
-            Optional<DayRain> rainFrom) {
-        public Basis(long seed, DaySpeed speed, DayRain rain, int policyVersion, String engineVersion) {
+            Optional<DayRain> rainFrom,
+            Optional<Scheme> scheme) {
+        public Basis(long seed, DaySpeed speed, DayRain rain, int policyVersion, String engineVersion, Scheme scheme) {
             this(
                     seed,
                     speed.feet(),
@@ -67,7 +70,8 @@ public record StoredPlan(
                     policyVersion,
                     engineVersion,
                     Optional.of(speed),
-                    Optional.of(rain));
+                    Optional.of(rain),
+                    Optional.of(scheme));
         }
 
         /** The day's fastest green speed, and where it came from as far as that was kept. */
@@ -79,6 +83,11 @@ public record StoredPlan(
         public DayRain dayRain() {
             return rainFrom.orElseGet(() -> DayRain.said(rain));
         }
+    }
+
+    /** Whether its spots are suggestions: the day's areas are what it says. */
+    public boolean leavesTheSpots() {
+        return basis.scheme().equals(Optional.of(Scheme.AREA_ONLY));
     }
 
     public StoredPlan {

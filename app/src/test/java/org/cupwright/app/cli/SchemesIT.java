@@ -160,6 +160,152 @@ class SchemesIT {
         assertThat(changed).containsExactly("1", "2", "4");
     }
 
+    /** Four areas on each green, one in each quarter; on hole 4 three, called A, B and C. */
+    private Path areas() throws IOException {
+        StringBuilder table = new StringBuilder("hole,kind,on,side,radius,area\n");
+        String[] places = {"7,L7", "7,R7", "17,L7", "17,R7"};
+        for (int hole = 1; hole <= 4; hole++) {
+            for (int area = 0; area < (hole < 4 ? 4 : 3); area++) {
+                String number = hole < 4 ? Integer.toString(area + 1) : "ABC".substring(area, area + 1);
+                table.append(hole + ",area," + places[area] + ",5," + number + "\n");
+            }
+        }
+        return Files.writeString(files.resolve("areas.csv"), table);
+    }
+
+    private InProcess clubWithAreas() throws IOException {
+        InProcess club = club(4);
+        assertThat(club.run("import", "--course", "made", "--drawn", areas()).out())
+                .contains("15 numbered areas");
+        return club;
+    }
+
+    private static final String[] CYCLE = {
+        "rotation.changeDays=mon wed fri",
+        "rotation.changeDaysOfGreens=3=tue thu sat",
+        "rotation.cycle=1 2 3 4",
+        "rotation.cycleOfGreens=2=3 1 4 2; 4=A B C",
+        "rotation.cycleFrom=2026-06-22",
+    };
+
+    private static Object[] policy(String[] settings, String more) {
+        Object[] all = new Object[settings.length + 2];
+        all[0] = "policy";
+        System.arraycopy(settings, 0, all, 1, settings.length);
+        all[settings.length + 1] = more;
+        return all;
+    }
+
+    /** The table of the cycle's unit test, which was worked by hand, from a Monday on. */
+    @Test
+    void aSetCycleIsKeptToTheDay() throws IOException {
+        String[] table = {"11223334411222", "33114442233111", "12233444112233", "AABBCCCAABBCCC"};
+        InProcess club = clubWithAreas();
+        Result set = club.run(policy(CYCLE, "rotation.scheme=setCycle"));
+        assertThat(set.status()).as(set.err()).isZero();
+        JsonNode plan = json(club, "plan", "--days", "14", "--date", "2026-06-22", "--json");
+        for (int day = 0; day < 14; day++) {
+            JsonNode today = plan.path("days").path(day);
+            assertThat(today.path("scheme").asString()).isEqualTo("setCycle");
+            assertThat(today.path("spotsAreSuggestions").asBoolean()).isFalse();
+            for (int green = 0; green < 4; green++) {
+                assertThat(today.path("holes").path(green).path("area").asString())
+                        .as("green %s, day %s", green + 1, day)
+                        .isEqualTo(table[green].substring(day, day + 1));
+            }
+        }
+        Result told = club.run("plan", "--days", "7", "--date", "2026-06-22");
+        assertThat(told.out())
+                .contains("Set cycle")
+                .containsPattern("1 +1 (front|mid|back) +1 (front|mid|back)\" +2 (front|mid|back)");
+        Result one = club.run("plan", "--date", "2026-06-22");
+        assertThat(one.out()).contains("Set cycle", "In area 3.");
+    }
+
+    @Test
+    void areaOnlyNamesTheAreaAndSuggestsASpot() throws IOException {
+        InProcess club = clubWithAreas();
+        assertThat(club.run(policy(CYCLE, "rotation.scheme=areaOnly")).status()).isZero();
+        JsonNode plan = PublishedShapes.checked("plan", club.run("plan", "--date", "2026-06-24", "--json"))
+                .path("days")
+                .path(0);
+        JsonNode drawn = PublishedShapes.checked("drawn-list", club.run("drawn", "list", "--json"));
+        assertThat(drawn.path("drawn").path(0).path("word").path("area").asString())
+                .isEqualTo("1");
+        Result kept = club.run(
+                "drawn",
+                "add",
+                "--hole",
+                "1",
+                "--kind",
+                "area",
+                "--area",
+                "1",
+                "--on",
+                "8",
+                "--side",
+                "L8",
+                "--radius",
+                "4",
+                "--json");
+        assertThat(PublishedShapes.checked("drawn-add", kept).path("id").asString())
+                .isEqualTo("1-area-1"); // drawn anew, it is the same area
+        assertThat(plan.path("scheme").asString()).isEqualTo("areaOnly");
+        assertThat(plan.path("spotsAreSuggestions").asBoolean()).isTrue();
+        assertThat(plan.path("holes").path(0).path("area").asString()).isEqualTo("2");
+        assertThat(club.run("plan", "--date", "2026-06-24").out().replaceAll("\\s+", " "))
+                .contains("Area only", "Area 2: whoever changes the hole picks the spot");
+        assertThat(club.run("sheets", "--date", "2026-06-24", "--out", files.resolve("paper"))
+                        .status())
+                .isZero();
+    }
+
+    @Test
+    void greensMayKeepToSomeAreasAndThirds() throws IOException {
+        InProcess club = clubWithAreas();
+        sets(club, "rotation.areasOfGreens=1=4; 4=A C", "rotation.thirdsOfGreens=2=back");
+        JsonNode plan = json(club, "plan", "--days", "3", "--date", "2026-06-22", "--json");
+        for (JsonNode day : plan.path("days")) {
+            assertThat(day.path("holes").path(0).path("area").asString()).isEqualTo("4");
+            assertThat(day.path("holes").path(1).path("position").path("third").asString())
+                    .isEqualTo("back");
+            assertThat(day.path("holes").path(1).path("area").isNull()).isTrue();
+            assertThat(day.path("holes").path(3).path("area").asString()).isIn("A", "C");
+        }
+    }
+
+    @Test
+    void whatCannotGoTogetherIsRefusedWhereItIsSet_andNothingIsKept() throws IOException {
+        InProcess club = clubWithAreas();
+        String[][] refused = {
+            {"rotation.weight.leftRight=-1", "below 0 would seek"},
+            {"turf.wearRestDays=400", "for most of a season"},
+            {"rotation.changeDays=", "Without any change-day"},
+            {"rotation.areasOfGreens=1=7", "Hole 1 has no area 7"},
+            {"rotation.cycleOfGreens=4=A 2", "Hole 4 has no area 2"},
+            {"rotation.areasOfGreens=19=1", "19"},
+            {"rotation.cycle=1 1 2", "twice running"},
+            {"rotation.cycle=1 2 1", "twice running"},
+            {"rotation.cycle=1 _", "numbers or letters"},
+            {"rotation.cycleFrom=Monday", "a day, as"},
+            {"rotation.scheme=setCycle", "no order"},
+            {"rotation.scheme=teeLinked", "one of"},
+        };
+        String before = club.run("policy", "--all", "--json").out();
+        for (String[] one : refused) {
+            Result said = club.run("policy", one[0]);
+            assertThat(said.status()).as(one[0]).isEqualTo(1);
+            assertThat(said.err().replaceAll("\\s+", " ")).as(one[0]).contains(one[1]);
+        }
+        assertThat(club.run("policy", "--all", "--json").out()).isEqualTo(before);
+        assertThat(club.run("drawn", "remove", "--id", "4-area-A").status()).isZero();
+        assertThat(club.run("drawn", "remove", "--id", "4-area-B").status()).isZero();
+        assertThat(club.run("drawn", "remove", "--id", "4-area-C").status()).isZero();
+        assertThat(club.run("policy", "rotation.cycle=1 2 3 4", "rotation.scheme=setCycle")
+                        .err())
+                .contains("none are drawn on 4");
+    }
+
     @Test
     void daysOfTheWeekAreRefusedWhereTheyAreNone() throws IOException {
         InProcess club = club(1);

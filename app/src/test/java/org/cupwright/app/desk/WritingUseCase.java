@@ -196,6 +196,7 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
     }
 
     private static KeepDrawn.Said usual() {
-        return new KeepDrawn.Said(PersonsOpinion.Kind.USUAL, Optional.empty(), Optional.of("Ida"), Optional.empty());
+        return new KeepDrawn.Said(
+                PersonsOpinion.Kind.USUAL, Optional.empty(), Optional.of("Ida"), Optional.empty(), Optional.empty());
     }
 }

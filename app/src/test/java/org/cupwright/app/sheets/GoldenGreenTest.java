@@ -217,6 +217,7 @@ class GoldenGreenTest {
                 drawing(green),
                 false,
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -75,6 +75,7 @@ final class MadeDay {
                         .withSpots(List.of(spot)),
                 false,
                 notices(hole.id()),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -115,6 +116,7 @@ final class MadeDay {
                 hole.drawing(),
                 temporary,
                 notices,
+                Optional.empty(),
                 Optional.empty());
     }
 

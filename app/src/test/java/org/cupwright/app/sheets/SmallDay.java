@@ -79,7 +79,15 @@ final class SmallDay {
 
     static SheetHole hole(String name, Optional<SheetHole.Cut> cut, Optional<PlaceOnGreen> last, String... notices) {
         return new SheetHole(
-                name, cut, last, Optional.empty(), drawing(name), false, List.of(notices), Optional.empty());
+                name,
+                cut,
+                last,
+                Optional.empty(),
+                drawing(name),
+                false,
+                List.of(notices),
+                Optional.empty(),
+                Optional.empty());
     }
 
     static SheetHole staying(String name, SheetHole.Cut cut, LocalDate since) {
@@ -103,12 +111,21 @@ final class SmallDay {
                 drawing(name),
                 false,
                 List.of(),
+                Optional.empty(),
                 Optional.empty());
     }
 
     static SheetHole temporary(String name, SheetHole.Cut cut, Optional<PlaceOnGreen> last) {
         return new SheetHole(
-                name, Optional.of(cut), last, Optional.empty(), drawing(name), true, List.of(), Optional.empty());
+                name,
+                Optional.of(cut),
+                last,
+                Optional.empty(),
+                drawing(name),
+                true,
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private static GreenDrawing drawing(String name) {

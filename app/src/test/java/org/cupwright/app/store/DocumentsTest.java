@@ -56,7 +56,10 @@ class DocumentsTest {
     /** The document with what people say of its spots and ask for, of which nobody knew yet when it was written. */
     private static JsonNode withoutWords(String plan) {
         JsonNode document = JsonMapper.shared().readTree(plan);
-        ((ObjectNode) document.path("basis")).putNull("speedFrom").putNull("rainFrom");
+        ((ObjectNode) document.path("basis"))
+                .putNull("speedFrom")
+                .putNull("rainFrom")
+                .putNull("scheme");
         document.findParents("restsOn").forEach(judgement -> ((ObjectNode) judgement).putNull("word"));
         document.path("holes")
                 .forEach(hole ->

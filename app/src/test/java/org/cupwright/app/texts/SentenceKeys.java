@@ -123,7 +123,7 @@ final class SentenceKeys {
         }
         for (String file : List.of("Shortfalls.java", "Choosable.java")) {
             for (String finding : literals(
-                    rotation.resolve(file), "(?:name|parts|leftOut)\\(\\s*\"([A-Za-z]+)\"|\"(\\w+)\", green\\)")) {
+                    rotation.resolve(file), "(?:name|parts|leftOut)\\(\\s*\"([A-Za-z]+)\"|\"(\\w+)\", green[,)]")) {
                 keys.add("rotation.finding." + finding);
             }
         }

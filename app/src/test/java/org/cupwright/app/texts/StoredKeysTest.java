@@ -22,6 +22,7 @@ import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.storage.Writes;
 import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.message.Message;
+import org.cupwright.rotation.Scheme;
 import org.cupwright.rotation.Totals;
 import org.cupwright.rotation.counting.Parts;
 import org.cupwright.units.Paces;
@@ -94,7 +95,8 @@ class StoredKeysTest {
     }
 
     private static StoredPlan plan(Message finding) {
-        Basis basis = new Basis(1, DaySpeed.of(10, DaySpeed.From.SAID), DayRain.NONE, 0, "an older version");
+        Basis basis =
+                new Basis(1, DaySpeed.of(10, DaySpeed.From.SAID), DayRain.NONE, 0, "an older version", Scheme.FREE);
         Parts none = new Parts(0, 0, 0);
         Totals totals = new Totals(0, none, none, none);
         return new StoredPlan(

@@ -22,9 +22,10 @@ import org.locationtech.jts.geom.Geometry;
 /**
  * Reads ground that people listed: one piece a line, columns by their header.
  *
- * <p>{@code hole}; {@code kind}: good, bad, usual; the place as {@code east,north} in the course's frame, or as
- * {@code on,side} in paces ({@code 22,L5}: from the left edge as seen from the fairway); for good and bad ground
- * {@code radius} in paces, or {@code radiusMetres}; and where known {@code reason}, {@code person}, {@code date}
+ * <p>{@code hole}; {@code kind}: good, bad, usual, area; the place as {@code east,north} in the course's frame, or as
+ * {@code on,side} in paces ({@code 22,L5}: from the left edge as seen from the fairway); for all but usual spots
+ * {@code radius} in paces, or {@code radiusMetres}; for an area its number
+ * or letter as {@code area}; and where known {@code reason}, {@code person}, {@code date}
  * (2026-05-31) and {@code id}. A line that does not read, or has fewer fields than the header, is told.
  */
 public final class DrawnCsv {
@@ -33,7 +34,7 @@ public final class DrawnCsv {
     /** By the name under which {@link DrawnParts} asks for it. */
     private static final Map<String, Column<?>> COLUMNS = Stream.concat(
                     Stream.of(KIND),
-                    Stream.of("radius", "radiusMetres", "reason", "person", "date", "id")
+                    Stream.of("radius", "radiusMetres", "reason", "person", "date", "id", "area")
                             .map(Column::text))
             .collect(Collectors.toUnmodifiableMap(Column::name, Function.identity()));
 

@@ -25,7 +25,8 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 
 /**
- * Reads ground that people drew on a map from GeoJSON: areas with {@code kind} good or bad, points with {@code kind}
+ * Reads ground that people drew on a map from GeoJSON: areas with {@code kind} good, bad or area
+ * (with its number or letter as {@code area}), points with {@code kind}
  * usual; a point with {@code radiusMetres}, or {@code radius} in paces, is the ground about it. Where known
  * {@code hole}, {@code reason}, {@code person}, {@code date} (2026-05-31) and {@code id}; without a hole, the greens
  * the shape lies on.

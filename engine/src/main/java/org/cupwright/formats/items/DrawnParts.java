@@ -36,9 +36,19 @@ record DrawnParts(UnaryOperator<String> fields, Message where) {
         return Optional.of(fields.apply(name).strip()).filter(text -> !text.isEmpty());
     }
 
-    /** @throws UnreadableFile if the kind or the day does not read */
+    /** @throws UnreadableFile if the kind, the area's number or the day does not read */
     PersonsOpinion word() {
-        return new PersonsOpinion(kind(), text("reason"), text("person"), date("date"));
+        Kind kind = kind();
+        Optional<String> area = kind == Kind.AREA ? Optional.of(area()) : Optional.empty();
+        return new PersonsOpinion(kind, text("reason"), text("person"), date("date"), area);
+    }
+
+    private String area() {
+        String text = text("area").orElse("");
+        if (!text.matches(PersonsOpinion.AREA_PATTERN)) {
+            throw trouble(FindingKind.DRAWN_AREA, text).failure();
+        }
+        return text;
     }
 
     private Kind kind() {
@@ -47,6 +57,7 @@ record DrawnParts(UnaryOperator<String> fields, Message where) {
             case "good" -> Kind.GOOD;
             case "bad" -> Kind.BAD;
             case "usual" -> Kind.USUAL;
+            case "area" -> Kind.AREA;
             default -> throw trouble(FindingKind.DRAWN_KIND_UNKNOWN, text).failure();
         };
     }

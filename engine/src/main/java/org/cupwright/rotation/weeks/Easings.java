@@ -9,7 +9,6 @@ import java.util.stream.IntStream;
 import org.cupwright.green.GroundItem.Kind;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.policy.Policy;
-import org.cupwright.rotation.candidate.Wishes;
 import org.cupwright.rotation.shortage.Shortage.Easing;
 import org.cupwright.rotation.shortage.Shortage.Step;
 
@@ -100,18 +99,12 @@ final class Easings {
                 day.ground().items().stream()
                         .filter(item -> !CLOSING.contains(item.kind()))
                         .toList());
-        Wishes wishes = day.wishes();
-        return new GreenDay(
-                ground, new Wishes(wishes.locked(), List.of(), wishes.closed(), wishes.since()), day.changes());
+        return new GreenDay(ground, day.wishes().withForbidden(List.of()), day.changes());
     }
 
     private static GreenDay unfixed(GreenDay day) {
-        Wishes wishes = day.wishes();
-        boolean stays = !day.changes() && wishes.locked().isPresent();
-        return stays
-                ? day
-                : new GreenDay(
-                        day.ground(), new Wishes(Optional.empty(), wishes.forbidden(), wishes.closed()), day.changes());
+        boolean stays = !day.changes() && day.wishes().locked().isPresent();
+        return stays ? day : new GreenDay(day.ground(), day.wishes().withLocked(Optional.empty()), day.changes());
     }
 
     private int resting(List<GreenWeeks> changed, RestDays rests) {

@@ -58,7 +58,7 @@ final class OnGround {
     Wishes of(Wishes wishes) {
         Optional<Candidate> locked =
                 wishes.locked().map(spot -> of(List.of(spot)).get(0));
-        return new Wishes(locked, wishes.forbidden(), wishes.closed(), wishes.since());
+        return wishes.withLocked(locked);
     }
 
     /** A spot that is to have a hole though the ground about an old one still rests. */

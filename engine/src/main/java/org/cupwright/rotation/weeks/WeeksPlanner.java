@@ -116,6 +116,11 @@ public final class WeeksPlanner {
         boolean stays = spot != GreenTable.NONE && !table.cut(day);
         return stays
                 ? Wishes.stays(today.setAside(table.spot(spot)), table.stays().cutOn(day))
+                        .in(table.green()
+                                .days()
+                                .get(table.stays().begin(day))
+                                .wishes()
+                                .areas())
                 : today.of(table.green().days().get(day).wishes());
     }
 

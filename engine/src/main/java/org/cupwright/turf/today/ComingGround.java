@@ -30,9 +30,9 @@ public final class ComingGround {
      * The ground of a green on a day.
      *
      * <p>Old holes that still rest, and the last four whether or not they do, carry the last day on which they were
-     * played to and the last day of their rest. The hole that is in use now is an old hole without an end, unless it was cut on the
-     * asked day itself; where it was, no plug is foreseen, since nobody knows when it will be left. A plug seen high,
-     * low or damaged counts until somebody sees it mended.
+     * played to and the last day of their rest. The hole that is in use now is an old hole without an end, unless it
+     * was cut on the asked day itself; where it was, no plug is foreseen, since nobody knows when it will be left. A
+     * plug seen high, low or damaged counts until somebody sees it mended.
      *
      * @param day this day or a coming one, at most {@link TurfDay#DAYS_AHEAD} days from it
      */

@@ -48,7 +48,8 @@ public record PlanTable(Texts texts) {
             "goodWithinPaces",
             "setAside",
             "askedBy",
-            "staysSince");
+            "staysSince",
+            "area");
 
     /** Its lines, the first with the names of the columns. */
     public List<List<String>> of(WeeksPaper paper) {
@@ -80,7 +81,8 @@ public record PlanTable(Texts texts) {
                 within.isPresent() ? number(Paces.roundedDownToHalf(within.getAsDouble(), pace)) : "",
                 judgement.setAside().stream().map(RuleId::id).collect(Collectors.joining(" ")),
                 hole.askedBy().map(CellText::guarded).orElse(""),
-                hole.since().map(LocalDate::toString).orElse("")));
+                hole.since().map(LocalDate::toString).orElse(""),
+                hole.area().orElse("")));
         return cells;
     }
 

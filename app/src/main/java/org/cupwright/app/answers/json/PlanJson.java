@@ -139,6 +139,8 @@ public final class PlanJson {
                 .with("rain", plan.basis().rain())
                 .with("rainFrom", plan.basis().dayRain())
                 .with("weatherBasis", weather)
+                .with("scheme", plan.basis().scheme())
+                .with("spotsAreSuggestions", plan.leavesTheSpots())
                 .with("holes", plan.holes())
                 .with("totals", totals(plan.totals()))
                 .with("findings", plan.findings());
@@ -186,7 +188,8 @@ public final class PlanJson {
                 .with("setAside", judgement.setAside())
                 .with("reasons", hole.reasons())
                 .with("askedBy", hole.askedBy())
-                .with("staysSince", hole.since());
+                .with("staysSince", hole.since())
+                .with("area", hole.area());
     }
 
     private static Shape totals(Totals totals) {

@@ -9,6 +9,7 @@ import org.cupwright.app.cli.command.SpotOptions;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.desk.drawn.KeepDrawn;
 import org.cupwright.app.desk.drawn.KeepDrawn.Said;
+import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.PersonsOpinion.Kind;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,6 +22,7 @@ import picocli.CommandLine.Option;
             "Keeps what a person says of a spot, or of the ground about it. For instance:",
             "  drawn add --hole 7 --kind usual --on 12 --side L5",
             "  drawn add --hole 7 --kind bad --on 4 --side R6 --radius 2.5 --reason \"wet after rain\"",
+            "  drawn add --hole 7 --kind area --area 3 --on 14 --side L8 --radius 4",
             "What was said of the same ground before gives way. The day it was said is --date, or today."
         })
 final class DrawnAddCommand extends CourseCommand {
@@ -32,9 +34,9 @@ final class DrawnAddCommand extends CourseCommand {
 
     @Option(
             names = "--kind",
-            paramLabel = "good|bad|usual",
+            paramLabel = "good|bad|usual|area",
             required = true,
-            description = "Good ground, bad ground, or a spot where holes usually go.")
+            description = "Good ground, bad ground, a spot where holes usually go, or an area with a number.")
     private String kind;
 
     @Mixin
@@ -43,8 +45,11 @@ final class DrawnAddCommand extends CourseCommand {
     @Option(
             names = "--radius",
             paramLabel = "M",
-            description = "How far about the place the ground is meant, metres; for good and bad ground.")
+            description = "How far about the place the ground is meant, metres; for all but usual spots.")
     private Double radius;
+
+    @Option(names = "--area", paramLabel = "N", description = "The area's number or letter, of one or two signs.")
+    private String number;
 
     @Option(names = "--reason", paramLabel = "TEXT", description = "Why.")
     private String reason;
@@ -71,7 +76,16 @@ final class DrawnAddCommand extends CourseCommand {
         if (area && !(radius > 0 && radius <= WIDEST_METRES)) {
             throw wrong("--radius takes metres, more than 0 and at most 50, not " + radius + ".", radius.toString());
         }
-        return new Said(said, Optional.ofNullable(reason), Optional.of(person.name()), Optional.ofNullable(radius));
+        boolean numbered = number != null && number.matches(PersonsOpinion.AREA_PATTERN);
+        if (said == Kind.AREA ? !numbered : number != null) {
+            throw wrong("--area takes the number or letter of --kind area, one or two signs.", String.valueOf(number));
+        }
+        return new Said(
+                said,
+                Optional.ofNullable(reason),
+                Optional.of(person.name()),
+                Optional.ofNullable(radius),
+                Optional.ofNullable(number));
     }
 
     private Kind kind() {
@@ -80,6 +94,6 @@ final class DrawnAddCommand extends CourseCommand {
                 return known;
             }
         }
-        throw wrong("--kind takes good, bad or usual, not '" + kind + "'.", kind);
+        throw wrong("--kind takes good, bad, usual or area, not '" + kind + "'.", kind);
     }
 }

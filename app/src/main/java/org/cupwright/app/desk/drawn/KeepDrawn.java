@@ -30,12 +30,14 @@ public record KeepDrawn(Session session) {
      * @param reason why
      * @param person who
      * @param radiusMetres how far about the spot; empty for a usual spot
+     * @param area the number or letter of an area; empty for all else
      */
     public record Said(
             PersonsOpinion.Kind kind,
             Optional<String> reason,
             Optional<String> person,
-            Optional<Double> radiusMetres) {}
+            Optional<Double> radiusMetres,
+            Optional<String> area) {}
 
     /**
      * What is kept now, or was until now.
@@ -65,7 +67,8 @@ public record KeepDrawn(Session session) {
         Geometry place =
                 said.radiusMetres().map(radius -> DrawnItem.disc(at, radius)).orElseGet(() -> DrawnItem.spot(at));
         List<String> holes = day.course().onGreenOf(hole);
-        PersonsOpinion word = new PersonsOpinion(said.kind(), said.reason(), said.person(), Optional.of(day.date()));
+        PersonsOpinion word =
+                new PersonsOpinion(said.kind(), said.reason(), said.person(), Optional.of(day.date()), said.area());
         return new ReadDrawn.Item(Optional.empty(), holes, word, place);
     }
 

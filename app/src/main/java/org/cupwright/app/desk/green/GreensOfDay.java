@@ -11,6 +11,7 @@ import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.storage.DrawnOnCourse;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
@@ -19,6 +20,8 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.formats.items.GroundFile;
 import org.cupwright.formats.items.GroundItems;
 import org.cupwright.green.GroundOnDay;
+import org.cupwright.rotation.AreaCycle;
+import org.cupwright.rotation.candidate.Area;
 import org.cupwright.turf.state.HolesOnGreen;
 import org.cupwright.turf.state.RoughHole;
 import org.cupwright.turf.today.TurfDay;
@@ -29,8 +32,9 @@ import org.cupwright.turf.today.TurfDay;
  * @param day the day
  * @param open the greens in round order
  * @param before what the day finds
+ * @param drawn all that is drawn on the course's greens
  */
-public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
+public record GreensOfDay(CourseDay day, List<Open> open, DayGround before, DrawnOnCourse drawn) {
     /** One green, not judged yet. */
     public record Open(MeasuredGreen green, GroundOnDay ground) {}
 
@@ -46,7 +50,8 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
         for (MeasuredGreen green : MeasuredGreen.of(stores, day.course().id(), holes)) {
             greens.add(new Open(green, before.on(green.hole(), items)));
         }
-        return new GreensOfDay(day, greens, before);
+        return new GreensOfDay(
+                day, greens, before, stores.drawn().of(day.course().id()));
     }
 
     /** What a file says of the greens. Every item must be understood: a closed patch passed over would be cut into. */
@@ -71,6 +76,11 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
             judged.put(open.get(i).green().hole().id(), judgings.get(i));
         }
         return judged;
+    }
+
+    /** The areas in one of which a hole is to be on a day; none where it may be anywhere. */
+    public List<Area> areas(String hole, LocalDate date) {
+        return new AreaCycle(day.policy(), hole, drawn.areas(hole)).areas(date);
     }
 
     /** What lies on a hole's green on the day, before its change. */
@@ -108,7 +118,8 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before) {
         return new GreensOfDay(
                 other,
                 open.stream().map(green -> new Open(green.green(), clear)).toList(),
-                before);
+                before,
+                drawn);
     }
 
     /** What will lie on a green on a coming day besides its old holes, if nothing was cut until then. */

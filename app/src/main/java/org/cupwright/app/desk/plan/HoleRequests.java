@@ -62,7 +62,7 @@ record HoleRequests(
         Asked wanted = asked.of(hole);
         Optional<Wishes> stays = staying(of, wanted);
         if (stays.isPresent()) {
-            return stays.get();
+            return stays.get().in(greens.areas(hole, greens.day().date()));
         }
         Optional<Candidate> at = left(hole)
                 .map(kept -> kept.position().judgement().position())
@@ -71,7 +71,7 @@ record HoleRequests(
         List<Wishes.Circle> notHere = wanted.notHere().stream()
                 .map(ground -> new Wishes.Circle(ground.at(), ground.radiusMetres()))
                 .toList();
-        return new Wishes(at, notHere, false);
+        return new Wishes(at, notHere, false).in(greens.areas(hole, greens.day().date()));
     }
 
     /** Where the day is without change for it; a draft that cuts a new hole all the same is kept to. */
@@ -107,7 +107,7 @@ record HoleRequests(
                 hole.alternative().map(other -> stored(other, judging)),
                 hole.since().isPresent() ? List.of() : judging.green().concessions(),
                 hole.since(),
-                Optional.empty());
+                hole.area());
     }
 
     static Message askedBy(Message reason, Optional<String> by) {

@@ -32,6 +32,7 @@ import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.DayPlan;
 import org.cupwright.rotation.DayPlanner;
 import org.cupwright.rotation.DayRequest;
+import org.cupwright.rotation.RotationPolicy;
 import org.cupwright.rotation.SharedGreen;
 import org.cupwright.rotation.Term;
 import org.cupwright.turf.weather.WeatherBasis;
@@ -169,7 +170,13 @@ public record PlanDay(Session session, String engineVersion) {
 
     private StoredPlan stored(
             CourseDay day, DayPlan plan, HoleRequests holes, AskedOfDay asked, List<Message> meanwhile) {
-        Basis basis = new Basis(plan.seed(), day.speed(), day.rain(), day.policyVersion(), engineVersion);
+        Basis basis = new Basis(
+                plan.seed(),
+                day.speed(),
+                day.rain(),
+                day.policyVersion(),
+                engineVersion,
+                day.policy().get(RotationPolicy.SCHEME));
         List<Message> findings = new ArrayList<>(meanwhile);
         findings.addAll(holes.findings(plan));
         return new StoredPlan(

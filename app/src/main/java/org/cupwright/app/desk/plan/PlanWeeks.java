@@ -33,6 +33,7 @@ import org.cupwright.message.Message.Count;
 import org.cupwright.message.Problem;
 import org.cupwright.rotation.DayPlan;
 import org.cupwright.rotation.PlannedHole;
+import org.cupwright.rotation.RotationPolicy;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.shortage.Shortage;
 import org.cupwright.rotation.solver.CpSat;
@@ -190,7 +191,13 @@ public record PlanWeeks(Session session, String engineVersion) {
                 day.course().id(),
                 plan.date(),
                 State.DRAFT,
-                new Basis(plan.seed(), day.speed(), day.rain(), day.policyVersion(), engineVersion),
+                new Basis(
+                        plan.seed(),
+                        day.speed(),
+                        day.rain(),
+                        day.policyVersion(),
+                        engineVersion,
+                        day.policy().get(RotationPolicy.SCHEME)),
                 plan.holes().stream()
                         .map(hole -> stored(hole, asked.of(hole.hole())))
                         .toList(),
@@ -214,7 +221,7 @@ public record PlanWeeks(Session session, String engineVersion) {
                 hole.alternative().map(other -> new StoredHole.Other(position(other.candidate()), other.whyNot())),
                 List.of(),
                 hole.since(),
-                Optional.empty());
+                hole.area());
     }
 
     /** Nobody paces out where a hole is already. */

@@ -77,7 +77,7 @@ record WeeksAsked(GreensOfDay greens, Map<String, Judging> judged, List<WeekDay>
         if (number == 0) {
             return new StayingHole(greens, hole, day.date())
                     .wishes(judged.get(hole.id()), ground, wanted)
-                    .map(stays -> new GreenDay(ground, stays, false))
+                    .map(stays -> new GreenDay(ground, stays.in(greens.areas(hole.id(), day.date())), false))
                     .orElseGet(() -> new GreenDay(ground, wishes));
         }
         boolean changes = SchemePolicy.changes(greens.day().policy(), hole.id(), day.date());
@@ -121,7 +121,7 @@ record WeeksAsked(GreensOfDay greens, Map<String, Judging> judged, List<WeekDay>
                 .map(ground -> new Wishes.Circle(ground.at(), ground.radiusMetres()))
                 .toList();
         Optional<Candidate> at = wanted.at().map(judged.get(hole)::candidate);
-        return new Wishes(at, notHere, false);
+        return new Wishes(at, notHere, false).in(greens.areas(hole, day.date()));
     }
 
     private Wishes locked(String hole, MapPoint at) {

@@ -2,9 +2,11 @@ package org.cupwright.app.desk.policy;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
+import org.cupwright.app.storage.PolicyStore;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Message.Said;
@@ -14,6 +16,9 @@ import org.cupwright.policy.PolicyCatalogue;
 import org.cupwright.policy.PolicyChange;
 import org.cupwright.policy.Setting;
 import org.cupwright.rotation.RotationPolicy;
+import org.cupwright.rotation.SchemePolicy;
+import org.cupwright.turf.TurfPolicy;
+import org.cupwright.units.WrittenNumber;
 
 /** Sets settings from a day on, all of them or none. */
 public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
@@ -26,6 +31,9 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
             Character.PARAGRAPH_SEPARATOR,
             Character.SURROGATE);
 
+    /** Settings that have to go together, and with what is drawn. */
+    private static final String ROTATION = "rotation.";
+
     /** A key and the text of its new value. */
     public record Wanted(String key, String value) {}
 
@@ -36,6 +44,11 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
         session.decide(Right.SET, stores -> {
             String owner = PolicyKeys.owner(stores, session.course());
             changes.forEach(change -> stores.policies().add(owner, change));
+            boolean ofSchemes = wanted.stream().anyMatch(value -> value.key().startsWith(ROTATION));
+            if (ofSchemes && !owner.equals(PolicyStore.EVERY_COURSE)) {
+                Policy then = stores.policies().history(owner).at(from);
+                new SchemeChecks(then, session.course(stores), stores.drawn().of(owner)).check();
+            }
             return owner;
         });
     }
@@ -62,14 +75,33 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
                 .orElseThrow(() -> refused(setting, text, setting.type().accepts()));
     }
 
+    /** Why a value is none, where its bounds alone do not say it. */
+    private static Optional<Message> why(Setting<?> setting, String text) {
+        if (setting == SchemePolicy.CHANGE_DAYS && text.isBlank()) {
+            return Optional.of(Message.of("refused.noChangeDay"));
+        }
+        Optional<Double> number = WrittenNumber.find(text);
+        if (setting.key().contains(".weight.")
+                && number.filter(value -> value < 0).isPresent()) {
+            return Optional.of(Message.of("refused.weight"));
+        }
+        boolean tooLong = setting.key().startsWith("turf.wearRest")
+                && number.filter(value -> value > TurfPolicy.WEAR_REST_DAYS.defaultValue())
+                        .isPresent();
+        return tooLong ? Optional.of(Message.of("refused.rest")) : Optional.empty();
+    }
+
     /** What nobody sees can turn round what stands beside it on paper; only letters are joined and parted by such. */
     private static boolean isSeen(int character) {
         return character == JOINER || character == NON_JOINER || !HIDDEN.contains((byte) Character.getType(character));
     }
 
     private static Problem refused(Setting<?> setting, String text, Message accepts) {
+        Message refused = Message.of("problem.settingValue", new Name(setting.key()), new Name(text));
         return Problem.of(
-                Message.of("problem.settingValue", new Name(setting.key()), new Name(text)),
+                why(setting, text)
+                        .map(why -> Message.of("problem.settingWhy", new Said(List.of(refused, why))))
+                        .orElse(refused),
                 Message.of("where.setting", new Name(setting.key())),
                 text,
                 Message.of("try.settingValue", new Said(accepts), new Name(setting.unit())));

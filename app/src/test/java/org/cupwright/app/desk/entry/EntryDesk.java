@@ -41,6 +41,7 @@ import org.cupwright.holelocation.Difficulty;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.message.Problem;
+import org.cupwright.rotation.Scheme;
 import org.cupwright.rotation.Totals;
 import org.cupwright.rotation.counting.Parts;
 import org.cupwright.testing.Shapes;
@@ -125,7 +126,7 @@ final class EntryDesk {
                 course,
                 TODAY,
                 StoredPlan.State.DRAFT,
-                new StoredPlan.Basis(1, DaySpeed.of(10, DaySpeed.From.SAID), DayRain.NONE, 0, "made"),
+                new StoredPlan.Basis(1, DaySpeed.of(10, DaySpeed.From.SAID), DayRain.NONE, 0, "made", Scheme.FREE),
                 planned,
                 new Totals(planned.size(), none, none, none),
                 Map.of(),
