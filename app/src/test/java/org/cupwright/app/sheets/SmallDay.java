@@ -99,7 +99,8 @@ final class SmallDay {
                 drawing(name),
                 false,
                 List.of(),
-                Optional.of(since));
+                Optional.of(since),
+                Optional.empty());
     }
 
     static SheetHole rough(String name, CutSomewhere part) {
