@@ -158,6 +158,10 @@ class SchemesIT {
             }
         }
         assertThat(changed).containsExactly("1", "2", "4");
+        assertThat(club.run("plan", "--date", "2026-06-23").out().replaceAll("\\s+", " "))
+                .contains("as its ground is closed or saved: 1.");
+        assertThat(club.run("plan", "--date", "2026-06-30").out().replaceAll("\\s+", " "))
+                .contains("as the hole is 7 days old or more: 1, 2, 3.");
     }
 
     /** Four areas on each green, one in each quarter; on hole 4 three, called A, B and C. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.green.GreensOfDay;
 import org.cupwright.app.desk.green.Judging;
 import org.cupwright.app.storage.Asked;
@@ -129,8 +130,18 @@ record HoleRequests(
     List<Message> findings(DayPlan plan) {
         List<Message> findings = new ArrayList<>();
         plan.holes().stream().flatMap(this::against).forEach(findings::add);
+        plan.holes().stream().flatMap(this::changedAllTheSame).forEach(findings::add);
         plan.findings().stream().filter(finding -> !told(finding)).forEach(findings::add);
         return findings;
+    }
+
+    private Stream<Message> changedAllTheSame(PlannedHole planned) {
+        if (planned.since().isPresent() || left(planned.hole()).isPresent()) {
+            return Stream.empty();
+        }
+        Hole hole = HoleChoice.hole(greens.day().course(), planned.hole());
+        return new StayingHole(greens, hole, greens.day().date())
+                .changedAllTheSame(asked.of(hole.id())).stream();
     }
 
     private Stream<Message> against(PlannedHole hole) {

@@ -17,6 +17,9 @@ import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.Outcome;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.judging.OtherGround;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Count;
+import org.cupwright.message.Message.Name;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.SchemePolicy;
 import org.cupwright.rotation.candidate.Candidate;
@@ -46,6 +49,28 @@ record StayingHole(GreensOfDay greens, Hole hole, LocalDate date) {
                 .filter(cup -> hole.green().contains(cup.at()) && !wanted.rulesOut(cup.at()))
                 .filter(cup -> date.isBefore(cup.cutOn().plusDays(policy.get(SchemePolicy.HOLE_MOST_DAYS))))
                 .flatMap(cup -> stays(cup, judging.candidate(cup.at()), withoutHoles(ground), policy));
+    }
+
+    /** Why a hole that nobody asked for is changed on a day without change; empty on a change-day. */
+    Optional<Message> changedAllTheSame(Asked wanted) {
+        Policy policy = greens.day().policy();
+        if (SchemePolicy.changes(policy, hole.id(), date) || !wanted.isNothing()) {
+            return Optional.empty();
+        }
+        Name name = new Name(hole.id());
+        Optional<CupInGround> cup = greens.holes(hole.id())
+                .now()
+                .filter(known -> greens.roughly(hole.id()).isEmpty())
+                .filter(known -> known.cutOn().isBefore(date) && hole.green().contains(known.at()));
+        if (cup.isEmpty()) {
+            return Optional.of(Message.of("plan.finding.changedUnknown", name));
+        }
+        int most = policy.get(SchemePolicy.HOLE_MOST_DAYS);
+        boolean old = !date.isBefore(cup.get().cutOn().plusDays(most));
+        return Optional.of(
+                old
+                        ? Message.of("plan.finding.changedOld", name, new Count(most))
+                        : Message.of("plan.finding.changedGround", name));
     }
 
     private static Optional<Wishes> stays(CupInGround cup, Candidate there, GroundOnDay ground, Policy policy) {
