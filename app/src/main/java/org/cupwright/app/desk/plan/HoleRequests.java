@@ -140,8 +140,7 @@ record HoleRequests(
             return Stream.empty();
         }
         Hole hole = HoleChoice.hole(greens.day().course(), planned.hole());
-        return new StayingHole(greens, hole, greens.day().date())
-                .changedAllTheSame(asked.of(hole.id())).stream();
+        return new StayingHole(greens, hole, greens.day().date()).changedAllTheSame(asked.of(hole.id())).stream();
     }
 
     private Stream<Message> against(PlannedHole hole) {
