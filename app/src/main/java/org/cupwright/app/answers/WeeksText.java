@@ -17,7 +17,9 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.EnumNames;
+import org.cupwright.policy.Policy;
 import org.cupwright.rotation.Scheme;
+import org.cupwright.rotation.SchemePolicy;
 
 /** Weeks of plans in words: what somebody has to decide about first, then a table of holes by days, week by week. */
 public record WeeksText(Texts texts) {
@@ -45,6 +47,7 @@ public record WeeksText(Texts texts) {
             lines.wrapped("", stopped(answer.found()));
         }
         decide(plans, lines);
+        changedAllTheSame(plans, answer.day().policy(), lines);
         lines = new ShortageText(texts).after(answer.found().shortages(), lines);
         lines.gap().wrapped("", even(plans));
         List<String> holes =
@@ -87,6 +90,23 @@ public record WeeksText(Texts texts) {
         resting.forEach((hole, days) ->
                 lines.wrapped("! ", texts.say("weeks.setAside", hole, days.size(), String.join(", ", days))));
         leftOut.forEach((says, days) -> lines.wrapped("! ", says + " " + String.join(", ", days)));
+    }
+
+    /** Holes that are changed on days on which none should be, and that nobody asked for. */
+    private void changedAllTheSame(List<StoredPlan> plans, Policy policy, Lines lines) {
+        for (StoredPlan plan : plans) {
+            List<String> changed = plan.holes().stream()
+                    .filter(hole -> plan.state() == State.DRAFT
+                            && !hole.stays()
+                            && hole.askedBy().isEmpty()
+                            && !SchemePolicy.changes(policy, hole.hole(), plan.date()))
+                    .map(StoredHole::hole)
+                    .toList();
+            if (!changed.isEmpty()) {
+                String holes = String.join(", ", changed);
+                lines.wrapped("! ", texts.say("weeks.changed", texts.weekday(plan.date()), holes, changed.size()));
+            }
+        }
     }
 
     private static final List<String> LEFT_OUT =
