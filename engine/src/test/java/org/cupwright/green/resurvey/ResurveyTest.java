@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
+import org.cupwright.green.MadeSurface;
 import org.cupwright.green.Surface;
 import org.cupwright.green.surveyed.SurveyTooThin;
 import org.cupwright.green.surveyed.SurveyedGround;
@@ -20,14 +21,7 @@ class ResurveyTest {
     private static final Outline GREEN = Shapes.rectangle(0, 0, 6, 5);
 
     private static Surface plane(double height, double east, double north) {
-        return (x, y, out) -> {
-            out.z = height + east * x + north * y;
-            out.zx = east;
-            out.zy = north;
-            out.zxx = 0;
-            out.zxy = 0;
-            out.zyy = 0;
-        };
+        return new MadeSurface(height, east, north, List.of(), List.of());
     }
 
     private static SurveyedGround fit(Surface surface, Predicate<MapPoint> where) {
