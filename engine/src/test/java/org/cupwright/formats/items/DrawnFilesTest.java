@@ -90,6 +90,28 @@ class DrawnFilesTest {
         assertThat(read.items().get(2).place().getArea()).isCloseTo(Math.PI * 6.25, within(0.05));
     }
 
+    @Test
+    void areasHaveTheCoursesOwnNumbers_andNothingElseHas() {
+        String header = "hole,kind,on,side,radius,area\n";
+        ReadDrawn read = csv(header + "1,area,6,L8,2,3\n2,area,6,L8,2,B\n1,bad,6,L8,2,3\n");
+        assertThat(read.findings()).isEmpty();
+        assertThat(read.items())
+                .extracting(item -> item.word().area().orElse("–"))
+                .containsExactly("3", "B", "–");
+        assertThat(read.items().get(0).word().kind()).isEqualTo(Kind.AREA);
+        assertThat(read.items().get(1).holes()).containsExactly("2", "11");
+        ReadDrawn drawn = json(new InventedMap()
+                .area(3, 2, 2.5, "\"kind\":\"area\",\"area\":\"12\"")
+                .json());
+        assertThat(drawn.items().get(0).word().area()).contains("12");
+        for (String wrong : new String[] {"", "123", "a b", "é"}) {
+            assertThat(only(csv(header + "1,area,6,L8,2," + wrong + "\n")).kind())
+                    .as(wrong)
+                    .isEqualTo(FindingKind.DRAWN_AREA);
+        }
+        assertThat(only(csv(header + "1,area,6,L8,,3\n")).kind()).isEqualTo(FindingKind.DRAWN_NEEDS_RADIUS);
+    }
+
     @ParameterizedTest
     @CsvSource({
         "'1,good,6,L8,,,,', DRAWN_NEEDS_RADIUS",
