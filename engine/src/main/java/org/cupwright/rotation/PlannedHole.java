@@ -37,7 +37,7 @@ public record PlannedHole(
     public PlannedHole withReason(Message reason) {
         List<Message> more = new ArrayList<>(reasons);
         more.add(reason);
-        return new PlannedHole(hole, candidate, locked, more, alternative, since);
+        return new PlannedHole(hole, candidate, locked, more, alternative, since, area);
     }
 
     /** Rules set aside on this green that day. */

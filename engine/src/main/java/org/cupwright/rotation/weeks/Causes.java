@@ -2,6 +2,7 @@ package org.cupwright.rotation.weeks;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundItem.Kind;
 import org.cupwright.holelocation.Outcome;
@@ -59,6 +60,11 @@ final class Causes {
         if (broken.isPresent()) {
             return broken.map(HoleChange.RuleBroken::new);
         }
+        boolean outside = !day.wishes().areas().isEmpty()
+                && day.wishes().areaOf(stand.at()).isEmpty();
+        if (outside) {
+            return Optional.of(new HoleChange.OutsideArea());
+        }
         boolean saved = !day.ground().counting(Kind.SAVED).isEmpty() && there.onSavedGround();
         return saved ? Optional.of(new HoleChange.GroundSaved()) : Optional.empty();
     }
@@ -84,8 +90,17 @@ final class Causes {
                     model.table(other.get().green()).green().hole(),
                     model.calendar().date(other.get().day()));
         }
-        return model.green(cell.green()).onRestingPast(cell.day(), stand)
+        return model.green(cell.green()).onRestingPast(cell.day(), stand) || tooNearToAny(cell, place, near)
                 ? new HoleChange.GroundRests()
                 : new HoleChange.EvensOut();
+    }
+
+    /** Whether it would be to a hole that is where it was: one that somebody fixed, or that is cut already. */
+    private boolean tooNearToAny(Cell cell, MapPoint place, Nearness near) {
+        return model.sharing(cell.green()).stream()
+                .flatMap(green -> IntStream.range(0, model.dayCount()).mapToObj(day -> new Cell(green, day)))
+                .filter(other -> !other.equals(cell))
+                .filter(other -> model.table(other.green()).stays().begins(other.day()))
+                .anyMatch(other -> near.tooNear(cell, place, other));
     }
 }

@@ -34,6 +34,9 @@ public record HoleChange(LocalDate date, String hole, Optional<Candidate> from, 
     /** It stood on ground that is kept for a coming event. */
     public record GroundSaved() implements Cause {}
 
+    /** It stood outside the areas in one of which the day's hole is to be. */
+    public record OutsideArea() implements Cause {}
+
     /** A rule now refuses the spot: for what lies on the green, the green's speed or the weather. */
     public record RuleBroken(RuleId rule) implements Cause {}
 

@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import org.cupwright.green.GroundItem.Kind;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.DayPlan;
+import org.cupwright.rotation.candidate.Wishes;
 import org.cupwright.rotation.weeks.Repair.Cell;
 
 /**
@@ -87,7 +88,10 @@ public final class WeeksChanger {
                 boolean stays = closed || table.fixed(day) || table.offers(day, stand);
                 boolean conceded =
                         standing.find(green, day).map(Stand::setAside).orElse(false);
-                if (!stays || saved(table, day, stand) || !conceded && movingMayPay(model, choices, green, day)) {
+                if (!stays
+                        || saved(table, day, stand)
+                        || outside(table, day, stand)
+                        || !conceded && movingMayPay(model, choices, green, day)) {
                     model.sharing(green).forEach(one -> touched[one] = true);
                 }
             }
@@ -101,6 +105,15 @@ public final class WeeksChanger {
                 && choices.greenChange(green, day, GreenTable.NONE)
                                 + model.stay().price()
                         < 0;
+    }
+
+    /** Whether it is outside the day's areas; and perhaps there is ground within. */
+    private static boolean outside(GreenTable table, int day, int stand) {
+        Wishes wishes = table.green().days().get(day).wishes();
+        return stand != GreenTable.NONE
+                && !table.fixed(day)
+                && !wishes.areas().isEmpty()
+                && wishes.areaOf(table.at(stand)).isEmpty();
     }
 
     /** Whether ground was saved there, and perhaps there is other ground: that shows when all spots are looked at. */
