@@ -47,6 +47,11 @@ public record DayPlan(
         return new DayPlan(date, seed, holes, totals, thirdsOff, terms, bounds, all);
     }
 
+    /** The same plan with more said of its holes. */
+    public DayPlan withHoles(List<PlannedHole> told) {
+        return new DayPlan(date, seed, told, totals, thirdsOff, terms, bounds, findings);
+    }
+
     DayScore score() {
         return new DayScore(thirdsOff, terms);
     }

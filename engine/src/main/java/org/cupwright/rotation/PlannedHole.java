@@ -1,6 +1,7 @@
 package org.cupwright.rotation;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -30,6 +31,13 @@ public record PlannedHole(
         Optional<String> area) {
     public PlannedHole {
         reasons = List.copyOf(reasons);
+    }
+
+    /** The same hole with one reason more, the last. */
+    public PlannedHole withReason(Message reason) {
+        List<Message> more = new ArrayList<>(reasons);
+        more.add(reason);
+        return new PlannedHole(hole, candidate, locked, more, alternative, since, area);
     }
 
     /** Rules set aside on this green that day. */

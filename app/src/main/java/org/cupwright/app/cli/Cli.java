@@ -16,6 +16,7 @@ import org.cupwright.app.cli.log.CutterStopCommand;
 import org.cupwright.app.cli.log.HistoryCommand;
 import org.cupwright.app.cli.log.LogCommand;
 import org.cupwright.app.cli.plan.AssessCommand;
+import org.cupwright.app.cli.plan.ChangeCommand;
 import org.cupwright.app.cli.plan.DemoCommand;
 import org.cupwright.app.cli.plan.ExplainCommand;
 import org.cupwright.app.cli.plan.MorningCommand;
@@ -50,6 +51,7 @@ public record Cli(Surroundings surroundings) {
             AssessCommand.class,
             RollCommand.class,
             PlanCommand.class,
+            ChangeCommand.class,
             PublishCommand.class,
             SheetsCommand.class,
             ExplainCommand.class,

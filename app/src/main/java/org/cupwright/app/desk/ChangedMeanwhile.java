@@ -29,11 +29,22 @@ public record ChangedMeanwhile(Stores stores, String courseId, Versions before, 
      * @throws Problem that says what changed, and by what
      */
     public void refuse(Part... restsOn) {
+        refuse(List.of(), restsOn);
+    }
+
+    /**
+     * The same.
+     *
+     * @param deeds what else can be said of what was done
+     */
+    public void refuse(List<Message> deeds, Part... restsOn) {
         Set<Part> changed = EnumSet.noneOf(Part.class);
         changed.addAll(List.of(restsOn));
         changed.retainAll(now.changedSince(before));
         if (!changed.isEmpty()) {
-            List<Message> causes = changed.stream().map(this::cause).toList();
+            List<Message> causes =
+                    new ArrayList<>(changed.stream().map(this::cause).toList());
+            causes.addAll(deeds);
             Said said = new Said(causes);
             throw new Problem(
                     Message.of("problem.changedMeanwhile", said),

@@ -23,6 +23,9 @@ public interface PlanStore {
      */
     Map<LocalDate, Kept> kept(String courseId, LocalDate first, LocalDate last);
 
+    /** The version of a day's plan before those that a change made; empty where it made none, or the first. */
+    Optional<StoredPlan> before(String courseId, LocalDate day, PlanChange change);
+
     void add(StoredPlan plan);
 
     /**

@@ -22,6 +22,7 @@ import org.cupwright.rotation.Totals;
  * @param bounds for every wish the best that any plan of that day could have
  * @param findings what could not be done
  * @param asked what people asked for single holes
+ * @param change the change of plans that made this version, as long as nothing was made of it since
  */
 public record StoredPlan(
         String courseId,
@@ -33,7 +34,8 @@ public record StoredPlan(
         Map<String, Double> terms,
         Map<String, Double> bounds,
         List<Message> findings,
-        List<Asked> asked) {
+        List<Asked> asked,
+        Optional<PlanChange> change) {
     /** The life of a plan. */
     public enum State {
         DRAFT,
@@ -90,6 +92,21 @@ public record StoredPlan(
         return basis.scheme().equals(Optional.of(Scheme.AREA_ONLY));
     }
 
+    /** A plan that was made as a whole. */
+    public StoredPlan(
+            String courseId,
+            LocalDate date,
+            State state,
+            Basis basis,
+            List<StoredHole> holes,
+            Totals totals,
+            Map<String, Double> terms,
+            Map<String, Double> bounds,
+            List<Message> findings,
+            List<Asked> asked) {
+        this(courseId, date, state, basis, holes, totals, terms, bounds, findings, asked, Optional.empty());
+    }
+
     public StoredPlan {
         holes = List.copyOf(holes);
         findings = List.copyOf(findings);
@@ -98,7 +115,7 @@ public record StoredPlan(
 
     /** The same plan in another state. */
     public StoredPlan in(State other) {
-        return new StoredPlan(courseId, date, other, basis, holes, totals, terms, bounds, findings, asked);
+        return new StoredPlan(courseId, date, other, basis, holes, totals, terms, bounds, findings, asked, change);
     }
 
     public Optional<StoredHole> find(String hole) {

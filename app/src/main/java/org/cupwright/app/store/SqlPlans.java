@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.cupwright.app.storage.PlanChange;
 import org.cupwright.app.storage.PlanStore;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.policy.EnumNames;
@@ -51,6 +52,23 @@ record SqlPlans(Sql sql, Clock clock) implements PlanStore {
                 first.toString(),
                 last.toString());
         return kept;
+    }
+
+    @Override
+    public Optional<StoredPlan> before(String courseId, LocalDate day, PlanChange change) {
+        List<StoredPlan> newestFirst = sql.checked(
+                row -> Documents.read(row.getString("document"), StoredPlan.class),
+                "plan_version",
+                "WHERE course = ? AND day = ? ORDER BY id DESC",
+                courseId,
+                day.toString());
+        int oldest = -1;
+        for (int version = 0; version < newestFirst.size(); version++) {
+            oldest = newestFirst.get(version).change().equals(Optional.of(change)) ? version : oldest;
+        }
+        return oldest < 0 || oldest + 1 == newestFirst.size()
+                ? Optional.empty()
+                : Optional.of(newestFirst.get(oldest + 1));
     }
 
     @Override

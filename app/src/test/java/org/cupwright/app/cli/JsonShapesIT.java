@@ -93,6 +93,23 @@ class JsonShapesIT {
     }
 
     @Test
+    void changedPlansKeepTheirShape() throws IOException {
+        assertThat(cupwright.run("plan", "--days", "2", "--date", "2026-11-01").status())
+                .isZero();
+        JsonNode nothing = checked("change", cupwright.run("change", "--date", "2026-11-01", "--json"));
+        assertThat(nothing.path("days").size()).isZero();
+        assertThat(nothing.path("before").isNull()).isTrue();
+        JsonNode node =
+                checked("change", cupwright.run("change", "--date", "2026-11-01", "--lock", "2=9,L9", "--json"));
+        assertThat(node.path("changes").path(0).path("cause").asString()).isEqualTo("asked");
+        assertThat(node.path("changes").path(0).path("to").path("onPaces").asDouble())
+                .isEqualTo(9);
+        JsonNode undone = checked("change", cupwright.run("change", "--undo", "--json"));
+        assertThat(undone.path("changes").path(0).path("to"))
+                .isEqualTo(node.path("changes").path(0).path("from"));
+    }
+
+    @Test
     void planAndExplainKeepTheirShapes() throws IOException {
         Result plan = cupwright.run("plan", "--json");
         JsonNode node = checked("plan", plan);

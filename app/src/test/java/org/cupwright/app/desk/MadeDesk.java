@@ -20,6 +20,7 @@ import org.cupwright.app.session.Role;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.session.Speech;
 import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.PlanChange;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.app.store.sqlite.SqliteFolder;
@@ -109,7 +110,11 @@ final class MadeDesk {
         told.append(stores.courses().ids())
                 .append(stores.courses().find(COURSE).orElseThrow().holes().size());
         told.append('\n').append(stores.policies().history(COURSE).changes());
-        told.append('\n').append(stores.plans().find(COURSE, DAY).map(plan -> plan.state() + " " + plan.basis()));
+        told.append('\n')
+                .append(stores.plans()
+                        .find(COURSE, DAY)
+                        .map(plan -> plan.state() + " " + plan.basis() + plan.asked()
+                                + plan.change().map(PlanChange::person)));
         told.append('\n').append(stores.surveys().levels(COURSE).byHole());
         told.append('\n').append(stores.drawn().of(COURSE));
         stores.facts().all(COURSE).stream()

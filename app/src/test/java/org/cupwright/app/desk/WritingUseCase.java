@@ -29,10 +29,13 @@ import org.cupwright.app.desk.intake.SetUpDemo;
 import org.cupwright.app.desk.level.Falls;
 import org.cupwright.app.desk.level.KeepLevelReading;
 import org.cupwright.app.desk.log.FactLines;
+import org.cupwright.app.desk.plan.ChangeAsked;
+import org.cupwright.app.desk.plan.ChangeWeeks;
 import org.cupwright.app.desk.plan.HoleWish;
 import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.desk.plan.PublishPlan.Step;
+import org.cupwright.app.desk.plan.UndoChange;
 import org.cupwright.app.desk.policy.ChangePolicy;
 import org.cupwright.app.desk.policy.Settings;
 import org.cupwright.app.desk.weather.ImportWeather;
@@ -85,6 +88,11 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                         asking -> new PlanDay(asking, "made")
                                 .plan(today(), new HoleWish.Here("2", spot(9)), 2, Progress.unheard())),
                 of(
+                        "change of plans",
+                        Right.PLAN,
+                        asking -> new ChangeWeeks(asking, "made").change(today(), CHANGE, Progress.unheard())),
+                of("change taken back", Right.PLAN, asking -> new UndoChange(asking).undo()),
+                of(
                         "publish",
                         Right.PLAN,
                         asking -> new PublishPlan(asking).take(Step.PUBLISH, Optional.of(MadeDesk.DAY), false)),
@@ -107,6 +115,11 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                 of("drawn back", Right.SURVEY, asking -> new KeepDrawn(asking).remove(today(), MadeDesk.DRAWN)));
     }
 
+    private static final ChangeAsked CHANGE = new ChangeAsked(
+            List.of(new ChangeAsked.OnDay(Optional.empty(), new HoleWish.Here("3", spot(9)))),
+            List.of(),
+            List.of(),
+            Optional.empty());
     private static final String TABLE = "date,hole,feet\n2026-06-14,,10.5\n";
     private static final String NOTEBOOK = "date,hole,on,side\n2026-06-10,1,12,L8\n2026-06-10,2,9,R7\n";
 

@@ -3,6 +3,7 @@ package org.cupwright.rotation.weeks;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.cupwright.rotation.counting.Tally;
 
 /**
@@ -42,6 +43,18 @@ final class Choices {
 
     long total() {
         return total;
+    }
+
+    /** What the greens of the days cost together on which a day's hole is there. */
+    long balance(int green, int day) {
+        Stays stays = model.table(green).stays();
+        return LongStream.of(Arrays.copyOfRange(balances, stays.begin(day), stays.end(day)))
+                .sum();
+    }
+
+    /** What the greens of a day cost together. */
+    long balance(int day) {
+        return balances[day];
     }
 
     long tally(int day) {
@@ -95,7 +108,32 @@ final class Choices {
         if (spot == GreenTable.NONE || !model.table(green).stays().cut(day)) {
             return 0;
         }
-        return model.green(green).cost(day, spot, chosen);
+        return model.green(green).cost(day, spot, chosen) + model.stay().of(green, day, spot);
+    }
+
+    /**
+     * Never more than {@link #change}, and quicker: other holes cost no less with this one there than without it.
+     *
+     * @param without {@link #greenChange} to no hole
+     */
+    long leastChange(int green, int day, int spot, long without) {
+        Stays stays = model.table(green).stays();
+        long change = leastGreenChange(green, day, spot, without);
+        for (int on = stays.begin(day); on < stays.end(day); on++) {
+            change += balanceWith(green, on, spot) - balances[on];
+        }
+        return change;
+    }
+
+    /** Never more than {@link #greenChange}, in the same way. */
+    long leastGreenChange(int green, int day, int spot, long without) {
+        work++;
+        return without + model.stay().of(green, day, spot) + model.green(green).cost(day, spot, chosen);
+    }
+
+    /** What a hole at a spot costs on its day, balance and all, whatever it does to the days after it. */
+    long ofDay(int green, int day, int spot) {
+        return model.green(green).cost(day, spot, chosen) + balanceWith(green, day, spot);
     }
 
     private long balanceWith(int green, int day, int spot) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.Aims;
@@ -16,6 +18,7 @@ final class GreenTable {
     static final int NONE = -1;
 
     private final GreenWeeks green;
+    private final List<Candidate> choice;
     private final List<Candidate> spots = new ArrayList<>();
     private final Map<MapPoint, Integer> numbers = new HashMap<>();
     private final int[][] offered;
@@ -27,11 +30,19 @@ final class GreenTable {
     private final double[] leaveOff;
     private final double usualLeave;
 
-    GreenTable(GreenWeeks green, PlanCalendar calendar, Policy policy, List<Aims> aims, HolePrices prices) {
+    /** @param choice the spots it may have; days on which somebody fixed its hole apart */
+    GreenTable(
+            GreenWeeks green,
+            List<Candidate> choice,
+            PlanCalendar calendar,
+            Policy policy,
+            List<Aims> aims,
+            HolePrices prices) {
         this.green = green;
-        green.candidates().forEach(this::number);
+        this.choice = choice;
+        choice.forEach(this::number);
         green.days().forEach(day -> day.wishes().locked().ifPresent(this::number));
-        OfferedSpots all = new OfferedSpots(green, calendar, policy, aims, spots, numbers);
+        OfferedSpots all = new OfferedSpots(green, choice, calendar, policy, aims, spots, numbers);
         this.offered = all.offered();
         this.care = all.care();
         this.stays = all.stays();
@@ -59,12 +70,27 @@ final class GreenTable {
         return green;
     }
 
+    /** The spots it may have, numbered from 0 in their order. */
+    List<Candidate> choice() {
+        return choice;
+    }
+
+    /** The number of a spot; {@link #NONE} where it is none of them. */
+    int numberOf(MapPoint at) {
+        return numbers.getOrDefault(at, NONE);
+    }
+
     int size() {
         return spots.size();
     }
 
     Candidate spot(int number) {
         return spots.get(number);
+    }
+
+    /** The same; empty for no hole. */
+    Optional<Candidate> find(int number) {
+        return number == NONE ? Optional.empty() : Optional.of(spots.get(number));
     }
 
     MapPoint at(int number) {
@@ -74,6 +100,10 @@ final class GreenTable {
     /** The numbers of the spots that a day offers, whatever was cut before; empty where the green is left out. */
     int[] offered(int day) {
         return offered[day];
+    }
+
+    boolean offers(int day, int spot) {
+        return IntStream.of(offered[day]).anyMatch(one -> one == spot);
     }
 
     boolean open(int day) {

@@ -28,6 +28,7 @@ final class HolePrices {
     private final double resting;
     private final double shared;
     private final double thirds;
+    private final double change;
     private final long care;
     private final long doubtful;
     private final long notVouchedFor;
@@ -50,6 +51,7 @@ final class HolePrices {
         this.resting = policy.get(WeeksPolicy.WEIGHT_RESTING);
         this.shared = policy.get(WeeksPolicy.WEIGHT_SHARED_GREEN);
         this.thirds = policy.get(WeeksPolicy.WEIGHT_THIRDS);
+        this.change = policy.get(WeeksPolicy.WEIGHT_CHANGE);
         this.care = thousandths(aims.weight(Term.CARE));
         this.doubtful = thousandths(aims.weight(Term.DOUBTFUL));
         this.notVouchedFor = thousandths(aims.weight(Term.NOT_VOUCHED_FOR));
@@ -79,6 +81,11 @@ final class HolePrices {
 
     long thirdsOff(int holes) {
         return thousandths(thirds * holes);
+    }
+
+    /** A hole of a coming day elsewhere than where it stands. */
+    long change() {
+        return thousandths(change);
     }
 
     long fromYesterday(double metres) {

@@ -20,6 +20,7 @@ import org.cupwright.rotation.candidate.Wishes;
 /** Which of a green's spots every day offers, and which days share one hole. Immutable once made. */
 final class OfferedSpots {
     private final GreenWeeks green;
+    private final List<Candidate> choice;
     private final PlanCalendar calendar;
     private final Policy policy;
     private final List<Aims> aims;
@@ -31,17 +32,20 @@ final class OfferedSpots {
     private final Stays stays;
 
     /**
+     * @param choice those it may have; days on which somebody fixed its hole apart
      * @param spots all that any day may offer
      * @param numbers their numbers, by place
      */
     OfferedSpots(
             GreenWeeks green,
+            List<Candidate> choice,
             PlanCalendar calendar,
             Policy policy,
             List<Aims> aims,
             List<Candidate> spots,
             Map<MapPoint, Integer> numbers) {
         this.green = green;
+        this.choice = choice;
         this.calendar = calendar;
         this.policy = policy;
         this.aims = aims;
@@ -81,7 +85,8 @@ final class OfferedSpots {
         }
         GreenDay known = green.days().get(day);
         OnGround ground = new OnGround(known.ground(), policy);
-        List<Candidate> there = ground.of(green.candidates());
+        boolean fixed = known.wishes().locked().isPresent();
+        List<Candidate> there = fixed ? List.of() : ground.of(choice);
         GreenCandidates asked = new GreenCandidates(green.hole(), there, Optional.empty(), ground.of(known.wishes()));
         List<Candidate> choosable = Choosable.of(asked, aims.get(day)).candidates();
         offered[day] =

@@ -11,6 +11,12 @@ import org.cupwright.rotation.SharedGreen;
 
 /** A request in numbers, for the search: greens, days, what choices cost. Immutable once made. */
 final class WeeksModel {
+    /**
+     * Where holes stand already, days that play equally hard weigh so much less: else a hole that somebody fixed in a
+     * hard place would move two others. Our choice.
+     */
+    private static final double EVEN_WHEN_CHANGED = 0.1;
+
     private final PlanCalendar calendar;
     private final List<GreenTable> tables;
     private final List<GreenCosts> greens;
@@ -20,8 +26,14 @@ final class WeeksModel {
     private final long worthOfAThird;
     private final double restMetres;
     private final boolean keepsSharedApart;
+    private final StayPrice stay;
 
     WeeksModel(WeeksRequest request, Policy policy) {
+        this(request, policy, Standing.nothing(request));
+    }
+
+    /** @param standing where the holes stand that are to be moved as little as can be */
+    WeeksModel(WeeksRequest request, Policy policy, Standing standing) {
         this.calendar = new PlanCalendar(request.days(), request.rests());
         Aims usual = new Aims(policy, false);
         Aims busy = new Aims(policy, true);
@@ -32,16 +44,19 @@ final class WeeksModel {
         this.worthOfAThird = prices.thirdsOff(1);
         this.restMetres = prices.restMetres;
         this.keepsSharedApart = prices.leastOnSharedMetres() >= restMetres;
-        this.tables = request.greens().parallelStream()
-                .map(green -> new GreenTable(green, calendar, policy, aims, prices))
+        this.tables = IntStream.range(0, request.greens().size())
+                .parallel()
+                .mapToObj(green -> new GreenTable(
+                        request.greens().get(green), standing.choice(green), calendar, policy, aims, prices))
                 .toList();
+        this.stay = new StayPrice(standing, tables, prices.change());
         this.sharing = sharing(request);
         this.greens = IntStream.range(0, tables.size())
                 .parallel()
                 .mapToObj(green -> new GreenCosts(tables, sharing.get(green), calendar, policy, prices))
                 .toList();
         double leave = tables.stream().mapToDouble(GreenTable::usualLeave).sum();
-        double even = policy.get(WeeksPolicy.WEIGHT_EVEN_DAYS);
+        double even = policy.get(WeeksPolicy.WEIGHT_EVEN_DAYS) * (standing.isAnything() ? EVEN_WHEN_CHANGED : 1);
         Map<Aims, DayBalance> balances = new HashMap<>();
         balances.put(usual, new DayBalance(usual, prices, even, leave));
         balances.put(busy, new DayBalance(busy, prices, 0, leave)); // a busy day is meant to be easier
@@ -103,6 +118,11 @@ final class WeeksModel {
     /** What a hole in a third too many costs, in thousandths of a point. */
     long worthOfAThird() {
         return worthOfAThird;
+    }
+
+    /** What moving a hole costs that stands already, besides all else. */
+    StayPrice stay() {
+        return stay;
     }
 
     Aims aims(int day) {

@@ -1,19 +1,11 @@
 package org.cupwright.rotation.weeks;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.cupwright.course.MapPoint;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.DayPlan;
 import org.cupwright.rotation.DayPlanner;
-import org.cupwright.rotation.DayRequest;
-import org.cupwright.rotation.candidate.Candidate;
-import org.cupwright.rotation.candidate.GreenCandidates;
-import org.cupwright.rotation.candidate.Wishes;
 import org.cupwright.rotation.exact.ZeroOneSolver;
 import org.cupwright.rotation.shortage.Shortage;
 
@@ -59,10 +51,10 @@ public final class WeeksPlanner {
         WeeksModel model = new WeeksModel(request, policy);
         WeeksSearch search = new WeeksSearch(model, request.seed(), mostWork, watch);
         Choices found = search.find();
-        PlannedGround ground = new PlannedGround(model, request.rests(), found);
+        ExplainedDays explained = new ExplainedDays(request, model, found, policy);
         List<DayPlan> days = IntStream.range(0, model.dayCount())
                 .parallel()
-                .mapToObj(day -> explained(request, model, found, ground, day))
+                .mapToObj(explained::of)
                 .toList();
         double hardest = IntStream.range(0, model.dayCount())
                 .filter(day -> !request.busy().contains(model.calendar().date(day)))
@@ -73,63 +65,5 @@ public final class WeeksPlanner {
         int onRestingGround = shortages.stream().mapToInt(Shortage::atLeast).sum();
         WeeksBounds bounds = new CountedBounds(model).of(onRestingGround);
         return new WeeksPlan(days, found.total() / 1000.0, hardest, bounds, shortages, found.work(), search.stopped());
-    }
-
-    private DayPlan explained(WeeksRequest request, WeeksModel model, Choices found, PlannedGround ground, int day) {
-        List<GreenCandidates> greens = new ArrayList<>();
-        Map<String, MapPoint> chosen = new HashMap<>();
-        for (int green = 0; green < model.greenCount(); green++) {
-            greens.add(candidates(model, found, ground, green, day));
-            int spot = found.chosen(green, day);
-            if (spot != GreenTable.NONE) {
-                GreenTable table = model.table(green);
-                chosen.put(table.green().hole(), table.at(spot));
-            }
-        }
-        boolean busy = request.busy().contains(model.calendar().date(day));
-        DayRequest asked =
-                new DayRequest(model.calendar().date(day), greens, request.sharedGreens(), busy, request.seed());
-        return new DayPlanner(policy).explain(asked, chosen);
-    }
-
-    /** What the day finds on a green if the days before it went as planned; the chosen spot is among it. */
-    private GreenCandidates candidates(WeeksModel model, Choices found, PlannedGround ground, int green, int day) {
-        GreenTable table = model.table(green);
-        OnGround today = new OnGround(ground.on(green, day), policy);
-        List<Candidate> there = new ArrayList<>(today.of(table.green().candidates()));
-        int spot = found.chosen(green, day);
-        if (spot != GreenTable.NONE && spot < there.size() && !there.get(spot).usable()) {
-            there.set(spot, today.setAside(table.spot(spot)));
-            if (!there.get(spot).usable()) {
-                there.clear(); // a plug is never cut into, whatever else is conceded
-            }
-        }
-        return new GreenCandidates(
-                table.green().hole(),
-                there,
-                yesterday(model, found, green, day),
-                day == 0 ? table.green().yesterdaysThird() : Optional.empty(),
-                wishes(table, spot, today, day));
-    }
-
-    private static Wishes wishes(GreenTable table, int spot, OnGround today, int day) {
-        boolean stays = spot != GreenTable.NONE && !table.cut(day);
-        return stays
-                ? Wishes.stays(today.setAside(table.spot(spot)), table.stays().cutOn(day))
-                        .in(table.green()
-                                .days()
-                                .get(table.stays().begin(day))
-                                .wishes()
-                                .areas())
-                : today.of(table.green().days().get(day).wishes());
-    }
-
-    private static Optional<MapPoint> yesterday(WeeksModel model, Choices found, int green, int day) {
-        GreenTable table = model.table(green);
-        if (day > 0) {
-            int before = found.chosen(green, day - 1);
-            return before == GreenTable.NONE ? Optional.empty() : Optional.of(table.at(before));
-        }
-        return table.green().yesterday();
     }
 }

@@ -32,6 +32,13 @@ public final class WeeksPolicy {
             200,
             "our choice: so much that days differ by less than three in a thousand, which is easily had");
 
+    public static final Setting<Double> WEIGHT_CHANGE = weight(
+            "change",
+            "points/hole",
+            400,
+            "our choice: a hole that is planned is not moved for a third that comes out uneven, but for ground that "
+                    + "rests");
+
     private WeeksPolicy() {}
 
     private static Setting<Double> weight(String term, String unit, double points, String source) {

@@ -28,6 +28,7 @@ public record WeeksRequest(
         days = List.copyOf(days);
         greens = List.copyOf(greens);
         sharedGreens = List.copyOf(sharedGreens);
+        rests = rests.remembered();
         busy = Set.copyOf(busy);
         if (days.isEmpty() || !days.stream().sorted().distinct().toList().equals(days)) {
             throw new IllegalArgumentException("days to plan stand in order, each once, not " + days);

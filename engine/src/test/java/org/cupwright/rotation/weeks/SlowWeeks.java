@@ -26,6 +26,7 @@ import org.cupwright.rotation.candidate.Candidate;
 final class SlowWeeks {
     private final WeeksRequest request;
     private final Policy policy;
+    private final double evenDays;
 
     /** By green and day where the hole is; empty where there is none. */
     private final List<List<Optional<Candidate>>> plan;
@@ -44,6 +45,12 @@ final class SlowWeeks {
     }
 
     SlowWeeks(WeeksRequest request, List<List<Optional<Candidate>>> plan, List<List<Integer>> begins) {
+        this(request, plan, begins, 200);
+    }
+
+    /** @param evenDays points for each per cent that a day is harder or easier than usual */
+    SlowWeeks(WeeksRequest request, List<List<Optional<Candidate>>> plan, List<List<Integer>> begins, double evenDays) {
+        this.evenDays = evenDays;
         this.request = request;
         this.policy = Policy.defaults();
         this.plan = plan;
@@ -226,7 +233,7 @@ final class SlowWeeks {
                 + 60 * Math.max(0, Math.abs(sides[0] - sides[2]) - 2)
                 + 10 * off(sides, 1, 1, 1)
                 + 15 * (busy ? off(ranks, 3, 2, 1) : off(ranks, 1, 1, 1));
-        return points + (busy || usual == 0 ? 0 : 200 * 100 * Math.abs(off) / usual);
+        return points + (busy || usual == 0 ? 0 : evenDays * 100 * Math.abs(off) / usual);
     }
 
     /** How many have to be in another part, so that each part is its share rounded down or up. */

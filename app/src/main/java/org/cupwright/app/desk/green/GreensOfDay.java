@@ -55,7 +55,7 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before, Draw
     }
 
     /** What a file says of the greens. Every item must be understood: a closed patch passed over would be cut into. */
-    private static GroundItems onGreens(Optional<SourceFile> file, Course course) {
+    public static GroundItems onGreens(Optional<SourceFile> file, Course course) {
         if (file.isEmpty()) {
             return new GroundItems(Map.of(), List.of());
         }

@@ -36,10 +36,10 @@ record HoleRequests(
         Optional<StoredPlan> draft,
         Optional<String> only) {
     private static final String LOCKED = "rotation.reason.locked";
-    private static final String LOCKED_AGAINST_RULES = "rotation.finding.lockedNotUsable";
+    static final String LOCKED_AGAINST_RULES = "rotation.finding.lockedNotUsable";
 
     /** Reasons that name a rule which the spot breaks. */
-    private static final String AGAINST = "rotation.reason.fails";
+    static final String AGAINST = "rotation.reason.fails";
 
     /** In round order; the holes of practice greens are the person's to choose. */
     List<GreenCandidates> candidates() {

@@ -147,12 +147,17 @@ public record PlanDay(Session session, String engineVersion) {
     /** What was published stands until somebody withdraws it: the shop's sheet may hang already. */
     private static void refuseToReplace(Stores stores, CourseDay day) {
         standing(stores, day).ifPresent(plan -> {
-            throw Problem.of(
-                    Message.of("problem.planPublished", new Message.Day(day.date())),
-                    "date",
-                    day.date(),
-                    plan.state() == State.DONE ? Message.of("try.planDone") : Message.of("try.withdraw"));
+            throw stands(plan);
         });
+    }
+
+    /** A plan that stands is not to be changed. */
+    static Problem stands(StoredPlan plan) {
+        return Problem.of(
+                Message.of("problem.planPublished", new Message.Day(plan.date())),
+                "date",
+                plan.date(),
+                plan.state() == State.DONE ? Message.of("try.planDone") : Message.of("try.withdraw"));
     }
 
     static List<SharedGreen> sharedGreens(Course course) {

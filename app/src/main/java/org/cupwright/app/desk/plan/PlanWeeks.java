@@ -119,7 +119,7 @@ public record PlanWeeks(Session session, String engineVersion) {
     }
 
     /** Whoever waits is told of every hundredth part; who stops it has the best plan so far. */
-    private static SearchWatch watch(Progress progress) {
+    static SearchWatch watch(Progress progress) {
         return (done, all) -> progress.goesOn("weeks", (int) (PERCENT * done / Math.max(1, all)), PERCENT);
     }
 
@@ -140,7 +140,7 @@ public record PlanWeeks(Session session, String engineVersion) {
                 FirstOfDay.of(stores, first, greens.turf()));
     }
 
-    private static DayQuestion on(DayQuestion question, LocalDate date) {
+    static DayQuestion on(DayQuestion question, LocalDate date) {
         return new DayQuestion(Optional.of(date), question.speed(), question.rain(), question.ground());
     }
 
@@ -151,7 +151,7 @@ public record PlanWeeks(Session session, String engineVersion) {
     }
 
     /** The first day at the fastest speed of all, and with rain if any day has it. */
-    private static CourseDay judgedAs(List<CourseDay> days) {
+    static CourseDay judgedAs(List<CourseDay> days) {
         CourseDay first = days.get(0);
         CourseDay fastest = days.stream()
                 .max(Comparator.comparingDouble(day -> day.speed().feet()))
@@ -208,7 +208,7 @@ public record PlanWeeks(Session session, String engineVersion) {
                 asked.kept());
     }
 
-    private static StoredHole stored(PlannedHole hole, Asked asked) {
+    static StoredHole stored(PlannedHole hole, Asked asked) {
         Optional<String> by = asked.at().map(spot -> asked.person());
         return new StoredHole(
                 hole.hole(),
