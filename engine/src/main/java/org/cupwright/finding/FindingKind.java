@@ -80,6 +80,7 @@ public enum FindingKind {
     SLOPES_UNCERTAIN,
     SLOPES_UNCERTAIN_HERE,
     POINTS_UNEVEN,
+    SURVEY_KIND_ASSUMED,
     STEP,
     // what level readings say of it
     SURVEY_TILTED,

@@ -29,6 +29,19 @@ public interface Ground {
      */
     Optional<PlaneFit> planeAt(MapPoint point);
 
+    /**
+     * Of what the standard error of the plane's slope is made, rise per metre; empty where there is no plane. Without a
+     * survey nothing is shared.
+     */
+    default Optional<ErrorParts> slopeErrorAt(MapPoint point) {
+        return planeAt(point).map(plane -> new ErrorParts(plane.slopeStandardError(), 0));
+    }
+
+    /** What the points of the survey share of their errors; empty without a survey. */
+    default Optional<MeasuredSharing> sharing() {
+        return Optional.empty();
+    }
+
     /** The quadratic fitted over a disc about the point; empty without a survey there. */
     default Optional<BendFit> bendAt(MapPoint point, double discRadiusMetres) {
         return Optional.empty();

@@ -59,6 +59,16 @@ public final class RememberedGround implements Ground {
     }
 
     @Override
+    public Optional<ErrorParts> slopeErrorAt(MapPoint point) {
+        return whole().slopeErrorAt(point);
+    }
+
+    @Override
+    public Optional<MeasuredSharing> sharing() {
+        return whole().sharing();
+    }
+
+    @Override
     public Optional<BendFit> bendAt(MapPoint point, double discRadiusMetres) {
         return whole().bendAt(point, discRadiusMetres);
     }

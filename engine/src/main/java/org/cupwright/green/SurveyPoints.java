@@ -2,6 +2,7 @@ package org.cupwright.green;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
@@ -16,8 +17,19 @@ public final class SurveyPoints {
     private final double[] height;
     private final double cellMetres;
     private final double sigmaMetres;
+    private final Optional<SurveyKind> kind;
 
     private SurveyPoints(double[] east, double[] north, double[] height, double cellMetres, double sigmaMetres) {
+        this(east, north, height, cellMetres, sigmaMetres, Optional.empty());
+    }
+
+    private SurveyPoints(
+            double[] east,
+            double[] north,
+            double[] height,
+            double cellMetres,
+            double sigmaMetres,
+            Optional<SurveyKind> kind) {
         if (east.length != north.length || east.length != height.length) {
             throw new IllegalArgumentException(
                     "coordinates of different counts: " + east.length + ", " + north.length + ", " + height.length);
@@ -27,6 +39,7 @@ public final class SurveyPoints {
         this.height = checked(height);
         this.cellMetres = cellMetres;
         this.sigmaMetres = sigmaMetres;
+        this.kind = kind;
     }
 
     private static double[] checked(double[] values) {
@@ -73,6 +86,16 @@ public final class SurveyPoints {
         return new SurveyPoints(east.clone(), north.clone(), heightMetres.clone(), cellMetres, sigmaMetres);
     }
 
+    /** The same points, of a survey of this kind: it tells what they share of their errors. */
+    public SurveyPoints as(SurveyKind of) {
+        return new SurveyPoints(east, north, height, cellMetres, sigmaMetres, Optional.of(of));
+    }
+
+    /** The kind of survey; without one points are taken to share nothing of their errors. */
+    public Optional<SurveyKind> kind() {
+        return kind;
+    }
+
     public int count() {
         return east.length;
     }
@@ -99,7 +122,7 @@ public final class SurveyPoints {
         return present(sigmaMetres);
     }
 
-    /** Whether these are the very same points, in the same order, of the same kind. */
+    /** Whether these are the very same points, in the same order, scattered or of the same grid. */
     public boolean sameAs(SurveyPoints other) {
         return Arrays.equals(east, other.east)
                 && Arrays.equals(north, other.north)
@@ -115,7 +138,8 @@ public final class SurveyPoints {
     /** The points whose number passes a test, in the same order. */
     public SurveyPoints where(IntPredicate wanted) {
         int[] chosen = IntStream.range(0, east.length).filter(wanted).toArray();
-        return new SurveyPoints(pick(east, chosen), pick(north, chosen), pick(height, chosen), cellMetres, sigmaMetres);
+        return new SurveyPoints(
+                pick(east, chosen), pick(north, chosen), pick(height, chosen), cellMetres, sigmaMetres, kind);
     }
 
     private static double[] pick(double[] values, int[] chosen) {

@@ -3,11 +3,14 @@ package org.cupwright.green;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.Set;
 import org.assertj.core.api.SoftAssertions;
 import org.cupwright.testing.Suite;
 import org.cupwright.testing.trials.GroundTrial;
 import org.cupwright.testing.trials.GroundTrial.Blunders;
+import org.cupwright.testing.trials.SharedTrial;
+import org.cupwright.testing.trials.SharedTrialErrors;
 import org.cupwright.testing.trials.TrialCounts;
 import org.cupwright.testing.trials.TrialCounts.Of;
 import org.cupwright.testing.trials.TrialCounts.Share;
@@ -24,6 +27,9 @@ import org.junit.jupiter.api.Test;
  */
 class GroundTrialsIT {
     private static final int FULL = 200;
+
+    /** Surveys a case with shared errors in a reduced run: they are quicker than tiers. */
+    private static final int SHARED = 20;
 
     private final SoftAssertions all = new SoftAssertions();
     private final int surveys = Suite.count("trials of ground, surveys a case", FULL, 4);
@@ -106,6 +112,78 @@ class GroundTrialsIT {
             atLeast(label(TrialGround.FRACTAL, survey) + " slopes", counts.slopesHeld(), 0.88);
         }
         all.assertAll();
+    }
+
+    private SharedTrial.Outcome shared(TrialSurvey survey, SharedTrialErrors errors, SurveyKind kind) {
+        return new SharedTrial(survey, errors, kind).run(Suite.seed(), surveys >= FULL ? FULL : SHARED);
+    }
+
+    /** Without their shared part the same surveys miss, so that it is known that there is something to hold. */
+    @Test
+    void errorsThatPointsShareAreHeldByTheKindsDefaultAndBetterAfterSixReadings() {
+        Map<TrialSurvey, SurveyKind> kinds = Map.of(
+                TrialSurvey.DRONE, SurveyKind.DRONE,
+                TrialSurvey.DENSE_RTK, SurveyKind.RTK,
+                TrialSurvey.SPARSE_RTK, SurveyKind.RTK);
+        kinds.forEach((survey, kind) -> {
+            SharedTrialErrors errors = kind == SurveyKind.DRONE ? SharedTrialErrors.PATCHES : SharedTrialErrors.DRIFT;
+            String label = survey + " " + errors + ", seed " + Suite.seed() + ":";
+            SharedTrial.Outcome said = shared(survey, errors, kind);
+            SharedTrial.Outcome unsaid = shared(survey, errors, null);
+            atLeast(label + " slopes", said.before().slopesHeld(), 0.90);
+            atLeast(label + " slopes after six readings", said.after().slopesHeld(), 0.93);
+            all.assertThat(unsaid.before().slopesHeld().value()).as(label).isLessThan(0.93);
+            all.assertThat(width(said.after())).as(label + " width").isLessThan(width(said.before()));
+        });
+        all.assertAll();
+    }
+
+    private static double width(TrialCounts counts) {
+        return counts.share(Of.WIDTH, Of.SLOPES).value();
+    }
+
+    @Test
+    void whereNothingIsSharedReadingsMakeItNarrowerAndAKindWithoutSharingCostsNothing() {
+        Map<TrialSurvey, SurveyKind> kinds = Map.of(
+                TrialSurvey.LIDAR, SurveyKind.LIDAR,
+                TrialSurvey.DRONE, SurveyKind.DRONE,
+                TrialSurvey.DENSE_RTK, SurveyKind.RTK,
+                TrialSurvey.SCAN, SurveyKind.SCAN,
+                TrialSurvey.LEVELLED, SurveyKind.LEVELLED);
+        kinds.forEach((survey, kind) -> {
+            String label = survey + " as " + kind + ", seed " + Suite.seed() + ":";
+            SharedTrial.Outcome said = shared(survey, SharedTrialErrors.NONE, kind);
+            atLeast(label + " slopes", said.before().slopesHeld(), 0.94);
+            atLeast(label + " slopes after six readings", said.after().slopesHeld(), 0.94);
+            all.assertThat(width(said.after())).as(label + " width").isLessThanOrEqualTo(width(said.before()));
+            if (kind == SurveyKind.LEVELLED) {
+                SharedTrial.Outcome unsaid = shared(survey, SharedTrialErrors.NONE, null);
+                all.assertThat(width(said.before())).as(label).isLessThanOrEqualTo(1.05 * width(unsaid.before()));
+            }
+        });
+        all.assertAll();
+    }
+
+    @Test
+    void sixReadingsCorrectATiltOfTheWholeSurvey() {
+        for (TrialSurvey survey : Set.of(TrialSurvey.SCAN, TrialSurvey.LEVELLED)) {
+            SharedTrial.Outcome outcome = shared(survey, SharedTrialErrors.TILT, SurveyKind.LEVELLED);
+            String label = survey + " tilted, seed " + Suite.seed() + ":";
+            all.assertThat(outcome.before().slopesHeld().value()).as(label).isLessThan(0.8);
+            atLeast(label + " slopes after six readings", outcome.after().slopesHeld(), 0.93);
+        }
+        all.assertAll();
+    }
+
+    /** Six readings cannot tell much: the setting counts for about as much as they do. */
+    @Test
+    void readingsMeasureTheAmplitude() {
+        double none = shared(TrialSurvey.DRONE, SharedTrialErrors.NONE, SurveyKind.DRONE)
+                .measured();
+        double patches = shared(TrialSurvey.DRONE, SharedTrialErrors.PATCHES, SurveyKind.DRONE)
+                .measured();
+        assertThat(none).as("none, seed " + Suite.seed()).isLessThan(0.0045);
+        assertThat(patches).as("8 mm, seed " + Suite.seed()).isBetween(0.006, 0.0095);
     }
 
     @Test

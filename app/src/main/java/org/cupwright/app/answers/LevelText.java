@@ -38,6 +38,7 @@ public final class LevelText {
                         .map(plane -> texts.say("level.before", withError(plane)))
                         .orElseGet(() -> texts.say("level.unknownBefore")));
         kept.now().ifPresent(plane -> lines.line("  " + texts.say("level.now", withError(plane))));
+        kept.bought().ifPresent(bought -> new SharingText(texts).bought(bought, lines));
         return lines;
     }
 
@@ -55,6 +56,7 @@ public final class LevelText {
             for (int i = 0; i < green.readings().size(); i++) {
                 row(green.hole(), green.readings().get(i), green.without().get(i));
             }
+            green.bought().ifPresent(bought -> new SharingText(texts).bought(bought, lines));
         }
         return lines;
     }

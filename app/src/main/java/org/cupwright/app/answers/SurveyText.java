@@ -7,6 +7,7 @@ import java.util.List;
 import org.cupwright.app.desk.resurvey.ListSurveys;
 import org.cupwright.app.storage.SurveyVersion;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.policy.EnumNames;
 
 /** The surveys of greens in words. */
 public final class SurveyText {
@@ -32,7 +33,12 @@ public final class SurveyText {
 
     private static String row(Texts texts, SurveyVersion version, ZoneId zone) {
         String moment = texts.moment(version.recordedAt(), zone);
-        return texts.say("survey.list.row", version.number(), moment, version.points(), file(version));
+        return version.kind()
+                .map(kind -> texts.say("survey.kind." + EnumNames.lowerCamel(kind)))
+                .map(kind -> texts.say(
+                        "survey.list.rowOfKind", version.number(), moment, version.points(), kind, file(version)))
+                .orElseGet(
+                        () -> texts.say("survey.list.row", version.number(), moment, version.points(), file(version)));
     }
 
     /** The file it came from, by its name alone. */

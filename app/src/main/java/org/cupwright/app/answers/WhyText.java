@@ -3,6 +3,8 @@ package org.cupwright.app.answers;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.day.CourseDay;
+import org.cupwright.app.desk.green.SlopeError;
+import org.cupwright.app.desk.plan.ExplainHole;
 import org.cupwright.app.desk.plan.ExplainHole.Planned;
 import org.cupwright.app.desk.plan.ExplainHole.Told;
 import org.cupwright.app.storage.JudgedPosition;
@@ -34,7 +36,7 @@ public final class WhyText {
     }
 
     /** The plan's spot, what was done, where the hole really was, why, and what all that rests on. */
-    public Lines lines(Optional<JudgedPosition> really) {
+    public Lines lines(ExplainHole.Answer answer) {
         String key = told.planned().isPresent() ? "explain.title" : "explain.title.unplanned";
         CourseDay day = told.day();
         lines.say(key, told.hole().id(), day.course().name(), texts.day(day.date()))
@@ -49,13 +51,32 @@ public final class WhyText {
                 .ifPresentOrElse(
                         planned -> judgements.full(planned.hole().position(), lines),
                         () -> lines.say("explain.noPlan"));
+        answer.slopeError().ifPresent(error -> lines.wrapped("", slopeError(error)));
         done();
         before();
         told.before().map(Fact::payload).ifPresent(this::plug);
-        really.ifPresent(this::really);
+        answer.really().ifPresent(this::really);
         told.planned().map(Planned::hole).ifPresent(this::why);
         basis(told.planned().map(Planned::plan));
         return lines;
+    }
+
+    /** The two parts of the slope's error, and what the points share. */
+    private String slopeError(SlopeError error) {
+        String whole = percent(error.standardError());
+        if (error.parts().shared() == 0) {
+            return texts.say("explain.slopeError.own", whole);
+        }
+        return texts.say(
+                        "explain.slopeError",
+                        whole,
+                        percent(error.parts().own()),
+                        percent(error.parts().shared()))
+                + " " + new SharingText(texts).shared(error.sharing());
+    }
+
+    private String percent(double standardError) {
+        return texts.number(2 * 100 * standardError, 2);
     }
 
     /** What the logbook says: the day's entries, and how far from the plan that was. */

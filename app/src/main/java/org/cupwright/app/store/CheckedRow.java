@@ -27,6 +27,9 @@ public record CheckedRow(SortedMap<String, Object> columns) {
     public static final String SUM = "check_sum";
 
     private static final Set<String> HELD = Set.of("document", "points", "content");
+    /** Columns of later formats: while they hold nothing they are not in the sum, which older rows keep. */
+    private static final Set<String> LATER = Set.of("kind");
+
     private static final int HALF = 32;
     private static final long LOWER = 0xFFFF_FFFFL;
 
@@ -47,7 +50,9 @@ public record CheckedRow(SortedMap<String, Object> columns) {
     }
 
     CheckedRow with(String column, Object value) {
-        columns.put(column, value);
+        if (value != null || !LATER.contains(column)) {
+            columns.put(column, value);
+        }
         return this;
     }
 

@@ -14,7 +14,9 @@ import org.cupwright.app.storage.GreenSurvey.Origin;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.SurveyStore;
 import org.cupwright.app.storage.SurveyVersion;
+import org.cupwright.green.SurveyKind;
 import org.cupwright.green.SurveyPoints;
+import org.cupwright.policy.EnumNames;
 
 record SqlSurveys(Sql sql, Clock clock) implements SurveyStore {
     private static final String OF_GREEN = "WHERE course = ? AND hole = ? ORDER BY id";
@@ -28,8 +30,13 @@ record SqlSurveys(Sql sql, Clock clock) implements SurveyStore {
     public List<SurveyVersion> versions(String courseId, String holeId) {
         return sql.list(
                 row -> new SurveyVersion(
-                        row.getRow(), Instant.parse(row.getString(1)), origin(row), row.getInt("point_count")),
-                "SELECT recorded_at, epsg, unit, source, point_count FROM survey_version WHERE course = ? AND hole = ?"
+                        row.getRow(),
+                        Instant.parse(row.getString(1)),
+                        origin(row),
+                        row.getInt("point_count"),
+                        kind(row)),
+                "SELECT recorded_at, epsg, unit, source, point_count, kind FROM survey_version"
+                        + " WHERE course = ? AND hole = ?"
                         + " ORDER BY id",
                 courseId,
                 holeId);
@@ -55,7 +62,11 @@ record SqlSurveys(Sql sql, Clock clock) implements SurveyStore {
                 row.getInt("point_count"),
                 orNotANumber(row, "cell_metres"),
                 orNotANumber(row, "sigma_metres"));
-        return new GreenSurvey(row.getString("hole"), points, origin(row));
+        return new GreenSurvey(row.getString("hole"), kind(row).map(points::as).orElse(points), origin(row));
+    }
+
+    private static Optional<SurveyKind> kind(ResultSet row) throws SQLException {
+        return Optional.ofNullable(row.getString("kind")).flatMap(name -> EnumNames.find(SurveyKind.class, name));
     }
 
     private static double orNotANumber(ResultSet row, String column) throws SQLException {
@@ -113,6 +124,7 @@ record SqlSurveys(Sql sql, Clock clock) implements SurveyStore {
                         .with("cell_metres", orNull(points.gridCellMetres()))
                         .with("sigma_metres", orNull(points.givenSigmaMetres()))
                         .with("source", survey.origin().file())
+                        .with("kind", points.kind().map(EnumNames::lowerCamel).orElse(null))
                         .with("point_count", points.count())
                         .with("points", PointBlob.write(points)));
     }

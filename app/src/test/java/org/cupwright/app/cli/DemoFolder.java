@@ -15,6 +15,7 @@ import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.course.Hole;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.green.LevelReading;
+import org.cupwright.green.SurveyKind;
 import org.cupwright.green.SurveyPoint;
 import org.cupwright.green.SurveyPoints;
 
@@ -55,7 +56,7 @@ public final class DemoFolder {
         }
     }
 
-    private static void fill(Path data, DemoCourse demo) {
+    static void fill(Path data, DemoCourse demo) {
         Writes.to(new SqliteFolder(data, InProcess.CLOCK), stores -> fill(stores, demo));
     }
 
@@ -67,7 +68,8 @@ public final class DemoFolder {
             List<SurveyPoint> points = demo.survey(hole.id());
             if (!points.isEmpty()) {
                 GreenSurvey.Origin origin = new GreenSurvey.Origin(epsg, "m", "invented");
-                GreenSurvey survey = new GreenSurvey(hole.id(), SurveyPoints.scattered(points), origin);
+                GreenSurvey survey = new GreenSurvey(
+                        hole.id(), SurveyPoints.scattered(points).as(SurveyKind.LEVELLED), origin);
                 stores.surveys().add(DemoCourse.ID, survey);
             }
             readings.put(hole.id(), demo.levelReadings(hole.id()));

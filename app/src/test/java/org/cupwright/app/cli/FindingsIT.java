@@ -40,14 +40,26 @@ class FindingsIT {
                         "--elevation",
                         MadeFaults.first(files),
                         "--crs",
-                        "EPSG:32626")
+                        "EPSG:32626",
+                        "--kind",
+                        "levelled")
                 .out();
         assertThat(imported).contains("Not surveyed: ", "far off the ground", "findings lists all");
         for (String spot : List.of("6 L6", "6 R6", "16 R6", "11 L11")) {
             read("1", spot, "front=1.2", "left=0");
         }
         read("3", "11 L11", "front=4", "right=1");
-        run(later, "import", "--course", "made", "--elevation", MadeFaults.second(files), "--crs", "EPSG:32626");
+        run(
+                later,
+                "import",
+                "--course",
+                "made",
+                "--elevation",
+                MadeFaults.second(files),
+                "--crs",
+                "EPSG:32626",
+                "--kind",
+                "levelled");
     }
 
     private static void read(String hole, String spot, String... falls) {

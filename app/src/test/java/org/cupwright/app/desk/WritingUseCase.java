@@ -184,7 +184,7 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
-                new SurveyOptions(OptionalInt.empty(), Optional.empty(), Set.of(), Optional.empty()),
+                new SurveyOptions(OptionalInt.empty(), Optional.empty(), Set.of(), Optional.empty(), Optional.empty()),
                 false);
     }
 

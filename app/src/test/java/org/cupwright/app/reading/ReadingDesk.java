@@ -100,7 +100,8 @@ final class ReadingDesk implements AutoCloseable {
     }
 
     private ImportResult courses(Optional<SourceFile> map, Optional<SourceFile> levels, String id, boolean dryRun) {
-        SurveyOptions survey = new SurveyOptions(OptionalInt.empty(), Optional.empty(), Set.of(), Optional.empty());
+        SurveyOptions survey =
+                new SurveyOptions(OptionalInt.empty(), Optional.empty(), Set.of(), Optional.empty(), Optional.empty());
         return new ImportCourse(session, today())
                 .run(
                         new ImportRequest(

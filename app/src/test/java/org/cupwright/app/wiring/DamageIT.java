@@ -182,7 +182,7 @@ class DamageIT {
     @Test
     void aFileWithOurMarkAndNothingInItIsRefused() throws Exception {
         Path foreign = files.resolve("foreign.db");
-        change(foreign, "PRAGMA application_id = 1129664599", "PRAGMA user_version = 6");
+        change(foreign, "PRAGMA application_id = 1129664599", "PRAGMA user_version = 7");
         assertThat(refused("restore", foreign).err().replaceAll("\\s+", " "))
                 .contains("damaged", "index course_version_course");
         change(foreign, "PRAGMA user_version = 0");
@@ -191,7 +191,7 @@ class DamageIT {
         for (String command : List.of("turf", "check", "plan")) {
             refused(command);
         }
-        change(db(), "PRAGMA user_version = 6");
+        change(db(), "PRAGMA user_version = 7");
         for (String command : List.of("turf", "check", "plan")) {
             refused(command);
         }

@@ -11,6 +11,7 @@ import org.cupwright.finding.Where;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.green.spline.SharedError;
+import org.cupwright.green.spline.Trends;
 import org.cupwright.green.surveyed.ReadingEffects;
 import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.message.Message;
@@ -46,18 +47,6 @@ public record SurveyAgainstReadings(
         double domeChiSquare) {
     /** Fewer readings show no common direction (our choice). */
     public static final int LEAST_READINGS = 3;
-
-    /**
-     * Chi-square with two degrees of freedom, exceeded by chance once in a hundred: −2 ln 0.01. One in a hundred is
-     * our choice.
-     */
-    private static final double TILT_LIMIT = 9.2103;
-
-    /** Chi-square with one degree of freedom, exceeded by chance once in a hundred: 2.5758². */
-    private static final double DOME_LIMIT = 6.6349;
-
-    /** Less than this is not worth a word, however sure, points (our choice: half of what a rule's answer turns on). */
-    private static final double LEAST_POINTS = 0.25;
 
     /**
      * Compares.
@@ -152,12 +141,16 @@ public record SurveyAgainstReadings(
     }
 
     public boolean isTilted() {
-        return tiltChiSquare > TILT_LIMIT && tiltPoints() >= LEAST_POINTS;
+        return tiltChiSquare > Trends.TILT_LIMIT && tiltPoints() >= 100 * Trends.LEAST_SLOPE;
     }
 
     /** Worth a word when it comes to something five metres from the middle, as far as most of a green lies. */
     public boolean isDomed() {
-        return domeChiSquare > DOME_LIMIT && 5 * Math.abs(domePointsPerMetre) >= LEAST_POINTS;
+        return domeChiSquare > Trends.DOME_LIMIT && atReach() >= 100 * Trends.LEAST_SLOPE;
+    }
+
+    private double atReach() {
+        return Trends.DOME_REACH_METRES * Math.abs(domePointsPerMetre);
     }
 
     /** What to tell the person: nothing when chance explains the disagreements. */
@@ -171,9 +164,8 @@ public record SurveyAgainstReadings(
                     .at(middle));
         }
         if (isDomed()) {
-            double atFiveMetres = 5 * Math.abs(domePointsPerMetre);
             Translated shape = new Translated(domePointsPerMetre > 0 ? "survey.shape.bowl" : "survey.shape.crown");
-            findings.add(Finding.of(FindingKind.SURVEY_DOMED, where, new SlopePoints(atFiveMetres))
+            findings.add(Finding.of(FindingKind.SURVEY_DOMED, where, new SlopePoints(atReach()))
                     .saying(shape, new Count(count))
                     .at(middle));
         }

@@ -49,4 +49,20 @@ final class BandMatrix {
     void add(int row, int column, double value) {
         values[offset(row, column)] += value;
     }
+
+    /** The symmetric matrix times a vector; as long as the rows are. */
+    double[] times(double[] vector) {
+        double[] product = new double[blocks * BLOCK];
+        for (int row = 0; row < order; row++) {
+            int first = Math.max(0, BLOCK * (row / BLOCK - blocksBefore));
+            double sum = values[offset(row, row)] * vector[row];
+            for (int column = first; column < row; column++) {
+                double entry = values[offset(row, column)];
+                sum += entry * vector[column];
+                product[column] += entry * vector[row];
+            }
+            product[row] += sum;
+        }
+        return product;
+    }
 }

@@ -1,7 +1,6 @@
 package org.cupwright.green.spline;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -9,67 +8,38 @@ import java.util.List;
  * the observations with their errors.
  *
  * <p>With W the observed functionals, Σ the coefficients' covariance and R the observations', the new mean is
- * c + ΣW'(WΣW'+R)⁻¹(y − Wc) and the covariance loses ΣW'(WΣW'+R)⁻¹WΣ, here kept as a sum of products d d'.
+ * c + ΣW'(WΣW'+R)⁻¹(y − Wc) and the covariance loses ΣW'(WΣW'+R)⁻¹WΣ, here kept as a sum of products d d'. Σ is that of
+ * the fit and the products of what the points share.
  */
 final class Conditioning {
     final double[] coefficients;
     final List<double[]> directions = new ArrayList<>();
 
-    private final List<double[]> weights = new ArrayList<>();
-    private final List<Double> observed = new ArrayList<>();
-    private final List<Double> variances = new ArrayList<>();
+    private final ObservedSlopes slopes;
+    private final List<double[]> shared;
 
-    Conditioning(FittedSpline spline, double variance, double discRadiusMetres, List<SlopeObservation> observations) {
+    /** @param shared directions of what the points share, which count as errors besides the fit's own */
+    Conditioning(FittedSpline spline, double variance, ObservedSlopes slopes, List<double[]> shared) {
         this.coefficients = spline.coefficients.clone();
-        HeightFunctionals disc = HeightFunctionals.overDisc(discRadiusMetres);
-        for (SlopeObservation observation : observations) {
-            if (spline.equations.grid.holdsDisc(observation.east(), observation.north(), discRadiusMetres)) {
-                addRows(observation, disc, spline.equations.grid);
-            }
-        }
-        for (int i = 0; i < weights.size(); i++) {
+        this.slopes = slopes;
+        this.shared = shared;
+        for (int i = 0; i < slopes.rows(); i++) {
             take(i, spline.factor, variance);
         }
     }
 
-    private void addRows(SlopeObservation observation, HeightFunctionals disc, KnotGrid grid) {
-        double x = grid.cellsFromWest(observation.east());
-        double y = grid.cellsFromSouth(observation.north());
-        int cellEast = grid.cellEast(x);
-        int cellNorth = grid.cellNorth(y);
-        Stencil stencil = Stencil.at(x - cellEast, y - cellNorth, disc, grid);
-        int corner = grid.index(cellEast, cellNorth);
-        weights.add(stencil.spread(HeightFunctionals.GRADIENT_EAST, corner, coefficients.length));
-        weights.add(stencil.spread(HeightFunctionals.GRADIENT_NORTH, corner, coefficients.length));
-        observed.add(observation.gradientEast());
-        observed.add(observation.gradientNorth());
-        double square = observation.standardError() * observation.standardError();
-        variances.addAll(Arrays.asList(square, square));
-    }
-
     /** Takes in one scalar observation after those before it: a rank-one step of mean and covariance. */
     private void take(int row, BandCholesky factor, double variance) {
-        double[] weight = weights.get(row);
-        double[] gain = factor.solve(weight);
-        for (int i = 0; i < gain.length; i++) {
-            gain[i] *= variance;
+        double[] gain = SharedDirections.times(variance, factor.solve(slopes.weights.get(row)));
+        for (double[] direction : shared) {
+            addTimes(gain, slopes.of(row, direction), direction);
         }
         for (double[] direction : directions) {
-            addTimes(gain, -dot(weight, direction), direction);
+            addTimes(gain, -slopes.of(row, direction), direction);
         }
-        double spread = Math.max(0, dot(weight, gain)) + variances.get(row);
-        addTimes(coefficients, (observed.get(row) - dot(weight, coefficients)) / spread, gain);
-        double[] direction = new double[gain.length];
-        addTimes(direction, 1 / Math.sqrt(spread), gain);
-        directions.add(direction);
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
+        double spread = Math.max(0, slopes.of(row, gain)) + slopes.variance(row);
+        addTimes(coefficients, slopes.disagreement(row, coefficients) / spread, gain);
+        directions.add(SharedDirections.times(1 / Math.sqrt(spread), gain));
     }
 
     private static void addTimes(double[] to, double times, double[] vector) {

@@ -185,16 +185,28 @@ final class DiscCovariances {
 
     /** These covariances less the products of some directions d d' in the space of the coefficients. */
     DiscCovariances less(List<double[]> directions) {
-        double[] reduced = values.clone();
-        for (int node = 0; node < values.length / SIZE; node++) {
-            if (!Double.isNaN(values[SIZE * node])) {
-                reduce(node, directions, reduced);
-            }
-        }
-        return new DiscCovariances(grid, functionals, stencils, reduced, corrections);
+        return with(-1, directions);
     }
 
-    private void reduce(int node, List<double[]> directions, double[] reduced) {
+    /** These covariances and the products of some directions. */
+    DiscCovariances plus(List<double[]> directions) {
+        return with(1, directions);
+    }
+
+    private DiscCovariances with(double times, List<double[]> directions) {
+        if (directions.isEmpty()) {
+            return this;
+        }
+        double[] changed = values.clone();
+        for (int node = 0; node < values.length / SIZE; node++) {
+            if (!Double.isNaN(values[SIZE * node])) {
+                add(node, times, directions, changed);
+            }
+        }
+        return new DiscCovariances(grid, functionals, stencils, changed, corrections);
+    }
+
+    private void add(int node, double times, List<double[]> directions, double[] changed) {
         Stencil stencil = stencil(node);
         double[] shares = new double[stencil.rows()];
         for (double[] direction : directions) {
@@ -202,7 +214,7 @@ final class DiscCovariances {
                 shares[row] = stencil.apply(row, direction, corner(node));
             }
             for (int k = 0; k < SIZE; k++) {
-                reduced[SIZE * node + k] -= shares[ENTRIES[k][0]] * shares[ENTRIES[k][1]];
+                changed[SIZE * node + k] += times * shares[ENTRIES[k][0]] * shares[ENTRIES[k][1]];
             }
         }
     }

@@ -1,5 +1,6 @@
 package org.cupwright.green.spline;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,13 +14,21 @@ public final class HeightErrors {
     private final FittedSpline fitted;
     private final SelectedInverse inverse;
     private final double variance;
+    private final List<double[]> shared;
     private final List<double[]> directions;
 
-    HeightErrors(FittedSpline fitted, double variance, List<double[]> directions) {
+    HeightErrors(FittedSpline fitted, double variance, List<double[]> shared, List<double[]> directions) {
         this.fitted = fitted;
         this.inverse = new SelectedInverse(fitted.factor, fitted.equations.grid.halfBandwidth(3));
         this.variance = variance;
+        this.shared = shared.stream().map(HeightErrors::aboutMean).toList();
         this.directions = directions;
+    }
+
+    /** Less what it adds to all heights alike: that is a matter of the datum. */
+    private static double[] aboutMean(double[] direction) {
+        double mean = Arrays.stream(direction).average().orElse(0);
+        return Arrays.stream(direction).map(value -> value - mean).toArray();
     }
 
     /** Standard error of the height at a spot, m. */
@@ -32,7 +41,7 @@ public final class HeightErrors {
                 sum += one.getValue() * other.getValue() * inverse.get(one.getKey(), other.getKey());
             }
         }
-        return Math.sqrt(Math.max(0, variance * sum - known(weights)));
+        return Math.sqrt(Math.max(0, variance * sum + squares(shared, weights) - squares(directions, weights)));
     }
 
     /**
@@ -52,20 +61,21 @@ public final class HeightErrors {
         for (int i = 0; i < vector.length; i++) {
             sum += vector[i] * solved[i];
         }
-        return Math.sqrt(Math.max(0, variance * sum - known(byCoefficient)));
+        return Math.sqrt(
+                Math.max(0, variance * sum + squares(shared, byCoefficient) - squares(directions, byCoefficient)));
     }
 
-    /** What level readings have taken off the variance. */
-    private double known(Map<Integer, Double> weights) {
-        double known = 0;
+    /** What shared errors add to the variance, or level readings have taken off it. */
+    private static double squares(List<double[]> directions, Map<Integer, Double> weights) {
+        double squares = 0;
         for (double[] direction : directions) {
             double share = 0;
             for (Map.Entry<Integer, Double> weight : weights.entrySet()) {
                 share += weight.getValue() * direction[weight.getKey()];
             }
-            known += share * share;
+            squares += share * share;
         }
-        return known;
+        return squares;
     }
 
     private void addWeights(double east, double north, double times, Map<Integer, Double> weights) {

@@ -100,6 +100,25 @@ final class NormalEquations {
         return factor.solve(right);
     }
 
+    /** B'h: what heights at the points, one for each, would put on the right side. */
+    double[] response(double[] heights) {
+        double[] response = new double[right.length];
+        for (int i = 0; i < kept.length; i++) {
+            if (kept[i]) {
+                locate(i);
+                for (int a = 0; a < 16; a++) {
+                    response[indices[a]] += products[a] * heights[i];
+                }
+            }
+        }
+        return response;
+    }
+
+    /** B'Bc: what the heights of a surface at the points would put on the right side. */
+    double[] responseToSurface(double[] coefficients) {
+        return gram.times(coefficients);
+    }
+
     /** Height less fitted height of every point, those that do not count included. */
     double[] residuals(double[] coefficients) {
         double[] residuals = new double[kept.length];

@@ -22,19 +22,12 @@ public record SharedError(double[] estimate, double[][] covariance) {
      * @param shared one or two columns M, each as long as the disagreements
      */
     public static SharedError of(double[] disagreements, double[][] covariance, double[]... shared) {
-        int count = disagreements.length;
-        BandMatrix matrix = new BandMatrix(count, count - 1);
-        for (int row = 0; row < count; row++) {
-            for (int column = 0; column <= row; column++) {
-                matrix.add(row, column, covariance[row][column]);
-            }
-        }
-        BandCholesky factor = new BandCholesky(matrix);
+        BandCholesky factor = factor(covariance);
         int unknowns = shared.length;
         double[][] normal = new double[unknowns][unknowns];
         double[] right = new double[unknowns];
         for (int i = 0; i < unknowns; i++) {
-            double[] solved = factor.solve(padded(shared[i], matrix));
+            double[] solved = factor.solve(padded(shared[i]));
             right[i] = dot(solved, disagreements);
             for (int j = 0; j < unknowns; j++) {
                 normal[i][j] = dot(solved, shared[j]);
@@ -48,8 +41,22 @@ public record SharedError(double[] estimate, double[][] covariance) {
         return new SharedError(estimate, inverse);
     }
 
-    private static double[] padded(double[] vector, BandMatrix matrix) {
-        return Arrays.copyOf(vector, matrix.blocks * BandMatrix.BLOCK);
+    /** The factor of a full matrix. */
+    static BandCholesky factor(double[][] covariance) {
+        int count = covariance.length;
+        BandMatrix matrix = new BandMatrix(count, count - 1);
+        for (int row = 0; row < count; row++) {
+            for (int column = 0; column <= row; column++) {
+                matrix.add(row, column, covariance[row][column]);
+            }
+        }
+        return new BandCholesky(matrix);
+    }
+
+    /** A vector as long as such a factor takes it. */
+    static double[] padded(double[] vector) {
+        int blocks = (vector.length + BandMatrix.BLOCK - 1) / BandMatrix.BLOCK;
+        return Arrays.copyOf(vector, blocks * BandMatrix.BLOCK);
     }
 
     private static double dot(double[] one, double[] other) {

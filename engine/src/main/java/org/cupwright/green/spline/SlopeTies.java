@@ -14,14 +14,25 @@ public final class SlopeTies {
     private final FittedSpline fitted;
     private final double variance;
     private final HeightFunctionals disc;
+    private final List<double[]> shared;
     private final List<double[]> directions;
     /** By the place within a cell: spots on a lattice share a few. */
     private final Map<List<Double>, Stencil> stencils = new ConcurrentHashMap<>();
 
-    SlopeTies(FittedSpline fitted, double variance, double discRadiusMetres, List<double[]> directions) {
+    /**
+     * @param shared directions of errors that points share
+     * @param directions what observations have taken off
+     */
+    SlopeTies(
+            FittedSpline fitted,
+            double variance,
+            double discRadiusMetres,
+            List<double[]> shared,
+            List<double[]> directions) {
         this.fitted = fitted;
         this.variance = variance;
         this.disc = HeightFunctionals.overDisc(discRadiusMetres);
+        this.shared = shared;
         this.directions = directions;
     }
 
@@ -39,16 +50,19 @@ public final class SlopeTies {
         for (int i = 0; i < gain.length; i++) {
             gain[i] *= variance;
         }
-        for (double[] direction : directions) {
-            double share = 0;
-            for (int i = 0; i < weights.length; i++) {
-                share += weights[i] * direction[i];
-            }
-            for (int i = 0; i < gain.length; i++) {
-                gain[i] -= share * direction[i];
-            }
-        }
+        shared.forEach(direction -> addShare(gain, 1, weights, direction));
+        directions.forEach(direction -> addShare(gain, -1, weights, direction));
         return gain;
+    }
+
+    private static void addShare(double[] gain, double times, double[] weights, double[] direction) {
+        double share = 0;
+        for (int i = 0; i < weights.length; i++) {
+            share += weights[i] * direction[i];
+        }
+        for (int i = 0; i < gain.length; i++) {
+            gain[i] += times * share * direction[i];
+        }
     }
 
     /** To a millionth of a cell, so that rounding of coordinates does not make many places of one. */

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
+import org.cupwright.green.MeasuredSharing;
+import org.cupwright.green.Sharing;
 import org.cupwright.green.SurveyPoints;
 
 /**
@@ -24,10 +26,12 @@ public final class SurveySpline {
     private final Steps steps;
     private final SplineSummary summary;
     private final Nodes nodes;
-    private final DiscCovariances withoutObservations;
+    private final Sharing sharing;
+    private final DiscCovariances ofFit;
     private final List<SlopeObservation> observations;
+    private final MeasuredSharing measuredSharing;
     private final PolynomialSurface surface;
-    private final Map<Double, DiscCovariances> byRadius = new ConcurrentHashMap<>();
+    private final Map<Double, CovarianceParts> byRadius = new ConcurrentHashMap<>();
 
     /** The rectangle a surface must cover, metres, course frame. */
     public record Area(double west, double south, double east, double north) {}
@@ -48,13 +52,14 @@ public final class SurveySpline {
      * Fits a survey.
      *
      * @param points enough points, not on one line
+     * @param sharing what they share of their errors; the surface does not depend on it
      */
-    public static SurveySpline fit(SurveyPoints points, Area area, FitSettings settings, Nodes nodes) {
+    public static SurveySpline fit(SurveyPoints points, Area area, FitSettings settings, Nodes nodes, Sharing sharing) {
         KnotGrid grid = KnotGrid.covering(area.west, area.south, area.east, area.north, settings.knotSpacingMetres());
-        return new SurveySpline(points, SplineFitter.fit(points, grid, settings), nodes);
+        return new SurveySpline(points, SplineFitter.fit(points, grid, settings), nodes, sharing);
     }
 
-    private SurveySpline(SurveyPoints points, FittedSpline fitted, Nodes nodes) {
+    private SurveySpline(SurveyPoints points, FittedSpline fitted, Nodes nodes, Sharing sharing) {
         NormalEquations equations = fitted.equations;
         this.used = points.where(equations::isKept);
         this.leftOut = leftOut(fitted);
@@ -62,15 +67,18 @@ public final class SurveySpline {
         this.datumMetres = equations.datumMetres;
         this.steps = equations.steps;
         this.nodes = nodes;
+        this.sharing = sharing;
         this.observations = List.of();
+        this.measuredSharing = MeasuredSharing.asSet(sharing);
         this.surface = new PolynomialSurface(grid, fitted.coefficients, datumMetres);
         HeightFunctionals disc = HeightFunctionals.overDisc(nodes.discRadiusMetres);
         SelectedInverse inverse = fitted.inverse(disc);
-        this.summary = summary(fitted, inverse);
-        DiscCovariances ofFit = DiscCovariances.of(grid, disc, inverse, summary.variance(), wanted(grid))
+        List<double[]> shared = SharedDirections.of(fitted, sharing);
+        this.summary = summary(fitted, inverse, shared);
+        DiscCovariances even = DiscCovariances.of(grid, disc, inverse, summary.variance(), wanted(grid))
                 .plus(relief(disc, fitted, inverse));
-        this.withoutObservations = steps.isNone() ? ofFit : ofFit.plus(misfit(fitted));
-        byRadius.put(nodes.discRadiusMetres, withoutObservations);
+        this.ofFit = steps.isNone() ? even : even.plus(misfit(fitted));
+        byRadius.put(nodes.discRadiusMetres, new CovarianceParts(ofFit.plus(shared), ofFit));
     }
 
     private SurveySpline(SurveySpline before, List<SlopeObservation> observations) {
@@ -81,11 +89,13 @@ public final class SurveySpline {
         this.steps = before.steps;
         this.summary = before.summary;
         this.nodes = before.nodes;
-        this.withoutObservations = before.withoutObservations;
+        this.sharing = before.sharing;
+        this.ofFit = before.ofFit;
         this.observations = List.copyOf(observations);
-        Conditioning conditioning = condition(refit(1));
-        this.surface = new PolynomialSurface(grid, conditioning.coefficients, datumMetres);
-        byRadius.put(nodes.discRadiusMetres, withoutObservations.less(conditioning.directions));
+        ObservedFit observed = observed(refit(1));
+        this.measuredSharing = observed.measured().of(sharing);
+        this.surface = new PolynomialSurface(grid, observed.whole().coefficients, datumMetres);
+        byRadius.put(nodes.discRadiusMetres, observed.parts(ofFit));
     }
 
     /** A grid's nodes may have been smoothed together: their residuals say nothing about relief. */
@@ -112,12 +122,12 @@ public final class SurveySpline {
                 .toList();
     }
 
-    private SplineSummary summary(FittedSpline fitted, SelectedInverse inverse) {
+    private SplineSummary summary(FittedSpline fitted, SelectedInverse inverse, List<double[]> shared) {
         double effective = fitted.effectiveParameters(inverse);
         double least = Math.max(
                 SplineFitter.LEAST_SIGMA_METRES, used.givenSigmaMetres().orElse(0));
         double sigma = Math.max(least, fitted.residualSigma(inverse));
-        double difference = sigma * HeightDifferences.typicalError(grid, inverse, wanted(grid));
+        double difference = HeightDifferences.typicalError(grid, inverse, sigma * sigma, shared, wanted(grid));
         return new SplineSummary(used.count(), grid.spacingMetres(), fitted.lambda, sigma, effective, difference);
     }
 
@@ -141,8 +151,8 @@ public final class SurveySpline {
         return new FittedSpline(equations, summary.lambda() / (timesSpacing * timesSpacing));
     }
 
-    private Conditioning condition(FittedSpline fitted) {
-        return new Conditioning(fitted, summary.variance(), nodes.discRadiusMetres, observations);
+    private ObservedFit observed(FittedSpline fitted) {
+        return ObservedFit.of(fitted, summary.variance(), nodes.discRadiusMetres(), observations, sharing);
     }
 
     /** The spline after slopes were measured on the spot, besides those it has taken in already. */
@@ -157,7 +167,7 @@ public final class SurveySpline {
      * derivatives (east², east·north, north²).
      */
     public double[] valuesOverDisc(double radiusMetres, double east, double north) {
-        DiscCovariances covariances = covariances(radiusMetres);
+        DiscCovariances covariances = covariances(radiusMetres).whole();
         double[] values = covariances.functionals().of(surface, east, north);
         double[] corrections = covariances.correctionAt(east, north);
         for (int k = 0; k < values.length; k++) {
@@ -171,32 +181,50 @@ public final class SurveySpline {
      * the quadratic's, row by row; NaN where too few points lie near.
      */
     public double[] covarianceOverDisc(double radiusMetres, double east, double north) {
-        return covariances(radiusMetres).at(east, north);
+        return covariances(radiusMetres).whole().at(east, north);
+    }
+
+    /** The part of {@link #covarianceOverDisc} that would be left if points shared nothing of their observed. */
+    public double[] ownCovarianceOverDisc(double radiusMetres, double east, double north) {
+        return covariances(radiusMetres).own().at(east, north);
+    }
+
+    /** What the points share, as it is set or as the observations have measured it. */
+    public MeasuredSharing sharing() {
+        return measuredSharing;
     }
 
     /** How slopes at any two spots hang together, observations included. */
     public SlopeTies slopeTies() {
         FittedSpline fitted = refit(1);
-        return new SlopeTies(fitted, summary.variance(), nodes.discRadiusMetres(), condition(fitted).directions);
+        ObservedFit observed = observed(fitted);
+        return new SlopeTies(
+                fitted,
+                summary.variance(),
+                nodes.discRadiusMetres(),
+                observed.measured().directions(),
+                observed.whole().directions);
     }
 
     /** Errors of the heights; computed anew, some tenths of a second. */
     public HeightErrors heightErrors() {
         FittedSpline fitted = refit(1);
-        return new HeightErrors(fitted, summary.variance(), condition(fitted).directions);
+        ObservedFit observed = observed(fitted);
+        return new HeightErrors(
+                fitted, summary.variance(), observed.measured().directions(), observed.whole().directions);
     }
 
-    private DiscCovariances covariances(double radiusMetres) {
+    private CovarianceParts covariances(double radiusMetres) {
         return byRadius.computeIfAbsent(radiusMetres, this::computeCovariances);
     }
 
-    private DiscCovariances computeCovariances(double radiusMetres) {
+    private CovarianceParts computeCovariances(double radiusMetres) {
         int times = (int) Math.max(1, Math.floor(radiusMetres / nodes.discRadiusMetres));
         FittedSpline fitted = refit(times);
         KnotGrid knots = fitted.equations.grid;
         HeightFunctionals disc = HeightFunctionals.overDisc(radiusMetres);
-        return DiscCovariances.of(knots, disc, fitted.inverse(disc), summary.variance(), wanted(knots))
-                .less(condition(fitted).directions);
+        return observed(fitted)
+                .parts(DiscCovariances.of(knots, disc, fitted.inverse(disc), summary.variance(), wanted(knots)));
     }
 
     /** Whether the ground steps somewhere. */

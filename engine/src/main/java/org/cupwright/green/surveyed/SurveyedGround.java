@@ -7,12 +7,16 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 import org.cupwright.green.BendFit;
 import org.cupwright.green.Coverage;
+import org.cupwright.green.ErrorParts;
 import org.cupwright.green.Ground;
 import org.cupwright.green.GroundPolicy;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.LevelReadings;
+import org.cupwright.green.MeasuredSharing;
 import org.cupwright.green.PlaneFit;
 import org.cupwright.green.RestsOn;
+import org.cupwright.green.Sharing;
+import org.cupwright.green.SharingPolicy;
 import org.cupwright.green.Surface;
 import org.cupwright.green.SurveyPoints;
 import org.cupwright.green.spline.PointIndex;
@@ -29,8 +33,9 @@ import org.cupwright.policy.Policy;
  * of slope are the least-squares plane and quadratic to that surface over a disc. Blunders are left out and kept to be
  * shown. A level reading counts for what it is worth beside the survey: the spline is conditioned on it; in a gap of
  * the survey it stands alone for its own reach. So it does where the survey still contradicts it when it is taken in:
- * the person saw the ground, and a survey can be wrong in ways that its errors do not know of. Errors that neighbouring
- * points share (a tilted strip) are not in the standard errors.
+ * the person saw the ground, and a survey can be wrong in ways that its errors do not know of. Standard errors have two
+ * parts: each point's own, and what neighbouring points share ({@link Sharing}), which five readings measure; they also
+ * show whether the whole survey is tilted or domed, and then correct it.
  */
 public final class SurveyedGround implements Ground {
     /**
@@ -76,7 +81,7 @@ public final class SurveyedGround implements Ground {
      * Fits the ground of one green.
      *
      * @param outline the green; points beyond its margin do not count
-     * @param survey points of this green, or of the whole course
+     * @param survey points of this green, or of the whole course; their kind tells what they share of their errors
      * @throws SurveyTooThin when there is nothing to fit; the green is then known by its outline only
      */
     public static SurveyedGround fit(Outline outline, SurveyPoints survey, Policy policy) throws SurveyTooThin {
@@ -94,7 +99,8 @@ public final class SurveyedGround implements Ground {
     private static SurveySpline fitted(
             SurveyPoints points, SurveySpline.Area area, Policy policy, SurveySpline.Nodes nodes) throws SurveyTooThin {
         try {
-            return SurveySpline.fit(points, area, SurveyArea.settings(points, area, policy), nodes);
+            return SurveySpline.fit(
+                    points, area, SurveyArea.settings(points, area, policy), nodes, SharingPolicy.of(points, policy));
         } catch (ArithmeticException unsolvable) {
             throw new SurveyTooThin(SurveyTooThin.Reason.NO_FIT, points.count(), 0, 0);
         }
@@ -170,6 +176,23 @@ public final class SurveyedGround implements Ground {
         double[] values = spline.valuesOverDisc(DISC_RADIUS_METRES, point.east(), point.north());
         double[] covariance = spline.covarianceOverDisc(DISC_RADIUS_METRES, point.east(), point.north());
         return new PlaneFit(values[0], values[1], covariance[0], covariance[1], covariance[2]);
+    }
+
+    @Override
+    public Optional<ErrorParts> slopeErrorAt(MapPoint point) {
+        return surveyStands(point) ? Optional.of(surveyedError(point)) : Ground.super.slopeErrorAt(point);
+    }
+
+    private ErrorParts surveyedError(MapPoint point) {
+        PlaneFit whole = surveyedPlane(point);
+        double[] own = spline.ownCovarianceOverDisc(DISC_RADIUS_METRES, point.east(), point.north());
+        PlaneFit alone = new PlaneFit(whole.gradientEast(), whole.gradientNorth(), own[0], own[1], own[2]);
+        return ErrorParts.of(whole.slopeStandardError(), alone.slopeStandardError());
+    }
+
+    @Override
+    public Optional<MeasuredSharing> sharing() {
+        return Optional.of(spline.sharing());
     }
 
     /**

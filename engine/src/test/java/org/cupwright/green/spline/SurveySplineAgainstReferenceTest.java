@@ -165,7 +165,8 @@ class SurveySplineAgainstReferenceTest {
         double variance = SIGMA * SIGMA;
         FittedSpline fitted = new FittedSpline(equations, LAMBDA);
         SlopeObservation observed = new SlopeObservation(2, 1.5, 0.02, -0.05, 0.001);
-        Conditioning conditioning = new Conditioning(fitted, variance, 0.91, List.of(observed));
+        Conditioning conditioning =
+                new Conditioning(fitted, variance, new ObservedSlopes(fitted, 0.91, List.of(observed)), List.of());
         HeightFunctionals disc = HeightFunctionals.overDisc(0.91);
         double[] prior = disc.of(new PolynomialSurface(grid, fitted.coefficients, 0), 2, 1.5);
         double[] posterior = disc.of(new PolynomialSurface(grid, conditioning.coefficients, 0), 2, 1.5);

@@ -2,6 +2,7 @@ package org.cupwright.testing.trials;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -23,11 +24,11 @@ import org.locationtech.jts.geom.GeometryFactory;
  * are held against the true plane and quadratic at random spots at least a metre inside.
  */
 public final class GroundTrial {
-    private static final double HALF = 5;
+    static final double HALF = 5;
     private static final double BEYOND = 2;
     private static final int SPOTS = 60;
     private static final double RADIUS = 0.91;
-    private static final Outline GREEN = new Outline(new GeometryFactory().createPolygon(new Coordinate[] {
+    static final Outline GREEN = new Outline(new GeometryFactory().createPolygon(new Coordinate[] {
         new Coordinate(-HALF, -HALF),
         new Coordinate(HALF, -HALF),
         new Coordinate(HALF, HALF),
@@ -152,11 +153,21 @@ public final class GroundTrial {
 
     private static void countSpots(
             TrialGround.Made made, SurveyedGround fitted, SplittableRandom random, double[] counts) {
+        countSpots(made, fitted, fitted, random, counts);
+    }
+
+    /** @param survey where it says something, spots count */
+    static void countSpots(
+            TrialGround.Made made,
+            SurveyedGround survey,
+            SurveyedGround fitted,
+            SplittableRandom random,
+            double[] counts) {
         for (int i = 0; i < SPOTS; i++) {
             double x = (HALF - 1) * (2 * random.nextDouble() - 1);
             double y = (HALF - 1) * (2 * random.nextDouble() - 1);
             MapPoint spot = new MapPoint(x, y);
-            if (fitted.planeAt(spot).isPresent()) {
+            if (survey.planeAt(spot).isPresent()) {
                 countSpot(made, fitted, spot, counts);
             }
         }
@@ -169,13 +180,16 @@ public final class GroundTrial {
         double east = plane.componentStandardError(1, 0);
         double north = plane.componentStandardError(0, 1);
         int held = held(plane.gradientEast() - truth[0], east) + held(plane.gradientNorth() - truth[1], north);
-        BendFit.Change change =
-                fitted.bendAt(spot, Ground.DISC_RADIUS_METRES).orElseThrow().greatest();
-        double off = Math.abs(change.points()) - 200 * RADIUS * TrueShape.greatestBend(truth);
-        int changeHeld = held(off, change.standardErrorPoints());
         add(counts, atStep ? TrialCounts.Of.SLOPES_AT_STEP : TrialCounts.Of.SLOPES, 2);
         add(counts, atStep ? TrialCounts.Of.SLOPES_AT_STEP_HELD : TrialCounts.Of.SLOPES_HELD, held);
         add(counts, atStep ? TrialCounts.Of.WIDTH_AT_STEP : TrialCounts.Of.WIDTH, 100 * (east + north));
+        Optional<BendFit> bend = fitted.bendAt(spot, Ground.DISC_RADIUS_METRES);
+        if (bend.isEmpty() && !fitted.readings().isEmpty()) {
+            return; // nothing is said of changes about a reading that stands alone
+        }
+        BendFit.Change change = bend.orElseThrow().greatest();
+        double off = Math.abs(change.points()) - 200 * RADIUS * TrueShape.greatestBend(truth);
+        int changeHeld = held(off, change.standardErrorPoints());
         add(counts, atStep ? TrialCounts.Of.CHANGES_AT_STEP : TrialCounts.Of.CHANGES, 1);
         add(counts, atStep ? TrialCounts.Of.CHANGES_AT_STEP_HELD : TrialCounts.Of.CHANGES_HELD, changeHeld);
     }

@@ -25,13 +25,15 @@ public final class AssessJson {
     }
 
     public JsonNode of(AssessGreen.Answer answer) {
-        return answer.asked().map(asked -> position(answer.hole(), asked)).orElseGet(() -> green(answer));
+        return answer.asked().map(asked -> position(answer, asked)).orElseGet(() -> green(answer));
     }
 
-    private JsonNode position(Hole hole, JudgedPosition asked) {
+    private JsonNode position(AssessGreen.Answer answer, JudgedPosition asked) {
         Judgement judgement = asked.judgement();
-        return shapes.tree(of(hole).with(places.judged(asked))
+        return shapes.tree(of(answer.hole())
+                .with(places.judged(asked))
                 .with("rules", judgement.rules())
+                .with("slopeError", answer.slopeError().map(SlopeErrorShape::of))
                 .with("setAside", judgement.setAside())
                 .with("difficulty", judgement.difficulty())
                 .with(conditions()));

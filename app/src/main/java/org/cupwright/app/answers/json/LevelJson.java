@@ -11,6 +11,7 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.ReadingId;
+import org.cupwright.green.agreement.RoundBought;
 import org.cupwright.holelocation.levelround.LevelRound;
 import org.cupwright.holelocation.levelround.RoundSpot;
 import tools.jackson.databind.JsonNode;
@@ -31,7 +32,8 @@ public final class LevelJson {
         return shapes.tree(reading(kept.hole(), kept.reading())
                 .with("replaced", kept.replaced().map(LevelReading::plane))
                 .with("before", kept.before())
-                .with("now", kept.now()));
+                .with("now", kept.now())
+                .with("bought", kept.bought().map(LevelJson::bought)));
     }
 
     public JsonNode takenBack(TakenBack taken) {
@@ -47,7 +49,23 @@ public final class LevelJson {
                         .with("without", green.without().get(i)));
             }
         }
-        return shapes.tree(new Shape().with("course", day.course().id()).with("readings", readings));
+        List<Shape> bought = list.greens().stream()
+                .flatMap(green -> green.bought().stream()
+                        .map(round ->
+                                new Shape().with("hole", green.hole().id()).with(bought(round))))
+                .toList();
+        return shapes.tree(new Shape()
+                .with("course", day.course().id())
+                .with("readings", readings)
+                .with("bought", bought));
+    }
+
+    private static Shape bought(RoundBought bought) {
+        return new Shape()
+                .with("readings", bought.readings())
+                .with("withoutPoints", bought.withoutPoints())
+                .with("withPoints", bought.withPoints())
+                .with("shared", SlopeErrorShape.sharing(bought.sharing()));
     }
 
     private Shape reading(Hole hole, LevelReading reading) {

@@ -218,6 +218,7 @@ public final class PlanJson {
                 .with("date", told.day().date())
                 .with("state", plan.map(StoredPlan::state))
                 .with(hole.map(StoredHole::position).map(this::judged).orElseGet(PlanJson::notJudged))
+                .with("slopeError", answer.slopeError().map(SlopeErrorShape::of))
                 .with("reasons", hole.map(StoredHole::reasons).orElse(List.of()))
                 .with("alternative", hole.flatMap(StoredHole::alternative))
                 .with(

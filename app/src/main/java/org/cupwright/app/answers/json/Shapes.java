@@ -97,6 +97,7 @@ public final class Shapes {
                 .with("version", version.number())
                 .with("importedAt", version.recordedAt())
                 .with("points", version.points())
+                .with("kind", version.kind().map(EnumNames::lowerCamel))
                 .with("file", SurveyText.file(version));
     }
 

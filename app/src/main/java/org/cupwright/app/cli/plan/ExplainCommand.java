@@ -21,6 +21,6 @@ public final class ExplainCommand extends CourseCommand {
         ExplainHole.Answer answer = new ExplainHole(task.session()).of(task.question(), hole);
         task.answer(
                 () -> new PlanJson(answer.told().day(), task.texts()).why(answer),
-                () -> new WhyText(task.texts(), answer.told()).lines(answer.really()));
+                () -> new WhyText(task.texts(), answer.told()).lines(answer));
     }
 }

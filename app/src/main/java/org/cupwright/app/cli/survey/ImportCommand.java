@@ -19,6 +19,8 @@ import org.cupwright.app.desk.intake.ImportCourse;
 import org.cupwright.app.desk.intake.ImportRequest;
 import org.cupwright.app.desk.intake.ImportRequest.SurveyOptions;
 import org.cupwright.app.desk.intake.ImportResult;
+import org.cupwright.green.SurveyKind;
+import org.cupwright.policy.EnumNames;
 import org.cupwright.units.Heading;
 import org.cupwright.units.LengthUnit;
 import picocli.CommandLine.Command;
@@ -70,6 +72,13 @@ public final class ImportCommand extends CourseCommand {
     @Option(names = "--columns", paramLabel = "x,y,z", description = "The columns of a text survey, in their order.")
     private String columns;
 
+    @Option(
+            names = "--kind",
+            paramLabel = "lidar|drone|rtk|scan|levelled",
+            description = "How the ground was surveyed: from an aircraft, from a drone's photographs, with a satellite"
+                    + " receiver, a scanner on a tripod, or a level or total station. Default: as it looks likeliest.")
+    private String kind;
+
     @Option(names = "--dry-run", description = "Look only; store nothing.")
     private boolean dryRun;
 
@@ -103,7 +112,8 @@ public final class ImportCommand extends CourseCommand {
                 crs == null ? OptionalInt.empty() : OptionalInt.of(epsg(crs)),
                 Optional.ofNullable(unit).map(this::lengthUnit),
                 classes,
-                Optional.ofNullable(columns));
+                Optional.ofNullable(columns),
+                Optional.ofNullable(kind).map(this::surveyKind));
     }
 
     private int epsg(String text) {
@@ -118,6 +128,12 @@ public final class ImportCommand extends CourseCommand {
                 .filter(known -> known.symbol().equals(text))
                 .findFirst()
                 .orElseThrow(() -> wrong("--unit takes m, ft or usft, not '" + text + "'.", text));
+    }
+
+    private SurveyKind surveyKind(String text) {
+        return EnumNames.find(SurveyKind.class, text)
+                .orElseThrow(
+                        () -> wrong("--kind takes lidar, drone, rtk, scan or levelled, not '" + text + "'.", text));
     }
 
     private Heading heading(double degrees) {

@@ -24,8 +24,7 @@ public record GreenFindings(Hole hole, RestsOn restsOn, int readings, List<Groun
 
     /** Fits the green's survey, if it has one: takes up to a second. */
     static GreenFindings of(MeasuredGreen green, Policy policy) {
-        List<GroundFinding> findings = GroundFindings.of(
-                green.hole(), green.survey().map(survey -> survey.points()), green.readings(), policy);
+        List<GroundFinding> findings = GroundFindings.of(green.hole(), green.points(), green.readings(), policy);
         boolean fitted = green.survey().isPresent()
                 && findings.stream().noneMatch(found -> found.finding().kind() == FindingKind.SURVEY_TOO_THIN);
         RestsOn withoutSurvey = green.readings().isEmpty() ? RestsOn.OUTLINE : RestsOn.LEVELS;

@@ -23,9 +23,15 @@ public record AssessGreen(Session session) {
      * @param day the day
      * @param green the verdicts over it and what lies on it
      * @param asked the position that was asked about
+     * @param slopeError of what the error of the slope there is made
      * @param best up to five positions to begin with
      */
-    public record Answer(CourseDay day, GreenOnDay green, Optional<JudgedPosition> asked, List<JudgedPosition> best) {
+    public record Answer(
+            CourseDay day,
+            GreenOnDay green,
+            Optional<JudgedPosition> asked,
+            Optional<SlopeError> slopeError,
+            List<JudgedPosition> best) {
         public Hole hole() {
             return green.hole();
         }
@@ -42,6 +48,9 @@ public record AssessGreen(Session session) {
                 spot.map(place -> SpotOnGreen.of(hole, one.day().policy(), place));
         Map<String, Judging> judged = one.judge(session.folder().cache(), Progress.unheard());
         Judging judging = judged.get(holeId);
-        return new Answer(one.day(), one.onDay(judged).get(0), asked.map(judging::at), judging.best());
+        GreenOnDay green = one.onDay(judged).get(0);
+        Optional<SlopeError> slopeError =
+                asked.flatMap(place -> SlopeError.at(green.judgement().green().ground(), place));
+        return new Answer(one.day(), green, asked.map(judging::at), slopeError, judging.best());
     }
 }

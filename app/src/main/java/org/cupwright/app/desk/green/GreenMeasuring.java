@@ -30,7 +30,7 @@ final class GreenMeasuring {
         if (green.survey().isEmpty()) {
             return GreenMeasurement.measure(green.green(policy), speed, policy);
         }
-        String name = MeasurementName.of(green.hole(), green.survey().get().points(), green.readings(), speed, policy);
+        String name = MeasurementName.of(green.hole(), green.points().get(), green.readings(), speed, policy);
         return cache.find(name)
                 .flatMap(bytes -> MeasurementBytes.read(bytes, green.hole(), () -> again(green), speed, policy))
                 .map(remembered -> remembered.withDrawn(green.drawn()))

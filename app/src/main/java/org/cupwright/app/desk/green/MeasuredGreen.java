@@ -14,8 +14,10 @@ import org.cupwright.course.Hole;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.Green;
 import org.cupwright.green.Ground;
+import org.cupwright.green.KindGuess;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.LevelSpotsGround;
+import org.cupwright.green.SurveyPoints;
 import org.cupwright.green.surveyed.SurveyTooThin;
 import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.policy.Policy;
@@ -62,6 +64,11 @@ public record MeasuredGreen(
         return new Several(day, of(stores, day.course().id(), HoleChoice.holes(day.course(), holes)));
     }
 
+    /** The points of its survey, of the kind that was said or else looks likeliest. */
+    public Optional<SurveyPoints> points() {
+        return survey.map(surveyed -> KindGuess.withKind(surveyed.points()));
+    }
+
     /** The same green with these readings, and no others. */
     public MeasuredGreen withReadings(List<LevelReading> others) {
         return new MeasuredGreen(hole, survey, others, drawn);
@@ -90,8 +97,7 @@ public record MeasuredGreen(
 
     /** The ground fitted to the survey, the readings taken in; there must be a survey. */
     public SurveyedGround fitted(Policy policy) throws SurveyTooThin {
-        SurveyedGround ground =
-                SurveyedGround.fit(hole.green(), survey.orElseThrow().points(), policy);
+        SurveyedGround ground = SurveyedGround.fit(hole.green(), points().orElseThrow(), policy);
         return readings.isEmpty() ? ground : ground.withReadings(readings);
     }
 }

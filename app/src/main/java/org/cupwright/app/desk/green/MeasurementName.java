@@ -15,6 +15,7 @@ import org.cupwright.app.storage.Sha256;
 import org.cupwright.course.Hazard;
 import org.cupwright.course.Hole;
 import org.cupwright.green.LevelReading;
+import org.cupwright.green.SurveyKind;
 import org.cupwright.green.SurveyPoints;
 import org.cupwright.policy.Policy;
 import org.cupwright.units.GreenSpeed;
@@ -75,6 +76,7 @@ public final class MeasurementName {
         }
         out.writeDouble(survey.gridCellMetres().orElse(Double.NaN));
         out.writeDouble(survey.givenSigmaMetres().orElse(Double.NaN));
+        text(survey.kind().map(SurveyKind::name).orElse(""));
     }
 
     private void text(String text) throws IOException {

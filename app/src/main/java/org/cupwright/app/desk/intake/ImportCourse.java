@@ -42,6 +42,7 @@ import org.cupwright.formats.outlines.OutlineRequest;
 import org.cupwright.formats.outlines.ReadCourse;
 import org.cupwright.formats.points.GreenPoints;
 import org.cupwright.green.RestsOn;
+import org.cupwright.green.SurveyKind;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
@@ -95,10 +96,16 @@ public record ImportCourse(Session session, LocalDate today) {
         for (GreenSurvey survey : surveys) {
             stores.surveys()
                     .find(course.id(), survey.hole())
-                    .filter(newest -> newest.points().sameAs(survey.points()))
+                    .filter(newest -> newest.points().sameAs(survey.points()) && saysNothingNew(survey, newest))
                     .ifPresent(newest -> known.add(survey.hole()));
         }
         return known;
+    }
+
+    /** Whether the kind is not said, or said already. */
+    private static boolean saysNothingNew(GreenSurvey survey, GreenSurvey newest) {
+        Optional<SurveyKind> said = survey.points().kind();
+        return said.isEmpty() || said.equals(newest.points().kind());
     }
 
     public ImportResult run(ImportRequest request, Progress progress) {
@@ -182,6 +189,7 @@ public record ImportCourse(Session session, LocalDate today) {
                 .flatMap(hole -> points.find(hole.id()).map(cloud -> reading.survey(hole.id(), cloud, files)).stream())
                 .toList();
         List<GreenSurvey> usable = usable(surveys, course, policy, findings, progress);
+        KindAssumed.of(usable).forEach(finding -> findings.add(new FileFinding(names, finding)));
         return new Added(
                 new Points(points.read(), points.kept(), points.byClass()),
                 usable,

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.green.SurveyKind;
 import org.cupwright.units.Heading;
 import org.cupwright.units.LengthUnit;
 
@@ -45,9 +46,14 @@ public record ImportRequest(
      * @param unit the unit of x, y and z
      * @param classes point classes to keep; empty: all, or ground where the file tells classes
      * @param columns the order of a text file's columns
+     * @param kind how the ground was surveyed; empty: as it looks likeliest
      */
     public record SurveyOptions(
-            OptionalInt epsg, Optional<LengthUnit> unit, Set<Integer> classes, Optional<String> columns) {
+            OptionalInt epsg,
+            Optional<LengthUnit> unit,
+            Set<Integer> classes,
+            Optional<String> columns,
+            Optional<SurveyKind> kind) {
         public SurveyOptions {
             classes = Set.copyOf(classes);
         }

@@ -14,6 +14,7 @@ import org.cupwright.course.Hole;
 import org.cupwright.democourse.DemoCourse;
 import org.cupwright.democourse.DemoSeason;
 import org.cupwright.green.LevelReading;
+import org.cupwright.green.SurveyKind;
 import org.cupwright.green.SurveyPoint;
 import org.cupwright.green.SurveyPoints;
 
@@ -33,6 +34,11 @@ public record SetUpDemo(Session session) {
         return session.decide(Right.SURVEY, stores -> !isThere(stores) && store(stores, demo));
     }
 
+    /** The errors of its invented points are each their own, as those of sighted points are. */
+    private static GreenSurvey survey(Hole hole, List<SurveyPoint> points, Origin origin) {
+        return new GreenSurvey(hole.id(), SurveyPoints.scattered(points).as(SurveyKind.LEVELLED), origin);
+    }
+
     private static boolean isThere(Stores stores) {
         return stores.courses().ids().contains(DemoCourse.ID);
     }
@@ -45,7 +51,7 @@ public record SetUpDemo(Session session) {
         for (Hole hole : course.holes()) {
             List<SurveyPoint> points = demo.survey(hole.id());
             if (!points.isEmpty()) {
-                stores.surveys().add(course.id(), new GreenSurvey(hole.id(), SurveyPoints.scattered(points), origin));
+                stores.surveys().add(course.id(), survey(hole, points, origin));
             }
             List<LevelReading> read = demo.levelReadings(hole.id());
             if (!read.isEmpty()) {

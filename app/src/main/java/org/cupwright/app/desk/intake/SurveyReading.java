@@ -64,7 +64,8 @@ final class SurveyReading {
     }
 
     GreenSurvey survey(String hole, SurveyPoints points, List<SourceFile> files) {
-        return new GreenSurvey(hole, points, new Origin(frame.epsg(), unit().symbol(), names(files)));
+        SurveyPoints ofKind = options.kind().map(points::as).orElse(points);
+        return new GreenSurvey(hole, ofKind, new Origin(frame.epsg(), unit().symbol(), names(files)));
     }
 
     static String names(List<SourceFile> files) {

@@ -18,7 +18,11 @@ import org.cupwright.course.Hole;
 import org.cupwright.green.Ground;
 import org.cupwright.green.GroundPolicy;
 import org.cupwright.green.LevelReading;
+import org.cupwright.green.LevelSpotsGround;
 import org.cupwright.green.PlaneFit;
+import org.cupwright.green.agreement.RoundBought;
+import org.cupwright.green.surveyed.SurveyTooThin;
+import org.cupwright.green.surveyed.SurveyedGround;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
@@ -36,6 +40,7 @@ public record KeepLevelReading(Session session) {
      * @param replaced the reading that lay at the same spot, if one did; it counts no longer
      * @param before the slope that is known there without the reading
      * @param now the slope that is known there with it
+     * @param bought what all readings of the green have bought together, where it has a survey
      */
     public record Kept(
             CourseDay day,
@@ -43,7 +48,8 @@ public record KeepLevelReading(Session session) {
             LevelReading reading,
             Optional<LevelReading> replaced,
             Optional<PlaneFit> before,
-            Optional<PlaneFit> now) {}
+            Optional<PlaneFit> now,
+            Optional<RoundBought> bought) {}
 
     /** Keeps a reading of the day; where one lies at the same spot it takes its place. */
     public Kept add(DayQuestion question, String holeId, Spot spot, Falls falls) {
@@ -57,13 +63,16 @@ public record KeepLevelReading(Session session) {
         List<LevelReading> others = green.readings().stream()
                 .filter(other -> !LevelSpots.sameSpot(other, reading))
                 .toList();
+        List<LevelReading> all = LevelSpots.with(others, reading);
+        Optional<SurveyedGround> survey = survey(green, day);
         return new Kept(
                 day,
                 green.hole(),
                 reading,
                 replaced,
-                plane(green, others, reading, day),
-                plane(green, LevelSpots.with(others, reading), reading, day));
+                ground(green, survey, others, day).planeAt(reading.place()),
+                ground(green, survey, all, day).planeAt(reading.place()),
+                survey.flatMap(ground -> RoundBought.of(green.hole().green(), ground, all)));
     }
 
     private Added added(Stores stores, DayQuestion question, String holeId, Spot spot, Falls falls) {
@@ -79,10 +88,22 @@ public record KeepLevelReading(Session session) {
         return new Added(day, green, reading);
     }
 
-    private static Optional<PlaneFit> plane(
-            MeasuredGreen green, List<LevelReading> readings, LevelReading at, CourseDay day) {
-        Ground ground = green.withReadings(readings).green(day.policy()).ground();
-        return ground.planeAt(at.place());
+    /** The ground of the survey alone, fitted once; empty without a survey that can be fitted. */
+    private static Optional<SurveyedGround> survey(MeasuredGreen green, CourseDay day) {
+        if (green.survey().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(green.withReadings(List.of()).fitted(day.policy()));
+        } catch (SurveyTooThin tooThin) {
+            return Optional.empty(); // the import said so
+        }
+    }
+
+    private static Ground ground(
+            MeasuredGreen green, Optional<SurveyedGround> survey, List<LevelReading> readings, CourseDay day) {
+        return survey.<Ground>map(ground -> readings.isEmpty() ? ground : ground.withReadings(readings))
+                .orElseGet(() -> new LevelSpotsGround(readings, day.policy()));
     }
 
     /** A reading that was taken back. */
@@ -126,8 +147,10 @@ public record KeepLevelReading(Session session) {
      * @param hole the hole
      * @param readings the oldest first
      * @param without the slope without any reading at the spot of each, where it is known
+     * @param bought what they have bought together
      */
-    public record OfGreen(Hole hole, List<LevelReading> readings, List<Optional<PlaneFit>> without) {}
+    public record OfGreen(
+            Hole hole, List<LevelReading> readings, List<Optional<PlaneFit>> without, Optional<RoundBought> bought) {}
 
     /** The readings of some holes; none named, or "all": of every hole that has any. */
     public Listed list(DayQuestion question, List<String> holes) {
@@ -141,12 +164,14 @@ public record KeepLevelReading(Session session) {
     }
 
     private static OfGreen listed(MeasuredGreen green, CourseDay day) {
-        Ground ground = green.withReadings(List.of()).green(day.policy()).ground();
+        Optional<SurveyedGround> survey = survey(green, day);
+        Ground ground = ground(green, survey, List.of(), day);
         return new OfGreen(
                 green.hole(),
                 green.readings(),
                 green.readings().stream()
                         .map(reading -> ground.planeAt(reading.place()))
-                        .toList());
+                        .toList(),
+                survey.flatMap(surveyed -> RoundBought.of(green.hole().green(), surveyed, green.readings())));
     }
 }

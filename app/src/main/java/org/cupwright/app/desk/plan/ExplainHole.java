@@ -8,6 +8,8 @@ import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.AssessGreen;
+import org.cupwright.app.desk.green.MeasuredGreen;
+import org.cupwright.app.desk.green.SlopeError;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.desk.turf.WeeksWeather;
 import org.cupwright.app.session.Session;
@@ -94,8 +96,9 @@ public record ExplainHole(Session session) {
      *
      * @param really the spot where the hole was, judged for the day; empty where it was as planned, off the green, or
      *     nobody knows
+     * @param slopeError of what the error of the slope is made at the plan's spot, as the ground is known now
      */
-    public record Answer(Told told, Optional<JudgedPosition> really) {}
+    public record Answer(Told told, Optional<JudgedPosition> really, Optional<SlopeError> slopeError) {}
 
     public Answer of(DayQuestion question, String holeId) {
         Told told = session.read(stores -> told(stores, question, holeId));
@@ -105,7 +108,14 @@ public record ExplainHole(Session session) {
                 .flatMap(place -> new AssessGreen(session)
                         .of(question, holeId, Optional.of(new Spot.At(place)))
                         .asked());
-        return new Answer(told, really);
+        return new Answer(told, really, told.planned().flatMap(planned -> slopeError(told, planned)));
+    }
+
+    private Optional<SlopeError> slopeError(Told told, Planned planned) {
+        MeasuredGreen green = session.read(
+                stores -> MeasuredGreen.of(stores, told.day().course().id(), told.hole()));
+        return green.survey()
+                .flatMap(any -> SlopeError.at(green.green(told.policy()).ground(), planned.at()));
     }
 
     private Told told(Stores stores, DayQuestion question, String holeId) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.green.GroundPolicy;
 import org.cupwright.green.PlacePolicy;
+import org.cupwright.green.SharingPolicy;
 import org.cupwright.holelocation.DistancePolicy;
 import org.cupwright.holelocation.HoldPolicy;
 import org.cupwright.holelocation.HoleLocationPolicy;
@@ -42,6 +43,7 @@ public final class Settings {
         all.addAll(PaperPolicy.settings());
         all.addAll(PlacePolicy.settings());
         all.addAll(GroundPolicy.settings());
+        all.addAll(SharingPolicy.settings());
         all.addAll(HoleLocationPolicy.settings());
         all.addAll(RotationPolicy.settings());
         all.addAll(SchemePolicy.settings());

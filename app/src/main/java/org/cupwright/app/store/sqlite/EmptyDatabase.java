@@ -19,7 +19,13 @@ import org.cupwright.app.store.SqlFailure;
 final class EmptyDatabase {
     /** The migrations by which a data file is made, in their order. */
     static final List<String> MIGRATIONS = List.of(
-            "V1__first.sql", "V2__facts.sql", "V3__drawn.sql", "V4__stretches.sql", "V5__photos.sql", "V6__sums.sql");
+            "V1__first.sql",
+            "V2__facts.sql",
+            "V3__drawn.sql",
+            "V4__stretches.sql",
+            "V5__photos.sql",
+            "V6__sums.sql",
+            "V7__kind.sql");
 
     /** What Flyway makes beside, to write down in which migrations were done. */
     private static final List<String> HISTORY =

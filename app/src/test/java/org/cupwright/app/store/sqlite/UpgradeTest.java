@@ -22,8 +22,13 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
+import org.cupwright.app.storage.GreenSurvey;
+import org.cupwright.app.storage.GreenSurvey.Origin;
 import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.app.storage.Writes;
 import org.cupwright.cupchange.MadeFacts;
+import org.cupwright.green.SurveyKind;
+import org.cupwright.green.SurveyPoints;
 import org.cupwright.message.Problem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -64,6 +69,34 @@ class UpgradeTest {
         assertThat(format(file)).isEqualTo(Database.FORMAT);
         assertThat(backups()).containsExactly(BACKUP);
         assertThat(format(files.resolve(BACKUP))).isEqualTo(1);
+    }
+
+    /** Rows of before have no kind of survey and keep the check sums they have. */
+    @Test
+    void aSurveyOfFormat6ReadsAsItWas() throws SQLException {
+        double[] some = {1, 2, 3};
+        GreenSurvey survey =
+                new GreenSurvey("1", SurveyPoints.scattered(some, some, some), new Origin(32626, "m", "made.csv"));
+        Writes.to(folder(), stores -> stores.surveys().add("made", survey));
+        Path file = files.resolve("cupwright.db");
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = connection.createStatement()) {
+            statement.executeUpdate("ALTER TABLE survey_version DROP COLUMN kind");
+            statement.executeUpdate("DELETE FROM flyway_schema_history WHERE version = '7'");
+            statement.executeUpdate("PRAGMA user_version = 6");
+        }
+        SurveyPoints read = folder().read(
+                        stores -> stores.surveys().find("made", "1").orElseThrow())
+                .points();
+        assertThat(format(file)).isEqualTo(Database.FORMAT);
+        assertThat(read.sameAs(survey.points())).isTrue();
+        assertThat(read.kind()).isEmpty();
+        GreenSurvey scan = new GreenSurvey("1", survey.points().as(SurveyKind.SCAN), survey.origin());
+        Writes.to(folder(), stores -> stores.surveys().add("made", scan));
+        assertThat(folder().read(stores -> stores.surveys().find("made", "1").orElseThrow())
+                        .points()
+                        .kind())
+                .contains(SurveyKind.SCAN);
     }
 
     @Test
