@@ -25,8 +25,8 @@ import org.cupwright.units.Paces;
  * known on its morning. Prints growing days by month, days on which a rule was set aside, and how many holes have room
  * about them; stops when a day has no full plan, or when more than one day in twenty has anything set aside.
  *
- * <p>Of the lattice's spots every other one along and across is offered to the plan, all of them where that leaves few. Takes
- * a while: for a quick look {@code JAVA_TOOL_OPTIONS=-Dcupwright.days=60 benchmarks/run FourYears}.
+ * <p>Of the lattice's spots every other one along and across is offered to the plan, all of them where that leaves few.
+ * Takes a while: for a quick look {@code JAVA_TOOL_OPTIONS=-Dcupwright.days=60 benchmarks/run FourYears}.
  */
 public final class FourYears {
     private static final int EVERY = 2;

@@ -34,8 +34,8 @@ record Flags(Texts texts, Policy policy) {
     }
 
     /**
-     * How many of which flag a round takes, {@code 6 × F red}; holes without a line of play are counted apart, and where
-     * a hole stays its flag does.
+     * How many of which flag a round takes, {@code 6 × F red}; holes without a line of play are counted apart, and
+     * where a hole stays its flag does.
      */
     List<String> load(DaySheet day) {
         List<String> load = new ArrayList<>();

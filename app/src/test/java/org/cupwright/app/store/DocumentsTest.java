@@ -65,6 +65,7 @@ class DocumentsTest {
                 .forEach(hole ->
                         ((ObjectNode) hole).putNull("askedBy").putNull("since").putNull("area"));
         ((ObjectNode) document).putArray("asked");
+        ((ObjectNode) document).putNull("change");
         return document;
     }
 

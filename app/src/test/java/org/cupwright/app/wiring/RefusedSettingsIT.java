@@ -30,7 +30,7 @@ class RefusedSettingsIT {
         assertThat(imported.status()).as(imported.err()).isZero();
     }
 
-    /** In a full check by way of a shell, so that signs beyond ASCII arrive whatever this machine's own way of writing is. */
+    /** In a full check by way of a shell, so that signs beyond ASCII arrive whatever the machine writes in. */
     private Result policy(String... settings) throws IOException, InterruptedException {
         if (!Suite.full()) {
             return RealProcess.typed(Stream.concat(Stream.of("policy", "--data", data.toString()), Stream.of(settings))

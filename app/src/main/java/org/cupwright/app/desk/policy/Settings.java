@@ -27,7 +27,6 @@ public final class Settings {
             SlopePolicy.LEVEL_CAP_PERCENT,
             DistancePolicy.OLD_HOLE_METRES,
             RotationPolicy.SCHEME,
-            SchemePolicy.CHANGE_DAYS,
             RotationPolicy.YESTERDAY_LEAST_METRES,
             TurfPolicy.GRASS,
             TurfPolicy.WEAR_REST_DAYS,
