@@ -85,6 +85,35 @@ class ChangeIT {
         throw new AssertionError("hole " + hole + " is not elsewhere on " + date + ": " + changed);
     }
 
+    /** A hole that stays over days without change is moved on all of them, and on no other. */
+    @Test
+    void aHoleThatStaysIsMovedForAsLongAsItStays() {
+        done("policy", "rotation.changeDays=mon wed fri", "--date", FIRST);
+        done("plan", "--days", Integer.toString(DAYS), "--date", FIRST);
+        Map<String, JsonNode> planned = plans();
+        Map<String, String> before = places(planned);
+        String wednesday = day(3);
+        String thursday = day(4);
+        assertThat(before.get(thursday + " 2")).isEqualTo(before.get(wednesday + " 2"));
+        JsonNode changed = change("--spoiled", wednesday + ":2");
+        assertThat(of(wednesday, "2", changed).path("cause").asString()).isEqualTo("spoiled");
+        assertThat(of(thursday, "2", changed).path("cause").asString()).isEqualTo("stays");
+        Map<String, String> now = places(plans());
+        assertThat(now).isEqualTo(places(after(planned, changed)));
+        assertThat(now.get(thursday + " 2"))
+                .isEqualTo(now.get(wednesday + " 2"))
+                .isNotEqualTo(before.get(wednesday + " 2"));
+        assertThat(now.get(day(5) + " 2")).isEqualTo(before.get(day(5) + " 2"));
+        assertThat(done("change", "--undo")).contains("is taken back");
+        assertThat(places(plans())).isEqualTo(before);
+    }
+
+    private static Map<String, String> places(Map<String, JsonNode> plans) {
+        Map<String, String> places = new HashMap<>();
+        plans.forEach((key, at) -> places.put(key, at.path("east") + " " + at.path("north")));
+        return places;
+    }
+
     @Test
     void nothingToChangeIsSaid_andNothingIsKept() {
         Map<String, JsonNode> before = plans();

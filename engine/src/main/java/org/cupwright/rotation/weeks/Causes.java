@@ -28,13 +28,13 @@ final class Causes {
         this.policy = policy;
     }
 
-    /** Of a hole that stays over several days the cause is that of its first. */
     Cause of(Cell cell) {
-        Cell first = new Cell(cell.green(), model.table(cell.green()).stays().begin(cell.day()));
-        return moved.contains(first) ? ofFirst(first) : ofFirst(cell);
+        int begin = model.table(cell.green()).stays().begin(cell.day());
+        boolean follows = begin < cell.day() && moved.contains(new Cell(cell.green(), begin));
+        return follows ? new HoleChange.Stays(model.calendar().date(begin)) : ofDay(cell);
     }
 
-    private Cause ofFirst(Cell cell) {
+    private Cause ofDay(Cell cell) {
         GreenTable table = model.table(cell.green());
         GreenDay day = table.green().days().get(cell.day());
         int stand = model.stay().stand(cell.green(), cell.day());

@@ -46,6 +46,9 @@ public record HoleChange(LocalDate date, String hole, Optional<Candidate> from, 
     /** The ground there and that of another hole, which was moved too, are too near to each other. */
     public record FollowsFrom(String hole, LocalDate date) implements Cause {}
 
+    /** It was moved on an earlier day and stays there, as holes are not changed on this one. */
+    public record Stays(LocalDate since) implements Cause {}
+
     /** Other holes of the day came to lie so that this one evens the day out. */
     public record EvensOut() implements Cause {}
 }

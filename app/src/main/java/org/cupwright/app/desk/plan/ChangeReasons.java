@@ -36,6 +36,9 @@ record ChangeReasons(Map<LocalDate, AskedOfDay> asked, List<Asked.Circle> spoile
         if (cause instanceof HoleChange.FollowsFrom follows) {
             return why("follows", new Name(follows.hole()), new Day(follows.date()));
         }
+        if (cause instanceof HoleChange.Stays stays) {
+            return why("stays", new Day(stays.since()));
+        }
         return why(plain(cause));
     }
 
