@@ -15,34 +15,34 @@ public final class SharingPolicy {
     private static final SettingType<Double> LENGTH = number(2, 500);
 
     public static final Setting<Double> LIDAR_MILLIMETRES = amount("LidarMillimetres", MILLIMETRES, 10)
-            .ours("our choice: a strip's tilt and where strips meet; a twentieth of a point of slope");
+            .ours("a strip's tilt and where strips meet; a twentieth of a point of slope");
 
     public static final Setting<Double> LIDAR_LENGTH_METRES =
-            amount("LidarLengthMetres", LENGTH, 20).ours("our choice: about the width of a green");
+            amount("LidarLengthMetres", LENGTH, 20).ours("about the width of a green");
 
     public static final Setting<Double> DRONE_MILLIMETRES = amount("DroneMillimetres", MILLIMETRES, 8)
-            .ours("our choice: what matching photographs of plain turf leaves in patches");
+            .ours("what matching photographs of plain turf leaves in patches");
 
     public static final Setting<Double> DRONE_LENGTH_METRES =
-            amount("DroneLengthMetres", LENGTH, 3).ours("our choice: the patches are some metres wide");
+            amount("DroneLengthMetres", LENGTH, 3).ours("the patches are some metres wide");
 
     public static final Setting<Double> RTK_MILLIMETRES =
-            amount("RtkMillimetres", MILLIMETRES, 8).ours("our choice: how far a receiver's height drifts in minutes");
+            amount("RtkMillimetres", MILLIMETRES, 8).ours("how far a receiver's height drifts in minutes");
 
-    public static final Setting<Double> RTK_LENGTH_METRES = amount("RtkLengthMetres", LENGTH, 60)
-            .ours("our choice: what is walked in a minute or two, measured along the walk");
+    public static final Setting<Double> RTK_LENGTH_METRES =
+            amount("RtkLengthMetres", LENGTH, 60).ours("what is walked in a minute or two, measured along the walk");
 
     public static final Setting<Double> SCAN_MILLIMETRES =
-            amount("ScanMillimetres", MILLIMETRES, 2).ours("our choice: what joining set-ups of a scanner leaves");
+            amount("ScanMillimetres", MILLIMETRES, 2).ours("what joining set-ups of a scanner leaves");
 
     public static final Setting<Double> SCAN_LENGTH_METRES =
-            amount("ScanLengthMetres", LENGTH, 10).ours("our choice: how far one set-up sees well");
+            amount("ScanLengthMetres", LENGTH, 10).ours("how far one set-up sees well");
 
-    public static final Setting<Double> LEVELLED_MILLIMETRES = amount("LevelledMillimetres", MILLIMETRES, 0)
-            .ours("our choice: each point is sighted by itself from one set-up");
+    public static final Setting<Double> LEVELLED_MILLIMETRES =
+            amount("LevelledMillimetres", MILLIMETRES, 0).ours("each point is sighted by itself from one set-up");
 
-    public static final Setting<Double> LEVELLED_LENGTH_METRES = amount("LevelledLengthMetres", LENGTH, 10)
-            .ours("our choice: counts only where the amplitude is set above 0");
+    public static final Setting<Double> LEVELLED_LENGTH_METRES =
+            amount("LevelledLengthMetres", LENGTH, 10).ours("counts only where the amplitude is set above 0");
 
     /** In place of a walk where the points' order in the file is no walk, m (our choice). */
     static final double NO_WALK_LENGTH_METRES = 3;

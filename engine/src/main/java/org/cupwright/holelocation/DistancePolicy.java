@@ -18,18 +18,17 @@ public final class DistancePolicy {
             .published(RANDA + ": generally at least four paces from any edge; later texts drop the number");
 
     public static final Setting<Double> EDGE_LEAST_PACES = SLICE.setting("edgeLeastPaces", number(0, 20), "paces", 2.0)
-            .ours("our choice: where the edge rule has to be set aside, no hole comes nearer than this");
+            .ours("where the edge rule has to be set aside, no hole comes nearer than this");
 
     public static final Setting<Double> HAZARD_PACES = SLICE.setting("hazardPaces", number(0, 30), "paces", 5.0)
-            .ours("our choice; " + RANDA
-                    + " asks for more than the usual beside a bunker or a fall-off, without a number");
+            .ours(RANDA + " asks for more than the usual beside a bunker or a fall-off, without a number");
 
     public static final Setting<Double> HAZARD_REACH_PACES = SLICE.setting(
                     "hazardReachPaces", number(0, 30), "paces", 5.0)
-            .ours("our choice: a bunker, water or a fall-off this near outside the edge makes it a hazardous one");
+            .ours("a bunker, water or a fall-off this near outside the edge makes it a hazardous one");
 
     public static final Setting<Double> CAUTION_PACES = SLICE.setting("cautionPaces", number(0, 5), "paces", 0.5)
-            .ours("our choice: pacing and rounding move a person by about half a pace");
+            .ours("pacing and rounding move a person by about half a pace");
 
     public static final Setting<Double> OLD_HOLE_METRES = SLICE.setting("oldHoleMetres", number(0, 20), "m", 2.74)
             .published(RANDA + ": at least three paces from a recent hole");
@@ -42,18 +41,18 @@ public final class DistancePolicy {
             .published(LEMONS + ": areas of 8 ft radius, so 16 ft between centres");
 
     public static final Setting<Integer> LAST_HOLES = SLICE.setting("lastHoles", wholeNumber(0, 50), "holes", 4)
-            .ours("our choice of how many of the last holes the 16 ft are kept from");
+            .ours("how many of the last holes the 16 ft are kept from");
 
     public static final Setting<Integer> LAST_HOLES_DAYS = SLICE.setting(
                     "lastHolesDays", wholeNumber(0, 365), "days", 28)
-            .ours("our choice: as long as the longest rest; a hole older than that is none of the last, however few "
+            .ours("as long as the longest rest; a hole older than that is none of the last, however few "
                     + "were cut since");
 
     public static final Setting<Double> PLUG_METRES =
             SLICE.setting("plugMetres", number(0, 10), "m", 0.91).commonPractice("3 ft from a plug that still shows");
 
     public static final Setting<Double> ON_PLUG_METRES = SLICE.setting("onPlugMetres", number(0, 1), "m", 0.15)
-            .ours("our choice: nearer centres would cut into the old plug, 108 mm wide, or its edge");
+            .ours("nearer centres would cut into the old plug, 108 mm wide, or its edge");
 
     private DistancePolicy() {}
 

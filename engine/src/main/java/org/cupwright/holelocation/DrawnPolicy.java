@@ -19,10 +19,10 @@ public final class DrawnPolicy {
 
     public static final Setting<OnBadGround> BAD_GROUND = SLICE.setting(
                     "drawnBad", oneOf(OnBadGround.class), "", OnBadGround.FAIL)
-            .ours("our choice: who drew it knows why, and taking it back is one command");
+            .ours("who drew it knows why, and taking it back is one command");
 
     public static final Setting<Double> USUAL_SPOT_METRES = SLICE.setting("usualSpotMetres", number(0, 5), "m", 0.91)
-            .ours("our choice: a pace; who says that holes go here does not mean the inch");
+            .ours("a pace; who says that holes go here does not mean the inch");
 
     private DrawnPolicy() {}
 

@@ -25,22 +25,22 @@ public final class HoldPolicy {
             .commonPractice("a putt that would run a foot past the hole on the level");
 
     public static final Setting<Integer> HEADINGS =
-            SLICE.setting("headings", wholeNumber(8, 360), "", 36).ours("our choice: every ten degrees");
+            SLICE.setting("headings", wholeNumber(8, 360), "", 36).ours("every ten degrees");
 
     public static final Setting<Double> START_METRES = SLICE.setting("startMetres", number(0.5, 12), "m", 3.0)
-            .ours("our choice: a side from which no 3 m putt can start on the green does not count");
+            .ours("a side from which no 3 m putt can start on the green does not count");
 
     public static final Setting<Double> SEASON_SPEED_FEET = SLICE.setting("seasonSpeedFeet", number(4, 16), "ft", 10.0)
-            .ours("our choice of what counts where nobody has read the green speed; the course should set its own");
+            .ours("what counts where nobody has read the green speed; the course should set its own");
 
     public static final Setting<Double> DRYING_FEET = SLICE.setting("dryingFeet", number(0, 4), "ft", 0.5)
-            .ours("our choice: greens dry and quicken after the morning reading");
+            .ours("greens dry and quicken after the morning reading");
 
-    public static final Setting<Double> ROLLED_FEET = SLICE.setting("rolledFeet", number(0, 4), "ft", 0.5)
-            .ours("our choice of a number: rolling quickens a green");
+    public static final Setting<Double> ROLLED_FEET =
+            SLICE.setting("rolledFeet", number(0, 4), "ft", 0.5).ours("rolling quickens a green");
 
-    public static final Setting<Double> DOUBLE_CUT_FEET = SLICE.setting("doubleCutFeet", number(0, 4), "ft", 0.5)
-            .ours("our choice of a number: a second mowing quickens a green");
+    public static final Setting<Double> DOUBLE_CUT_FEET =
+            SLICE.setting("doubleCutFeet", number(0, 4), "ft", 0.5).ours("a second mowing quickens a green");
 
     private HoldPolicy() {}
 

@@ -15,10 +15,10 @@ public final class HoleLocationPolicy {
     /** What is conceded first where nothing passes; a concession left out is never made. */
     public static final Setting<List<Concession>> CONCESSIONS = SLICE.setting(
                     "concessions", ranking(Concession.class), "", List.of(Concession.values()))
-            .ours("our choice of order: what troubles play least goes first, the rest of old holes last");
+            .ours("what troubles play least goes first, the rest of old holes last");
 
     public static final Setting<Double> BEST_APART_METRES = SLICE.setting("bestApartMetres", number(0, 20), "m", 3.0)
-            .ours("our choice: nearer spots are the same choice to whoever cuts the hole");
+            .ours("nearer spots are the same choice to whoever cuts the hole");
 
     private HoleLocationPolicy() {}
 

@@ -34,14 +34,14 @@ public final class SlopePolicy {
 
     public static final Setting<Double> EVEN_GRADE_POINTS = SLICE.setting(
                     "evenGradePoints", number(0.5, 10), "points", 2.0)
-            .ours("our choice of a number; " + LEMONS + " asks for a uniform grade about the hole");
+            .ours(LEMONS + " asks for a uniform grade about the hole");
 
     public static final Setting<Double> EVEN_GRADE_ERROR_POINTS = SLICE.setting(
                     "evenGradeErrorPoints", number(0.1, 10), "points", 1.0)
-            .ours("our choice: a worse known change of slope decides nothing");
+            .ours("a worse known change of slope decides nothing");
 
     public static final Setting<Double> WIDE_GRADE_SHARE =
-            SLICE.setting("wideGradeShare", number(0, 1), "of ρ", 0.4).ours("our choice of where a slope is marginal");
+            SLICE.setting("wideGradeShare", number(0, 1), "of ρ", 0.4).ours("where a slope is marginal");
 
     public static final Setting<Double> WIDE_GRADE_METRES = SLICE.setting("wideGradeMetres", number(1, 6), "m", 2.44)
             .published(LEMONS + ": 8 ft about the hole where the slope is marginal");
@@ -63,14 +63,14 @@ public final class SlopePolicy {
 
     public static final Setting<Double> HOLLOW_PASS_MILLIMETRES = SLICE.setting(
                     "hollowPassMillimetres", number(0, 100), "mm", 5.0)
-            .ours("our choice of a number: shallower water is gone before play");
+            .ours("shallower water is gone before play");
 
     public static final Setting<Double> HOLLOW_FAIL_MILLIMETRES = SLICE.setting(
                     "hollowFailMillimetres", number(0, 200), "mm", 15.0)
-            .ours("our choice of a number: deeper water stands while play goes on");
+            .ours("deeper water stands while play goes on");
 
     public static final Setting<Double> ABOUT_METRES = SLICE.setting("aboutMetres", number(0, 1.5), "m", 0.6)
-            .ours("our choice: rounding to half a pace and pacing move a person 0.3 to 0.5 m");
+            .ours("rounding to half a pace and pacing move a person 0.3 to 0.5 m");
 
     private SlopePolicy() {}
 

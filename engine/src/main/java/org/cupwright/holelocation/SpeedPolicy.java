@@ -12,11 +12,11 @@ public final class SpeedPolicy {
     private static final Slice SLICE = new Slice("holelocation");
 
     public static final Setting<Integer> CARRIED_DAYS = SLICE.setting("speedCarriedDays", wholeNumber(0, 14), "d", 3)
-            .ours("our choice: greens keep their speed for some days; later the season's figure is as good a guess");
+            .ours("greens keep their speed for some days; later the season's figure is as good a guess");
 
     public static final Setting<Double> RAIN_FORETOLD_MILLIMETRES = SLICE.setting(
                     "rainForetoldMillimetres", number(0.1, 50), "mm", 1.0)
-            .ours("our choice: of less no water stands in a hollow");
+            .ours("of less no water stands in a hollow");
 
     private SpeedPolicy() {}
 

@@ -29,33 +29,33 @@ public final class SchemePolicy {
 
     public static final Setting<Set<DayOfWeek>> CHANGE_DAYS = SLICE.setting(
                     "changeDays", weekdays(), "", EnumSet.allOf(DayOfWeek.class))
-            .ours("our choice: every day, until the course names its days");
+            .ours("every day, until the course names its days");
 
     public static final Setting<SortedMap<String, Set<DayOfWeek>>> CHANGE_DAYS_OF_GREENS = SLICE.setting(
                     "changeDaysOfGreens", byHole(weekdays()), "", new TreeMap<>())
-            .ours("our choice: every green as the course");
+            .ours("every green as the course");
 
     public static final Setting<Integer> HOLE_MOST_DAYS = SLICE.setting("holeMostDays", wholeNumber(1, 28), "days", 7)
-            .ours("our choice: by then its edge is worn; a week without a change-day is longer than any course plans");
+            .ours("by then its edge is worn; a week without a change-day is longer than any course plans");
 
     /** Thirds of single greens that may have a hole; see {@link RotationPolicy#THIRDS_ALLOWED}. */
     public static final Setting<SortedMap<String, List<Third>>> THIRDS_OF_GREENS = SLICE.setting(
                     "thirdsOfGreens", byHole(ranking(Third.class).notEmpty()), "", new TreeMap<>())
-            .ours("our choice: every green as the course");
+            .ours("every green as the course");
 
     public static final Setting<SortedMap<String, List<String>>> AREAS_OF_GREENS = SLICE.setting(
                     "areasOfGreens", byHole(AREAS.notEmpty()), "", new TreeMap<>())
-            .ours("our choice: anywhere on a green, until the course names the areas it uses");
+            .ours("anywhere on a green, until the course names the areas it uses");
 
     public static final Setting<List<String>> CYCLE =
-            SLICE.setting("cycle", AREAS, "", List.of()).ours("our choice: none, until the course has one");
+            SLICE.setting("cycle", AREAS, "", List.of()).ours("none, until the course has one");
 
     public static final Setting<SortedMap<String, List<String>>> CYCLE_OF_GREENS = SLICE.setting(
                     "cycleOfGreens", byHole(AREAS.notEmpty()), "", new TreeMap<>())
-            .ours("our choice: every green as the course");
+            .ours("every green as the course");
 
     public static final Setting<LocalDate> CYCLE_FROM = SLICE.setting("cycleFrom", date(), "", LocalDate.of(2026, 1, 1))
-            .ours("our choice: the first day of a year, until the course names the day its cycle begins");
+            .ours("the first day of a year, until the course names the day its cycle begins");
 
     private SchemePolicy() {}
 

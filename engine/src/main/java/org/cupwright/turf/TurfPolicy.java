@@ -12,7 +12,7 @@ import org.cupwright.policy.Slice;
 public final class TurfPolicy {
     private static final Slice SLICE = new Slice("turf");
 
-    private static final String MODEL = "our choice: growth stretches the clocks, see the guide's page on turf";
+    private static final String MODEL = "growth stretches the clocks, see the guide's page on turf";
 
     public static final Setting<GrassKind> GRASS = SLICE.setting(
                     "grass", oneOf(GrassKind.class), "", GrassKind.COOL_SEASON)

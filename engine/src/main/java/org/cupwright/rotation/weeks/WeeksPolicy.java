@@ -14,30 +14,26 @@ public final class WeeksPolicy {
             "resting",
             "points/hole",
             500,
-            "our choice: more than a day's whole balance; up to twice as much where the hole was left just now, so "
+            "more than a day's whole balance; up to twice as much where the hole was left just now, so "
                     + "that the oldest ground is taken first");
 
     public static final Setting<Double> WEIGHT_THIRDS = weight(
-            "thirds",
-            "points/hole",
-            300,
-            "our choice: even thirds come before every wish of a day, but not before rested ground");
+            "thirds", "points/hole", 300, "even thirds come before every wish of a day, but not before rested ground");
 
     public static final Setting<Double> WEIGHT_SHARED_GREEN =
-            weight("sharedGreen", "points/m", 20, "our choice: as much as nearness to yesterday's hole");
+            weight("sharedGreen", "points/m", 20, "as much as nearness to yesterday's hole");
 
     public static final Setting<Double> WEIGHT_EVEN_DAYS = weight(
             "evenDays",
             "points/%",
             200,
-            "our choice: so much that days differ by less than three in a thousand, which is easily had");
+            "so much that days differ by less than three in a thousand, which is easily had");
 
     public static final Setting<Double> WEIGHT_CHANGE = weight(
             "change",
             "points/hole",
             400,
-            "our choice: a hole that is planned is not moved for a third that comes out uneven, but for ground that "
-                    + "rests");
+            "a hole that is planned is not moved for a third that comes out uneven, but for ground that " + "rests");
 
     private WeeksPolicy() {}
 

@@ -17,14 +17,14 @@ public final class PaperPolicy {
     private static final int LIST = 400;
 
     public static final Setting<PaperSize> PAPER =
-            SLICE.setting("size", oneOf(PaperSize.class), "", PaperSize.A4).ours("our choice");
+            SLICE.setting("size", oneOf(PaperSize.class), "", PaperSize.A4).ours("as most of the world prints on");
 
     public static final Setting<String> FLAG_FRONT = flag("flagFront", "red");
     public static final Setting<String> FLAG_MIDDLE = flag("flagMiddle", "white");
     public static final Setting<String> FLAG_BACK = flag("flagBack", "blue");
 
     public static final Setting<String> RING =
-            SLICE.setting("ring", text(LINE), "", "").ours("our choice: nobody, until the course names whom to ring");
+            SLICE.setting("ring", text(LINE), "", "").ours("nobody, until the course names whom to ring");
 
     public static final Setting<Boolean> WHITE_RIM = SLICE.setting("whiteRim", yesNo(), "", false)
             .commonPractice("common practice, no source: rims are whited for events");
@@ -40,10 +40,10 @@ public final class PaperPolicy {
             .commonPractice("common practice, no source");
 
     public static final Setting<String> NURSERY = SLICE.setting("nursery", text(LINE), "", "")
-            .ours("our choice: none, until the course says where turf for repairs grows");
+            .ours("none, until the course says where turf for repairs grows");
 
     public static final Setting<String> TICK_LIST = SLICE.setting("tickList", text(LIST), "", "")
-            .ours("our choice: the usual tools, until the course gives its own list, separated by commas");
+            .ours("the usual tools, until the course gives its own list, separated by commas");
 
     private PaperPolicy() {}
 
