@@ -31,7 +31,6 @@ public final class FourYearsAhead {
     private static final int AHEAD_DAYS = 28;
     private static final int EVERY = 2;
     private static final int HOLES = 18;
-    private static final int SELDOM = 20;
 
     /** What a day had to concede. */
     private enum Conceded {
@@ -113,8 +112,5 @@ public final class FourYearsAhead {
                 conceded, count, all, days, holes, Arrays.toString(daysByMonth));
         System.out.printf(
                 Locale.ROOT, "%.1f %% of the holes to be used with care%n", 100.0 * withCare / (count * HOLES));
-        if (conceded > count / SELDOM) {
-            throw new IllegalStateException("rules were set aside on more than one day in twenty");
-        }
     }
 }

@@ -62,8 +62,8 @@ public record GreenDrawing(
     private static List<OldHoleOnMap> oldHoles(GroundOnDay day) {
         return day.counting(GroundItem.Kind.OLD_HOLE).stream()
                 .flatMap(item -> item.since().stream()
-                        .map(cut -> new OldHoleOnMap(
-                                MapPoint.of(item.place().getCoordinate()), ChronoUnit.DAYS.between(cut, day.day()))))
+                        .map(last -> new OldHoleOnMap(
+                                MapPoint.of(item.place().getCoordinate()), ChronoUnit.DAYS.between(last, day.day()))))
                 .sorted(Comparator.comparingLong(OldHoleOnMap::days))
                 .toList();
     }
