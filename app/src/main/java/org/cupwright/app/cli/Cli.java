@@ -24,6 +24,7 @@ import org.cupwright.app.cli.plan.PlanCommand;
 import org.cupwright.app.cli.plan.PublishCommand;
 import org.cupwright.app.cli.plan.RollCommand;
 import org.cupwright.app.cli.plan.SheetsCommand;
+import org.cupwright.app.cli.serve.ServeCommand;
 import org.cupwright.app.cli.survey.FindingsCommand;
 import org.cupwright.app.cli.survey.ImportCommand;
 import org.cupwright.app.cli.survey.SurveyCommand;
@@ -45,6 +46,7 @@ public record Cli(Surroundings surroundings) {
     /** In the order in which the help lists them. */
     private static final List<Class<?>> COMMANDS = List.of(
             DemoCommand.class,
+            ServeCommand.class,
             MorningCommand.class,
             CutCommand.class,
             ImportCommand.class,

@@ -59,7 +59,7 @@ public record DaySheet(
     }
 
     /** The holes of a part of the course. */
-    List<SheetHole> holes(Loop block) {
+    public List<SheetHole> holes(Loop block) {
         return holes.stream()
                 .filter(hole -> block.holes().contains(hole.hole()))
                 .toList();
@@ -75,7 +75,7 @@ public record DaySheet(
         return policy.get(PlacePolicy.ON_CONVENTION);
     }
 
-    double paceMetres() {
+    public double paceMetres() {
         return policy.get(PlacePolicy.PACE_METRES);
     }
 
@@ -90,7 +90,7 @@ public record DaySheet(
     }
 
     /** Whether the holes are where they were planned or where they were cut. */
-    String state(Texts texts) {
+    public String state(Texts texts) {
         String time = soFar.last().map(LocalTime::toString).orElse("");
         if (soFar.all()) {
             return texts.say("sheet.asCutAt", time);

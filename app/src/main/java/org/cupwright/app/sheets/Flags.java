@@ -14,8 +14,8 @@ import org.cupwright.settingout.PacedPlace;
  * Which flag stands where, by the course's settings; a letter goes with every colour, for those who cannot tell colours
  * apart.
  */
-record Flags(Texts texts, Policy policy) {
-    String letter(Third third) {
+public record Flags(Texts texts, Policy policy) {
+    public String letter(Third third) {
         return texts.say("sheet.flagLetter." + EnumNames.lowerCamel(third));
     }
 
@@ -29,7 +29,7 @@ record Flags(Texts texts, Policy policy) {
                 });
     }
 
-    String named(Third third) {
+    public String named(Third third) {
         return (letter(third) + " " + colour(third)).strip();
     }
 
@@ -37,7 +37,7 @@ record Flags(Texts texts, Policy policy) {
      * How many of which flag a round takes, {@code 6 × F red}; holes without a line of play are counted apart, and
      * where a hole stays its flag does.
      */
-    List<String> load(DaySheet day) {
+    public List<String> load(DaySheet day) {
         List<String> load = new ArrayList<>();
         List<SheetHole> changed =
                 day.holes().stream().filter(hole -> !hole.stays()).toList();

@@ -1,6 +1,7 @@
 package org.cupwright.app.cli.command;
 
 import java.io.PrintStream;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.Optional;
@@ -58,6 +59,16 @@ public final class Task implements AutoCloseable {
 
     public DataFolder folder() {
         return folder;
+    }
+
+    /** Where the data folder lies. */
+    public Path dataFolder() {
+        return options.data(surroundings.home());
+    }
+
+    /** Opens the pages. */
+    public Serving serving() {
+        return surroundings.serving();
     }
 
     /** The session of whoever sits at this machine: it is theirs, and so may they do everything. */

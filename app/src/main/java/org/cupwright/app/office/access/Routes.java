@@ -1,0 +1,26 @@
+package org.cupwright.app.office.access;
+
+import static org.cupwright.app.office.access.Route.open;
+import static org.cupwright.app.office.access.Route.signedIn;
+import static org.cupwright.app.office.access.Route.with;
+
+import java.util.List;
+import org.cupwright.app.session.Right;
+
+/** Every address there is. What is not in this table is refused, whoever asks. */
+public final class Routes {
+    public static final List<Route> ALL = List.of(
+            open("GET", "/assets/**"),
+            open("GET", "/webjars/**"),
+            open("GET", "/sign-in"),
+            open("POST", "/sign-in"),
+            open("POST", "/wish"),
+            signedIn("POST", "/sign-out"),
+            signedIn("GET", "/"),
+            with(Right.PLAN, "POST", "/plan"),
+            with(Right.PLAN, "POST", "/publish"),
+            with(Right.PLAN, "POST", "/withdraw"),
+            signedIn("GET", "/paper/{kind}"));
+
+    private Routes() {}
+}

@@ -1,0 +1,74 @@
+package org.cupwright.app.wiring.server;
+
+import java.util.Set;
+import org.cupwright.app.cli.command.Serving.Request;
+import org.cupwright.app.office.access.Route;
+import org.cupwright.app.office.access.Routes;
+import org.cupwright.app.session.Role;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.http.HttpMethod;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configuration.EnableWebSecurity;
+import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.security.web.util.matcher.RequestMatcher;
+import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
+
+/** Who guards the doors: whatever is not allowed by the table of addresses is refused. */
+@Configuration(proxyBeanMethods = false)
+@EnableWebSecurity
+class Doors {
+    /** Nothing from anywhere but here; pictures and styles within pages are no exception. */
+    private static final String CONTENT = String.join(
+            "; ",
+            "default-src 'none'",
+            "script-src 'self'",
+            "style-src 'self'",
+            "img-src 'self' data:",
+            "font-src 'self'",
+            "connect-src 'self'",
+            "manifest-src 'self'",
+            "form-action 'self'",
+            "frame-ancestors 'none'",
+            "base-uri 'none'");
+
+    @Bean
+    SecurityFilterChain guarded(HttpSecurity http, Request request) throws Exception {
+        http.authorizeHttpRequests(Doors::allow)
+                .formLogin(form -> form.loginPage("/sign-in")
+                        .usernameParameter("name")
+                        .failureUrl("/sign-in?refused")
+                        .defaultSuccessUrl("/"))
+                .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in"))
+                .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT))
+                        .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
+                        .permissionsPolicyHeader(permissions ->
+                                permissions.policy("camera=(), microphone=(), payment=(), usb=()")));
+        http.addFilterBefore(new HostsKnown(request), AnonymousAuthenticationFilter.class);
+        if (request.demo()) {
+            http.addFilterBefore(new OpenDemo(), AnonymousAuthenticationFilter.class);
+        }
+        return http.build();
+    }
+
+    private static void allow(
+            AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests) {
+        for (Route route : Routes.ALL) {
+            RequestMatcher matcher = PathPatternRequestMatcher.withDefaults()
+                    .matcher(HttpMethod.valueOf(route.method()), route.pattern());
+            if (route.open()) {
+                requests.requestMatchers(matcher).permitAll();
+            } else {
+                requests.requestMatchers(matcher).hasAnyRole(names(route.roles()));
+            }
+        }
+        requests.anyRequest().denyAll();
+    }
+
+    private static String[] names(Set<Role> roles) {
+        return roles.stream().map(Role::name).toArray(String[]::new);
+    }
+}
