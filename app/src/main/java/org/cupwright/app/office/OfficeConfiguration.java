@@ -65,7 +65,8 @@ public class OfficeConfiguration {
             @Override
             public <T extends Enum> org.springframework.core.convert.converter.Converter<String, T> getConverter(
                     Class<T> type) {
-                return text -> (T) Enum.valueOf(type, text.toUpperCase(Locale.ROOT).replace('-', '_'));
+                return text ->
+                        (T) Enum.valueOf(type, text.toUpperCase(Locale.ROOT).replace('-', '_'));
             }
         };
     }

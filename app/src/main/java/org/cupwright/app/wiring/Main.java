@@ -25,7 +25,13 @@ public final class Main {
         Clock clock = Clock.system(ZoneId.systemDefault());
         Path home = Path.of(System.getProperty("user.home"));
         return new Cli(new Surroundings(
-                        out, err, clock, home, folder -> new SqliteFolder(folder, clock), AtTerminal::ask, new OfficeServer(clock)))
+                        out,
+                        err,
+                        clock,
+                        home,
+                        folder -> new SqliteFolder(folder, clock),
+                        AtTerminal::ask,
+                        new OfficeServer(clock)))
                 .run(arguments);
     }
 

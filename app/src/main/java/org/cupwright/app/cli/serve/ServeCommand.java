@@ -40,7 +40,8 @@ public final class ServeCommand extends CourseCommand {
 
     @Option(
             names = "--demo",
-            description = "Opens the invented course, which is set up if it is missing, to whoever sits at this machine.")
+            description =
+                    "Opens the invented course, which is set up if it is missing, to whoever sits at this machine.")
     private boolean demo;
 
     @Option(
@@ -76,7 +77,9 @@ public final class ServeCommand extends CourseCommand {
             throw wrong("--demo is open to whoever reaches it: it goes with no other --bind.", bind);
         }
         if (!alone && tls.isEmpty() && !behindProxy) {
-            throw wrong("Without encryption others could read along: give --certificate and --key, or --behind-proxy.", bind);
+            throw wrong(
+                    "Without encryption others could read along: give --certificate and --key, or --behind-proxy.",
+                    bind);
         }
         return new Request(task.dataFolder(), bind, port, demo, behindProxy, tls);
     }

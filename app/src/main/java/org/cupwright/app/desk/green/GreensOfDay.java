@@ -35,8 +35,7 @@ import org.cupwright.turf.today.TurfDay;
  * @param drawn all that is drawn on the course's greens
  * @param known how far what is known of their ground has come
  */
-public record GreensOfDay(
-        CourseDay day, List<Open> open, DayGround before, DrawnOnCourse drawn, GroundKnown known) {
+public record GreensOfDay(CourseDay day, List<Open> open, DayGround before, DrawnOnCourse drawn, GroundKnown known) {
     /** One green, not judged yet. */
     public record Open(MeasuredGreen green, GroundOnDay ground) {}
 

@@ -76,8 +76,7 @@ public final class ProblemPages {
         }
         String reference = UUID.randomUUID().toString().substring(0, 8);
         LOG.log(System.Logger.Level.ERROR, "reference " + reference, failure);
-        Told told = new Told(
-                texts.say("problem.defect"), "", reference, texts.say("page.defect.try", reference));
+        Told told = new Told(texts.say("problem.defect"), "", reference, texts.say("page.defect.try", reference));
         return page(request, told, HttpStatus.INTERNAL_SERVER_ERROR);
     }
 
@@ -86,7 +85,9 @@ public final class ProblemPages {
         ModelAndView page = new ModelAndView(part ? "problem :: box" : "problem", status);
         page.addObject("told", told);
         page.addObject("words", texts(request));
-        VisitArgument.of(request).map(visit -> frames.of(visit, request)).ifPresent(frame -> page.addObject("frame", frame));
+        VisitArgument.of(request)
+                .map(visit -> frames.of(visit, request))
+                .ifPresent(frame -> page.addObject("frame", frame));
         return page;
     }
 

@@ -182,7 +182,9 @@ record DayView(Visit visit) {
         }
         Optional<MapPoint> wanted =
                 planned.map(hole -> hole.position().judgement().position());
-        return cut.at().map(at -> Optional.of(at).equals(wanted) ? "cut" : "elsewhere").orElse("left");
+        return cut.at()
+                .map(at -> Optional.of(at).equals(wanted) ? "cut" : "elsewhere")
+                .orElse("left");
     }
 
     private static String time(LocalTime time) {

@@ -23,11 +23,10 @@ public final class PaperController {
     ResponseEntity<byte[]> paper(Visit visit, @PathVariable PaperKind kind) {
         DayPaper paper = new PrepareSheets(visit.session()).of(visit.question(), Progress.unheard());
         DaySheet day = DaySheet.of(paper, visit.texts());
-        byte[] pdf =
-                switch (kind) {
-                    case CARD -> new ChangersCard(visit.texts()).pdf(day);
-                    case SHEET -> new HoleLocationSheet(visit.texts()).pdf(day);
-                };
+        byte[] pdf = switch (kind) {
+            case CARD -> new ChangersCard(visit.texts()).pdf(day);
+            case SHEET -> new HoleLocationSheet(visit.texts()).pdf(day);
+        };
         return ResponseEntity.ok()
                 .contentType(MediaType.APPLICATION_PDF)
                 .header(HttpHeaders.CONTENT_DISPOSITION, named(kind, visit.date()))

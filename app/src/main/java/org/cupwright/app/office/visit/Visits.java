@@ -57,11 +57,13 @@ public record Visits(OfficeHouse house) {
 
     private Basis basis(Stores stores, HttpServletRequest request) {
         List<String> courses = stores.courses().ids();
-        CourseChoice course = new CourseChoice(Wishes.course(request).or(() -> courses.stream().findFirst()));
+        CourseChoice course = new CourseChoice(
+                Wishes.course(request).or(() -> courses.stream().findFirst()));
         boolean missing = course.isMissingIn(stores);
         String name = missing ? "" : course.in(stores).name();
         LocalDate today = CourseToday.of(stores, course, house.clock());
-        Policy policy = missing ? Policy.defaults() : PolicyKeys.history(stores, course).at(today);
+        Policy policy =
+                missing ? Policy.defaults() : PolicyKeys.history(stores, course).at(today);
         return new Basis(courses, course, name, today, policy);
     }
 

@@ -14,8 +14,8 @@ import org.springframework.security.config.annotation.web.configurers.AuthorizeH
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
-import org.springframework.security.web.util.matcher.RequestMatcher;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
+import org.springframework.security.web.util.matcher.RequestMatcher;
 
 /** Who guards the doors: whatever is not allowed by the table of addresses is refused. */
 @Configuration(proxyBeanMethods = false)
@@ -45,8 +45,8 @@ class Doors {
                 .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in"))
                 .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT))
                         .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
-                        .permissionsPolicyHeader(permissions ->
-                                permissions.policy("camera=(), microphone=(), payment=(), usb=()")));
+                        .permissionsPolicyHeader(
+                                permissions -> permissions.policy("camera=(), microphone=(), payment=(), usb=()")));
         http.addFilterBefore(new HostsKnown(request), AnonymousAuthenticationFilter.class);
         if (request.demo()) {
             http.addFilterBefore(new OpenDemo(), AnonymousAuthenticationFilter.class);

@@ -1,7 +1,7 @@
 package org.cupwright.app.wiring.server;
 
-import java.io.PrintStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -24,10 +24,10 @@ import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
 import org.springframework.boot.security.autoconfigure.UserDetailsServiceAutoConfiguration;
 import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
 import org.springframework.context.ApplicationContextInitializer;
+import org.springframework.context.ApplicationListener;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import org.springframework.context.event.ContextClosedEvent;
-import org.springframework.context.ApplicationListener;
 import org.springframework.context.support.GenericApplicationContext;
 
 /** Serves the pages until the program is told to end. */
@@ -46,7 +46,8 @@ public record OfficeServer(Clock clock) implements Serving {
         ServletWebServerApplicationContext context = start(request, closed);
         String scheme = request.tls().isPresent() ? "https" : "http";
         String host = Serving.isLoopback(request.bind()) ? "localhost" : request.bind();
-        opened.accept(new Opened(scheme + "://" + host + ":" + context.getWebServer().getPort() + "/", Optional.empty()));
+        opened.accept(
+                new Opened(scheme + "://" + host + ":" + context.getWebServer().getPort() + "/", Optional.empty()));
         try {
             closed.await();
         } catch (InterruptedException ended) {

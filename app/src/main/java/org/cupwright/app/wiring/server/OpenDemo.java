@@ -24,7 +24,9 @@ final class OpenDemo extends OncePerRequestFilter {
             throws ServletException, IOException {
         SecurityContext context = SecurityContextHolder.createEmptyContext();
         context.setAuthentication(UsernamePasswordAuthenticationToken.authenticated(
-                WHOEVER, null, List.of(new SimpleGrantedAuthority("ROLE_" + WHOEVER.role().name()))));
+                WHOEVER,
+                null,
+                List.of(new SimpleGrantedAuthority("ROLE_" + WHOEVER.role().name()))));
         SecurityContextHolder.setContext(context);
         chain.doFilter(request, response);
     }
