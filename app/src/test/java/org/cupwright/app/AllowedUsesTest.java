@@ -58,7 +58,7 @@ class AllowedUsesTest {
             Map.entry("democourse", "course green cupchange turf"),
             Map.entry("app.storage", ENGINE),
             Map.entry("app.store", ENGINE + " app.storage"),
-            Map.entry("app.people", ENGINE + " app.storage"),
+            Map.entry("app.people", ENGINE + " app.storage app.session"),
             Map.entry("app.session", ENGINE + " app.storage app.texts"),
             Map.entry("app.desk", ENGINE + " democourse app.storage app.session"),
             Map.entry("app.texts", ENGINE),
@@ -143,9 +143,9 @@ class AllowedUsesTest {
     }
 
     @Test
-    void onlyStoreAndPeopleSpeakSql() {
+    void onlyTheStoreSpeaksSql() {
         noClasses()
-                .that(areIn(others("app.store", "app.people"), "every other package"))
+                .that(areIn(others("app.store"), "every other package"))
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("java.sql..", "javax.sql..", "org.sqlite..", "org.postgresql..", "org.flywaydb..")
@@ -158,7 +158,6 @@ class AllowedUsesTest {
         noClasses()
                 .that()
                 .resideOutsideOfPackage("org.cupwright.app.store.sqlite..")
-                .and(areIn(others("app.people"), "every other package"))
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("org.sqlite..", "org.postgresql..", "org.flywaydb..")

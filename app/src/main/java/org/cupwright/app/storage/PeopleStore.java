@@ -1,0 +1,36 @@
+package org.cupwright.app.storage;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * Those who may sign in, and the codes by which they come to. Rows are written anew where something changes: an old
+ * password's hash and an erased name must not stay. What happened to whom is in the {@link AuditStore}.
+ */
+public interface PeopleStore {
+    /** Everybody who ever had an account, in the order in which they came. */
+    List<KeptPerson> all();
+
+    Optional<KeptPerson> find(UUID id);
+
+    /** Whoever has a name, with whatever capitals. */
+    Optional<KeptPerson> named(String name);
+
+    void add(KeptPerson person);
+
+    /** Writes what is kept of a person anew. */
+    void replace(KeptPerson person);
+
+    void add(KeptCode code);
+
+    /** The code of a hash, used or not. */
+    Optional<KeptCode> code(String hash);
+
+    /** Those that were not used and count at a moment. */
+    List<KeptCode> openCodes(Instant now);
+
+    /** Writes down that a code was used, or counts no more. */
+    void replace(KeptCode code);
+}
