@@ -48,8 +48,7 @@ public record ChangePassword(Session session, Passwords passwords, SlowDown slow
             KeptPerson changed = now.by(hash, session.now());
             stores.people().replace(changed);
             new PeopleDesk(session)
-                    .writeDown(
-                            stores, AuditKind.PASSWORD_CHANGED, changed, Optional.empty(), Optional.empty());
+                    .writeDown(stores, AuditKind.PASSWORD_CHANGED, changed, Optional.empty(), Optional.empty());
             return Account.of(changed);
         });
     }

@@ -36,8 +36,7 @@ public record Invite(Session session, SecureRandom random) {
                     session.now());
             About whom = new About("", new Name(made.name().orElseThrow()), known.map(KeptPerson::id));
             stores.audit()
-                    .add(session.did(
-                            AuditKind.PERSON_INVITED, whom, Optional.empty(), Optional.of(RoleWord.of(role))));
+                    .add(session.did(AuditKind.PERSON_INVITED, whom, Optional.empty(), Optional.of(RoleWord.of(role))));
             return made;
         });
     }

@@ -19,8 +19,7 @@ import org.cupwright.app.storage.PeopleStore;
  */
 public record NewCode(String code, Optional<String> name, Role role, Instant until) {
     /** Makes one, keeps its hash, and ends those that were open for the same person. */
-    static NewCode keep(
-            PeopleStore people, SecureRandom random, Optional<String> name, Role role, Instant now) {
+    static NewCode keep(PeopleStore people, SecureRandom random, Optional<String> name, Role role, Instant now) {
         people.openCodes(now).stream()
                 .filter(open -> sameName(open, name))
                 .forEach(open -> people.replace(ended(open, now)));
@@ -31,8 +30,7 @@ public record NewCode(String code, Optional<String> name, Role role, Instant unt
     }
 
     private static boolean sameName(KeptCode open, Optional<String> name) {
-        return open.name().map(NameKey::of)
-                .equals(name.map(NameKey::of));
+        return open.name().map(NameKey::of).equals(name.map(NameKey::of));
     }
 
     /** One that counts no more. */

@@ -49,7 +49,8 @@ public record SignIn(DataFolder folder, Clock clock, Passwords passwords, SlowDo
             return new Wait(wait.get());
         }
         Optional<KeptPerson> known = folder.read(stores -> stores.people().named(name));
-        String kept = known.filter(KeptPerson::active).map(KeptPerson::passwordHash).orElse("");
+        String kept =
+                known.filter(KeptPerson::active).map(KeptPerson::passwordHash).orElse("");
         if (passwords.matches(password, kept)) {
             Optional<Account> account = welcomed(known.orElseThrow());
             if (account.isPresent()) {
@@ -77,10 +78,7 @@ public record SignIn(DataFolder folder, Clock clock, Passwords passwords, SlowDo
         return folder.write(stores -> {
             Optional<KeptPerson> now = stores.people().find(seen.id()).filter(seen::equals);
             now.ifPresent(person -> stores.audit()
-                    .add(line(
-                            about(person),
-                            AuditKind.SIGNED_IN,
-                            new Who(Optional.of(person.id()), person.name()))));
+                    .add(line(about(person), AuditKind.SIGNED_IN, new Who(Optional.of(person.id()), person.name()))));
             return now.map(Account::of);
         });
     }

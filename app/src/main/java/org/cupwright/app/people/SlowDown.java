@@ -71,8 +71,7 @@ public final class SlowDown {
     /** The try was right: the name's wrong ones are forgotten, the address has one fewer. */
     synchronized void succeeded(String name, String address) {
         names.remove(key(name));
-        addresses.computeIfPresent(
-                AddressPart.of(address), (key, tries) -> new Tries(tries.wrong() - 1, tries.last()));
+        addresses.computeIfPresent(AddressPart.of(address), (key, tries) -> new Tries(tries.wrong() - 1, tries.last()));
     }
 
     /** Whether the name has just used up what it may try without waiting. */

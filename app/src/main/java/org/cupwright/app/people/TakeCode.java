@@ -50,7 +50,8 @@ public record TakeCode(DataFolder folder, Clock clock, Supplier<UUID> ids, Passw
      */
     public Account take(String code, String name, String password) {
         KeptCode seen = folder.read(stores -> counting(stores.people(), code));
-        String said = PersonName.of(seen.name().filter(invited -> isSame(invited, name)).orElse(name));
+        String said = PersonName.of(
+                seen.name().filter(invited -> isSame(invited, name)).orElse(name));
         PasswordRule.check(password, said);
         String hash = passwords.hash(password); // takes its time: before the writing, which others wait for
         return folder.write(stores -> taken(stores, code, said, hash));
@@ -75,13 +76,11 @@ public record TakeCode(DataFolder folder, Clock clock, Supplier<UUID> ids, Passw
         } else {
             people.add(person);
         }
-        AuditKind what = known.filter(KeptPerson::active).isPresent()
-                ? AuditKind.PASSWORD_CHANGED
-                : AuditKind.PERSON_JOINED;
+        AuditKind what =
+                known.filter(KeptPerson::active).isPresent() ? AuditKind.PASSWORD_CHANGED : AuditKind.PERSON_JOINED;
         About about = new About("", new Name(person.name()), Optional.of(person.id()));
-        Optional<Argument> role = what == AuditKind.PERSON_JOINED
-                ? Optional.of(RoleWord.of(Roles.of(person.role())))
-                : Optional.empty();
+        Optional<Argument> role =
+                what == AuditKind.PERSON_JOINED ? Optional.of(RoleWord.of(Roles.of(person.role()))) : Optional.empty();
         stores.audit()
                 .add(new AuditLine(
                         now, new Who(Optional.of(person.id()), person.name()), what, about, Optional.empty(), role));

@@ -20,6 +20,10 @@ public record KeptPerson(
         return new KeptPerson(id, name, otherRole, active, passwordHash, madeAt, now);
     }
 
+    public KeptPerson called(String otherName) {
+        return new KeptPerson(id, otherName, role, active, passwordHash, madeAt, changedAt);
+    }
+
     /** May not sign in any more; the password is forgotten. */
     public KeptPerson left(Instant now) {
         return new KeptPerson(id, name, role, false, "", madeAt, now);

@@ -23,6 +23,14 @@ public interface PeopleStore {
     /** Writes what is kept of a person anew. */
     void replace(KeptPerson person);
 
+    /**
+     * Replaces a person's name by a neutral one wherever it stands as a name: here, in the audit trail, in the logbook,
+     * in plans, level readings and drawn ground. Codes for that name are taken away. Answers in how many rows it stood.
+     *
+     * @throws org.cupwright.message.Problem if a row that may have the name is damaged; nothing is changed then
+     */
+    int erase(KeptPerson person, String neutral);
+
     void add(KeptCode code);
 
     /** The code of a hash, used or not. */

@@ -12,4 +12,7 @@ public interface ResultCache {
 
     /** Keeps a result if there is room and leave to write; nobody is told when there is not. */
     void keep(String name, byte[] result);
+
+    /** Forgets all that was kept, as far as it can be taken away. */
+    void clear();
 }

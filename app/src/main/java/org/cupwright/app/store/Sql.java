@@ -95,8 +95,9 @@ public record Sql(Connection connection) {
         values.add(row.sum());
         values.add(named);
         return change(
-                "UPDATE " + table + " SET " + String.join(" = ?, ", row.columns().keySet()) + " = ?, "
-                        + CheckedRow.SUM + " = ? WHERE " + key + " = ?",
+                "UPDATE " + table + " SET "
+                        + String.join(" = ?, ", row.columns().keySet()) + " = ?, " + CheckedRow.SUM + " = ? WHERE "
+                        + key + " = ?",
                 values.toArray());
     }
 

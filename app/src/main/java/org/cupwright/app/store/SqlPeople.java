@@ -43,6 +43,12 @@ record SqlPeople(Sql sql) implements PeopleStore {
     }
 
     @Override
+    public int erase(KeptPerson person, String neutral) {
+        replace(person.called(neutral));
+        return 1 + new SqlErasure(sql, person.name(), neutral).everywhere();
+    }
+
+    @Override
     public void add(KeptCode code) {
         sql.add(CODE, PeopleRows.row(code));
     }

@@ -39,9 +39,10 @@ class CodesTest {
     }
 
     static void refused(String key, org.assertj.core.api.ThrowableAssert.ThrowingCallable work) {
-        assertThatThrownBy(work).isInstanceOfSatisfying(Problem.class, problem -> assertThat(
-                        problem.what().key())
-                .isEqualTo("people.problem." + key));
+        assertThatThrownBy(work)
+                .isInstanceOfSatisfying(
+                        Problem.class,
+                        problem -> assertThat(problem.what().key()).isEqualTo("people.problem." + key));
     }
 
     @Test
@@ -97,7 +98,8 @@ class CodesTest {
         String old = people.first().code().orElseThrow().code();
         String next = people.first().code().orElseThrow().code();
         refused("code", () -> people.taking().take(old, "Ida", MadePeople.PASSWORD));
-        assertThat(people.taking().take(next, "Ida", MadePeople.PASSWORD).name()).isEqualTo("Ida");
+        assertThat(people.taking().take(next, "Ida", MadePeople.PASSWORD).name())
+                .isEqualTo("Ida");
     }
 
     /** What is refused takes nothing from the code. */
@@ -107,7 +109,8 @@ class CodesTest {
         refused("nameEmpty", () -> people.taking().take(code, " ", MadePeople.PASSWORD));
         refused("passwordShort", () -> people.taking().take(code, "Ida", "short"));
         refused("code", () -> people.taking().take("2222-2222-2222-2222", "Ida", MadePeople.PASSWORD));
-        assertThat(people.taking().take(code, "Ida", MadePeople.PASSWORD).name()).isEqualTo("Ida");
+        assertThat(people.taking().take(code, "Ida", MadePeople.PASSWORD).name())
+                .isEqualTo("Ida");
     }
 
     /** Real threads on a real file: however they meet, one code makes one account. */

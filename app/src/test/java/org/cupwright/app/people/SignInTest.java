@@ -140,14 +140,16 @@ class SignInTest {
                 attempt(name, "a wrong password");
             }
         }
-        assertThat(people.done().stream().filter(AuditKind.SIGN_IN_SLOWED::equals)).hasSize(2);
+        assertThat(people.done().stream().filter(AuditKind.SIGN_IN_SLOWED::equals))
+                .hasSize(2);
         assertThat(people.audit().toString()).doesNotContain("wrong");
     }
 
     @Test
     void aSignInCountsUntilTheAccountChanges() {
         assertThat(people.signIn().still(ida.id(), ida.changedAt())).contains(ida);
-        assertThat(people.signIn().still(ida.id(), ida.changedAt().minusSeconds(1))).isEmpty();
+        assertThat(people.signIn().still(ida.id(), ida.changedAt().minusSeconds(1)))
+                .isEmpty();
         people.folder.write(stores -> {
             stores.people().replace(stores.people().find(ida.id()).orElseThrow().left(MadePeople.START));
             return Optional.empty();

@@ -20,8 +20,8 @@ final class PeopleRowsMade {
     static final Instant THEN = Instant.parse("2026-06-20T04:00:00.25Z");
     static final KeptPerson IDA = person(1, "Ida Ås", "superintendent");
     static final KeptPerson BO = person(2, "Bo", "changer");
-    static final KeptCode OPEN = new KeptCode(
-            "ab12", Optional.of("Kim"), "reader", THEN, THEN.plusSeconds(60), Optional.empty());
+    static final KeptCode OPEN =
+            new KeptCode("ab12", Optional.of("Kim"), "reader", THEN, THEN.plusSeconds(60), Optional.empty());
     static final KeptCode USED = new KeptCode(
             "cd34", Optional.empty(), "superintendent", THEN, THEN.plusSeconds(60), Optional.of(THEN.plusSeconds(5)));
     static final AuditLine ROLE_LINE = new AuditLine(

@@ -65,10 +65,11 @@ class SqlPeopleTest {
 
     @Test
     void noTwoHaveOneName() {
-        KeptPerson second = new KeptPerson(
-                new UUID(7, 3), "BO", "reader", true, "", PeopleRowsMade.THEN, PeopleRowsMade.THEN);
+        KeptPerson second =
+                new KeptPerson(new UUID(7, 3), "BO", "reader", true, "", PeopleRowsMade.THEN, PeopleRowsMade.THEN);
         assertThatThrownBy(() -> Writes.to(folder, stores -> stores.people().add(second)));
-        assertThat(folder.<List<KeptPerson>>read(stores -> stores.people().all())).hasSize(2);
+        assertThat(folder.<List<KeptPerson>>read(stores -> stores.people().all()))
+                .hasSize(2);
     }
 
     @Test
@@ -100,8 +101,7 @@ class SqlPeopleTest {
         Writes.to(folder, stores -> {
             assertThat(stores.audit().between(PeopleRowsMade.THEN, PeopleRowsMade.THEN.plusSeconds(9)))
                     .containsExactly(PeopleRowsMade.ROLE_LINE);
-            assertThat(stores.audit()
-                            .between(PeopleRowsMade.THEN.plusMillis(1), PeopleRowsMade.THEN.plusSeconds(10)))
+            assertThat(stores.audit().between(PeopleRowsMade.THEN.plusMillis(1), PeopleRowsMade.THEN.plusSeconds(10)))
                     .containsExactly(PeopleRowsMade.PLAN_LINE);
         });
     }
@@ -113,8 +113,7 @@ class SqlPeopleTest {
         damage("UPDATE sign_in_code SET used_at = NULL WHERE id = 2");
         refused("sign_in_code", 2, stores -> stores.people().code("cd34"));
         damage("UPDATE audit SET document = replace(document, 'reader', 'Reader') WHERE id = 1");
-        refused("audit", 1, stores -> stores.audit()
-                .between(PeopleRowsMade.THEN, PeopleRowsMade.THEN.plusSeconds(10)));
+        refused("audit", 1, stores -> stores.audit().between(PeopleRowsMade.THEN, PeopleRowsMade.THEN.plusSeconds(10)));
         assertThat(folder.upkeep().check().damages())
                 .extracting(damage -> damage.where().arguments())
                 .containsExactlyInAnyOrder(
@@ -124,9 +123,11 @@ class SqlPeopleTest {
     }
 
     private void refused(String table, long row, java.util.function.Function<Stores, Object> reading) {
-        assertThatThrownBy(() -> folder.read(reading)).isInstanceOfSatisfying(Problem.class, problem -> assertThat(
-                        problem.where().get(0).arguments())
-                .isEqualTo(List.of(new Name(table), new Count(row))));
+        assertThatThrownBy(() -> folder.read(reading))
+                .isInstanceOfSatisfying(
+                        Problem.class,
+                        problem -> assertThat(problem.where().get(0).arguments())
+                                .isEqualTo(List.of(new Name(table), new Count(row))));
     }
 
     private void damage(String change) throws SQLException {
