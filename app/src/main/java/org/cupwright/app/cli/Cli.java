@@ -15,6 +15,7 @@ import org.cupwright.app.cli.log.CutCommand;
 import org.cupwright.app.cli.log.CutterStopCommand;
 import org.cupwright.app.cli.log.HistoryCommand;
 import org.cupwright.app.cli.log.LogCommand;
+import org.cupwright.app.cli.people.PeopleCommand;
 import org.cupwright.app.cli.plan.AssessCommand;
 import org.cupwright.app.cli.plan.ChangeCommand;
 import org.cupwright.app.cli.plan.DemoCommand;
@@ -67,6 +68,7 @@ public record Cli(Surroundings surroundings) {
             LogCommand.class,
             HistoryCommand.class,
             WeatherCommand.class,
+            PeopleCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
             CheckCommand.class);

@@ -22,4 +22,7 @@ public interface ResultCache {
     default <T> T remembered(Object key, Supplier<T> work) {
         return work.get();
     }
+
+    /** Forgets all that was kept, as far as it can be taken away. */
+    void clear();
 }

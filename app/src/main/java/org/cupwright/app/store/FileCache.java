@@ -102,6 +102,15 @@ public final class FileCache implements ResultCache {
         }
     }
 
+    @Override
+    public void clear() {
+        try {
+            removeOtherBuilds();
+        } catch (IOException inUse) {
+            tell("results could not be taken away", inUse);
+        }
+    }
+
     private void removeOtherBuilds() throws IOException {
         if (Files.isDirectory(folder)) {
             try (Stream<Path> all = Files.walk(folder)) {

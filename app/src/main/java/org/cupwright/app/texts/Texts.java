@@ -78,6 +78,11 @@ public final class Texts {
                 .map(all -> new Texts(Locale.forLanguageTag(language), door, all, files.retired(), units, paceMetres));
     }
 
+    /** The language, as in {@code en}. */
+    public String language() {
+        return locale.getLanguage();
+    }
+
     /** The sentence of a message. */
     public String say(Message message) {
         return format(message.key(), distinct(message.arguments()));

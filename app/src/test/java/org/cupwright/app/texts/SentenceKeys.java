@@ -13,6 +13,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.policy.Settings;
+import org.cupwright.app.session.Role;
+import org.cupwright.app.storage.AuditKind;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.policy.EnumNames;
@@ -73,6 +75,16 @@ final class SentenceKeys {
             keys.add("problem." + name);
             keys.add("try." + name);
         }
+        for (String name : literals(APP, "PeopleProblems\\.of\\(\\s*\"(\\w+)\"")) {
+            keys.add("people.problem." + name);
+            keys.add("people.try." + name);
+        }
+        for (AuditKind kind : AuditKind.values()) {
+            keys.add("audit." + EnumNames.lowerCamel(kind));
+        }
+        for (Role role : Role.values()) {
+            keys.add("people.role." + EnumNames.lowerCamel(role));
+        }
         for (String field : literals(APP, FIELD)) {
             keys.add("field." + field);
         }
@@ -86,6 +98,8 @@ final class SentenceKeys {
         Set<String> keys = new TreeSet<>();
         for (Path place : List.of(ENGINE, APP)) {
             literals(place, "new (?:Message\\.)?Field\\(\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
+            literals(place, "PeopleProblems\\.of\\(\\s*\"\\w+\",\\s*\"(\\w+)\"")
+                    .forEach(name -> keys.add("field." + name));
             literals(place, "Problem\\.of\\(\\s*\"[\\w.]+\",\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
         }
         return keys;

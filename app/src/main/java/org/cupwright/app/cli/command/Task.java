@@ -3,6 +3,7 @@ package org.cupwright.app.cli.command;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -98,6 +99,16 @@ public final class Task implements AutoCloseable {
                 options.language().orElseGet(() -> policy.get(DeskPolicy.LANGUAGE)),
                 options.units().orElseGet(() -> policy.get(DeskPolicy.UNITS)),
                 policy.get(PlacePolicy.PACE_METRES));
+    }
+
+    /** By whose clock moments are told: the course's, or this machine's where no course is meant. */
+    public ZoneId zone() {
+        try {
+            return folder.read(stores ->
+                    new CourseChoice(options.course()).in(stores).frame().zone());
+        } catch (Problem noneMeant) {
+            return surroundings.clock().getZone();
+        }
     }
 
     /** The day asked for; empty where none was. */

@@ -6,7 +6,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
+import org.cupwright.app.storage.AuditKind;
+import org.cupwright.app.storage.AuditLine.About;
 import org.cupwright.app.storage.PolicyStore;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Message.Said;
@@ -43,7 +46,7 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
                 wanted.stream().map(value -> change(from, value)).toList();
         session.decide(Right.SET, stores -> {
             String owner = PolicyKeys.owner(stores, session.course());
-            changes.forEach(change -> stores.policies().add(owner, change));
+            changes.forEach(change -> keep(stores, owner, change));
             boolean ofSchemes = wanted.stream().anyMatch(value -> value.key().startsWith(ROTATION));
             if (ofSchemes && !owner.equals(PolicyStore.EVERY_COURSE)) {
                 Policy then = stores.policies().history(owner).at(from);
@@ -51,6 +54,23 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
             }
             return owner;
         });
+    }
+
+    /** The audit trail has what was in force on the day from which on the setting is another. */
+    private void keep(Stores stores, String owner, PolicyChange change) {
+        String before = value(
+                stores.policies().history(owner).at(change.effective()), PolicyKeys.setting(catalogue, change.key()));
+        stores.policies().add(owner, change);
+        stores.audit()
+                .add(session.did(
+                        AuditKind.POLICY_CHANGED,
+                        new About(owner, new Name(change.key())),
+                        Optional.of(new Name(before)),
+                        Optional.of(new Name(change.value()))));
+    }
+
+    private static <T> String value(Policy policy, Setting<T> setting) {
+        return setting.type().write(policy.get(setting));
     }
 
     private PolicyChange change(LocalDate from, Wanted wanted) {

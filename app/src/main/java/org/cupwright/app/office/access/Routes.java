@@ -14,13 +14,22 @@ public final class Routes {
             open("GET", "/webjars/**"),
             open("GET", "/sign-in"),
             open("POST", "/sign-in"),
+            open("GET", "/join"),
+            open("POST", "/join"),
             open("POST", "/wish"),
             signedIn("POST", "/sign-out"),
             signedIn("GET", "/"),
             with(Right.PLAN, "POST", "/plan"),
             with(Right.PLAN, "POST", "/publish"),
             with(Right.PLAN, "POST", "/withdraw"),
-            signedIn("GET", "/paper/{kind}"));
+            signedIn("GET", "/paper/{kind}"),
+            with(Right.PEOPLE, "GET", "/people"),
+            with(Right.PEOPLE, "POST", "/people/invite"),
+            with(Right.PEOPLE, "POST", "/people/role"),
+            with(Right.PEOPLE, "POST", "/people/remove"),
+            with(Right.PEOPLE, "POST", "/people/erase"),
+            signedIn("GET", "/password"),
+            signedIn("POST", "/password"));
 
     private Routes() {}
 }

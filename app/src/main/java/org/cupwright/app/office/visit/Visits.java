@@ -10,7 +10,6 @@ import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.policy.DeskPolicy;
 import org.cupwright.app.desk.policy.PolicyKeys;
 import org.cupwright.app.session.CourseChoice;
-import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.session.Speech;
 import org.cupwright.app.storage.DataFolder;
@@ -40,7 +39,7 @@ public record Visits(OfficeHouse house) {
                 basis.policy().get(PlacePolicy.PACE_METRES));
         Session session = new Session(
                 folder,
-                new Person(person.name(), person.role()),
+                person.person(),
                 basis.course(),
                 house.clock(),
                 UUID::randomUUID,

@@ -1,16 +1,24 @@
 package org.cupwright.app.wiring.server;
 
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
 import java.util.Set;
 import org.cupwright.app.cli.command.Serving.Request;
 import org.cupwright.app.office.access.Route;
 import org.cupwright.app.office.access.Routes;
+import org.cupwright.app.office.visit.OfficeHouse;
+import org.cupwright.app.people.Passwords;
+import org.cupwright.app.people.SlowDown;
 import org.cupwright.app.session.Role;
+import org.cupwright.app.wiring.server.Accounts.HasToWait;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.http.HttpMethod;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configuration.EnableWebSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
+import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
@@ -36,11 +44,16 @@ class Doors {
             "base-uri 'none'");
 
     @Bean
-    SecurityFilterChain guarded(HttpSecurity http, Request request) throws Exception {
+    Accounts accounts(OfficeHouse house, Passwords passwords) {
+        return new Accounts(house, passwords, new SlowDown(house.clock()));
+    }
+
+    @Bean
+    SecurityFilterChain guarded(HttpSecurity http, Request request, Accounts accounts) throws Exception {
         http.authorizeHttpRequests(Doors::allow)
                 .formLogin(form -> form.loginPage("/sign-in")
                         .usernameParameter("name")
-                        .failureUrl("/sign-in?refused")
+                        .failureHandler(Doors::refused)
                         .defaultSuccessUrl("/"))
                 .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in"))
                 .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT))
@@ -48,10 +61,17 @@ class Doors {
                         .permissionsPolicyHeader(
                                 permissions -> permissions.policy("camera=(), microphone=(), payment=(), usb=()")));
         http.addFilterBefore(new HostsKnown(request), AnonymousAuthenticationFilter.class);
-        if (request.demo()) {
-            http.addFilterBefore(new OpenDemo(), AnonymousAuthenticationFilter.class);
-        }
+        http.authenticationProvider(accounts);
+        http.addFilterBefore(
+                request.demo() ? new OpenDemo() : new StillIn(accounts), AnonymousAuthenticationFilter.class);
         return http.build();
+    }
+
+    /** Where somebody has to wait before trying again, the page says how long. */
+    private static void refused(HttpServletRequest request, HttpServletResponse response, AuthenticationException why)
+            throws IOException {
+        String how = why instanceof HasToWait wait ? "wait=" + (wait.left().toSeconds() + 1) : "refused";
+        response.sendRedirect(request.getContextPath() + "/sign-in?" + how);
     }
 
     private static void allow(

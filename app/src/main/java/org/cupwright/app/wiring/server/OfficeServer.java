@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.HashMap;
 import java.util.Map;
@@ -14,6 +15,9 @@ import org.cupwright.app.cli.command.Serving;
 import org.cupwright.app.cli.command.Version;
 import org.cupwright.app.office.OfficeConfiguration;
 import org.cupwright.app.office.visit.OfficeHouse;
+import org.cupwright.app.people.FirstSuperintendent;
+import org.cupwright.app.people.NewCode;
+import org.cupwright.app.people.Passwords;
 import org.cupwright.app.storage.Memory;
 import org.cupwright.app.store.RecentResults;
 import org.cupwright.app.store.sqlite.SqliteFolder;
@@ -31,7 +35,11 @@ import org.springframework.context.event.ContextClosedEvent;
 import org.springframework.context.support.GenericApplicationContext;
 
 /** Serves the pages until the program is told to end. */
-public record OfficeServer(Clock clock) implements Serving {
+public record OfficeServer(Clock clock, SecureRandom random) implements Serving {
+    public OfficeServer(Clock clock) {
+        this(clock, new SecureRandom());
+    }
+
     /** Greens judged and measured, of two courses on two days: some 200 MB at most. Our choice. */
     private static final int REMEMBERED = 96;
 
@@ -47,7 +55,7 @@ public record OfficeServer(Clock clock) implements Serving {
         String scheme = request.tls().isPresent() ? "https" : "http";
         String host = Serving.isLoopback(request.bind()) ? "localhost" : request.bind();
         opened.accept(
-                new Opened(scheme + "://" + host + ":" + context.getWebServer().getPort() + "/", Optional.empty()));
+                new Opened(scheme + "://" + host + ":" + context.getWebServer().getPort() + "/", code(request)));
         try {
             closed.await();
         } catch (InterruptedException ended) {
@@ -65,9 +73,21 @@ public record OfficeServer(Clock clock) implements Serving {
         application.addInitializers((ApplicationContextInitializer<GenericApplicationContext>) context -> {
             context.registerBean(OfficeHouse.class, () -> house(request));
             context.registerBean(Request.class, () -> request);
+            context.registerBean(SecureRandom.class, () -> random);
+            context.registerBean(Passwords.class, () -> new Passwords(random));
         });
         application.addListeners((ApplicationListener<ContextClosedEvent>) event -> closed.countDown());
         return (ServletWebServerApplicationContext) application.run();
+    }
+
+    /** The invented course needs no code: it is open to whoever sits there. */
+    private Optional<String> code(Request request) {
+        if (request.demo()) {
+            return Optional.empty();
+        }
+        try (SqliteFolder folder = new SqliteFolder(request.data(), clock)) {
+            return new FirstSuperintendent(folder, clock, random).code().map(NewCode::code);
+        }
     }
 
     private OfficeHouse house(Request request) {
