@@ -17,7 +17,7 @@ final class PasswordRule {
 
     private static final int FEWEST_DIFFERENT = 4;
 
-    /** The commonest of ten characters and more, as lists of leaked ones have them (recalled), and the trade's (ours). */
+    /** The commonest of ten characters and more, as in lists of leaked ones (recalled), and the trade's (ours). */
     private static final Set<String> COMMONEST = Set.of(
             "1234567890",
             "0123456789",

@@ -17,7 +17,7 @@ import org.springframework.security.crypto.bcrypt.BCrypt;
  * keeps sums of other programs' leaks from being tried as they are.
  */
 public final class Passwords {
-    /** Rounds as a power of two: a quarter of a second or so on an office's machine (our choice; 10 is the least, recalled). */
+    /** Rounds as a power of two: a third of a second or so of a processor (our choice; 10 is the least, recalled). */
     static final int COST = 12;
 
     private static final String KIND = "bcrypt1:";

@@ -57,7 +57,7 @@ public record Session(
         }
     }
 
-    /** A line of the audit trail: what this session's person did now. Written in the transaction in which it is done. */
+    /** A line of the audit trail: what this session's person did now; to be written in the same transaction. */
     public AuditLine did(AuditKind what, About about, Optional<Argument> before, Optional<Argument> after) {
         return new AuditLine(now(), new Who(person.id(), person.name()), what, about, before, after);
     }

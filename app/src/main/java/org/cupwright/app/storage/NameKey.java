@@ -7,7 +7,7 @@ import java.util.Locale;
 public final class NameKey {
     private NameKey() {}
 
-    /** A name without capitals, joiners and further spaces, in one spelling of its letters: no two differ by these alone. */
+    /** A name without capitals, joiners and further spaces, in one spelling of its letters. */
     public static String of(String name) {
         return Normalizer.normalize(name, Normalizer.Form.NFKC)
                 .replaceAll("[\\u200C\\u200D]", "")

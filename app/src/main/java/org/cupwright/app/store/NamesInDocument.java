@@ -3,6 +3,7 @@ package org.cupwright.app.store;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.cupwright.app.storage.AuditKind;
 import org.cupwright.app.storage.NameKey;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -79,10 +80,15 @@ final class NamesInDocument {
     private boolean inAudit(ObjectNode line) {
         boolean by = line.get("by") instanceof ObjectNode who && replace(who, "name");
         boolean about = line.get("about") instanceof ObjectNode whom
-                && whom.get("person") instanceof StringNode
+                && (whom.get("person") instanceof StringNode || isInvitation(line))
                 && whom.get("thing") instanceof ObjectNode name
                 && replace(name, "text");
         return by | about;
+    }
+
+    /** Whoever is invited has no account yet. */
+    private static boolean isInvitation(ObjectNode line) {
+        return line.get("what") instanceof StringNode what && what.asString().equals(AuditKind.PERSON_INVITED.name());
     }
 
     private boolean replace(ObjectNode object, String property) {

@@ -110,9 +110,14 @@ record Database(Path file) {
         return checked(readable(), "PRAGMA query_only = false");
     }
 
-    /** Opens the file for writing; it must exist and be of the newest format. */
+    /**
+     * Opens the file for writing; it must exist and be of the newest format. What is written over or taken away is
+     * written over with zeros, so that an erased name or an old password's hash is not left in pages that are free.
+     */
     Connection openToWrite() throws SQLException {
-        return checked(opened(config(), ""), "PRAGMA journal_mode = WAL");
+        Connection connection = checked(opened(config(), ""), "PRAGMA journal_mode = WAL");
+        run(connection, "PRAGMA secure_delete = ON");
+        return connection;
     }
 
     /** Opens the file for exchanging its tables, whatever its format; links between them are left alone meanwhile. */
