@@ -1,5 +1,6 @@
 package org.cupwright.app.wiring.server;
 
+import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
@@ -85,6 +86,7 @@ class Doors {
                 requests.requestMatchers(matcher).hasAnyRole(names(route.roles()));
             }
         }
+        requests.dispatcherTypeMatchers(DispatcherType.ERROR).permitAll(); // what is said of a refusal
         requests.anyRequest().denyAll();
     }
 

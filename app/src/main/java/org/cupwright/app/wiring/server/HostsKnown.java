@@ -24,7 +24,7 @@ final class HostsKnown extends OncePerRequestFilter {
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         if (alone && !request.getServerName().matches("localhost|127(\\.\\d+){3}|\\[?::1]?|\\[?(0:){7}1]?")) {
-            response.sendError(HttpServletResponse.SC_BAD_REQUEST);
+            response.setStatus(HttpServletResponse.SC_BAD_REQUEST); // and not a word more
             return;
         }
         chain.doFilter(request, response);

@@ -120,6 +120,7 @@ public record OfficeServer(Clock clock, SecureRandom random) implements Serving 
         properties.put("server.servlet.session.cookie.http-only", true);
         properties.put("server.servlet.session.cookie.same-site", "lax");
         properties.put("server.servlet.session.cookie.secure", request.tls().isPresent() || request.behindProxy());
+        properties.put("server.servlet.session.tracking-modes", "cookie");
         properties.put("server.servlet.session.timeout", "12h");
         properties.put("server.error.whitelabel.enabled", false);
         properties.put("server.shutdown", "graceful");
