@@ -4,6 +4,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +17,9 @@ final class Chromium implements AutoCloseable {
     private static final List<Path> PLACES =
             List.of(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"), Path.of("/usr/bin/google-chrome"));
 
+    /** A busy machine is no reason to fail. */
+    private static final int PATIENCE_MILLISECONDS = 240_000;
+
     private final Playwright playwright;
     private final Browser browser;
 
@@ -27,6 +31,7 @@ final class Chromium implements AutoCloseable {
                         "No browser found: install the package chromium, or name one in CHROMIUM"));
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLISECONDS);
         browser = playwright.chromium()
                 .launch(new LaunchOptions()
                         .setExecutablePath(program)
@@ -51,8 +56,10 @@ final class Chromium implements AutoCloseable {
     }
 
     private BrowserContext someone(int width, int height, ColorScheme light) {
-        return browser.newContext(
+        BrowserContext context = browser.newContext(
                 new Browser.NewContextOptions().setViewportSize(width, height).setColorScheme(light));
+        context.setDefaultTimeout(PATIENCE_MILLISECONDS);
+        return context;
     }
 
     @Override
