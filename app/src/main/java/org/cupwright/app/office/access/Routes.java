@@ -20,7 +20,15 @@ public final class Routes {
             with(Right.PLAN, "POST", "/plan"),
             with(Right.PLAN, "POST", "/publish"),
             with(Right.PLAN, "POST", "/withdraw"),
-            signedIn("GET", "/paper/{kind}"));
+            signedIn("GET", "/paper/{kind}"),
+            signedIn("GET", "/green"),
+            signedIn("GET", "/green/{hole}"),
+            signedIn("GET", "/green/{hole}/spot"),
+            with(Right.PLAN, "POST", "/green/{hole}/set"),
+            with(Right.PLAN, "POST", "/green/{hole}/keep-off"),
+            with(Right.PLAN, "POST", "/green/{hole}/free"),
+            with(Right.RECORD, "POST", "/green/{hole}/ground"),
+            with(Right.SURVEY, "POST", "/green/{hole}/level"));
 
     private Routes() {}
 }
