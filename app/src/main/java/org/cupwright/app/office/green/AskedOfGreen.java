@@ -75,7 +75,7 @@ record AskedOfGreen(
     /** A number as it is typed, with a decimal comma perhaps. */
     static double number(String field, String typed) {
         String plain = typed == null ? "" : plain(typed);
-        if (!plain.matches("-?[0-9]{1,9}([.][0-9]{1,12})?")) {
+        if (!plain.matches("-?[0-9]{1,9}([.][0-9]{1,20})?")) {
             throw Problem.of("notANumber", field, plain, new Name(plain));
         }
         return Double.parseDouble(plain);

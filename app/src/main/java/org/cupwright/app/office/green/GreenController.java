@@ -6,6 +6,9 @@ import jakarta.servlet.http.HttpServletResponse;
 import org.cupwright.app.desk.green.AssessGreen;
 import org.cupwright.app.desk.green.JudgedGreen;
 import org.cupwright.app.desk.plan.ShowHole;
+import org.cupwright.app.maps.GreenDrawing;
+import org.cupwright.app.maps.GreenMap;
+import org.cupwright.app.maps.MapFrame;
 import org.cupwright.app.office.visit.Visit;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -33,8 +36,11 @@ public final class GreenController {
     String green(Visit visit, @PathVariable String hole, AskedOfGreen asked, Model model) {
         ShowHole.Answer stands = new ShowHole(visit.session()).of(visit.question(), hole);
         JudgedGreen green = new AssessGreen(visit.session()).judged(stands.question(), hole);
-        model.addAttribute("green", new GreenView(visit, stands, green).page());
-        model.addAttribute("spot", new SpotView(visit, stands, green, asked).part());
+        GreenView view = new GreenView(visit, stands, green);
+        GreenDrawing drawing = view.drawing();
+        MapFrame frame = new GreenMap(visit.texts()).frame(drawing);
+        model.addAttribute("green", view.page(drawing));
+        model.addAttribute("spot", new SpotView(visit, stands, green, asked, frame).part());
         return "green";
     }
 
@@ -43,7 +49,7 @@ public final class GreenController {
             Visit visit, @PathVariable String hole, AskedOfGreen asked, Model model, HttpServletResponse response) {
         ShowHole.Answer stands = new ShowHole(visit.session()).of(visit.question(), hole);
         JudgedGreen green = new AssessGreen(visit.session()).judged(stands.question(), hole);
-        SpotView.Part part = new SpotView(visit, stands, green, asked).part();
+        SpotView.Part part = new SpotView(visit, stands, green, asked, GreenMap.groundFrame(stands.hole())).part();
         model.addAttribute("spot", part);
         part.asked().ifPresent(one -> response.setHeader(ADDRESS, address(hole, visit, one, part)));
         return "spot :: answer";

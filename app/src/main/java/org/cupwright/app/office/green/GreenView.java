@@ -1,7 +1,5 @@
 package org.cupwright.app.office.green;
 
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.answers.DayText;
@@ -17,7 +15,6 @@ import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.MapFrame;
 import org.cupwright.app.office.visit.Visit;
-import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.app.texts.Texts;
@@ -37,7 +34,6 @@ record GreenView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
      * @param standing whether that is planned or cut, or that there is nothing
      * @param verdict the verdict there with what goes with it; empty without a spot
      * @param key the same by its key
-     * @param why the plan's reasons for the spot
      * @param holes all holes
      * @param map the picture
      * @param stepUnits half a pace in drawing units
@@ -52,7 +48,6 @@ record GreenView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
             String standing,
             Optional<String> verdict,
             String key,
-            List<String> why,
             List<Link> holes,
             Optional<String> before,
             Optional<String> after,
@@ -64,10 +59,10 @@ record GreenView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
     /** The way to another hole. */
     record Link(String hole, boolean here) {}
 
-    Page page() {
+    Page page(GreenDrawing drawing) {
         Texts texts = visit.texts();
         Hole hole = stands.hole();
-        Optional<MapPoint> at = stands.spot().filter(hole.green()::contains);
+        Optional<MapPoint> at = spot();
         Optional<ToldPosition> told = at.map(green::at).map(judgements()::told);
         MapFrame frame = GreenMap.groundFrame(hole);
         MapPoint start = at.orElseGet(hole.green()::centroid);
@@ -82,24 +77,25 @@ record GreenView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
                 standing(),
                 told.map(ToldPosition::summary),
                 told.map(ToldPosition::verdict).orElse(""),
-                stands.planned().map(StoredHole::reasons).stream()
-                        .flatMap(List::stream)
-                        .map(texts::say)
-                        .toList(),
                 ids.stream().map(id -> new Link(id, id.equals(hole.id()))).toList(),
                 here > 0 ? Optional.of(ids.get(here - 1)) : Optional.empty(),
                 here < ids.size() - 1 ? Optional.of(ids.get(here + 1)) : Optional.empty(),
-                new GreenMap(texts).picture(drawing(at)),
+                new GreenMap(texts).picture(drawing),
                 frame.length(paceMetres() / 2),
                 frame.x(start),
                 frame.y(start));
     }
 
-    GreenDrawing drawing(Optional<MapPoint> at) {
+    private Optional<MapPoint> spot() {
+        return stands.spot().filter(stands.hole().green()::contains);
+    }
+
+    /** The green as judged on the day, with the day's spot. */
+    GreenDrawing drawing() {
         GreenOnDay onDay = green.green();
         return GreenDrawing.of(onDay.judgement(), onDay.ground())
                 .withTitle(new GreenText(visit.texts()).pictureTitle(green.day(), stands.hole()))
-                .withSpots(at.stream().toList());
+                .withSpots(spot().stream().toList());
     }
 
     /** Planned, published, cut, left, or nothing. */

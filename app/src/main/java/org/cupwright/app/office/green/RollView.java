@@ -3,19 +3,20 @@ package org.cupwright.app.office.green;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cupwright.app.answers.GreenText;
-import org.cupwright.app.answers.Line;
 import org.cupwright.app.answers.PositionText;
 import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.green.JudgedGreen;
 import org.cupwright.app.desk.green.RollBall;
 import org.cupwright.app.desk.plan.ShowHole;
 import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.texts.Texts;
 import org.cupwright.course.LineOfPlay;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
+import org.cupwright.policy.EnumNames;
+import org.cupwright.roll.Roll;
 import org.cupwright.roll.RollEnd;
 import org.cupwright.units.Heading;
 import org.cupwright.units.Paces;
@@ -80,13 +81,15 @@ record RollView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
         double pace = green.day().policy().get(PlacePolicy.PACE_METRES);
         Heading heading = way.equals(TO_HOLE) ? towardsHole(start) : heading(way);
         RollBall.Traced ball = RollBall.traced(green, start, heading, Paces.toMetres(paces, pace));
+        Texts texts = visit.texts();
+        Roll roll = ball.roll();
         List<String> says = new ArrayList<>();
-        if (ball.roll().end() == RollEnd.REST) {
-            says.add(visit.texts().say("green.roll.stops", where(ball.roll().stop(), pace)));
+        says.add(texts.say("roll." + EnumNames.lowerCamel(roll.end()), texts.number(roll.seconds(), 1)));
+        if (roll.end() == RollEnd.REST) {
+            String away = new PositionText(texts, pace).paces(roll.stop().distanceMetres(start));
+            says.add(texts.say("green.roll.stops", where(roll.stop(), pace), away));
         }
-        new GreenText(visit.texts()).rolled(ball.roll(), start).all().stream()
-                .map(Line::said)
-                .forEach(says::addAll);
+        says.add(texts.say("roll.path", texts.length(roll.pathGroundMetres())));
         return new Rolled(says, ball.path());
     }
 

@@ -8,7 +8,7 @@ import org.cupwright.app.answers.JudgementText;
 import org.cupwright.app.answers.ToldPosition;
 import org.cupwright.app.desk.green.JudgedGreen;
 import org.cupwright.app.desk.plan.ShowHole;
-import org.cupwright.app.maps.GreenMap;
+import org.cupwright.app.maps.MapFrame;
 import org.cupwright.app.maps.SpotMarks;
 import org.cupwright.app.office.frame.ProblemPages.Told;
 import org.cupwright.app.office.visit.Visit;
@@ -18,7 +18,10 @@ import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Problem;
 
 /** What there is to say of the spot that is asked about; of the day's spot where none is. */
-record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfGreen wanted) {
+record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfGreen wanted, MapFrame frame) {
+    /** How hard a ball is rolled where nobody says: our choice. */
+    private static final String USUAL_PACES = "6";
+
     /** The gravest first. */
     private static final List<String> GRAVEST = List.of("fail", "caution", "notChecked", "setAside", "pass");
 
@@ -35,6 +38,10 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
      * @param wishes what can be wanted of the spot
      * @param ways which ways a ball can be rolled; none where that cannot be worked out
      * @param rolled the ball that was rolled
+     * @param far how hard, as it is typed
+     * @param round where to lay the level, if that is asked for
+     * @param playKnown whether there are a front and a left
+     * @param ground what can be said of the ground
      * @param marks what is drawn over the picture
      */
     record Part(
@@ -48,6 +55,10 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
             WishView.Wishes wishes,
             List<RollView.Way> ways,
             Optional<RollView.Rolled> rolled,
+            String far,
+            Optional<LevelView.Round> round,
+            boolean playKnown,
+            GroundView.Ground ground,
             String marks) {
         /** What somebody hears who does not see the page. */
         public String heard() {
@@ -83,11 +94,13 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
             problem = Optional.of(Told.of(wrong, visit.texts()));
         }
         Optional<JudgedPosition> better = asked.flatMap(green::betterNear);
+        Optional<LevelView.Round> round =
+                wanted.levelAsked() ? Optional.of(new LevelView(visit, stands).round()) : Optional.empty();
         SpotMarks marks = new SpotMarks(
                 asked.map(SpotView::point).filter(at -> !todays(at)),
                 held.map(SpotView::point),
                 better.map(SpotView::point),
-                List.of(),
+                round.map(LevelView.Round::places).orElse(List.of()),
                 rolled.map(RollView.Rolled::path).orElse(List.of()));
         return new Part(
                 stands.hole().id(),
@@ -100,7 +113,11 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
                 new WishView(visit, stands, green).wishes(asked.map(SpotView::point)),
                 new RollView(visit, stands, green, wanted).ways(),
                 rolled,
-                marks.drawn(GreenMap.groundFrame(stands.hole())));
+                wanted.far() == null ? USUAL_PACES : wanted.far(),
+                round,
+                stands.hole().lineOfPlay().isPresent(),
+                new GroundView(visit).ground(),
+                marks.drawn(frame));
     }
 
     /** Where the hole is, or is to be, as long as that is on the green. */
@@ -130,7 +147,7 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
     }
 
     private List<Compared> compared(Optional<JudgedPosition> held, Optional<JudgedPosition> asked) {
-        if (held.isEmpty() || asked.isEmpty()) {
+        if (held.isEmpty() || asked.isEmpty() || point(held.get()).equals(point(asked.get()))) {
             return List.of();
         }
         List<ToldPosition.Rule> one = judged(held.get()).told().rules();

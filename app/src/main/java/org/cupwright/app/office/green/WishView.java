@@ -15,6 +15,8 @@ import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlacePolicy;
+import org.cupwright.message.Message;
+import org.cupwright.message.Message.Name;
 
 /** What can be wanted of a hole on a day, and what was. */
 record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
@@ -28,9 +30,11 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
      * @param done whether the holes have been cut, so that nothing can be asked for
      * @param here whether the hole can be put at the spot: it is not there yet
      * @param set what to press to have it there
+     * @param why the plan's reasons for the spot, if it is the plan's, and what stands against it
      */
     record Wishes(
-            boolean may, long seen, List<String> said, boolean published, boolean done, boolean here, String set) {}
+            boolean may, long seen, List<String> said, boolean published, boolean done, boolean here, String set,
+            List<String> why) {}
 
     Wishes wishes(Optional<MapPoint> at) {
         Texts texts = visit.texts();
@@ -47,7 +51,17 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
                 at.isPresent() && !there,
                 visit.date().equals(visit.today())
                         ? texts.say("green.set.today")
-                        : texts.say("green.set.day", texts.weekday(visit.date())));
+                        : texts.say("green.set.day", texts.weekday(visit.date())),
+                there ? why() : List.of());
+    }
+
+    private List<String> why() {
+        String hole = stands.hole().id();
+        Stream<Message> reasons = stands.planned().stream().flatMap(planned -> planned.reasons().stream());
+        Stream<Message> against = stands.plan().stream()
+                .flatMap(plan -> plan.findings().stream())
+                .filter(finding -> finding.arguments().stream().findFirst().equals(Optional.of(new Name(hole))));
+        return Stream.concat(against, reasons).map(visit.texts()::say).distinct().toList();
     }
 
     private Stream<String> said(Asked asked) {

@@ -59,6 +59,18 @@
       ask.requestSubmit();
     }
 
+    /** A place that was clicked: asked about, or a corner of the ground that is drawn. */
+    function meant(at) {
+      if (corners) {
+        corners.push(at);
+        drawCorners();
+        return;
+      }
+      cross = at;
+      clearTimeout(waiting);
+      sendAsk(at);
+    }
+
     function drawCross() {
       const svg = marks.querySelector("svg");
       let path = svg.querySelector(".cross");
@@ -83,8 +95,43 @@
       }
       drawCross();
       clearTimeout(waiting);
-      waiting = setTimeout(() => sendAsk(cross), ASK_AFTER);
+      if (!corners) {
+        waiting = setTimeout(() => sendAsk(cross), ASK_AFTER);
+      }
     }
+
+    /** Corners of ground that is drawn; null while nothing is. */
+    let corners = null;
+
+    function drawCorners() {
+      const svg = marks.querySelector("svg");
+      let shape = svg.querySelector(".corners");
+      if (!shape) {
+        shape = document.createElementNS(SVG, "polygon");
+        shape.setAttribute("class", "corners");
+        svg.append(shape);
+      }
+      const written = (corners || []).map((at) => `${at.x.toFixed(2)},${at.y.toFixed(2)}`).join(" ");
+      shape.setAttribute("points", written);
+      const form = document.querySelector("[name=corners]").form;
+      form.elements.corners.value = written;
+      form.elements.within.disabled = corners !== null;
+      form.querySelector("[data-corners=draw]").setAttribute("aria-pressed", corners !== null);
+      form.querySelector("[data-corners=back]").disabled = !corners || !corners.length;
+    }
+
+    document.addEventListener("click", (event) => {
+      const button = event.target.closest("[data-corners]");
+      if (!button) {
+        return;
+      }
+      if (button.dataset.corners === "draw") {
+        corners = corners ? null : [];
+      } else {
+        corners.pop();
+      }
+      drawCorners();
+    });
 
     const ways = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] };
     map.addEventListener("keydown", (event) => {
@@ -100,6 +147,8 @@
         near(1.4, middle());
       } else if (event.key === "-") {
         near(1 / 1.4, middle());
+      } else if (event.key === "Enter" && event.target === map) {
+        meant(middle());
       } else if (event.key === "0") {
         look(all.x, all.y, all.w);
       } else {
@@ -155,9 +204,7 @@
       const asked = fingers.delete(event.pointerId) && slipped <= CLICK;
       map.classList.toggle("dragged", false);
       if (asked) {
-        cross = place(event);
-        clearTimeout(waiting);
-        sendAsk(cross);
+        meant(place(event));
       }
     });
     map.addEventListener("pointercancel", (event) => {
@@ -165,9 +212,17 @@
       map.classList.remove("dragged");
     });
 
+    function begin() {
+      document.querySelectorAll("[data-script]").forEach((one) => { one.hidden = false; });
+      show();
+    }
+
+    document.body.addEventListener("htmx:afterSettle", () => {
+      corners = null;
+      begin();
+    });
     document.body.addEventListener("htmx:oobAfterSwap", show);
-    document.querySelectorAll("[data-script]").forEach((one) => { one.hidden = false; });
-    show();
+    begin();
   }
 
   document.addEventListener("DOMContentLoaded", () => {
