@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.function.Predicate;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hazard;
+import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.locationtech.jts.geom.Coordinate;
 
@@ -37,14 +38,29 @@ public record GreenMap(Texts texts) {
      * The whole drawing with its key, as an SVG document {@link #PICTURE_WIDTH} wide and as high as the green asks for.
      */
     public String picture(GreenDrawing drawing) {
-        MapKey key = new MapKey(drawing, MapStyle.PICTURE, texts);
-        double shape = Math.max(LEAST_HEIGHT, Math.min(GREATEST_HEIGHT, MapFrame.heightForWidth(drawing.hole())));
-        int ground = (int) Math.round(PICTURE_WIDTH * shape);
-        int strip = key.height(PICTURE_WIDTH);
-        MapFrame frame = new MapFrame(drawing.hole(), PICTURE_WIDTH, ground + strip, strip);
-        Svg svg = drawn(drawing, frame, MapStyle.PICTURE, ground);
-        key.draw(frame.width(), frame.height(), svg);
+        MapFrame frame = frame(drawing);
+        Svg svg = drawn(drawing, frame, MapStyle.PICTURE, groundHeight(drawing.hole()));
+        new MapKey(drawing, MapStyle.PICTURE, texts).draw(frame.width(), frame.height(), svg);
         return svg.done();
+    }
+
+    /**
+     * Where the ground lies on the whole drawing. What is drawn of a green changes nothing but the height of the strip
+     * below it: a place of the ground is at the same place of every drawing of it.
+     */
+    public MapFrame frame(GreenDrawing drawing) {
+        int strip = new MapKey(drawing, MapStyle.PICTURE, texts).height(PICTURE_WIDTH);
+        return new MapFrame(drawing.hole(), PICTURE_WIDTH, groundHeight(drawing.hole()) + strip, strip);
+    }
+
+    /** Where the ground lies on the whole drawing of a green, without the strip below it. */
+    public static MapFrame groundFrame(Hole hole) {
+        return new MapFrame(hole, PICTURE_WIDTH, groundHeight(hole));
+    }
+
+    private static int groundHeight(Hole hole) {
+        double shape = Math.max(LEAST_HEIGHT, Math.min(GREATEST_HEIGHT, MapFrame.heightForWidth(hole)));
+        return (int) Math.round(PICTURE_WIDTH * shape);
     }
 
     private Svg drawn(GreenDrawing drawing, MapFrame frame, MapStyle style, double foot) {

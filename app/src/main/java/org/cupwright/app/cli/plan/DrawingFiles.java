@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.cupwright.app.answers.DayText;
+import org.cupwright.app.answers.GreenText;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.command.Writing;
 import org.cupwright.app.desk.day.CourseDay;
@@ -80,14 +80,8 @@ final class DrawingFiles {
     }
 
     private static GreenDrawing drawing(CourseDay day, GreenOnDay green, Optional<Judgement> asked, Texts texts) {
-        String title = texts.say(
-                "map.picture.title",
-                green.hole().id(),
-                day.course().name(),
-                texts.day(day.date()),
-                new DayText(texts).speed(day));
         return GreenDrawing.of(green.judgement(), green.ground())
-                .withTitle(title)
+                .withTitle(new GreenText(texts).pictureTitle(day, green.hole()))
                 .withSpots(asked.map(Judgement::position).stream().toList());
     }
 

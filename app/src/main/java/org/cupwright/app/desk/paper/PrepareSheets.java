@@ -15,6 +15,7 @@ import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.desk.plan.PlanChoice;
+import org.cupwright.app.desk.plan.ShowHole;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredPlan;
@@ -78,11 +79,7 @@ public record PrepareSheets(Session session) {
         Course course = session.course(stores);
         LocalDate date = question.date().orElseGet(() -> CourseToday.of(course, session.clock()));
         StoredPlan plan = PlanChoice.plan(stores, course, date);
-        DayQuestion asPlanned = new DayQuestion(
-                Optional.of(date),
-                Optional.of(plan.basis().daySpeed()),
-                Optional.of(plan.basis().dayRain()),
-                question.ground());
+        DayQuestion asPlanned = ShowHole.asPlanned(question, plan);
         CourseDay day = CourseDay.of(stores, asPlanned, session);
         GreensOfDay greens = GreensOfDay.read(stores, day, asPlanned);
         return new Read(

@@ -29,7 +29,15 @@ public final class Routes {
             with(Right.PEOPLE, "POST", "/people/remove"),
             with(Right.PEOPLE, "POST", "/people/erase"),
             signedIn("GET", "/password"),
-            signedIn("POST", "/password"));
+            signedIn("POST", "/password"),
+            signedIn("GET", "/green"),
+            signedIn("GET", "/green/{hole}"),
+            signedIn("GET", "/green/{hole}/spot"),
+            with(Right.PLAN, "POST", "/green/{hole}/set"),
+            with(Right.PLAN, "POST", "/green/{hole}/keep-off"),
+            with(Right.PLAN, "POST", "/green/{hole}/free"),
+            with(Right.RECORD, "POST", "/green/{hole}/ground"),
+            with(Right.SURVEY, "POST", "/green/{hole}/level"));
 
     private Routes() {}
 }

@@ -36,7 +36,7 @@ public final class ProblemPages {
      * @param tryThis what to do about it
      */
     public record Told(String what, String where, String value, String tryThis) {
-        static Told of(Problem problem, Texts texts) {
+        public static Told of(Problem problem, Texts texts) {
             return new Told(
                     texts.say(problem.what()),
                     problem.where().stream().map(texts::say).collect(Collectors.joining(", ")),
