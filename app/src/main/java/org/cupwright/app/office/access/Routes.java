@@ -20,7 +20,13 @@ public final class Routes {
             with(Right.PLAN, "POST", "/plan"),
             with(Right.PLAN, "POST", "/publish"),
             with(Right.PLAN, "POST", "/withdraw"),
-            signedIn("GET", "/paper/{kind}"));
+            signedIn("GET", "/paper/{kind}"),
+            signedIn("GET", "/log"),
+            signedIn("GET", "/log/photo/{id}"),
+            with(Right.RECORD, "POST", "/log/add"),
+            with(Right.RECORD, "POST", "/log/correct"),
+            with(Right.RECORD, "POST", "/log/withdraw"),
+            with(Right.RECORD, "POST", "/log/seen"));
 
     private Routes() {}
 }

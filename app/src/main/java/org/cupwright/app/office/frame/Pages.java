@@ -12,7 +12,7 @@ import org.cupwright.app.session.Right;
  * @param right who has none of it does not see it; empty: everybody does
  */
 record Pages(String key, String address, Optional<Right> right) {
-    static final List<Pages> IN_ORDER = List.of(everybodys("today", "/"));
+    static final List<Pages> IN_ORDER = List.of(everybodys("today", "/"), everybodys("log", "/log"));
 
     private static Pages everybodys(String key, String address) {
         return new Pages(key, address, Optional.empty());
