@@ -48,9 +48,7 @@ public record SentForm(Session session, UUID id) {
 
         UUID next() {
             int number = given.getAndIncrement();
-            return number == 0
-                    ? form
-                    : UUID.nameUUIDFromBytes((form + "/" + number).getBytes(StandardCharsets.UTF_8));
+            return number == 0 ? form : UUID.nameUUIDFromBytes((form + "/" + number).getBytes(StandardCharsets.UTF_8));
         }
     }
 }

@@ -72,7 +72,8 @@ public final class EntryController {
     private static Optional<Photo> photo(EntryForm form, MultipartFile file) {
         return Optional.ofNullable(file)
                 .filter(sent -> !sent.isEmpty())
-                .map(sent -> new SourceFile(Optional.ofNullable(sent.getOriginalFilename()).orElse(""), sent::getInputStream))
+                .map(sent -> new SourceFile(
+                        Optional.ofNullable(sent.getOriginalFilename()).orElse(""), sent::getInputStream))
                 .map(sent -> TypedEntry.photo(form, sent));
     }
 

@@ -56,7 +56,8 @@ record EntryFields(Texts texts, Course course, EntryForm form, Typed typed, Wron
         }
         List<Field> fields = new ArrayList<>();
         fields.add(field(Typed.ON, texts.say("log.page.on"), "", "number", List.of(), false));
-        fields.add(field(Typed.SIDE, texts.say("log.page.side"), "", "text", List.of(), false));
+        fields.add(field(
+                Typed.SIDE, texts.say("log.page.side"), texts.say("log.page.side.hint"), "text", List.of(), false));
         if (isArea()) {
             fields.add(field(Typed.RADIUS, texts.say("log.page.radius"), "", "number", List.of(), false));
         }
@@ -84,7 +85,8 @@ record EntryFields(Texts texts, Course course, EntryForm form, Typed typed, Wron
     /** The other parts, those that are told first or those that seldom matter. */
     List<Field> parts(boolean first, LocalDate day) {
         return form.parts().stream()
-                .filter(part -> !form.place().equals(Optional.of(part)) && !part.name().equals(PLANNED))
+                .filter(part ->
+                        !form.place().equals(Optional.of(part)) && !part.name().equals(PLANNED))
                 .filter(part -> isFirst(part) == first)
                 .map(part -> part(part, day))
                 .toList();
@@ -144,8 +146,8 @@ record EntryFields(Texts texts, Course course, EntryForm form, Typed typed, Wron
         }
         Arrays.stream(part.type().getEnumConstants())
                 .map(choice -> EnumNames.lowerCamel((Enum<?>) choice))
-                .map(choice -> new Choice(
-                        LogProblems.typed(choice), texts.say("log.choice." + part.name() + "." + choice)))
+                .map(choice ->
+                        new Choice(LogProblems.typed(choice), texts.say("log.choice." + part.name() + "." + choice)))
                 .forEach(choices::add);
         return choices;
     }

@@ -48,7 +48,8 @@ record EntryFormView(Visit visit, Course course) {
     Form blank(Chosen chosen) {
         Map<String, String> says = new HashMap<>();
         chosen.says().forEach((part, text) -> says.put(Field.PART + part, text));
-        return adding(chosen, new Typed(says), Wrong.NOTHING, visit.session().ids().get());
+        return adding(
+                chosen, new Typed(says), Wrong.NOTHING, visit.session().ids().get());
     }
 
     /** A new entry, as it was typed. */
@@ -82,7 +83,12 @@ record EntryFormView(Visit visit, Course course) {
         }
         Map<String, String> all = new HashMap<>(says);
         says.forEach((name, text) -> all.put(Field.WAS + name, text));
-        return correcting(standing, about, new Typed(all), Wrong.NOTHING, visit.session().ids().get());
+        return correcting(
+                standing,
+                about,
+                new Typed(all),
+                Wrong.NOTHING,
+                visit.session().ids().get());
     }
 
     /** An entry to be put right, as it was typed. */
@@ -104,7 +110,8 @@ record EntryFormView(Visit visit, Course course) {
         boolean open = more.stream().anyMatch(field -> !field.problem().isEmpty());
         boolean hasFile = Stream.concat(first.stream(), more.stream())
                 .anyMatch(field -> field.kind().equals("file"));
-        return new Form(title, address, about, id, first, more, open, leftOver(wrong, first, more), wrong.asks(), hasFile);
+        return new Form(
+                title, address, about, id, first, more, open, leftOver(wrong, first, more), wrong.asks(), hasFile);
     }
 
     /** What is wrong, where it is with no field that is shown. */

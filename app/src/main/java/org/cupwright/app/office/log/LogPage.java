@@ -42,7 +42,8 @@ record LogPage(Visit visit, HttpStatus status) {
     ModelAndView withdrawing(String id) {
         CorrectFact.Standing standing = new CorrectFact(visit.session()).standing(id);
         FactText words = new FactText(visit.texts(), standing.course(), standing.policy());
-        Form form = new Form("", "/log/withdraw", id, visit.session().ids().get(), List.of(), List.of(), false, "", false, false);
+        Form form = new Form(
+                "", "/log/withdraw", id, visit.session().ids().get(), List.of(), List.of(), false, "", false, false);
         return with(course -> form, "")
                 .addObject("withdrawing", words.moment(standing.was()) + " " + words.told(standing.was()));
     }

@@ -76,8 +76,7 @@ record LogView(Visit visit) {
                         .map(doing -> new Choice(doing.address(), texts.say("log.page.do." + doing.key())))
                         .toList(),
                 EntryForm.all().stream()
-                        .map(form -> new Choice(
-                                LogProblems.typed(form.kind()), texts.say("log.kind." + form.kind())))
+                        .map(form -> new Choice(LogProblems.typed(form.kind()), texts.say("log.kind." + form.kind())))
                         .sorted((one, other) -> one.label().compareToIgnoreCase(other.label()))
                         .toList(),
                 visit.may(Right.RECORD));
@@ -87,7 +86,8 @@ record LogView(Visit visit) {
         Texts texts = visit.texts();
         Fact fact = thing.fact();
         SomethingOdd odd = thing.odd();
-        String hole = fact.hole().map(id -> texts.say("log.page.hole.one", id) + ", ").orElse("");
+        String hole =
+                fact.hole().map(id -> texts.say("log.page.hole.one", id) + ", ").orElse("");
         return new Odd(
                 fact.id().toString(),
                 visit.session().ids().get(),

@@ -28,7 +28,9 @@ record Told(Texts texts, RedirectAttributes next) {
     }
 
     private String what(FactText words, Fact fact) {
-        String hole = fact.hole().map(id -> texts.say("log.page.hole.one", id) + " · ").orElse("");
+        String hole = fact.hole()
+                .map(id -> texts.say("log.page.hole.one", id) + " · ")
+                .orElse("");
         return hole + words.says(fact);
     }
 

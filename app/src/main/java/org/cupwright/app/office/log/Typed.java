@@ -73,7 +73,8 @@ record Typed(Map<String, String> fields) {
     }
 
     private static List<String> named(EntryForm form) {
-        List<String> names = new ArrayList<>(form.parts().stream().map(Part::name).toList());
+        List<String> names =
+                new ArrayList<>(form.parts().stream().map(Part::name).toList());
         names.remove(Photo.PART);
         return names;
     }

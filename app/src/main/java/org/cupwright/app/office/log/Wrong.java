@@ -81,15 +81,14 @@ record Wrong(Map<String, String> at, String whole, boolean asks) {
 
     private static Wrong unread(EntryForm form, Map<String, String> parts, Map<String, String> at, Texts texts) {
         PartProblems.of(form, parts)
-                .forEach((part, problem) ->
-                        at.putIfAbsent(Field.PART + part, words(problem, texts)));
+                .forEach((part, problem) -> at.putIfAbsent(Field.PART + part, words(problem, texts)));
         return new Wrong(at, "", false);
     }
 
     private static boolean isMissing(Part part, Chosen chosen, Typed typed) {
         boolean place = chosen.form().place().equals(Optional.of(part));
-        boolean said = typed.find(Field.PART + part.name()).isPresent()
-                || place && (chosen.asPlanned() || typed.saysPlace());
+        boolean said =
+                typed.find(Field.PART + part.name()).isPresent() || place && (chosen.asPlanned() || typed.saysPlace());
         return !said
                 && !part.optional()
                 && !Draft.goesWithoutSaying(part)
@@ -112,7 +111,9 @@ record Wrong(Map<String, String> at, String whole, boolean asks) {
         }
         return PartProblems.blamed(form, parts, problem)
                 .map(part -> Field.PART + part)
-                .or(() -> problem.where().stream().flatMap(where -> named(where, form)).findFirst())
+                .or(() -> problem.where().stream()
+                        .flatMap(where -> named(where, form))
+                        .findFirst())
                 .map(field -> new Wrong(Map.of(field, words), "", false))
                 .orElseGet(() -> new Wrong(Map.of(), words, false));
     }

@@ -117,7 +117,11 @@ record PartColumns(
         }
         if (value instanceof Area.Around around) {
             MapPoint centre = around.centre();
-            return List.of(WrittenPart.number(centre.east()), WrittenPart.number(centre.north()), WrittenPart.number(around.radiusMetres()), "");
+            return List.of(
+                    WrittenPart.number(centre.east()),
+                    WrittenPart.number(centre.north()),
+                    WrittenPart.number(around.radiusMetres()),
+                    "");
         }
         return value instanceof Area.Drawn drawn ? List.of("", "", "", drawn(drawn)) : List.of(single(value, zone));
     }

@@ -20,10 +20,10 @@ public final class PacedText {
 
     /** @throws org.cupwright.message.Problem at {@code on} or {@code side} */
     public static Spot read(String on, String side) {
-        double onPaces = paces(on)
-                .orElseThrow(() -> LogProblems.value("on", on, Message.of("try.log.on")));
+        double onPaces = paces(on).orElseThrow(() -> LogProblems.value("on", on, Message.of("try.log.on")));
         Matcher form = SIDE.matcher(side.strip());
-        boolean oneLetter = form.matches() && form.group(1).isEmpty() != form.group(3).isEmpty();
+        boolean oneLetter =
+                form.matches() && form.group(1).isEmpty() != form.group(3).isEmpty();
         Optional<Double> sidePaces = oneLetter ? paces(form.group(2)) : Optional.empty();
         if (sidePaces.isEmpty()) {
             throw LogProblems.value("side", side, Message.of("try.log.side"));

@@ -32,13 +32,14 @@ public final class PartProblems {
 
     /** The part that holds the number for which an entry as a whole is refused. */
     public static Optional<String> blamed(EntryForm form, Map<String, String> typed, Problem refused) {
-        return number(refused).flatMap(number -> form.parts().stream()
-                .filter(part -> part.type() == double.class || part.type() == int.class)
-                .filter(part -> typed.containsKey(part.name()))
-                .filter(part -> PartText.number(part.name(), typed.get(part.name()), part.type() == int.class)
-                        == number)
-                .map(Part::name)
-                .findFirst());
+        return number(refused)
+                .flatMap(number -> form.parts().stream()
+                        .filter(part -> part.type() == double.class || part.type() == int.class)
+                        .filter(part -> typed.containsKey(part.name()))
+                        .filter(part -> PartText.number(part.name(), typed.get(part.name()), part.type() == int.class)
+                                == number)
+                        .map(Part::name)
+                        .findFirst());
     }
 
     /** The number that lies outside its bounds: the first that is named. */
