@@ -80,6 +80,11 @@ public record Session(
         return new Session(folder, new Person(name, person.role()), course, clock, ids, speech);
     }
 
+    /** The same, with ids that are made otherwise. */
+    public Session naming(Supplier<UUID> named) {
+        return new Session(folder, person, course, clock, named, speech);
+    }
+
     /** The same for another course. */
     public Session about(String courseId) {
         return new Session(folder, person, new CourseChoice(Optional.of(courseId)), clock, ids, speech);

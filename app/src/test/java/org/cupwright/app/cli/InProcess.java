@@ -17,14 +17,14 @@ import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.store.sqlite.SqliteFolder;
 
 /** Runs command lines in this process on a data folder, on an invented morning. */
-final class InProcess {
-    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T05:00:00Z"), ZoneOffset.UTC);
+public final class InProcess {
+    public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T05:00:00Z"), ZoneOffset.UTC);
 
     private final Path data;
     private final Clock clock;
     private Function<String, Optional<Boolean>> asked = question -> Optional.empty();
 
-    InProcess(Path data) {
+    public InProcess(Path data) {
         this(data, CLOCK);
     }
 
@@ -51,9 +51,9 @@ final class InProcess {
     }
 
     /** What a command line came to. */
-    record Result(int status, String out, String err) {}
+    public record Result(int status, String out, String err) {}
 
-    Result run(Object... arguments) {
+    public Result run(Object... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         List<String> line =

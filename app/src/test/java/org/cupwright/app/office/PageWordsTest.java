@@ -28,7 +28,8 @@ class PageWordsTest {
     private static final Pattern SPOKEN =
             Pattern.compile("(?<![:\\w-])(?:title|alt|placeholder|aria-label|value)=\"([^\"]*[A-Za-z]{3}[^\"]*)\"");
     /** The languages' own names, which are the same in every language; and values that no one reads. */
-    private static final Set<String> SAME_EVERYWHERE = Set.of("English", "Español", "light", "dark", "machine", "en", "es");
+    private static final Set<String> SAME_EVERYWHERE =
+            Set.of("English", "Español", "light", "dark", "machine", "en", "es");
 
     static Stream<Path> pages() throws IOException {
         try (Stream<Path> all = Files.list(PAGES)) {
@@ -37,7 +38,9 @@ class PageWordsTest {
     }
 
     static List<String> languages() {
-        return Stream.of("en", "es").filter(language -> words(language).isPresent()).toList();
+        return Stream.of("en", "es")
+                .filter(language -> words(language).isPresent())
+                .toList();
     }
 
     private static Optional<Texts> words(String language) {
@@ -61,7 +64,10 @@ class PageWordsTest {
     @MethodSource("pages")
     void noTextStandsInATemplate(Path page) throws IOException {
         String html = Files.readString(page);
-        List<String> texts = Stream.of(TAG.split(html)).map(String::strip).filter(PageWordsTest::isWord).toList();
+        List<String> texts = Stream.of(TAG.split(html))
+                .map(String::strip)
+                .filter(PageWordsTest::isWord)
+                .toList();
         assertThat(texts).as("words in %s", page.getFileName()).isEmpty();
         Matcher spoken = SPOKEN.matcher(html);
         Set<String> said = new TreeSet<>();

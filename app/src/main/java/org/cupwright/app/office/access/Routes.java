@@ -37,7 +37,13 @@ public final class Routes {
             with(Right.PLAN, "POST", "/green/{hole}/keep-off"),
             with(Right.PLAN, "POST", "/green/{hole}/free"),
             with(Right.RECORD, "POST", "/green/{hole}/ground"),
-            with(Right.SURVEY, "POST", "/green/{hole}/level"));
+            with(Right.SURVEY, "POST", "/green/{hole}/level"),
+            signedIn("GET", "/log"),
+            signedIn("GET", "/log/photo/{id}"),
+            with(Right.RECORD, "POST", "/log/add"),
+            with(Right.RECORD, "POST", "/log/correct"),
+            with(Right.RECORD, "POST", "/log/withdraw"),
+            with(Right.RECORD, "POST", "/log/seen"));
 
     private Routes() {}
 }

@@ -36,8 +36,9 @@ class RoutesTest {
 
     @Test
     void noAddressStandsTwice() {
-        List<String> addresses =
-                Routes.ALL.stream().map(route -> route.method() + " " + route.pattern()).toList();
+        List<String> addresses = Routes.ALL.stream()
+                .map(route -> route.method() + " " + route.pattern())
+                .toList();
         assertThat(addresses).doesNotHaveDuplicates();
     }
 
