@@ -158,9 +158,8 @@ public final class Packing {
         }
         for (int spot = 0; spot < near.length; spot++) {
             while (!open[spot].isEmpty()) {
-                BitSet pair = both(near[spot], near[open[spot].nextSetBit(0)]);
-                BitSet group = grown(spot, both(pair, near[spot]));
-                group.set(open[spot].nextSetBit(0));
+                // All that are near to both are near to the other one, so it is always in the group.
+                BitSet group = grown(spot, near[open[spot].nextSetBit(0)]);
                 group.stream().forEach(one -> open[one].andNot(group));
                 groups.add(group);
             }

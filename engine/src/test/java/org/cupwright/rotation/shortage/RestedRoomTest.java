@@ -92,6 +92,14 @@ class RestedRoomTest {
         assertThat(room.atLeast()).isEqualTo(3);
     }
 
+    /** Two days have one heap, the next two another; three days may be one window, and two windows lack more. */
+    @Test
+    void whatLacksLaterIsAddedToWhatLacksBefore() {
+        RestedRoom room = room(2, spots(0), spots(0), spots(10), spots(10));
+        assertThat(room.windows()).containsExactly(new Window(0, 1, 1, false), new Window(2, 3, 1, false));
+        assertThat(room.atLeast()).isEqualTo(2);
+    }
+
     /** A day before and a day after have heaps of their own: they add nothing, and are left out. */
     @Test
     void daysThatWantNothingTooMuchAreInNoWindow() {
@@ -134,7 +142,7 @@ class RestedRoomTest {
     /** What holds for three days holds for the last two of them. */
     @Test
     void theSolverIsAskedAboutTheWidestWindowsAlone() {
-        room(2, first(1), first(2), first(3));
+        room(2, first(3), first(2), first(1));
         assertThat(asked).containsExactly(3);
     }
 
@@ -144,11 +152,26 @@ class RestedRoomTest {
         assertThat(asked).containsExactly(2);
     }
 
+    private static MapPoint ofRing(int i, double east) {
+        return new MapPoint(east + 2 * StrictMath.cos(i * 1.2566), 2 * StrictMath.sin(i * 1.2566));
+    }
+
+    /** Two such rings have room for four, counted are six; the first day has a heap of its own. */
+    @Test
+    void noMoreRoomIsSaidThanIsWanted() {
+        List<MapPoint> rings = IntStream.range(0, 11)
+                .mapToObj(i -> i == 10 ? new MapPoint(40, 0) : ofRing(i % 5, 20 * (i / 5)))
+                .toList();
+        Packing packing = new Packing(rings, 3, Optional.empty(), 1);
+        assertThat(packing.most(first(10)).holes()).isEqualTo(6);
+        RestedRoom room = new RestedRoom(need(4, spots(10), first(10), first(10), first(10), first(10), first(10)), packing);
+        assertThat(room.widest()).isEqualTo(new Window(1, 5, 5, false));
+    }
+
     /** Of a ring of five each is too near to its two neighbours: two go together, and counting says three. */
     private static RestedRoom ring(int days) {
-        List<MapPoint> ring = IntStream.range(0, 5)
-                .mapToObj(i -> new MapPoint(2 * StrictMath.cos(i * 1.2566), 2 * StrictMath.sin(i * 1.2566)))
-                .toList();
+        List<MapPoint> ring =
+                IntStream.range(0, 5).mapToObj(i -> ofRing(i, 0)).toList();
         Packing packing = new Packing(
                 ring,
                 3,
