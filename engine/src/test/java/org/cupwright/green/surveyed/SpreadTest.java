@@ -32,7 +32,8 @@ class SpreadTest {
     /** Where the spot lies among them makes no difference to how they spread. */
     @Test
     void aboutTheirOwnMiddleAndNotTheSpot() {
-        assertThat(of(1 + 3, 1 + 5, -1 + 3, -1 + 5, 2 + 3, -2 + 5, -2 + 3, 2 + 5).leastMetres())
+        assertThat(of(1 + 3, 1 + 5, -1 + 3, -1 + 5, 2 + 3, -2 + 5, -2 + 3, 2 + 5)
+                        .leastMetres())
                 .isCloseTo(1, within(1e-12));
         assertThat(of(1 - 7, 0 + 2, 0 - 7, 2 + 2, 0 - 7, -2 + 2, -1 - 7, 0 + 2).leastMetres())
                 .isCloseTo(Math.sqrt(0.5), within(1e-12));

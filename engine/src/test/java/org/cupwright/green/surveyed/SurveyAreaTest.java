@@ -31,8 +31,7 @@ class SurveyAreaTest {
     }
 
     private static SurveyPoints grid(double cell, double... eastNorth) {
-        return SurveyPoints.grid(
-                cell, 0.1, evens(eastNorth, 0), evens(eastNorth, 1), new double[eastNorth.length / 2]);
+        return SurveyPoints.grid(cell, 0.1, evens(eastNorth, 0), evens(eastNorth, 1), new double[eastNorth.length / 2]);
     }
 
     /** About a corner the margin is round: 1.5 m each way is 2.1 m off. */
@@ -40,10 +39,8 @@ class SurveyAreaTest {
     void pointsCountAsFarAsTheMarginReaches() {
         SurveyPoints survey = at(3, 2, -1.9, 1, -2.1, 1, 3, 5.9, 3, 6.1, 7.4, 5.4, 7.5, 5.5);
         SurveyPoints near = SurveyArea.pointsNear(GREEN, survey, 2);
-        assertThat(IntStream.range(0, near.count()).mapToDouble(near::east))
-                .containsExactly(3.0, -1.9, 3.0, 7.4);
-        assertThat(IntStream.range(0, near.count()).mapToDouble(near::north))
-                .containsExactly(2.0, 1.0, 5.9, 5.4);
+        assertThat(IntStream.range(0, near.count()).mapToDouble(near::east)).containsExactly(3.0, -1.9, 3.0, 7.4);
+        assertThat(IntStream.range(0, near.count()).mapToDouble(near::north)).containsExactly(2.0, 1.0, 5.9, 5.4);
     }
 
     private static SurveyTooThin refused(SurveyPoints points) {
@@ -80,7 +77,9 @@ class SurveyAreaTest {
     @Test
     void pointsHardlyOffALineShowNoPlane() {
         assertRefused(
-                at(0, 0.1, 1, -0.1, 2, 0.1, 3, 0.1, 4, -0.1, 5, 0.1, 0, -0.1, 1, 0.1, 2, -0.1, 3, -0.1, 4, 0.1, 5, -0.1),
+                at(
+                        0, 0.1, 1, -0.1, 2, 0.1, 3, 0.1, 4, -0.1, 5, 0.1, 0, -0.1, 1, 0.1, 2, -0.1, 3, -0.1, 4, 0.1, 5,
+                        -0.1),
                 SurveyTooThin.Reason.ON_A_LINE,
                 0.1,
                 0.1365);
@@ -95,6 +94,11 @@ class SurveyAreaTest {
         double n = 5_312_000;
         assertRefused(
                 at(e, n + 0.1, e, n - 0.1, e + 3, n + 0.1, e + 3, n - 0.1, e + 5, n + 0.1, e + 5, n - 0.1),
+                SurveyTooThin.Reason.ON_A_LINE,
+                0.1,
+                0.1365);
+        assertRefused(
+                at(e + 0.1, n, e - 0.1, n, e + 0.1, n + 3, e - 0.1, n + 3, e + 0.1, n + 5, e - 0.1, n + 5),
                 SurveyTooThin.Reason.ON_A_LINE,
                 0.1,
                 0.1365);

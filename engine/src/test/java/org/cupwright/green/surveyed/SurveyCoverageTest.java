@@ -29,25 +29,31 @@ class SurveyCoverageTest {
 
     @Test
     void sixPointsAboutASpotTheNearestHalfAMetreOffShowIt() {
-        assertThat(isSurveyed(0.5, 0, -0.5, 0, 0, 0.5, 0, -0.5, 0.6, 0.6, -0.6, -0.6)).isTrue();
+        assertThat(isSurveyed(0.5, 0, -0.5, 0, 0, 0.5, 0, -0.5, 0.6, 0.6, -0.6, -0.6))
+                .isTrue();
     }
 
     @Test
     void fiveWithinADiscAreTooFew() {
         assertThat(isSurveyed(0.5, 0, -0.5, 0, 0, 0.5, 0, -0.5, 0.6, 0.6)).isFalse();
-        assertThat(isSurveyed(0.5, 0, -0.5, 0, 0, 0.5, 0, -0.5, 0.6, 0.6, 0.65, 0.65)).as("0.92 m off").isFalse();
+        assertThat(isSurveyed(0.5, 0, -0.5, 0, 0, 0.5, 0, -0.5, 0.6, 0.6, 0.65, 0.65))
+                .as("0.92 m off")
+                .isFalse();
     }
 
     @Test
     void inTheMiddleOfAGapNothingIsShown() {
-        assertThat(isSurveyed(0.51, 0, -0.51, 0, 0, 0.51, 0, -0.51, 0.6, 0.6, -0.6, -0.6)).isFalse();
+        assertThat(isSurveyed(0.51, 0, -0.51, 0, 0, 0.51, 0, -0.51, 0.6, 0.6, -0.6, -0.6))
+                .isFalse();
     }
 
     /** Three on each side of a line: they spread by what they lie off it, and 0.1365 m is wanted. */
     @Test
     void pointsHardlyOffALineDoNotShowASlope() {
-        assertThat(isSurveyed(0.8, 0.14, 0, 0.14, -0.8, 0.14, 0.8, -0.14, 0, -0.14, -0.8, -0.14)).isTrue();
-        assertThat(isSurveyed(0.8, 0.13, 0, 0.13, -0.8, 0.13, 0.8, -0.13, 0, -0.13, -0.8, -0.13)).isFalse();
+        assertThat(isSurveyed(0.8, 0.14, 0, 0.14, -0.8, 0.14, 0.8, -0.14, 0, -0.14, -0.8, -0.14))
+                .isTrue();
+        assertThat(isSurveyed(0.8, 0.13, 0, 0.13, -0.8, 0.13, 0.8, -0.13, 0, -0.13, -0.8, -0.13))
+                .isFalse();
     }
 
     @Test

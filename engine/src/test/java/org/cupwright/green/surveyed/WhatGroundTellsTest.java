@@ -1,6 +1,7 @@
 package org.cupwright.green.surveyed;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -9,6 +10,7 @@ import org.cupwright.course.Outline;
 import org.cupwright.green.BendFit;
 import org.cupwright.green.Coverage;
 import org.cupwright.green.ErrorParts;
+import org.cupwright.green.Jet;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.MadeSurface;
 import org.cupwright.green.PlaneFit;
@@ -58,6 +60,17 @@ class WhatGroundTellsTest {
         assertThat(ground.summary().sigmaMetres()).isEqualTo(ground.surveySigmaMetres());
         assertThat(ground.heightStandardErrorMetres()).isPositive();
         assertThat(ground.spline().summary()).isEqualTo(ground.summary());
+        Jet jet = new Jet();
+        ground.surface().orElseThrow().at(SPOT.east(), SPOT.north(), jet);
+        assertThat(jet.z).isCloseTo(10 + 0.0025 + 0.00075 - 0.0003125, within(1e-3));
+    }
+
+    @Test
+    void nothingIsFittedToPointsOnALine() {
+        SurveyPoints line = points().where(i -> Math.abs(points().north(i)) < 0.1);
+        assertThatThrownBy(() -> fit(line))
+                .isInstanceOfSatisfying(SurveyTooThin.class, told -> assertThat(told.reason())
+                        .isEqualTo(SurveyTooThin.Reason.ON_A_LINE));
     }
 
     /** A disc about a node reaches 3.64 cells: 45 nodes are no further off (29 to 3 cells, 8 each to √10 and √13). */
@@ -104,7 +117,7 @@ class WhatGroundTellsTest {
     @Test
     void readingsAreKeptAndThoseThatTheSurveyContradictsCount() throws SurveyTooThin {
         SurveyedGround ground = fit(points());
-        LevelReading fitting = new LevelReading(SPOT, 0.0115, 0.0005, 0.001);
+        LevelReading fitting = new LevelReading(new MapPoint(0.5, -1), 0.004, 0.013, 0.001);
         LevelReading other = new LevelReading(new MapPoint(-1, -1), -0.026 + 0.1, 0.004 - 0.1, 0.001);
         LevelReading outside = new LevelReading(new MapPoint(5, 0), 0.01, 0.02, 0.001);
         SurveyedGround after = ground.withReadings(List.of(fitting)).withReadings(List.of(other, outside));
@@ -112,7 +125,7 @@ class WhatGroundTellsTest {
         assertThat(after.overruling()).containsExactly(other);
         assertThat(after.planeAt(other.place())).contains(other.plane());
         assertThat(after.bendAt(other.place(), 0.91)).isEmpty();
-        assertThat(after.bendAt(SPOT, 0.91)).isPresent();
+        assertThat(after.bendAt(fitting.place(), 0.91)).isPresent();
         assertThat(after.planeAt(outside.place())).contains(outside.plane());
         assertThat(after.coverageAt(outside.place())).isEqualTo(Coverage.KNOWN);
         ErrorParts alone = after.slopeErrorAt(outside.place()).orElseThrow();

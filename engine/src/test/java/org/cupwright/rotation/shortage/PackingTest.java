@@ -29,8 +29,9 @@ class PackingTest {
     }
 
     private static Packing packing(Optional<ZeroOneSolver> solver, double... east) {
-        List<MapPoint> row =
-                IntStream.range(0, east.length).mapToObj(i -> new MapPoint(east[i], 0)).toList();
+        List<MapPoint> row = IntStream.range(0, east.length)
+                .mapToObj(i -> new MapPoint(east[i], 0))
+                .toList();
         return new Packing(row, APART, solver, 7);
     }
 
@@ -90,7 +91,10 @@ class PackingTest {
         Packing packing = packing(0, 1, 2, 10, 11);
         int last = 0;
         for (int seed = 0; seed < 3000; seed++) {
-            last += packing.fitting(spots(0, 1, 2, 3, 4), new SplittableRandom(seed)).get(4) ? 1 : 0;
+            last += packing.fitting(spots(0, 1, 2, 3, 4), new SplittableRandom(seed))
+                            .get(4)
+                    ? 1
+                    : 0;
         }
         assertThat(last).isBetween(1350, 1650);
     }

@@ -87,8 +87,7 @@ class RestedRoomTest {
     void daysWithoutOneInCommonAddUp() {
         RestedRoom room = room(1, first(1), first(1), first(1), first(1), first(1), first(1), first(1));
         assertThat(room.windows())
-                .containsExactly(
-                        new Window(1, 2, 1, false), new Window(3, 4, 1, false), new Window(5, 6, 1, false));
+                .containsExactly(new Window(1, 2, 1, false), new Window(3, 4, 1, false), new Window(5, 6, 1, false));
         assertThat(room.atLeast()).isEqualTo(3);
     }
 
@@ -111,8 +110,7 @@ class RestedRoomTest {
     /** On the third and fourth day one heap, before them heaps of their own. */
     @Test
     void theWidestWindowIsTheOneWithLeastToSpareAndOfEqualOnesTheFirst() {
-        assertThat(room(1, spots(0), spots(10), spots(20), spots(20)).widest())
-                .isEqualTo(new Window(2, 3, 1, false));
+        assertThat(room(1, spots(0), spots(10), spots(20), spots(20)).widest()).isEqualTo(new Window(2, 3, 1, false));
         assertThat(room(1, first(1), first(1), first(1)).widest()).isEqualTo(new Window(0, 1, 1, false));
     }
 
@@ -164,19 +162,16 @@ class RestedRoomTest {
                 .toList();
         Packing packing = new Packing(rings, 3, Optional.empty(), 1);
         assertThat(packing.most(first(10)).holes()).isEqualTo(6);
-        RestedRoom room = new RestedRoom(need(4, spots(10), first(10), first(10), first(10), first(10), first(10)), packing);
+        RestedRoom room =
+                new RestedRoom(need(4, spots(10), first(10), first(10), first(10), first(10), first(10)), packing);
         assertThat(room.widest()).isEqualTo(new Window(1, 5, 5, false));
     }
 
     /** Of a ring of five each is too near to its two neighbours: two go together, and counting says three. */
     private static RestedRoom ring(int days) {
-        List<MapPoint> ring =
-                IntStream.range(0, 5).mapToObj(i -> ofRing(i, 0)).toList();
+        List<MapPoint> ring = IntStream.range(0, 5).mapToObj(i -> ofRing(i, 0)).toList();
         Packing packing = new Packing(
-                ring,
-                3,
-                Optional.of((problem, mostWork) -> new ZeroOneAnswer(Outcome.BEST, new BitSet(), 3, 3)),
-                1);
+                ring, 3, Optional.of((problem, mostWork) -> new ZeroOneAnswer(Outcome.BEST, new BitSet(), 3, 3)), 1);
         packing.solve(first(5));
         BitSet[] offered = IntStream.range(0, days).mapToObj(day -> first(5)).toArray(BitSet[]::new);
         return new RestedRoom(need(days, offered), packing);
