@@ -158,7 +158,7 @@ public final class Packing {
         }
         for (int spot = 0; spot < near.length; spot++) {
             while (!open[spot].isEmpty()) {
-                // All that are near to both are near to the other one, so it is always in the group.
+                // The other one of the pair is near to all that may join, so it always does.
                 BitSet group = grown(spot, near[open[spot].nextSetBit(0)]);
                 group.stream().forEach(one -> open[one].andNot(group));
                 groups.add(group);
