@@ -97,11 +97,7 @@ public final class GreenField {
     /** Numbers beyond the last row may be among them: no set of spots holds them. */
     private int[] beside(int at) {
         int column = at % columns;
-        return IntStream.of(
-                        column > 0 ? at - 1 : -1,
-                        column < columns - 1 ? at + 1 : -1,
-                        at - columns,
-                        at + columns)
+        return IntStream.of(column > 0 ? at - 1 : -1, column < columns - 1 ? at + 1 : -1, at - columns, at + columns)
                 .filter(i -> i >= 0)
                 .toArray();
     }

@@ -69,8 +69,9 @@ class WhatGroundTellsTest {
     void nothingIsFittedToPointsOnALine() {
         SurveyPoints line = points().where(i -> Math.abs(points().north(i)) < 0.1);
         assertThatThrownBy(() -> fit(line))
-                .isInstanceOfSatisfying(SurveyTooThin.class, told -> assertThat(told.reason())
-                        .isEqualTo(SurveyTooThin.Reason.ON_A_LINE));
+                .isInstanceOfSatisfying(
+                        SurveyTooThin.class,
+                        told -> assertThat(told.reason()).isEqualTo(SurveyTooThin.Reason.ON_A_LINE));
     }
 
     /** A disc about a node reaches 3.64 cells: 45 nodes are no further off (29 to 3 cells, 8 each to √10 and √13). */

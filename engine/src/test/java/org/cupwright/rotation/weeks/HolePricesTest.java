@@ -72,6 +72,7 @@ class HolePricesTest {
         assertThat(prices.sameThird()).isEqualTo(9_000);
         Candidate unsaid = MadeGreens.good(15, 15, DifficultyClass.MEDIUM);
         assertThat(prices.own(unsaid)).isEqualTo(11_000);
-        assertThat(prices.own(MadeGreens.said(unsaid, PersonsOpinion.Kind.GOOD))).isZero();
+        assertThat(prices.own(MadeGreens.said(unsaid, PersonsOpinion.Kind.GOOD)))
+                .isZero();
     }
 }
