@@ -158,9 +158,8 @@ public final class Packing {
         }
         for (int spot = 0; spot < near.length; spot++) {
             while (!open[spot].isEmpty()) {
-                BitSet pair = both(near[spot], near[open[spot].nextSetBit(0)]);
-                BitSet group = grown(spot, both(pair, near[spot]));
-                group.set(open[spot].nextSetBit(0));
+                // The other one of the pair is near to all that may join, so it always does.
+                BitSet group = grown(spot, near[open[spot].nextSetBit(0)]);
                 group.stream().forEach(one -> open[one].andNot(group));
                 groups.add(group);
             }
