@@ -46,7 +46,7 @@ final class NormalEquations {
         this.penalty = new DifferencePenalty(grid, steps.weights(grid));
         this.steps = steps;
         this.gram = new BandMatrix(grid.coefficients(), grid.halfBandwidth(3));
-        this.right = new double[gram.blocks * BandMatrix.BLOCK];
+        this.right = new double[gram.length];
         int counted = 0;
         for (int i = 0; i < kept.length; i++) {
             if (kept[i]) {
@@ -116,7 +116,14 @@ final class NormalEquations {
 
     /** B'Bc: what the heights of a surface at the points would put on the right side. */
     double[] responseToSurface(double[] coefficients) {
-        return gram.times(coefficients);
+        double[] response = new double[right.length];
+        gram.forEach((row, column, value) -> {
+            response[row] += value * coefficients[column];
+            if (column != row) {
+                response[column] += value * coefficients[row];
+            }
+        });
+        return response;
     }
 
     /** Height less fitted height of every point, those that do not count included. */

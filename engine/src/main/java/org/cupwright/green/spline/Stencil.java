@@ -84,21 +84,19 @@ final class Stencil {
         double[] entries = new double[indices.length];
         double[] half = new double[rows];
         for (int a = 0; a < indices.length; a++) {
-            for (int b = 0; b < a; b++) {
-                entries[b] = inverse.above(corner + indices[b], corner + indices[a]);
-            }
-            entries[a] = inverse.above(corner + indices[a], corner + indices[a]) / 2;
+            inverse.copy(corner, a, indices, entries);
+            entries[a] /= 2;
             for (int row = 0; row < rows; row++) {
-                half[row] = dot(entries, weights[row], a + 1);
+                half[row] = dot(entries, weights[row], a);
             }
             addSymmetric(sums, half, a);
         }
         return sums;
     }
 
-    private static double dot(double[] one, double[] other, int length) {
+    private static double dot(double[] one, double[] other, int from) {
         double sum = 0;
-        for (int i = 0; i < length; i++) {
+        for (int i = from; i < one.length; i++) {
             sum += one[i] * other[i];
         }
         return sum;
