@@ -36,17 +36,14 @@ final class SelectedInverse {
         return rows[Math.min(one, other)][slots[Math.max(one, other)]];
     }
 
-    /**
-     * Entries of one row.
-     *
-     * @param row corner and the number at a place among the indices
-     * @param indices numbers from the corner, ascending; entries are told from that place on
-     */
-    void copy(int corner, int place, int[] indices, double[] to) {
-        double[] row = rows[corner + indices[place]];
-        for (int i = place; i < indices.length; i++) {
-            to[i] = row[slots[corner + indices[i]]];
-        }
+    /** Entries of a row, from the factor's band before it to the asked half-bandwidth behind it. */
+    double[] row(int one) {
+        return rows[one];
+    }
+
+    /** Where each coefficient stands in a row. */
+    int[] slots() {
+        return slots;
     }
 
     private void fill(int top) {
