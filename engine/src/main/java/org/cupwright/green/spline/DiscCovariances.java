@@ -3,6 +3,7 @@ package org.cupwright.green.spline;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * Covariances of the quantities read over a disc, at nodes half a cell apart, and between the nodes by bilinear
@@ -59,15 +60,20 @@ final class DiscCovariances {
         double[] values = new double[columns * rows * SIZE];
         Arrays.fill(values, Double.NaN);
         DiscCovariances made = new DiscCovariances(grid, functionals, stencils(grid, functionals), values, null);
-        for (int node = 0; node < columns * rows; node++) {
+        // Every node is worked out by itself: the figures do not depend on which is when.
+        IntStream.range(0, columns * rows).parallel().forEach(node -> {
             if (made.fits(node) && wanted.at(made.east(node), made.north(node))) {
-                double[][] covariance = made.stencil(node).covariance(inverse, made.corner(node));
-                for (int k = 0; k < SIZE; k++) {
-                    values[SIZE * node + k] = variance * covariance[ENTRIES[k][0]][ENTRIES[k][1]];
-                }
+                made.put(node, variance, inverse);
             }
-        }
+        });
         return made;
+    }
+
+    private void put(int node, double variance, SelectedInverse inverse) {
+        double[][] covariance = stencil(node).covariance(inverse, corner(node));
+        for (int k = 0; k < SIZE; k++) {
+            values[SIZE * node + k] = variance * covariance[ENTRIES[k][0]][ENTRIES[k][1]];
+        }
     }
 
     private static Stencil[] stencils(KnotGrid grid, HeightFunctionals functionals) {

@@ -1,5 +1,6 @@
 package org.cupwright.green.spline;
 
+import java.util.Arrays;
 import org.cupwright.green.SurveyPoints;
 
 /**
@@ -8,8 +9,8 @@ import org.cupwright.green.SurveyPoints;
  * part of a class.
  */
 final class ResidualLattice {
-    /** Side of a square, m (our choice: well within a class of distance, and an eighth of the shortest relief). */
-    private static final double SQUARE_METRES = 0.125;
+    /** Side of a square, m (our choice: well within a class of distance, and a tenth of the shortest relief). */
+    private static final double SQUARE_METRES = 0.1;
 
     final double[] products;
     final double[] counts;
@@ -44,48 +45,54 @@ final class ResidualLattice {
         sum(classes);
     }
 
+    /** Every second square lies east of the first, or straight north of it: each pair of squares counts once. */
     private void sum(int classes) {
         double reach = classes * ResidualPairs.CLASS_METRES / SQUARE_METRES;
-        int most = (int) reach;
-        for (int east = 0; east <= most; east++) {
-            for (int north = east == 0 ? 0 : -most; north <= most; north++) {
+        double[][] ofProducts = new double[classes][sums[0].length];
+        double[][] ofCounts = new double[classes][sums[0].length];
+        for (int north = -(int) reach; north <= reach; north++) {
+            double[][] northernSums = further(sums, north);
+            double[][] northernPoints = further(points, north);
+            for (int east = north > 0 ? 0 : 1; east <= reach; east++) {
                 double apart = Math.sqrt(east * east + north * north);
                 if (apart <= reach) {
                     int place = (int) Math.min(classes - 1, apart * SQUARE_METRES / ResidualPairs.CLASS_METRES);
-                    double times = east == 0 && north == 0 ? 0.5 : 1;
-                    products[place] += times * product(sums, east, north);
-                    counts[place] += times * product(points, east, north);
+                    addProducts(ofProducts[place], sums, northernSums, east);
+                    addProducts(ofCounts[place], points, northernPoints, east);
                 }
             }
         }
-    }
-
-    /** The sum of the products of all squares with those so many columns and rows further. */
-    private static double product(double[][] squares, int east, int north) {
-        double sum = 0;
-        for (int column = 0; column + east < squares.length; column++) {
-            sum += product(squares[column], squares[column + east], north);
+        for (int column = 0; column < sums.length; column++) {
+            for (int row = 0; row < sums[column].length; row++) {
+                products[0] += sums[column][row] * sums[column][row] / 2;
+                counts[0] += points[column][row] * points[column][row] / 2;
+            }
         }
-        return sum;
+        for (int place = 0; place < classes; place++) {
+            products[place] += Arrays.stream(ofProducts[place]).sum();
+            counts[place] += Arrays.stream(ofCounts[place]).sum();
+        }
     }
 
-    private static double product(double[] one, double[] other, int north) {
+    /** What each square has so many rows further north; zero beyond the edge. */
+    private static double[][] further(double[][] squares, int north) {
+        double[][] further = new double[squares.length][squares[0].length];
         int from = Math.max(0, -north);
-        int to = Math.min(one.length, one.length - north);
-        double a = 0;
-        double b = 0;
-        double c = 0;
-        double d = 0;
-        int k = from;
-        for (; k + 3 < to; k += 4) {
-            a += one[k] * other[k + north];
-            b += one[k + 1] * other[k + 1 + north];
-            c += one[k + 2] * other[k + 2 + north];
-            d += one[k + 3] * other[k + 3 + north];
+        int length = squares[0].length - Math.abs(north);
+        for (int column = 0; column < squares.length && length > 0; column++) {
+            System.arraycopy(squares[column], from + north, further[column], from, length);
         }
-        for (; k < to; k++) {
-            a += one[k] * other[k + north];
+        return further;
+    }
+
+    /** Adds the products of all columns with those so many further. */
+    private static void addProducts(double[] to, double[][] one, double[][] other, int east) {
+        int column = 0;
+        for (; column + east + 1 < one.length; column += 2) {
+            Rows.addProducts(to, one[column], other[column + east], one[column + 1], other[column + east + 1]);
         }
-        return a + b + (c + d);
+        if (column + east < one.length) {
+            Rows.addProducts(to, one[column], other[column + east]);
+        }
     }
 }

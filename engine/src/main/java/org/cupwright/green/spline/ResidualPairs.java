@@ -16,6 +16,9 @@ final class ResidualPairs {
     /** More pairs of points of neighbouring cells than this are very many (our choice: some 30 ms). */
     private static final double MANY = 2e6;
 
+    /** Then so many are looked at for what is smooth (our choice: good to a hundredth of it). */
+    private static final double SOME = 5e5;
+
     /** For each class of distance: the sum over its pairs, and how many there are. */
     final double[] sums;
 
@@ -49,10 +52,11 @@ final class ResidualPairs {
      */
     static ResidualPairs of(FittedSpline fitted, SelectedInverse inverse, double variance, int classes, int cells) {
         ResidualPairs pairs = new ResidualPairs(fitted, inverse, classes, cells);
-        int every = (int) Math.ceil(pairs.candidates() / MANY);
-        if (every <= 1) {
+        double candidates = pairs.candidates();
+        if (candidates <= MANY) {
             pairs.sum(place -> true, variance, 1);
         } else {
+            int every = (int) Math.ceil(candidates / SOME);
             pairs.sum(place -> place % every == 0, variance, 0);
             pairs.sumByLattice();
         }

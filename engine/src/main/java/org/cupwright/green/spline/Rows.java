@@ -35,6 +35,20 @@ final class Rows {
         }
     }
 
+    /** target += one·other, entry by entry. */
+    static void addProducts(double[] target, double[] one, double[] other) {
+        for (int k = 0; k < target.length; k++) {
+            target[k] += one[k] * other[k];
+        }
+    }
+
+    /** target += one·other + two·second, entry by entry. */
+    static void addProducts(double[] target, double[] one, double[] other, double[] two, double[] second) {
+        for (int k = 0; k < target.length; k++) {
+            target[k] += one[k] * other[k] + two[k] * second[k];
+        }
+    }
+
     static void divide(double[] target, double by, int from, int to) {
         for (int k = from; k < to; k++) {
             target[k] /= by;

@@ -49,7 +49,7 @@ class ResidualPairsTest {
         return means;
     }
 
-    /** To a tenth of the variance of the wave: squares of 0.125 m are coarse beside classes of 0.15 m. */
+    /** To a tenth of the variance of the wave: squares of 0.1 m are coarse beside classes of 0.15 m. */
     @Test
     void theLatticeSumsAllPairsWithTheirDistanceToAPartOfAClass() {
         double[] values = waves();
