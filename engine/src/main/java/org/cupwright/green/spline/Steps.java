@@ -64,7 +64,6 @@ final class Steps {
         }
         dropSmallPieces(grid, flagged);
         boolean[] wide = widened(grid, flagged);
-        if (Boolean.getBoolean("w2")) wide = widened(grid, wide);
         return new Steps(grid, flagged, wide, weight(bends, flagged, wide));
     }
 
