@@ -29,7 +29,9 @@ public final class Routes {
             with(Right.PEOPLE, "POST", "/people/remove"),
             with(Right.PEOPLE, "POST", "/people/erase"),
             signedIn("GET", "/password"),
-            signedIn("POST", "/password"));
+            signedIn("POST", "/password"),
+            signedIn("GET", "/work/{id}"),
+            signedIn("POST", "/work/{id}/stop"));
 
     private Routes() {}
 }

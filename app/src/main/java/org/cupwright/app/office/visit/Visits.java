@@ -45,6 +45,7 @@ public record Visits(OfficeHouse house) {
                 UUID::randomUUID,
                 speech);
         return new Visit(
+                person,
                 session,
                 words(speech),
                 basis.today(),
