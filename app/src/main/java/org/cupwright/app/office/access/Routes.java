@@ -31,7 +31,14 @@ public final class Routes {
             signedIn("GET", "/password"),
             signedIn("POST", "/password"),
             signedIn("GET", "/work/{id}"),
-            signedIn("POST", "/work/{id}/stop"));
+            signedIn("POST", "/work/{id}/stop"),
+            signedIn("GET", "/weeks"),
+            signedIn("GET", "/weeks/why"),
+            signedIn("GET", "/weeks/paper/{kind}"),
+            with(Right.PLAN, "GET", "/weeks/wish"),
+            with(Right.PLAN, "POST", "/weeks/plan"),
+            with(Right.PLAN, "POST", "/weeks/change"),
+            with(Right.PLAN, "POST", "/weeks/undo"));
 
     private Routes() {}
 }

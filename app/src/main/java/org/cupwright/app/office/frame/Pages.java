@@ -13,7 +13,9 @@ import org.cupwright.app.session.Right;
  */
 record Pages(String key, String address, Optional<Right> right) {
     static final List<Pages> IN_ORDER = List.of(
-            everybodys("today", "/"), new Pages("people", "/people", Optional.of(Right.PEOPLE)));
+            everybodys("today", "/"),
+            everybodys("weeks", "/weeks"),
+            new Pages("people", "/people", Optional.of(Right.PEOPLE)));
 
     private static Pages everybodys(String key, String address) {
         return new Pages(key, address, Optional.empty());

@@ -36,7 +36,7 @@ public final class WorkController {
     }
 
     @PostMapping("/work/{id}/stop")
-    String stop(Visit visit, @PathVariable UUID id) {
+    public String stop(Visit visit, @PathVariable UUID id) {
         Piece piece = works.find(id, visit.who());
         piece.stop();
         return "redirect:" + WorkView.address(piece);

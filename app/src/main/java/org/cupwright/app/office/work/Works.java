@@ -83,6 +83,11 @@ public final class Works implements AutoCloseable {
         return piece;
     }
 
+    /** The same; empty where there is none, or none that the person may see. */
+    public synchronized Optional<Piece> known(UUID id, SignedIn person) {
+        return Optional.ofNullable(pieces.get(id)).filter(piece -> piece.isFor(person));
+    }
+
     /** How many pieces are done before this one is begun. */
     synchronized int before(Piece piece) {
         return Math.max(0, going().indexOf(piece));
