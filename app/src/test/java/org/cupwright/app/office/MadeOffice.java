@@ -22,7 +22,6 @@ import org.cupwright.app.desk.intake.ImportCourse;
 import org.cupwright.app.desk.intake.ImportRequest;
 import org.cupwright.app.desk.intake.ImportRequest.SurveyOptions;
 import org.cupwright.app.office.visit.OfficeHouse;
-import org.cupwright.app.office.visit.SignedIn;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.CourseChoice;
 import org.cupwright.app.session.Person;
@@ -73,19 +72,20 @@ public final class MadeOffice {
     }
 
     /** Somebody who is signed in; the same name is the same person. */
-    public static SignedIn person(String name, Role role) {
-        return new SignedIn(UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8)), name, role);
+    public static Person person(String name, Role role) {
+        UUID account = UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
+        return new Person(Optional.of(account), name, role);
     }
 
     /** What comes with a request of somebody. */
     public static Visit visit(DataFolder folder, Clock clock, String name, Role role, LocalDate date) {
         Session session = new Session(
                 folder,
-                new Person(name, role),
+                person(name, role),
                 new CourseChoice(Optional.of(COURSE)),
                 clock,
                 UUID::randomUUID,
                 new Speech(Door.PAGES, "en", UnitSystem.METRIC, 1));
-        return new Visit(person(name, role), session, TEXTS, TODAY, date, List.of(COURSE), "Made", "made");
+        return new Visit(session, TEXTS, TODAY, date, List.of(COURSE), "Made", "made");
     }
 }

@@ -10,7 +10,6 @@ import org.cupwright.app.texts.Texts;
 /**
  * One request for a page.
  *
- * @param who is signed in
  * @param session who asks, about which course
  * @param texts the words of the page
  * @param today today on the course
@@ -20,7 +19,6 @@ import org.cupwright.app.texts.Texts;
  * @param version of the program
  */
 public record Visit(
-        SignedIn who,
         Session session,
         Texts texts,
         LocalDate today,

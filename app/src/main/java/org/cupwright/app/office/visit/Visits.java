@@ -45,7 +45,6 @@ public record Visits(OfficeHouse house) {
                 UUID::randomUUID,
                 speech);
         return new Visit(
-                person,
                 session,
                 words(speech),
                 basis.today(),

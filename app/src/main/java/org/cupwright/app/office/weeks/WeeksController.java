@@ -57,7 +57,7 @@ public final class WeeksController {
         model.addAttribute("weeks", new WeeksView(visit, answer, wished).page());
         model.addAttribute(
                 "done",
-                work.flatMap(id -> works.known(id, visit.who()))
+                work.flatMap(id -> works.known(id, visit.session().person()))
                         .flatMap(Piece::answer)
                         .map(Paragraph::all)
                         .orElse(null));

@@ -6,14 +6,14 @@ import java.util.UUID;
 import org.cupwright.app.answers.Lines;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.Progress.Step;
-import org.cupwright.app.office.visit.SignedIn;
+import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Role;
 import org.cupwright.message.Problem;
 
 /** A piece of long work: whose, how far it has come, and what became of it. Safe to be looked at while it goes on. */
 public final class Piece {
     private final UUID id;
-    private final SignedIn whose;
+    private final Person whose;
     private final String title;
     private final Way way;
     private final Progress progress;
@@ -21,7 +21,7 @@ public final class Piece {
     private volatile boolean stopping;
     private volatile Optional<Outcome> outcome = Optional.empty();
 
-    Piece(UUID id, SignedIn whose, String title, Way way) {
+    Piece(UUID id, Person whose, String title, Way way) {
         this.id = id;
         this.whose = whose;
         this.title = title;
@@ -98,8 +98,9 @@ public final class Piece {
     }
 
     /** Only whoever began it may see it, and who answers for the greens. */
-    boolean isFor(SignedIn person) {
-        return whose.id().equals(person.id()) || person.role() == Role.SUPERINTENDENT;
+    boolean isFor(Person person) {
+        boolean begun = whose.id().isPresent() && whose.id().equals(person.id());
+        return begun || person.role() == Role.SUPERINTENDENT;
     }
 
     void stop() {

@@ -23,7 +23,7 @@ public final class WorkController {
     @GetMapping("/work/{id}")
     String work(
             Visit visit, @PathVariable UUID id, Model model, HttpServletRequest request, HttpServletResponse answer) {
-        Piece piece = works.find(id, visit.who());
+        Piece piece = works.find(id, visit.session().person());
         boolean part = request.getHeader("HX-Request") != null;
         if (piece.outcome().isPresent() && part) {
             answer.setHeader("HX-Redirect", piece.answer().isPresent() ? piece.next() : WorkView.address(piece));
@@ -37,7 +37,7 @@ public final class WorkController {
 
     @PostMapping("/work/{id}/stop")
     public String stop(Visit visit, @PathVariable UUID id) {
-        Piece piece = works.find(id, visit.who());
+        Piece piece = works.find(id, visit.session().person());
         piece.stop();
         return "redirect:" + WorkView.address(piece);
     }

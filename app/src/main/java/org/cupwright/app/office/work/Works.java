@@ -12,10 +12,10 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import org.cupwright.app.office.visit.OfficeHouse;
-import org.cupwright.app.office.visit.SignedIn;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.office.work.Piece.Outcome;
 import org.cupwright.app.office.work.Piece.Way;
+import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.message.Message;
@@ -61,7 +61,7 @@ public final class Works implements AutoCloseable {
             Count waiting = new Count(going);
             throw Problem.of(Message.of("problem.tooMuchWork", waiting), Message.of("try.tooMuchWork"));
         }
-        Piece piece = new Piece(visit.session().ids().get(), visit.who(), title, way);
+        Piece piece = new Piece(visit.session().ids().get(), visit.session().person(), title, way);
         pieces.put(piece.id(), piece);
         Session session = visit.session();
         one.execute(() -> piece.end(done(piece, session, work)));
@@ -73,7 +73,7 @@ public final class Works implements AutoCloseable {
      *
      * @throws Problem when there is none of that id, or it is somebody else's
      */
-    public synchronized Piece find(UUID id, SignedIn person) {
+    public synchronized Piece find(UUID id, Person person) {
         forgetOld();
         Piece piece = Optional.ofNullable(pieces.get(id))
                 .orElseThrow(() -> Problem.of(Message.of("problem.noSuchWork"), Message.of("try.noSuchWork")));
@@ -84,7 +84,7 @@ public final class Works implements AutoCloseable {
     }
 
     /** The same; empty where there is none, or none that the person may see. */
-    public synchronized Optional<Piece> known(UUID id, SignedIn person) {
+    public synchronized Optional<Piece> known(UUID id, Person person) {
         return Optional.ofNullable(pieces.get(id)).filter(piece -> piece.isFor(person));
     }
 
