@@ -11,6 +11,9 @@ public interface PlanStore {
     /** The newest version of a day's plan. */
     Optional<StoredPlan> find(String courseId, LocalDate day);
 
+    /** The version of a plan by its number, as {@link Versions.Part#PLAN} has it. */
+    Optional<StoredPlan> find(String courseId, long number);
+
     /** The newest version of each day's plan, both days included, in the order of the days. */
     List<StoredPlan> between(String courseId, LocalDate first, LocalDate last);
 

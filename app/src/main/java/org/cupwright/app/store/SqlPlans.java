@@ -19,6 +19,19 @@ record SqlPlans(Sql sql, Clock clock) implements PlanStore {
     }
 
     @Override
+    public Optional<StoredPlan> find(String courseId, long number) {
+        return sql
+                .checked(
+                        row -> Documents.read(row.getString("document"), StoredPlan.class),
+                        "plan_version",
+                        "WHERE course = ? AND id = ?",
+                        courseId,
+                        number)
+                .stream()
+                .findFirst();
+    }
+
+    @Override
     public List<StoredPlan> between(String courseId, LocalDate first, LocalDate last) {
         return sql.checked(
                 row -> Documents.read(row.getString("document"), StoredPlan.class),

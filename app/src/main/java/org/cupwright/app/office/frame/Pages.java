@@ -15,6 +15,7 @@ record Pages(String key, String address, Optional<Right> right) {
     static final List<Pages> IN_ORDER = List.of(
             everybodys("today", "/"),
             everybodys("green", "/green"),
+            everybodys("weeks", "/weeks"),
             everybodys("log", "/log"),
             new Pages("people", "/people", Optional.of(Right.PEOPLE)));
 
