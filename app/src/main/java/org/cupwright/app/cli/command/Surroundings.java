@@ -15,7 +15,7 @@ import org.cupwright.app.storage.DataFolder;
  * @param clock for today and for when something was recorded
  * @param home the folder of the default data folder
  * @param folders opens the data folder at a path
- * @param asked puts a question to whoever sits there, to be answered with yes or no; empty when nobody does
+ * @param asked puts a question to whoever sits there and answers what was typed; empty when nobody does
  */
 public record Surroundings(
         PrintStream out,
@@ -23,7 +23,7 @@ public record Surroundings(
         Clock clock,
         Path home,
         Function<Path, DataFolder> folders,
-        Function<String, Optional<Boolean>> asked) {
+        Function<String, Optional<String>> asked) {
     /** The same, where nothing that was written by others can do more to a terminal than be read. */
     public Surroundings withoutControls() {
         return new Surroundings(WithoutControls.of(out), WithoutControls.of(err), clock, home, folders, asked);
