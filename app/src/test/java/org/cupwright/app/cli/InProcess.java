@@ -22,7 +22,7 @@ public final class InProcess {
 
     private final Path data;
     private final Clock clock;
-    private Function<String, Optional<Boolean>> asked = question -> Optional.empty();
+    private Function<String, Optional<String>> asked = question -> Optional.empty();
 
     public InProcess(Path data) {
         this(data, CLOCK);
@@ -46,7 +46,13 @@ public final class InProcess {
 
     /** Somebody answers each question as it is put. */
     InProcess answering(Function<String, Optional<Boolean>> answer) {
-        asked = answer;
+        asked = question -> answer.apply(question).map(yes -> yes ? "yes" : "no");
+        return this;
+    }
+
+    /** Somebody types the same to every question. */
+    InProcess typing(String answer) {
+        asked = question -> Optional.of(answer);
         return this;
     }
 

@@ -148,6 +148,11 @@ public final class CupwrightCommand implements Runnable, AutoCloseable {
         return Optional.ofNullable(language).map(text -> text.toLowerCase(Locale.ROOT));
     }
 
+    /** The language asked for, or else the course's; empty as long as no command was begun. */
+    Optional<String> languageOfFailures() {
+        return language().or(() -> Optional.ofNullable(task).flatMap(Task::languageSet));
+    }
+
     Optional<UnitSystem> units() {
         return Optional.ofNullable(units);
     }

@@ -15,7 +15,7 @@ import org.cupwright.app.storage.DataFolder;
  * @param clock for today and for when something was recorded
  * @param home the folder of the default data folder
  * @param folders opens the data folder at a path
- * @param asked puts a question to whoever sits there, to be answered with yes or no; empty when nobody does
+ * @param asked puts a question to whoever sits there and answers what was typed; empty when nobody does
  * @param serving opens the pages
  */
 public record Surroundings(
@@ -24,7 +24,7 @@ public record Surroundings(
         Clock clock,
         Path home,
         Function<Path, DataFolder> folders,
-        Function<String, Optional<Boolean>> asked,
+        Function<String, Optional<String>> asked,
         Serving serving) {
     /** The same, where nothing that was written by others can do more to a terminal than be read. */
     public Surroundings withoutControls() {
@@ -43,7 +43,7 @@ public record Surroundings(
             Clock clock,
             Path home,
             Function<Path, DataFolder> folders,
-            Function<String, Optional<Boolean>> asked) {
+            Function<String, Optional<String>> asked) {
         this(out, err, clock, home, folders, asked, (request, opened, errors) -> {
             throw new IllegalStateException("no pages here");
         });

@@ -111,6 +111,21 @@ public final class Task implements AutoCloseable {
         }
     }
 
+    /** The language set for the course, in which failures are told too; empty where it cannot be told. */
+    Optional<String> languageSet() {
+        try {
+            Policy policy = basis == null ? folder.read(this::policyOfToday) : basis.policy();
+            return Optional.of(policy.get(DeskPolicy.LANGUAGE));
+        } catch (RuntimeException cannotTell) { // what has to be told is the failure before it
+            return Optional.empty();
+        }
+    }
+
+    private Policy policyOfToday(Stores stores) {
+        CourseChoice course = new CourseChoice(options.course());
+        return PolicyKeys.history(stores, course).at(CourseToday.of(stores, course, surroundings.clock()));
+    }
+
     /** The day asked for; empty where none was. */
     public Optional<LocalDate> date() {
         return options.date().map(asked -> basis().day());
@@ -181,10 +196,10 @@ public final class Task implements AutoCloseable {
         answer(() -> new Shapes(texts()).tree(said), words);
     }
 
-    /** Puts a question to whoever sits there; empty when nobody does. */
+    /** Whether whoever sits there says yes to a question; anything else is a no. Empty when nobody sits there. */
     public Optional<Boolean> ask(String question) {
         surroundings.out().flush();
-        return surroundings.asked().apply(question);
+        return surroundings.asked().apply(question).map(texts()::isYes);
     }
 
     /** What has to be known of what was read is told before it. */

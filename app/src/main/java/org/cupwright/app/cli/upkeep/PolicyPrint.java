@@ -86,8 +86,8 @@ final class PolicyPrint {
         return texts.say("mark." + EnumNames.lowerCamel(setting.sourceKind()));
     }
 
-    private static String withUnit(String value, Setting<?> setting) {
+    private String withUnit(String value, Setting<?> setting) {
         String shown = value.isEmpty() ? "–" : value;
-        return setting.unit().isEmpty() ? shown : shown + " " + setting.unit();
+        return setting.unit().isEmpty() ? shown : shown + " " + texts.say(setting.unitKey());
     }
 }

@@ -13,6 +13,7 @@ import org.cupwright.app.storage.Stores;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Message.Said;
+import org.cupwright.message.Message.Translated;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 import org.cupwright.policy.PolicyCatalogue;
@@ -116,6 +117,10 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
         return character == JOINER || character == NON_JOINER || !HIDDEN.contains((byte) Character.getType(character));
     }
 
+    private static Message.Argument unit(Setting<?> setting) {
+        return setting.unit().isEmpty() ? new Name("") : new Translated(setting.unitKey());
+    }
+
     private static Problem refused(Setting<?> setting, String text, Message accepts) {
         Message refused = Message.of("problem.settingValue", new Name(setting.key()), new Name(text));
         return Problem.of(
@@ -124,6 +129,6 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
                         .orElse(refused),
                 Message.of("where.setting", new Name(setting.key())),
                 text,
-                Message.of("try.settingValue", new Said(accepts), new Name(setting.unit())));
+                Message.of("try.settingValue", new Said(accepts), unit(setting)));
     }
 }
