@@ -126,6 +126,19 @@ class GroundOfGreenTest {
         assertThat(closed()).isEmpty();
     }
 
+    /** As from a program that leaves everything out. */
+    @Test
+    void nothingAtAllIsNoGround() {
+        GroundController.Marked nothing = new GroundController.Marked(null, null, null, null, null, null, null, null);
+        assertThatThrownBy(() -> new GroundController().ground(visit, "1", nothing, new RedirectAttributesModelMap()))
+                .isInstanceOf(Problem.class);
+        GroundController.Marked noUse =
+                new GroundController.Marked(null, null, null, null, "400,400 500,500 400,500", null, null, null);
+        assertThatThrownBy(() -> new GroundController().ground(visit, "1", noUse, new RedirectAttributesModelMap()))
+                .isInstanceOf(Problem.class);
+        assertThat(closed()).isEmpty();
+    }
+
     private List<GroundItem> closed() {
         return made.judged(visit, "1").green().ground().counting(GroundItem.Kind.OUT_OF_USE);
     }
