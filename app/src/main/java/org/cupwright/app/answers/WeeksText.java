@@ -59,6 +59,32 @@ public record WeeksText(Texts texts) {
         return lines.gap().wrapped("", texts.say(stays ? "weeks.signsStay" : "weeks.signs"));
     }
 
+    /** What somebody has to decide about in plans as they stand, and how even they are; without the table. */
+    public Lines standing(List<StoredPlan> plans, Policy policy) {
+        Lines lines = new Lines(texts);
+        decide(plans, lines);
+        changedAllTheSame(plans, policy, lines);
+        return lines.wrapped("", even(plans));
+    }
+
+    /** What only the search knows of the plans it has just made: how it ended, and why rules were set aside. */
+    public Lines found(PlanWeeks.Answer answer) {
+        List<StoredPlan> plans = answer.plans();
+        Lines lines = new Lines(texts)
+                .wrapped(
+                        "",
+                        texts.say(
+                                "weeks.title",
+                                answer.day().course().name(),
+                                texts.weekday(plans.get(0).date()),
+                                texts.day(plans.get(plans.size() - 1).date()),
+                                plans.size()));
+        if (answer.stopped()) {
+            lines.wrapped("", stopped(answer.found()));
+        }
+        return new ShortageText(texts).after(answer.found().shortages(), lines);
+    }
+
     private String stopped(PlanWeeks.Found found) {
         return found.ceiling()
                 .map(time -> texts.say("weeks.ceiling", time.toMillis() / 1000.0))

@@ -43,7 +43,16 @@ public final class Routes {
             with(Right.RECORD, "POST", "/log/add"),
             with(Right.RECORD, "POST", "/log/correct"),
             with(Right.RECORD, "POST", "/log/withdraw"),
-            with(Right.RECORD, "POST", "/log/seen"));
+            with(Right.RECORD, "POST", "/log/seen"),
+            signedIn("GET", "/work/{id}"),
+            with(Right.RECORD, "POST", "/work/{id}/stop"),
+            signedIn("GET", "/weeks"),
+            signedIn("GET", "/weeks/why"),
+            signedIn("GET", "/weeks/paper/{kind}"),
+            with(Right.PLAN, "GET", "/weeks/wish"),
+            with(Right.PLAN, "POST", "/weeks/plan"),
+            with(Right.PLAN, "POST", "/weeks/change"),
+            with(Right.PLAN, "POST", "/weeks/undo"));
 
     private Routes() {}
 }

@@ -36,12 +36,18 @@ public final class ProblemPages {
      * @param tryThis what to do about it
      */
     public record Told(String what, String where, String value, String tryThis) {
+        /** A problem that a person can mend. */
         public static Told of(Problem problem, Texts texts) {
             return new Told(
                     texts.say(problem.what()),
                     problem.where().stream().map(texts::say).collect(Collectors.joining(", ")),
                     texts.show(problem.value()),
                     texts.say(problem.tryThis()));
+        }
+
+        /** A failure of ours, under a name in the log. */
+        public static Told defect(String reference, Texts texts) {
+            return new Told(texts.say("problem.defect"), "", reference, texts.say("page.defect.try", reference));
         }
     }
 
@@ -54,8 +60,9 @@ public final class ProblemPages {
     private static HttpStatus status(Message what) {
         return switch (what.key()) {
             case "problem.notAllowed" -> HttpStatus.FORBIDDEN;
-            case "problem.planChanged", "problem.changedMeanwhile" -> HttpStatus.CONFLICT;
-            case "problem.noCourse", "problem.unknownCourse", "problem.unknownHole" -> HttpStatus.NOT_FOUND;
+            case "problem.planChanged", "problem.plansChanged", "problem.changedMeanwhile" -> HttpStatus.CONFLICT;
+            case "problem.noCourse", "problem.unknownCourse", "problem.unknownHole", "problem.noSuchWork" ->
+                HttpStatus.NOT_FOUND;
             default -> HttpStatus.UNPROCESSABLE_CONTENT;
         };
     }
@@ -76,8 +83,7 @@ public final class ProblemPages {
         }
         String reference = UUID.randomUUID().toString().substring(0, 8);
         LOG.log(System.Logger.Level.ERROR, "reference " + reference, failure);
-        Told told = new Told(texts.say("problem.defect"), "", reference, texts.say("page.defect.try", reference));
-        return page(request, told, HttpStatus.INTERNAL_SERVER_ERROR);
+        return page(request, Told.defect(reference, texts), HttpStatus.INTERNAL_SERVER_ERROR);
     }
 
     private ModelAndView page(HttpServletRequest request, Told told, HttpStatus status) {
