@@ -14,9 +14,9 @@ import org.cupwright.app.session.Right;
 record Pages(String key, String address, Optional<Right> right) {
     static final List<Pages> IN_ORDER = List.of(
             everybodys("today", "/"),
+            everybodys("weeks", "/weeks"),
             everybodys("green", "/green"),
             everybodys("log", "/log"),
-            everybodys("weeks", "/weeks"),
             new Pages("people", "/people", Optional.of(Right.PEOPLE)));
 
     private static Pages everybodys(String key, String address) {
