@@ -133,7 +133,8 @@ class SheetsIT {
     @EnumSource
     void paperHasRoomForEveryLanguage(PaperSize paper) throws IOException {
         for (String language : LanguageFiles.languages()) {
-            Texts own = Texts.find(language, Door.COMMANDS, UnitSystem.PACES, 0.914).orElseThrow();
+            Texts own =
+                    Texts.find(language, Door.COMMANDS, UnitSystem.PACES, 0.914).orElseThrow();
             byte[] sheet = new HoleLocationSheet(own).pdf(MadeDay.on(paper));
             byte[] card = new ChangersCard(own).pdf(MadeDay.on(paper));
             assertThat(List.of(pages(sheet), pages(card))).as(language).containsExactly(1, 2);

@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class LanguagesTest {
     /** Words that a language has in common with English. */
     private static final Map<String, Set<String>> SAME =
-            Map.of("es", Set.of("Green", "green", "greens", "publ", "verticut"));
+            Map.of("es", Set.of("Green", "green", "greens", "publ", "verticut", "C"));
 
     /** Units, ways on a map, and what is typed: the same in every language. */
     private static final Set<String> SIGNS = Set.of("mm", "ft", "m", "s", "d", "E", "N", "ID", "set");
@@ -74,9 +74,10 @@ class LanguagesTest {
     @ParameterizedTest
     @MethodSource("others")
     void hasTheSamePlaceholdersWithTheSameFormats(String language) {
-        pairs(language, (english, own) -> assertThat(placeholders(own))
-                .as("%s: %s", english, own)
-                .isEqualTo(placeholders(english)));
+        pairs(
+                language,
+                (english, own) ->
+                        assertThat(placeholders(own)).as("%s: %s", english, own).isEqualTo(placeholders(english)));
     }
 
     /** Numbers take every branch of a choice: none, one and more. */
@@ -85,8 +86,10 @@ class LanguagesTest {
     void everySentenceIsAPatternThatTakesItsArguments(String language) {
         for (String sentence : LanguageFiles.sentences(language)) {
             for (int number : new int[] {0, 1, 2}) {
-                Object[] arguments =
-                        Stream.generate(() -> number).limit(10).map(Object.class::cast).toArray();
+                Object[] arguments = Stream.generate(() -> number)
+                        .limit(10)
+                        .map(Object.class::cast)
+                        .toArray();
                 assertThat(new MessageFormat(sentence, Locale.forLanguageTag(language)).format(arguments))
                         .as(sentence)
                         .doesNotContain("{", "}", "choice,");
@@ -110,11 +113,11 @@ class LanguagesTest {
     @ParameterizedTest
     @MethodSource("others")
     void noCommonWordOfEnglishIsLeft(String language) {
-        assertThat(LanguageFiles.sentences(language)).allSatisfy(sentence -> assertThat(ENGLISH.matcher(sentence)
-                        .results()
-                        .map(MatchResult::group))
-                .as(sentence)
-                .isEmpty());
+        assertThat(LanguageFiles.sentences(language))
+                .allSatisfy(sentence -> assertThat(
+                                ENGLISH.matcher(sentence).results().map(MatchResult::group))
+                        .as(sentence)
+                        .isEmpty());
     }
 
     @ParameterizedTest

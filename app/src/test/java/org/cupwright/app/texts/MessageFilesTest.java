@@ -89,13 +89,11 @@ class MessageFilesTest {
     @Test
     void whatIsSaidAtEveryDoorSpeaksOfNoOptionsAndCommands() {
         assertThat(english.values())
-                .allSatisfy(sentence ->
-                        assertThat(sentence).doesNotContainPattern("(?i)\\b(options?|commands?)\\b"));
+                .allSatisfy(sentence -> assertThat(sentence).doesNotContainPattern("(?i)\\b(options?|commands?)\\b"));
         for (String language : LanguageFiles.languages()) {
             assertThat(LanguageFiles.lines(language, "").values())
-                    .allSatisfy(sentence -> assertThat(sentence)
-                            .doesNotContain(SUBCOMMANDS)
-                            .doesNotContain("--", "cupwright "));
+                    .allSatisfy(sentence ->
+                            assertThat(sentence).doesNotContain(SUBCOMMANDS).doesNotContain("--", "cupwright "));
         }
     }
 
