@@ -8,6 +8,7 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.green.Third;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Policy;
+import org.cupwright.policy.Setting;
 import org.cupwright.settingout.PacedPlace;
 
 /**
@@ -28,6 +29,12 @@ public record Flags(Texts texts, Policy policy) {
                             case MIDDLE -> PaperPolicy.FLAG_MIDDLE;
                             case BACK -> PaperPolicy.FLAG_BACK;
                         });
+        Setting<String> flag = switch (third) {
+            case FRONT -> PaperPolicy.FLAG_FRONT;
+            case MIDDLE -> PaperPolicy.FLAG_MIDDLE;
+            case BACK -> PaperPolicy.FLAG_BACK;
+        };
+        return new CourseText(texts, policy).of(flag);
     }
 
     public String named(Third third) {

@@ -18,6 +18,7 @@ import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.sheets.PaperText.Letter;
 import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.texts.Door;
+import org.cupwright.app.texts.LanguageFiles;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.holelocation.FastestSpeed.Quickened;
 import org.cupwright.settingout.PacedPlace;
@@ -125,6 +126,27 @@ class SheetsIT {
             assertThat(document.getNumberOfPages()).isEqualTo(1);
         }
         allClear(pdf, paper);
+    }
+
+    /** Words are longer in some languages. */
+    @ParameterizedTest
+    @EnumSource
+    void paperHasRoomForEveryLanguage(PaperSize paper) throws IOException {
+        for (String language : LanguageFiles.languages()) {
+            Texts own =
+                    Texts.find(language, Door.COMMANDS, UnitSystem.PACES, 0.914).orElseThrow();
+            byte[] sheet = new HoleLocationSheet(own).pdf(MadeDay.on(paper));
+            byte[] card = new ChangersCard(own).pdf(MadeDay.on(paper));
+            assertThat(List.of(pages(sheet), pages(card))).as(language).containsExactly(1, 2);
+            allClear(sheet, paper);
+            allClear(card, paper);
+        }
+    }
+
+    private static int pages(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        }
     }
 
     @ParameterizedTest

@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 
@@ -94,11 +93,13 @@ class MessageFilesTest {
 
     @Test
     void whatIsSaidAtEveryDoorSpeaksOfNoOptionsAndCommands() {
-        assertThat(english)
-                .allSatisfy((key, sentence) -> assertThat(sentence)
-                        .doesNotContain(SUBCOMMANDS)
-                        .doesNotContain("--", "cupwright ")
-                        .doesNotContainPattern("(?i)\\b(options?|commands?)\\b"));
+        assertThat(english.values())
+                .allSatisfy(sentence -> assertThat(sentence).doesNotContainPattern("(?i)\\b(options?|commands?)\\b"));
+        for (String language : LanguageFiles.languages()) {
+            assertThat(LanguageFiles.lines(language, "").values())
+                    .allSatisfy(sentence ->
+                            assertThat(sentence).doesNotContain(SUBCOMMANDS).doesNotContain("--", "cupwright "));
+        }
     }
 
     /** A wording of the command line only would leave the other doors without a sentence. */
@@ -124,8 +125,8 @@ class MessageFilesTest {
     }
 
     private List<String> everyPattern() {
-        return Stream.of(english, commands)
-                .flatMap(file -> file.values().stream())
+        return LanguageFiles.languages().stream()
+                .flatMap(language -> LanguageFiles.sentences(language).stream())
                 .toList();
     }
 

@@ -79,7 +79,7 @@ public final class CupwrightCommand implements Runnable, AutoCloseable {
             names = "--lang",
             paramLabel = "LANG",
             scope = ScopeType.INHERIT,
-            description = "Language, as en. Default: the setting desk.language.")
+            description = "Language, en or es. Default: the setting desk.language.")
     private String language;
 
     @Option(
