@@ -54,7 +54,9 @@ public record SpotMarks(
             data.append(data.isEmpty() ? "M" : "L").append(Svg.data(frame.x(at), frame.y(at)));
         }
         MapPoint end = way.get(way.size() - 1);
-        svg.group("way", MapStyle.stroke(MapStyle.INK, 2.6)).path(data.toString()).end();
+        svg.group("way", MapStyle.stroke(MapStyle.INK, 2.6))
+                .path(data.toString())
+                .end();
         svg.group("way-end", MapStyle.fill(MapStyle.INK))
                 .circle(frame.x(end), frame.y(end), 0.35 * EM)
                 .end();
@@ -85,7 +87,9 @@ public record SpotMarks(
 
     private static void reading(int number, double x, double y, Svg svg) {
         double reach = 0.95 * EM;
-        svg.group("reading-ground", MapStyle.fill(MapStyle.PAPER) + " stroke=\"" + MapStyle.INK + "\" stroke-width=\"2\"")
+        svg.group(
+                        "reading-ground",
+                        MapStyle.fill(MapStyle.PAPER) + " stroke=\"" + MapStyle.INK + "\" stroke-width=\"2\"")
                 .path("M", x, y - 1.3 * reach, "l", 1.1 * reach, 2 * reach, "h", -2.2 * reach, "Z")
                 .end();
         svg.group("reading", MapStyle.fill(MapStyle.INK))

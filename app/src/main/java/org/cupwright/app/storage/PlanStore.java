@@ -29,6 +29,12 @@ public interface PlanStore {
     /** The version of a day's plan before those that a change made; empty where it made none, or the first. */
     Optional<StoredPlan> before(String courseId, LocalDate day, PlanChange change);
 
+    /**
+     * The numbers of the newest versions of the days' plans, as {@link Versions.Part#PLAN} has them; days without a
+     * plan are missing.
+     */
+    Map<LocalDate, Long> numbers(String courseId, LocalDate first, LocalDate last);
+
     void add(StoredPlan plan);
 
     /**

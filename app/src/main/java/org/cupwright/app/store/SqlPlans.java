@@ -68,6 +68,18 @@ record SqlPlans(Sql sql, Clock clock) implements PlanStore {
     }
 
     @Override
+    public Map<LocalDate, Long> numbers(String courseId, LocalDate first, LocalDate last) {
+        Map<LocalDate, Long> numbers = new TreeMap<>();
+        sql.each(
+                row -> numbers.put(LocalDate.parse(row.getString(1)), row.getLong(2)),
+                "SELECT day, max(id) FROM plan_version WHERE course = ? AND day BETWEEN ? AND ? GROUP BY day",
+                courseId,
+                first.toString(),
+                last.toString());
+        return numbers;
+    }
+
+    @Override
     public Optional<StoredPlan> before(String courseId, LocalDate day, PlanChange change) {
         List<StoredPlan> newestFirst = sql.checked(
                 row -> Documents.read(row.getString("document"), StoredPlan.class),

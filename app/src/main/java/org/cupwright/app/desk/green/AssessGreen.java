@@ -12,8 +12,8 @@ import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.course.Hole;
-import org.cupwright.green.Ground;
 import org.cupwright.course.MapPoint;
+import org.cupwright.green.Ground;
 import org.cupwright.message.Problem;
 
 /** Judges a green for a day, and one position on it where one is asked about. */
@@ -41,8 +41,8 @@ public record AssessGreen(Session session) {
     /** @throws Problem when the position is not on the green */
     public Answer of(DayQuestion question, String holeId, Optional<Spot> spot) {
         GreensOfDay read = read(question, holeId);
-        Optional<MapPoint> asked = spot.map(
-                place -> SpotOnGreen.of(read.open().get(0).green().hole(), read.day().policy(), place));
+        Optional<MapPoint> asked = spot.map(place ->
+                SpotOnGreen.of(read.open().get(0).green().hole(), read.day().policy(), place));
         JudgedGreen one = judged(read);
         Ground ground = one.green().judgement().green().ground();
         Optional<SlopeError> slopeError = asked.flatMap(place -> SlopeError.at(ground, place));

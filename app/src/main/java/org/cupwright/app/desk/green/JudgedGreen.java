@@ -56,9 +56,10 @@ public record JudgedGreen(CourseDay day, GreenOnDay green, Judging judging) {
         boolean hasRoom = position.goodWithinMetres().orElse(0) >= room;
         return List.of(Verdict.PASS, Verdict.CAUTION).stream()
                 .takeWhile(wanted -> wanted.compareTo(own) < 0 || wanted == own && !hasRoom)
-                .flatMap(wanted -> SpotWithRoom.nearest(
-                        position.judgement().position(), wanted, green.judgement(), room, notSaved())
-                        .stream())
+                .flatMap(wanted ->
+                        SpotWithRoom.nearest(
+                                position.judgement().position(), wanted, green.judgement(), room, notSaved())
+                                .stream())
                 .findFirst()
                 .map(judging::at);
     }

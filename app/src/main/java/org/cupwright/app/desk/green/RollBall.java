@@ -58,12 +58,10 @@ public record RollBall(Session session) {
     public static Traced traced(JudgedGreen green, MapPoint from, Heading heading, double levelMetres) {
         Hole hole = green.hole();
         SpotOnGreen.onGreen(hole, from, "from");
-        Surface surface =
-                green.green().judgement().green().ground().surface().orElseThrow(() -> noSurvey(hole));
+        Surface surface = green.green().judgement().green().ground().surface().orElseThrow(() -> noSurvey(hole));
         BallRoller roller = new BallRoller(surface, green.day().fastest(), Edge.of(hole.green()));
         double launch = roller.launchForLevel(levelMetres);
-        return new Traced(
-                roller.roll(from, heading, launch), roller.path(from, heading, launch, PATH_STEP_METRES));
+        return new Traced(roller.roll(from, heading, launch), roller.path(from, heading, launch, PATH_STEP_METRES));
     }
 
     private static Problem noSurvey(Hole hole) {

@@ -2,6 +2,7 @@ package org.cupwright.app.desk.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,18 +30,24 @@ public record SeenPlans(Map<LocalDate, Long> numbers) {
         numbers = new TreeMap<>(numbers);
     }
 
-    /** The plans of these days as they are now. */
-    static SeenPlans of(Stores stores, Course course, List<LocalDate> days) {
+    /** The plans of so many days from the first on as they are now. */
+    static SeenPlans of(Stores stores, Course course, LocalDate first, int days) {
+        Map<LocalDate, Long> now = stores.plans().numbers(course.id(), first, first.plusDays(days - 1L));
         Map<LocalDate, Long> numbers = new TreeMap<>();
-        days.forEach(day -> numbers.put(day, number(stores, course, day)));
+        first.datesUntil(first.plusDays(days)).forEach(day -> numbers.put(day, now.getOrDefault(day, 0L)));
         return new SeenPlans(numbers);
     }
 
     /** @throws Problem where some of the days have other plans by now: with which, and by whom */
     void refuseIfOthers(Stores stores, Course course) {
+        if (numbers.isEmpty()) {
+            return;
+        }
+        Map<LocalDate, Long> now = stores.plans()
+                .numbers(course.id(), Collections.min(numbers.keySet()), Collections.max(numbers.keySet()));
         List<Message> others = new ArrayList<>();
         numbers.forEach((day, seen) -> {
-            if (seen != number(stores, course, day)) {
+            if (!seen.equals(now.getOrDefault(day, 0L))) {
                 others.add(told(stores, course, day, seen));
             }
         });
@@ -57,9 +64,5 @@ public record SeenPlans(Map<LocalDate, Long> numbers) {
         }
         boolean published = now.get().state() == State.PUBLISHED && before.get().state() == State.DRAFT;
         return published ? Message.of("since.published", new Day(day)) : PlansMeanwhile.told(before.get(), now.get());
-    }
-
-    private static long number(Stores stores, Course course, LocalDate day) {
-        return stores.versions(course.id(), day).of(Part.PLAN);
     }
 }

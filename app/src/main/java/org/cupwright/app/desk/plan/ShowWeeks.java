@@ -7,7 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.session.Session;
@@ -78,17 +78,22 @@ public record ShowWeeks(Session session) {
                 ? List.of()
                 : first.date()
                         .datesUntil(plans.get(plans.size() - 1).date().plusDays(1))
-                        .map(date -> new OfDay(date, PlanChoice.find(stores, first.course(), date)))
+                        .map(date -> new OfDay(date, plan(stores, first, date, plans)))
                         .toList();
-        List<LocalDate> all = IntStream.range(0, PlanWeeks.MOST_DAYS)
-                .mapToObj(day -> first.date().plusDays(day))
-                .toList();
         return new Answer(
                 first,
                 days,
-                SeenPlans.of(stores, first.course(), all),
+                SeenPlans.of(stores, first.course(), first.date(), PlanWeeks.MOST_DAYS),
                 plans.stream().flatMap(plan -> plan.change().stream()).max(Comparator.comparing(PlanChange::at)),
                 since(stores, first, end, plans));
+    }
+
+    /** What is to come cannot be done yet: of that nobody need ask the logbook. */
+    private Optional<StoredPlan> plan(Stores stores, CourseDay first, LocalDate date, List<StoredPlan> plans) {
+        boolean toCome = date.isAfter(CourseToday.of(first.course(), session.clock()));
+        return toCome
+                ? plans.stream().filter(plan -> plan.date().equals(date)).findFirst()
+                : PlanChoice.find(stores, first.course(), date);
     }
 
     private static Since since(Stores stores, CourseDay first, LocalDate end, List<StoredPlan> plans) {

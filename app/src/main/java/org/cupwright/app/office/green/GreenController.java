@@ -1,8 +1,8 @@
 package org.cupwright.app.office.green;
 
+import jakarta.servlet.http.HttpServletResponse;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import jakarta.servlet.http.HttpServletResponse;
 import org.cupwright.app.desk.green.AssessGreen;
 import org.cupwright.app.desk.green.JudgedGreen;
 import org.cupwright.app.desk.plan.ShowHole;
@@ -27,7 +27,9 @@ public final class GreenController {
         if (visit.courses().isEmpty()) {
             return "no-course";
         }
-        on.addAttribute("hole", visit.session().read(visit.session()::course).holes().get(0).id());
+        on.addAttribute(
+                "hole",
+                visit.session().read(visit.session()::course).holes().get(0).id());
         on.addAttribute("date", visit.date().toString());
         return "redirect:/green/{hole}";
     }
@@ -45,8 +47,7 @@ public final class GreenController {
     }
 
     @GetMapping("/green/{hole}/spot")
-    String spot(
-            Visit visit, @PathVariable String hole, AskedOfGreen asked, Model model, HttpServletResponse response) {
+    String spot(Visit visit, @PathVariable String hole, AskedOfGreen asked, Model model, HttpServletResponse response) {
         ShowHole.Answer stands = new ShowHole(visit.session()).of(visit.question(), hole);
         JudgedGreen green = new AssessGreen(visit.session()).judged(stands.question(), hole);
         SpotView.Part part = new SpotView(visit, stands, green, asked, GreenMap.groundFrame(stands.hole())).part();

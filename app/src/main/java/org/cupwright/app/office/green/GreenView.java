@@ -16,11 +16,11 @@ import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.MapFrame;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.storage.StoredPlan.State;
-import org.cupwright.policy.EnumNames;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlacePolicy;
+import org.cupwright.policy.EnumNames;
 
 /** A green in the words and the order of its page. */
 record GreenView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
@@ -72,8 +72,11 @@ record GreenView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
                 hole.id(),
                 texts.say("map.title", hole.id()),
                 texts.day(visit.date()) + " · "
-                        + new DayText(texts).whence(green.day().speed(), green.day().rain()),
-                stands.spot().map(point -> told.map(ToldPosition::where).orElseGet(() -> positions().coordinates(point))),
+                        + new DayText(texts)
+                                .whence(green.day().speed(), green.day().rain()),
+                stands.spot()
+                        .map(point -> told.map(ToldPosition::where)
+                                .orElseGet(() -> positions().coordinates(point))),
                 standing(),
                 told.map(ToldPosition::summary),
                 told.map(ToldPosition::verdict).orElse(""),

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -56,8 +57,17 @@ public final class GroundController {
             String at,
             String within,
             Boolean sure) {
+        Marked {
+            use = Objects.requireNonNullElse(use, "");
+            reason = Objects.requireNonNullElse(reason, "");
+            from = Objects.requireNonNullElse(from, "");
+            until = Objects.requireNonNullElse(until, "");
+            corners = Objects.requireNonNullElse(corners, "");
+            at = Objects.requireNonNullElse(at, "");
+        }
+
         boolean drawn() {
-            return corners != null && !corners.isBlank();
+            return !corners.isBlank();
         }
     }
 
@@ -95,7 +105,7 @@ public final class GroundController {
         parts.put("use", marked.use());
         parts.put("reason", marked.reason());
         parts.put("from", marked.from());
-        if (marked.until() != null && !marked.until().isBlank() && !FREE.equals(marked.use())) {
+        if (!marked.until().isBlank() && !FREE.equals(marked.use())) {
             parts.put("until", marked.until());
         }
         if (marked.drawn()) {
@@ -144,7 +154,7 @@ public final class GroundController {
     private static String back(Visit visit, String hole, String at, RedirectAttributes on) {
         on.addAttribute("hole", hole);
         on.addAttribute("date", visit.date().toString());
-        if (at != null && !at.isBlank()) {
+        if (!at.isBlank()) {
             on.addAttribute("at", at);
         }
         return "redirect:/green/{hole}";

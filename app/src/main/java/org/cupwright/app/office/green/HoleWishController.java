@@ -64,8 +64,7 @@ public final class HoleWishController {
     }
 
     private static String wanted(Visit visit, HoleWish wish, String at, long seen, RedirectAttributes on) {
-        new PlanDay(visit.session(), visit.version())
-                .plan(visit.question(), wish, seen, SEED, Progress.unheard());
+        new PlanDay(visit.session(), visit.version()).plan(visit.question(), wish, seen, SEED, Progress.unheard());
         on.addAttribute("hole", wish.hole());
         on.addAttribute("date", visit.date().toString());
         if (!at.isEmpty()) {

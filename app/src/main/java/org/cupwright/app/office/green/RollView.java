@@ -95,14 +95,16 @@ record RollView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
 
     private String where(MapPoint stop, double pace) {
         GreenPlaces places = new GreenPlaces(stands.course(), green.day().policy());
-        return new PositionText(visit.texts(), pace).of(places.find(stands.hole().id(), stop), stop);
+        return new PositionText(visit.texts(), pace)
+                .of(places.find(stands.hole().id(), stop), stop);
     }
 
     private Heading towardsHole(MapPoint start) {
         return stands.spot()
                 .filter(hole -> !hole.equals(start))
                 .map(hole -> Heading.ofStep(hole.east() - start.east(), hole.north() - start.north()))
-                .orElseThrow(() -> Problem.of("green.rollAtHole", "roll", "", new Name(stands.hole().id())));
+                .orElseThrow(() -> Problem.of(
+                        "green.rollAtHole", "roll", "", new Name(stands.hole().id())));
     }
 
     private Heading heading(String way) {

@@ -63,7 +63,8 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
         /** What somebody hears who does not see the page. */
         public String heard() {
             return problem.map(Told::what)
-                    .orElseGet(() -> asked.map(one -> one.told().where() + ": " + one.told().summary())
+                    .orElseGet(() -> asked.map(one ->
+                                    one.told().where() + ": " + one.told().summary())
                             .orElse(""));
         }
     }
@@ -87,7 +88,10 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
         Optional<JudgedPosition> held = Optional.empty();
         Optional<RollView.Rolled> rolled = Optional.empty();
         try {
-            asked = wanted.spot(stands.hole()).map(green::point).or(this::todays).map(green::at);
+            asked = wanted.spot(stands.hole())
+                    .map(green::point)
+                    .or(this::todays)
+                    .map(green::at);
             held = wanted.held().map(green::point).map(green::at);
             rolled = new RollView(visit, stands, green, wanted).rolled(asked.map(SpotView::point));
         } catch (Problem wrong) {

@@ -33,12 +33,19 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
      * @param why the plan's reasons for the spot, if it is the plan's, and what stands against it
      */
     record Wishes(
-            boolean may, long seen, List<String> said, boolean published, boolean done, boolean here, String set,
+            boolean may,
+            long seen,
+            List<String> said,
+            boolean published,
+            boolean done,
+            boolean here,
+            String set,
             List<String> why) {}
 
     Wishes wishes(Optional<MapPoint> at) {
         Texts texts = visit.texts();
-        boolean planned = visit.may(Right.PLAN) && !stands.course().isPractice(stands.hole().id());
+        boolean planned = visit.may(Right.PLAN)
+                && !stands.course().isPractice(stands.hole().id());
         Optional<State> state = stands.plan().map(StoredPlan::state);
         boolean open = state.filter(known -> known != State.DRAFT).isEmpty();
         boolean there = at.isPresent() && stands.spot().equals(at);
@@ -61,7 +68,10 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
         Stream<Message> against = stands.plan().stream()
                 .flatMap(plan -> plan.findings().stream())
                 .filter(finding -> finding.arguments().stream().findFirst().equals(Optional.of(new Name(hole))));
-        return Stream.concat(against, reasons).map(visit.texts()::say).distinct().toList();
+        return Stream.concat(against, reasons)
+                .map(visit.texts()::say)
+                .distinct()
+                .toList();
     }
 
     private Stream<String> said(Asked asked) {
@@ -72,8 +82,8 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
         String hole = stands.hole().id();
         return Stream.concat(
                 asked.at().stream()
-                        .map(at -> texts.say(
-                                "green.wish.here", positions.of(places.find(hole, at), at), asked.person())),
+                        .map(at ->
+                                texts.say("green.wish.here", positions.of(places.find(hole, at), at), asked.person())),
                 asked.notHere().stream()
                         .map(off -> texts.say(
                                 "green.wish.notHere",

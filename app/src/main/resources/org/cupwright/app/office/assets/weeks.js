@@ -122,7 +122,7 @@
   });
   chosen.addEventListener("keydown", event => { if (event.key === "Escape") back(); });
   chosen.addEventListener("click", event => {
-    if (event.target.closest(".close")) {
+    if (event.target.closest(".shut")) {
       event.preventDefault();
       back();
     }

@@ -53,7 +53,10 @@ class ClickedSpotTest {
             double right = step[0] * Math.cos(play) - step[1] * Math.sin(play);
             double x = corner[0] + right * unitsPerMetre;
             double y = corner[1] - ahead * unitsPerMetre;
-            String at = made.part(visit, "1", MadeGreen.clicked(x, y)).asked().orElseThrow().at();
+            String at = made.part(visit, "1", MadeGreen.clicked(x, y))
+                    .asked()
+                    .orElseThrow()
+                    .at();
             List<Double> judged = numbers(at);
             assertThat(judged.get(0)).isCloseTo(MadeGreen.EAST + step[0], within(0.02));
             assertThat(judged.get(1)).isCloseTo(MadeGreen.NORTH + step[1], within(0.02));
@@ -89,13 +92,15 @@ class ClickedSpotTest {
     }
 
     private static double bar(String map) {
-        Matcher bar = Pattern.compile("d=\"M([0-9.]+) [0-9.]+v[0-9.]+H([0-9.]+)v").matcher(group(map, "scale"));
+        Matcher bar =
+                Pattern.compile("d=\"M([0-9.]+) [0-9.]+v[0-9.]+H([0-9.]+)v").matcher(group(map, "scale"));
         assertThat(bar.find()).isTrue();
         return Double.parseDouble(bar.group(2)) - Double.parseDouble(bar.group(1));
     }
 
     private static String group(String map, String name) {
-        Matcher group = Pattern.compile("<g class=\"" + name + "\" [^>]*>(.*?)</g>").matcher(map);
+        Matcher group =
+                Pattern.compile("<g class=\"" + name + "\" [^>]*>(.*?)</g>").matcher(map);
         assertThat(group.find()).as(name).isTrue();
         return group.group(1);
     }

@@ -7,11 +7,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.office.access.Route;
 import org.cupwright.app.office.access.Routes;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Role;
-import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.course.MapPoint;
 import org.cupwright.message.Problem;
 import org.junit.jupiter.api.AfterEach;
@@ -58,7 +58,9 @@ class GreenPageTest {
     void namesSpotsToBeginWithWhereNothingIsPlannedOrAsked() {
         SpotView.Part part = made.part(visit, "1", AskedOfGreen.NOTHING);
         assertThat(part.asked()).isEmpty();
-        assertThat(part.begin()).isNotEmpty().allMatch(one -> one.told().verdict().equals("pass"));
+        assertThat(part.begin())
+                .isNotEmpty()
+                .allMatch(one -> one.told().verdict().equals("pass"));
     }
 
     @Test
@@ -120,7 +122,8 @@ class GreenPageTest {
         assertThat(page.spot()).contains(part.asked().orElseThrow().told().where());
         assertThat(page.standing()).isEqualTo("planned, draft");
         assertThat(part.wishes().here()).isFalse();
-        assertThat(part.wishes().said()).containsExactly("Ash asked for " + page.spot().get() + ".");
+        assertThat(part.wishes().said())
+                .containsExactly("Ash asked for " + page.spot().get() + ".");
         assertThat(part.wishes().why()).anyMatch(why -> why.contains("Ash"));
     }
 
@@ -141,7 +144,8 @@ class GreenPageTest {
         set(visit, SPOT, 0);
         HoleWishController wishes = new HoleWishController();
         wishes.keepOff(visit, "1", AskedOfGreen.at(SPOT), "3", seen(), new RedirectAttributesModelMap());
-        assertThat(made.stands(visit, "1").spot().orElseThrow().distanceMetres(SPOT)).isGreaterThan(3 * 0.914);
+        assertThat(made.stands(visit, "1").spot().orElseThrow().distanceMetres(SPOT))
+                .isGreaterThan(3 * 0.914);
         assertThat(made.part(visit, "1", AskedOfGreen.NOTHING).wishes().said())
                 .singleElement()
                 .asString()
@@ -153,7 +157,8 @@ class GreenPageTest {
     @Test
     void aPublishedPlanStandsAndThePageSaysHowToWithdrawIt() {
         set(visit, SPOT, 0);
-        new PublishPlan(visit.session()).take(PublishPlan.Step.PUBLISH, visit.question().date(), true);
+        new PublishPlan(visit.session())
+                .take(PublishPlan.Step.PUBLISH, visit.question().date(), true);
         WishView.Wishes wishes = made.part(visit, "1", MadeGreen.at(OTHER)).wishes();
         assertThat(wishes.published()).isTrue();
         assertThat(wishes.may()).isFalse();
@@ -171,7 +176,9 @@ class GreenPageTest {
                     .isInstanceOfSatisfying(
                             Problem.class, one -> assertThat(one.what().key()).isEqualTo("problem.notAllowed"));
         }
-        assertThat(made.part(made.visit(Role.OFFICIAL), "1", MadeGreen.at(SPOT)).wishes().may())
+        assertThat(made.part(made.visit(Role.OFFICIAL), "1", MadeGreen.at(SPOT))
+                        .wishes()
+                        .may())
                 .isTrue();
     }
 
@@ -189,7 +196,8 @@ class GreenPageTest {
 
     private static Set<Role> roles(String method, String pattern) {
         return Routes.ALL.stream()
-                .filter(route -> route.method().equals(method) && route.pattern().equals(pattern))
+                .filter(route ->
+                        route.method().equals(method) && route.pattern().equals(pattern))
                 .map(Route::roles)
                 .flatMap(Set::stream)
                 .collect(Collectors.toSet());

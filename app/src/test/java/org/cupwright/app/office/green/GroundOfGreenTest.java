@@ -65,8 +65,10 @@ class GroundOfGreenTest {
     void aBallIsRolledTowardsTheHole() {
         MapPoint hole = new MapPoint(MadeGreen.EAST + 12, MadeGreen.NORTH + 20);
         new HoleWishController().set(visit, "1", AskedOfGreen.at(hole), 0, new RedirectAttributesModelMap());
-        List<MapPoint> path =
-                made.part(visit, "1", rolling("hole", "6")).rolled().orElseThrow().path();
+        List<MapPoint> path = made.part(visit, "1", rolling("hole", "6"))
+                .rolled()
+                .orElseThrow()
+                .path();
         MapPoint next = path.get(1);
         assertThat(next.north()).isGreaterThan(SPOT.north() + 0.05);
         assertThat(next.east()).isCloseTo(SPOT.east(), within(0.02));
@@ -89,7 +91,8 @@ class GroundOfGreenTest {
     @Test
     void groundIsClosedAboutASpotAndFreedAgain() {
         mark("closed", "2026-06-22", "", "2");
-        SpotView.Judged asked = made.part(visit, "1", MadeGreen.at(SPOT)).asked().orElseThrow();
+        SpotView.Judged asked =
+                made.part(visit, "1", MadeGreen.at(SPOT)).asked().orElseThrow();
         assertThat(asked.rules().get(0).says()).isEqualTo("On or beside ground out of use.");
         GroundItem closed = closed().get(0);
         assertThat(closed.until()).contains(LocalDate.of(2026, 6, 22));
@@ -103,9 +106,7 @@ class GroundOfGreenTest {
     void groundIsClosedByItsCornersOnThePicture() {
         MapFrame frame = GreenMap.groundFrame(made.stands(visit, "1").hole());
         MapPoint[] corners = {
-            SPOT,
-            new MapPoint(SPOT.east() + 8, SPOT.north()),
-            new MapPoint(SPOT.east(), SPOT.north() + 6)
+            SPOT, new MapPoint(SPOT.east() + 8, SPOT.north()), new MapPoint(SPOT.east(), SPOT.north() + 6)
         };
         StringBuilder drawn = new StringBuilder();
         for (MapPoint corner : corners) {
@@ -125,6 +126,19 @@ class GroundOfGreenTest {
         assertThat(closed()).isEmpty();
     }
 
+    /** As from a program that leaves everything out. */
+    @Test
+    void nothingAtAllIsNoGround() {
+        GroundController.Marked nothing = new GroundController.Marked(null, null, null, null, null, null, null, null);
+        assertThatThrownBy(() -> new GroundController().ground(visit, "1", nothing, new RedirectAttributesModelMap()))
+                .isInstanceOf(Problem.class);
+        GroundController.Marked noUse =
+                new GroundController.Marked(null, null, null, null, "400,400 500,500 400,500", null, null, null);
+        assertThatThrownBy(() -> new GroundController().ground(visit, "1", noUse, new RedirectAttributesModelMap()))
+                .isInstanceOf(Problem.class);
+        assertThat(closed()).isEmpty();
+    }
+
     private List<GroundItem> closed() {
         return made.judged(visit, "1").green().ground().counting(GroundItem.Kind.OUT_OF_USE);
     }
@@ -138,19 +152,16 @@ class GroundOfGreenTest {
     /** On a green of which only the outline is known, a reading is all there is. */
     @Test
     void aReadingOfTheLevelCountsAtOnce() {
-        assertThat(made.part(visit, "2", MadeGreen.at(SPOT)).asked().orElseThrow().told().restsOn())
+        assertThat(made.part(visit, "2", MadeGreen.at(SPOT))
+                        .asked()
+                        .orElseThrow()
+                        .told()
+                        .restsOn())
                 .isEqualTo("outline only, slope not checked");
         new GroundController()
-                .level(
-                        visit,
-                        "2",
-                        AskedOfGreen.at(SPOT),
-                        "1,2",
-                        "-0.5",
-                        null,
-                        null,
-                        new RedirectAttributesModelMap());
-        SpotView.Judged asked = made.part(visit, "2", MadeGreen.at(SPOT)).asked().orElseThrow();
+                .level(visit, "2", AskedOfGreen.at(SPOT), "1,2", "-0.5", null, null, new RedirectAttributesModelMap());
+        SpotView.Judged asked =
+                made.part(visit, "2", MadeGreen.at(SPOT)).asked().orElseThrow();
         assertThat(asked.told().restsOn()).isEqualTo("level spots");
         assertThat(asked.told().rules().get(0).says()).startsWith("Slope 1.3 %");
     }

@@ -35,7 +35,6 @@ import org.cupwright.app.storage.Writes;
 import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.units.UnitSystem;
 import org.cupwright.course.Course;
 import org.cupwright.course.CourseFrame;
 import org.cupwright.course.Hole;
@@ -48,6 +47,7 @@ import org.cupwright.green.SurveyPoints;
 import org.cupwright.testing.Shapes;
 import org.cupwright.units.Heading;
 import org.cupwright.units.Paces;
+import org.cupwright.units.UnitSystem;
 
 /**
  * A folder with an invented course of two greens with five corners, which look the same from no two sides: the first

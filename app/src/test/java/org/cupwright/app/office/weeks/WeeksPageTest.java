@@ -145,10 +145,11 @@ class WeeksPageTest {
     /** The words for a listener say the same as the letters for an eye. */
     @Test
     void aCellSaysItsThirdInALetterAndInWords() {
+        CellView cells = new CellView(ida(), new ShowWeeks(ida().session()).of(ida().question()));
         for (WeeksView.Row row : page(ida()).parts().get(0).rows()) {
             for (int day = 0; day < DAYS; day++) {
                 WeeksCells.Cell cell = row.cells().get(day);
-                String where = spot(TODAY.plusDays(day), row.hole());
+                String where = cells.of(cell.value()).orElseThrow().where();
                 String third = List.of("front", "middle", "back").stream()
                         .filter(where::startsWith)
                         .findFirst()
