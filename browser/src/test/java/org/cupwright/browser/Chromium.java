@@ -14,8 +14,8 @@ import java.util.stream.Stream;
 
 /** Debian's own browser; nothing is fetched for it. A missing browser fails the tests, and says what to install. */
 final class Chromium implements AutoCloseable {
-    private static final List<Path> PLACES =
-            List.of(Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"), Path.of("/usr/bin/google-chrome"));
+    private static final List<Path> PLACES = List.of(
+            Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"), Path.of("/usr/bin/google-chrome"));
 
     /** A busy machine is no reason to fail. */
     private static final int PATIENCE_MILLISECONDS = 240_000;
@@ -24,7 +24,8 @@ final class Chromium implements AutoCloseable {
     private final Browser browser;
 
     Chromium() {
-        Path program = Stream.concat(Stream.ofNullable(System.getenv("CHROMIUM")).map(Path::of), PLACES.stream())
+        Path program = Stream.concat(
+                        Stream.ofNullable(System.getenv("CHROMIUM")).map(Path::of), PLACES.stream())
                 .filter(Files::isExecutable)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException(
@@ -32,7 +33,8 @@ final class Chromium implements AutoCloseable {
         playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLISECONDS);
-        browser = playwright.chromium()
+        browser = playwright
+                .chromium()
                 .launch(new LaunchOptions()
                         .setExecutablePath(program)
                         .setArgs(List.of(

@@ -41,7 +41,8 @@ final class RunningOffice implements AutoCloseable {
         command.addAll(List.of(options));
         try {
             Process process = new ProcessBuilder(command)
-                    .redirectError(data.resolveSibling(data.getFileName() + ".err").toFile())
+                    .redirectError(
+                            data.resolveSibling(data.getFileName() + ".err").toFile())
                     .start();
             return new RunningOffice(process, firstDocument(process));
         } catch (IOException failed) {

@@ -28,8 +28,7 @@ class PageWordsTest {
     private static final Pattern SPOKEN =
             Pattern.compile("(?<![:\\w-])(?:title|alt|placeholder|aria-label)=\"([^\"]*[A-Za-z]{3}[^\"]*)\"");
     /** The languages' own names, which are the same in every language. */
-    private static final Set<String> SAME_EVERYWHERE =
-            Set.of("English", "Español");
+    private static final Set<String> SAME_EVERYWHERE = Set.of("English", "Español");
 
     static Stream<Path> pages() throws IOException {
         try (Stream<Path> all = Files.list(PAGES)) {

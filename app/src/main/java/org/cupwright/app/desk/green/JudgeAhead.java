@@ -9,8 +9,8 @@ import org.cupwright.app.session.Session;
 public record JudgeAhead(Session session) {
     /** @throws org.cupwright.message.Problem when there is nothing to judge, or the work is to stop */
     public void day(DayQuestion question, Progress progress) {
-        GreensOfDay greens = session.read(
-                stores -> GreensOfDay.read(stores, CourseDay.of(stores, question, session), question));
+        GreensOfDay greens =
+                session.read(stores -> GreensOfDay.read(stores, CourseDay.of(stores, question, session), question));
         greens.judge(session.folder().cache(), progress);
     }
 }

@@ -86,7 +86,8 @@ public final class GreensAhead implements SmartLifecycle {
         LocalDate today = session.read(stores -> CourseToday.of(session.course(stores), session.clock()));
         for (LocalDate day : List.of(today, today.plusDays(1))) {
             DayQuestion question = DayQuestion.of(day);
-            boolean planned = new ShowDay(session).of(question, progress).paper().isPresent();
+            boolean planned =
+                    new ShowDay(session).of(question, progress).paper().isPresent();
             if (!planned) {
                 new JudgeAhead(session).day(question, progress);
             }

@@ -18,12 +18,11 @@ public final class RefusalPage implements ErrorController {
     ModelAndView refused(HttpServletRequest request) {
         HttpStatus status = status(request);
         Texts texts = Visits.words(request);
-        String key =
-                switch (status) {
-                    case FORBIDDEN -> "page.refused";
-                    case CONTENT_TOO_LARGE -> "page.tooLarge";
-                    default -> status.is4xxClientError() ? "page.wrong" : "problem.defect";
-                };
+        String key = switch (status) {
+            case FORBIDDEN -> "page.refused";
+            case CONTENT_TOO_LARGE -> "page.tooLarge";
+            default -> status.is4xxClientError() ? "page.wrong" : "problem.defect";
+        };
         String tryThis = status.is4xxClientError() ? key + ".try" : "try.defect";
         ModelAndView page = new ModelAndView("problem", status);
         page.addObject("told", new Told(texts.say(key), "", "", texts.say(tryThis)));

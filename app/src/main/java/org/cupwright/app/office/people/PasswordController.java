@@ -34,14 +34,19 @@ public final class PasswordController {
         model.addAttribute(
                 "problem", problem.map(found -> visit.texts().say(found.what())).orElse(""));
         model.addAttribute(
-                "tryThis", problem.map(found -> visit.texts().say(found.tryThis())).orElse(""));
+                "tryThis",
+                problem.map(found -> visit.texts().say(found.tryThis())).orElse(""));
         return "password";
     }
 
     /** The account is another afterwards: whoever was signed in with it signs in anew, here and elsewhere. */
     @PostMapping("/password")
     String change(
-            Visit visit, Model model, HttpServletRequest request, @RequestParam String old, @RequestParam String fresh) {
+            Visit visit,
+            Model model,
+            HttpServletRequest request,
+            @RequestParam String old,
+            @RequestParam String fresh) {
         try {
             new ChangePassword(visit.session(), passwords, slowDown).change(old, fresh, request.getRemoteAddr());
             return "redirect:/";

@@ -34,7 +34,12 @@ record PeopleView(Visit visit) {
      * @param done what was done in the last days, the newest first
      */
     record People(
-            String code, List<String> codeSays, List<One> active, List<String> others, List<Choice> roles, List<String> done) {}
+            String code,
+            List<String> codeSays,
+            List<One> active,
+            List<String> others,
+            List<Choice> roles,
+            List<String> done) {}
 
     /** Somebody with an account. */
     record One(String name, String role, String says) {}
@@ -44,8 +49,8 @@ record PeopleView(Visit visit) {
 
     People of(Optional<NewCode> made) {
         Texts texts = visit.texts();
-        ListAudit.Trail trail = new ListAudit(visit.session())
-                .between(Optional.of(today().minusDays(DAYS)), Optional.empty());
+        ListAudit.Trail trail =
+                new ListAudit(visit.session()).between(Optional.of(today().minusDays(DAYS)), Optional.empty());
         Everybody all = new ListPeople(visit.session()).all();
         ZoneId zone = trail.zone();
         List<String> done = new java.util.ArrayList<>(new AuditText(texts).said(trail));
@@ -70,10 +75,7 @@ record PeopleView(Visit visit) {
     }
 
     private One one(Account account, ZoneId zone) {
-        return new One(
-                account.name(),
-                account.role().name(),
-                new PeopleText(visit.texts(), zone).row(account));
+        return new One(account.name(), account.role().name(), new PeopleText(visit.texts(), zone).row(account));
     }
 
     private List<String> others(Everybody all, ZoneId zone) {

@@ -36,8 +36,10 @@ public final class JoinController {
     private static String page(Texts words, Model model, String name, Optional<Problem> problem) {
         model.addAttribute("words", words);
         model.addAttribute("name", name);
-        model.addAttribute("problem", problem.map(found -> words.say(found.what())).orElse(""));
-        model.addAttribute("tryThis", problem.map(found -> words.say(found.tryThis())).orElse(""));
+        model.addAttribute(
+                "problem", problem.map(found -> words.say(found.what())).orElse(""));
+        model.addAttribute(
+                "tryThis", problem.map(found -> words.say(found.tryThis())).orElse(""));
         return "join";
     }
 

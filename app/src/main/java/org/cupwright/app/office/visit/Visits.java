@@ -37,13 +37,7 @@ public record Visits(OfficeHouse house) {
                 Wishes.language(request).orElseGet(() -> basis.policy().get(DeskPolicy.LANGUAGE)),
                 basis.policy().get(DeskPolicy.UNITS),
                 basis.policy().get(PlacePolicy.PACE_METRES));
-        Session session = new Session(
-                folder,
-                person.person(),
-                basis.course(),
-                house.clock(),
-                UUID::randomUUID,
-                speech);
+        Session session = new Session(folder, person.person(), basis.course(), house.clock(), UUID::randomUUID, speech);
         return new Visit(
                 session,
                 words(speech),

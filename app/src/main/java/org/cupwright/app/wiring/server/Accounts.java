@@ -78,6 +78,8 @@ record Accounts(OfficeHouse house, Passwords passwords, SlowDown slowDown) imple
 
     static Authentication signedIn(SignedIn person) {
         return UsernamePasswordAuthenticationToken.authenticated(
-                person, null, List.of(new SimpleGrantedAuthority("ROLE_" + person.role().name())));
+                person,
+                null,
+                List.of(new SimpleGrantedAuthority("ROLE_" + person.role().name())));
     }
 }

@@ -12,7 +12,8 @@ import org.springframework.web.filter.OncePerRequestFilter;
 
 /** The invented course is open to whoever sits at this machine, who may do everything there. */
 final class OpenDemo extends OncePerRequestFilter {
-    private static final SignedIn WHOEVER = SignedIn.whoever(System.getProperty("user.name", "").strip());
+    private static final SignedIn WHOEVER =
+            SignedIn.whoever(System.getProperty("user.name", "").strip());
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)

@@ -23,8 +23,10 @@ final class Caller {
     private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
 
     private final OpenOffice office;
-    private final HttpClient client =
-            HttpClient.newBuilder().cookieHandler(new CookieManager()).followRedirects(Redirect.NEVER).build();
+    private final HttpClient client = HttpClient.newBuilder()
+            .cookieHandler(new CookieManager())
+            .followRedirects(Redirect.NEVER)
+            .build();
 
     Caller(OpenOffice office) {
         this.office = office;

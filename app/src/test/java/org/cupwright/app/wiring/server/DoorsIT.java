@@ -106,7 +106,8 @@ class DoorsIT {
                             ? stranger.get(path)
                             : stranger.post("/sign-in", path, Map.of());
                     assertThat(answer.body()).doesNotContain("Wrenfold");
-                    assertThat(answer.statusCode() == REFUSED || Caller.leadsTo(answer).equals("/sign-in"))
+                    assertThat(answer.statusCode() == REFUSED
+                                    || Caller.leadsTo(answer).equals("/sign-in"))
                             .as("%s %s", answer.statusCode(), Caller.leadsTo(answer))
                             .isTrue();
                 }));
@@ -122,8 +123,10 @@ class DoorsIT {
 
     @Test
     void whatIsNotInTheTableIsRefused() {
-        assertThat(callers.get(Role.SUPERINTENDENT).get("/actuator").statusCode()).isEqualTo(REFUSED);
-        assertThat(callers.get(Role.SUPERINTENDENT).get("/assets/../today.html").statusCode()).isIn(400, 403, 404);
+        assertThat(callers.get(Role.SUPERINTENDENT).get("/actuator").statusCode())
+                .isEqualTo(REFUSED);
+        assertThat(callers.get(Role.SUPERINTENDENT).get("/assets/../today.html").statusCode())
+                .isIn(400, 403, 404);
     }
 
     /** Whoever may come in no more is out with the next request; a wrong password says nothing of what is wrong. */
@@ -164,8 +167,7 @@ class DoorsIT {
             socket.getOutputStream()
                     .write("GET /sign-in HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n\r\n"
                             .getBytes(java.nio.charset.StandardCharsets.US_ASCII));
-            String answer = new String(
-                    socket.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+            String answer = new String(socket.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
             assertThat(answer).startsWith("HTTP/1.1 400").doesNotContain("password");
         }
     }
@@ -187,7 +189,8 @@ class DoorsIT {
 
     @Test
     void everyAnswerSaysWhatABrowserMayDo() {
-        HttpRequest request = HttpRequest.newBuilder(URI.create(office.at("/sign-in"))).build();
+        HttpRequest request =
+                HttpRequest.newBuilder(URI.create(office.at("/sign-in"))).build();
         Map<String, List<String>> headers =
                 new Caller(office).send(request).headers().map();
         assertThat(headers.get("content-security-policy").get(0))
