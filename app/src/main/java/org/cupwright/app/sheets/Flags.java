@@ -22,13 +22,6 @@ public record Flags(Texts texts, Policy policy) {
 
     /** The colour's name; empty where the course shows positions by something else. */
     String colour(Third third) {
-        return new CourseText(texts, policy)
-                .of(
-                        switch (third) {
-                            case FRONT -> PaperPolicy.FLAG_FRONT;
-                            case MIDDLE -> PaperPolicy.FLAG_MIDDLE;
-                            case BACK -> PaperPolicy.FLAG_BACK;
-                        });
         Setting<String> flag = switch (third) {
             case FRONT -> PaperPolicy.FLAG_FRONT;
             case MIDDLE -> PaperPolicy.FLAG_MIDDLE;
