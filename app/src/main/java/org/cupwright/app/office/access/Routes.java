@@ -43,7 +43,11 @@ public final class Routes {
             with(Right.RECORD, "POST", "/log/add"),
             with(Right.RECORD, "POST", "/log/correct"),
             with(Right.RECORD, "POST", "/log/withdraw"),
-            with(Right.RECORD, "POST", "/log/seen"));
+            with(Right.RECORD, "POST", "/log/seen"),
+            signedIn("GET", "/course"),
+            signedIn("GET", "/course/findings"),
+            signedIn("GET", "/course/settings"),
+            with(Right.SET, "POST", "/course/settings"));
 
     private Routes() {}
 }

@@ -16,6 +16,7 @@ record Pages(String key, String address, Optional<Right> right) {
             everybodys("today", "/"),
             everybodys("green", "/green"),
             everybodys("log", "/log"),
+            everybodys("course", "/course"),
             new Pages("people", "/people", Optional.of(Right.PEOPLE)));
 
     private static Pages everybodys(String key, String address) {
