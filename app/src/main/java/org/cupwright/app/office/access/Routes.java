@@ -47,7 +47,10 @@ public final class Routes {
             signedIn("GET", "/course"),
             signedIn("GET", "/course/findings"),
             signedIn("GET", "/course/settings"),
-            with(Right.SET, "POST", "/course/settings"));
+            with(Right.SET, "POST", "/course/settings"),
+            with(Right.SURVEY, "GET", "/course/files"),
+            with(Right.SURVEY, "POST", "/course/files/look"),
+            with(Right.SURVEY, "POST", "/course/files/bring"));
 
     private Routes() {}
 }

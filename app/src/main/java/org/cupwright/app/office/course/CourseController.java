@@ -5,6 +5,7 @@ import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.findings.FindDoubts;
 import org.cupwright.app.desk.findings.KnowGround;
 import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.session.Right;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -16,7 +17,11 @@ import org.springframework.web.bind.annotation.RequestParam;
 public final class CourseController {
     @GetMapping("/course")
     String course(Visit visit, Model model) {
+        if (visit.courses().isEmpty()) {
+            return "no-course";
+        }
         KnowGround.Answer known = new KnowGround(visit.session()).of(visit.question());
+        mayBring(visit, model);
         model.addAttribute("page", new CourseView(visit.texts()).of(known));
         return "course";
     }
@@ -38,6 +43,12 @@ public final class CourseController {
         FindDoubts.Answer found = new FindDoubts(visit.session()).of(visit.question(), holes, Progress.unheard());
         model.addAttribute("greens", new CourseView(visit.texts()).doubts(found));
         model.addAttribute("one", !holes.isEmpty());
+        mayBring(visit, model);
         return part == null ? "course-findings" : "course-findings :: counts";
+    }
+
+    /** Whether whoever looks may bring in files, for the way there. */
+    private static void mayBring(Visit visit, Model model) {
+        model.addAttribute("mayBring", visit.may(Right.SURVEY));
     }
 }

@@ -81,7 +81,9 @@ public final class SettingsController {
     }
 
     private static ModelAndView page(Visit visit) {
-        return new ModelAndView("settings").addObject("maySet", visit.may(Right.SET));
+        return new ModelAndView("settings")
+                .addObject("maySet", visit.may(Right.SET))
+                .addObject("mayBring", visit.may(Right.SURVEY));
     }
 
     private static LocalDate day(String text, Visit visit) {

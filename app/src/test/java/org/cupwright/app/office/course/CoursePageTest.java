@@ -22,9 +22,10 @@ class CoursePageTest {
     @Test
     void greensAreToldWithWhatTheirGroundRestsOn() throws IOException {
         Path data = MadeVisit.course(path.resolve("data"));
-        new InProcess(data)
-                .run("level", "add", "--hole", "2", "--on", "12", "--side", "L8", "--falls", "2.5 back", "--course",
+        InProcess.Result read = new InProcess(data)
+                .run("level", "add", "--hole", "2", "--on", "12", "--side", "L8", "--falls", "back=2.5", "--course",
                         MadeVisit.COURSE);
+        assertThat(read.err()).isEmpty();
         Visit visit = MadeVisit.to(new SqliteFolder(data, InProcess.CLOCK), Role.READER);
         ExtendedModelMap model = new ExtendedModelMap();
         assertThat(new CourseController().course(visit, model)).isEqualTo("course");
