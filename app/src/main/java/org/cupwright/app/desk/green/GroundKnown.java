@@ -28,7 +28,8 @@ public record GroundKnown(String course, Map<Part, Long> parts) {
         parts = Map.copyOf(parts);
     }
 
-    static GroundKnown of(Stores stores, CourseDay day) {
+    /** What is known of the ground on a day. */
+    public static GroundKnown of(Stores stores, CourseDay day) {
         String course = day.course().id();
         Versions versions = stores.versions(course, day.date());
         Map<Part, Long> parts = new EnumMap<>(Part.class);

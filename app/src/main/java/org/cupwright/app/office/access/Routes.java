@@ -53,7 +53,14 @@ public final class Routes {
             with(Right.PLAN, "GET", "/weeks/wish"),
             with(Right.PLAN, "POST", "/weeks/plan"),
             with(Right.PLAN, "POST", "/weeks/change"),
-            with(Right.PLAN, "POST", "/weeks/undo"));
+            with(Right.PLAN, "POST", "/weeks/undo"),
+            signedIn("GET", "/course"),
+            signedIn("GET", "/course/findings"),
+            signedIn("GET", "/course/settings"),
+            with(Right.SET, "POST", "/course/settings"),
+            with(Right.SURVEY, "GET", "/course/files"),
+            with(Right.SURVEY, "POST", "/course/files/look"),
+            with(Right.SURVEY, "POST", "/course/files/bring"));
 
     private Routes() {}
 }

@@ -17,6 +17,7 @@ record Pages(String key, String address, Optional<Right> right) {
             everybodys("green", "/green"),
             everybodys("weeks", "/weeks"),
             everybodys("log", "/log"),
+            everybodys("course", "/course"),
             new Pages("people", "/people", Optional.of(Right.PEOPLE)));
 
     private static Pages everybodys(String key, String address) {

@@ -29,6 +29,9 @@ record Wrong(Map<String, String> at, String whole, boolean asks) {
 
     private static final Set<String> QUESTIONS = Set.of("try.log.sure", "try.log.again", "try.log.leftInstead");
 
+    /** What cannot be read as a place of any kind; paces are read from fields of their own. */
+    private static final Name COORDINATES = new Name("place");
+
     boolean isNothing() {
         return at.isEmpty() && whole.isEmpty();
     }
@@ -123,6 +126,9 @@ record Wrong(Map<String, String> at, String whole, boolean asks) {
             if (argument instanceof Message.Field field) {
                 return field(field.name(), form).stream();
             }
+            if (argument.equals(COORDINATES)) {
+                return Stream.of(Typed.AT);
+            }
             return argument instanceof Name part ? field(part.text(), form).stream() : Stream.empty();
         });
     }
@@ -131,7 +137,7 @@ record Wrong(Map<String, String> at, String whole, boolean asks) {
     private static Optional<String> field(String name, EntryForm form) {
         return switch (name) {
             case "hole", "when", "on", "side", "radius" -> Optional.of(name);
-            case "place", "atOrOn" -> Optional.of(Typed.AT);
+            case "place", "atOrOn" -> Optional.of(Typed.ON);
             default -> form.find(name).map(part -> field(part, form));
         };
     }

@@ -43,6 +43,9 @@ public record OfficeServer(Clock clock, SecureRandom random) implements Serving 
     /** Greens judged and measured, of two courses on two days: some 200 MB at most. Our choice. */
     private static final int REMEMBERED = 96;
 
+    /** As large as the largest map that is read; larger surveys come in by the import command. Our choice. */
+    private static final String LARGEST_FILE = "256MB";
+
     @Configuration(proxyBeanMethods = false)
     @EnableAutoConfiguration(exclude = UserDetailsServiceAutoConfiguration.class)
     @Import({OfficeConfiguration.class, Doors.class})
@@ -131,6 +134,8 @@ public record OfficeServer(Clock clock, SecureRandom random) implements Serving 
         properties.put("spring.web.resources.add-mappings", true);
         properties.put("spring.web.resources.static-locations", "classpath:/org/cupwright/app/office/none/");
         properties.put("spring.jmx.enabled", false);
+        properties.put("spring.servlet.multipart.max-file-size", LARGEST_FILE);
+        properties.put("spring.servlet.multipart.max-request-size", LARGEST_FILE);
         properties.put("logging.file.name", log(request.data()).toString());
         properties.put("logging.config", "classpath:org/cupwright/app/wiring/server/log.xml");
         request.tls().ifPresent(tls -> {

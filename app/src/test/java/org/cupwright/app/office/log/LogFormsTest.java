@@ -155,7 +155,9 @@ class LogFormsTest {
                         .problem())
                 .contains("19");
         ModelAndView far = desk.add("ball-mark", "hole", "1", "on", "99", "side", "L5");
-        assertThat(form(far).wrong() + fields(far)).contains("so far on");
+        assertThat(field(far, "on").problem()).contains("so far on");
+        assertThat(field(desk.add("ball-mark", "hole", "1", "at", "here"), "at").problem())
+                .contains("here");
         assertThat(desk.facts()).isEmpty();
     }
 
