@@ -140,6 +140,7 @@ class SheetsIT {
             assertThat(List.of(pages(sheet), pages(card))).as(language).containsExactly(1, 2);
             allClear(sheet, paper);
             allClear(card, paper);
+            offTheFolds(card, paper);
         }
     }
 
@@ -215,9 +216,13 @@ class SheetsIT {
     @ParameterizedTest
     @EnumSource
     void nothingIsWrittenAcrossAFold(PaperSize paper) throws IOException {
+        offTheFolds(card(paper), paper);
+    }
+
+    private static void offTheFolds(byte[] card, PaperSize paper) throws IOException {
         double down = paper.widthMillimetres() / 2;
         double across = paper.heightMillimetres() / 2;
-        for (Letter letter : PaperText.letters(card(paper))) {
+        for (Letter letter : PaperText.letters(card)) {
             assertThat(letter.box().intersectsLine(down, 0, down, paper.heightMillimetres()))
                     .as(letter.toString())
                     .isFalse();
