@@ -175,23 +175,25 @@ final class DiscCovariances {
                 }
             }
         }
-        double slope = beyondNoise(squares[0] + squares[2], noise[0] + noise[1]);
-        double bend = beyondNoise(squares[3] + squares[6] + squares[8], noise[2] + noise[3] + noise[4]);
+        double slopeSquares = squares[0] + squares[2];
+        double slopeNoise = noise[0] + noise[1];
+        double slope = MissedShare.of(MissedShare.SLOPE_SHAPE, slopeSquares, slopeNoise);
+        double bendSquares = squares[3] + squares[6] + squares[8];
+        double bendNoise = noise[2] + noise[3] + noise[4];
+        double bend = MissedShare.of(MissedShare.BEND_SHAPE, bendSquares, bendNoise);
         for (int k = 0; k < SIZE; k++) {
             double share = k < 3 ? slope : bend;
+            double shortfall = k < 3
+                    ? MissedShare.shortfall(slopeSquares, slopeNoise)
+                    : MissedShare.shortfall(bendSquares, bendNoise);
             more[SIZE * node + k] *= missed[node].rougher();
-            more[SIZE * node + k] += share * (1 - share) * (1 - share) * squares[k] / count;
+            more[SIZE * node + k] += share * (1 - share) * (1 - share) * shortfall * squares[k] / count;
         }
         for (int k = 0; k < 5; k++) {
             double share = k < 2 ? slope : bend;
             corrections[5 * node + k] = share * missed[node].values()[k];
             more[SIZE * node + DIAGONAL[k]] += share * share * missed[node].own()[k];
         }
-    }
-
-    /** The share of a sum of squares that noise does not explain. */
-    private static double beyondNoise(double squares, double noise) {
-        return squares > noise ? 1 - noise / squares : 0;
     }
 
     /** These covariances less the products of some directions d d' in the space of the coefficients. */
