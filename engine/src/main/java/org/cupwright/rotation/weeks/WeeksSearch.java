@@ -104,7 +104,7 @@ final class WeeksSearch {
                 if (goesOn()) {
                     long share = (mostWork - choices.work()) / (REPACK_SHARE * PACKINGS * greens.length);
                     long work = Math.min(REPACK_PER_HOLE * model.dayCount(), share);
-                    repacking.run(green, HOT, COLD, work, this::goesOn);
+                    repacking.run(green, attempt % 2 == 0, HOT, COLD, work, this::goesOn);
                 }
             }
         }
