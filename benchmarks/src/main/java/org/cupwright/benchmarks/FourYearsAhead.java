@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -15,7 +16,6 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.democourse.DemoPlans;
 import org.cupwright.rotation.DayPlan;
-import org.cupwright.rotation.PlannedHole;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.weeks.ChangeRequest;
 import org.cupwright.rotation.weeks.ChangedWeeks;
@@ -23,9 +23,9 @@ import org.cupwright.rotation.weeks.GreenWeeks;
 import org.cupwright.rotation.weeks.SearchWatch;
 import org.cupwright.rotation.weeks.Stand;
 import org.cupwright.rotation.weeks.WeeksChanger;
-import org.cupwright.rotation.weeks.WeeksPlan;
 import org.cupwright.rotation.weeks.WeeksPlanner;
 import org.cupwright.rotation.weeks.WeeksRequest;
+import org.cupwright.rotation.weeks.WeeksWays;
 import org.cupwright.testing.Suite;
 import org.cupwright.turf.state.TurfFold;
 import org.cupwright.turf.state.TurfState;
@@ -108,9 +108,15 @@ public final class FourYearsAhead {
 
         private void planAnew(LocalDate first) {
             WeeksRequest request = plans.weeks(ahead(first), state, club.known(first), Suite.seed());
-            WeeksPlan plan = new WeeksPlanner(DemoPlans.POLICY).plan(request, SearchWatch.patient());
+            long work = WeeksPlanner.WORK_PER_HOLE
+                    * request.days().size()
+                    * request.greens().size();
+            List<Map<String, Stand>> days =
+                    new WeeksWays(request, DemoPlans.POLICY).spots(work, SearchWatch.patient());
             planned.clear();
-            plan.days().forEach(day -> keep(request, day));
+            for (int day = 0; day < days.size(); day++) {
+                keep(request.days().get(day), days.get(day));
+            }
         }
 
         private void change(LocalDate first) {
@@ -124,27 +130,29 @@ public final class FourYearsAhead {
             }
             ChangedWeeks changed = new WeeksChanger(DemoPlans.POLICY)
                     .change(new ChangeRequest(weeks, stands), SearchWatch.patient());
-            changed.days().forEach(day -> keep(weeks, day));
+            changed.days().forEach(day -> keep(day.date(), stands(weeks, day)));
         }
 
-        private void keep(WeeksRequest request, DayPlan day) {
-            if (day.holes().size() != HOLES) {
-                throw new IllegalStateException("no full plan on " + day.date());
+        private void keep(LocalDate day, Map<String, Stand> holes) {
+            if (holes.size() != HOLES) {
+                throw new IllegalStateException("no full plan on " + day);
             }
-            Map<String, Map<MapPoint, Candidate>> clear = request.greens().stream()
-                    .collect(Collectors.toMap(
-                            GreenWeeks::hole,
-                            green -> Stream.concat(green.candidates().stream(), green.eased().stream())
-                                    .collect(Collectors.toMap(Candidate::at, Function.identity()))));
-            planned.put(
-                    day.date(),
-                    day.holes().stream()
-                            .collect(Collectors.toMap(
-                                    PlannedHole::hole,
-                                    hole -> new Stand(
-                                            clear.get(hole.hole())
-                                                    .get(hole.candidate().at()),
-                                            !hole.setAside().isEmpty()))));
+            planned.put(day, holes);
+        }
+
+        private Map<String, Stand> stands(WeeksRequest request, DayPlan day) {
+            Map<String, Stand> stands = new TreeMap<>();
+            for (GreenWeeks green : request.greens()) {
+                Map<MapPoint, Candidate> clear = Stream.concat(green.candidates().stream(), green.eased().stream())
+                        .collect(Collectors.toMap(Candidate::at, Function.identity()));
+                day.find(green.hole())
+                        .ifPresent(hole -> stands.put(
+                                green.hole(),
+                                new Stand(
+                                        clear.get(hole.candidate().at()),
+                                        !hole.setAside().isEmpty())));
+            }
+            return stands;
         }
 
         private void cut(LocalDate day) {

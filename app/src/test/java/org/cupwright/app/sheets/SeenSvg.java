@@ -5,6 +5,7 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -43,6 +44,40 @@ final class SeenSvg {
                 up(turned(needle.get(1), turn)),
                 List.of(up(bar.get(1)), up(bar.get(2))),
                 path(group("play")).stream().limit(2).map(SeenSvg::up).toList());
+    }
+
+    /** The corners of what is drawn under a name; none where nothing is. */
+    List<Point2D> corners(String name) {
+        NodeList all = document.getElementsByTagName("g");
+        for (int i = 0; i < all.getLength(); i++) {
+            if (((Element) all.item(i)).getAttribute("class").equals(name)) {
+                return ring(name);
+            }
+        }
+        return List.of();
+    }
+
+    /** Where the frame about the number of today's area is: its left lower and right upper corner. */
+    List<Point2D> frame() {
+        Element box = (Element) group("area-number").getElementsByTagName("rect").item(0);
+        double x = Double.parseDouble(box.getAttribute("x"));
+        double y = Double.parseDouble(box.getAttribute("y"));
+        double width = Double.parseDouble(box.getAttribute("width"));
+        double height = Double.parseDouble(box.getAttribute("height"));
+        return List.of(up(new Point2D.Double(x, y + height)), up(new Point2D.Double(x + width, y)));
+    }
+
+    /** Where a text begins; empty where it is not written by itself. */
+    Optional<Point2D> written(String text) {
+        NodeList all = document.getElementsByTagName("text");
+        for (int i = 0; i < all.getLength(); i++) {
+            Element one = (Element) all.item(i);
+            if (one.getTextContent().equals(text)) {
+                return Optional.of(up(new Point2D.Double(
+                        Double.parseDouble(one.getAttribute("x")), Double.parseDouble(one.getAttribute("y")))));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Both ends of every stroke of the ground that is not to be cut. */
