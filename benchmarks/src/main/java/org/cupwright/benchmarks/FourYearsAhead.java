@@ -37,7 +37,8 @@ import org.cupwright.turf.state.TurfState;
  * has no full plan.
  *
  * <p>Takes hours. {@code JAVA_TOOL_OPTIONS="-Dcupwright.ways=CHANGED -Dcupwright.from=2013-03-01 -Dcupwright.days=90"}
- * for a sample; {@code -Dcupwright.each=true} names every hole.
+ * for a sample, {@code -Dcupwright.seasons=true} for the months in which ground is ever scarce, each season by itself;
+ * {@code -Dcupwright.each=true} names every hole.
  */
 public final class FourYearsAhead {
     private static final int AHEAD_DAYS = 28;
@@ -57,7 +58,19 @@ public final class FourYearsAhead {
 
     private FourYearsAhead() {
         LocalDate from = LocalDate.parse(System.getProperty("cupwright.from", ClubYears.FIRST.toString()));
-        this.all = club.days().stream().filter(day -> !day.isBefore(from)).toList();
+        this.all = club.days().stream()
+                .filter(day -> !day.isBefore(from))
+                .filter(day -> !Boolean.getBoolean("cupwright.seasons") || isScarce(day))
+                .toList();
+    }
+
+    /**
+     * In the months in which ground was ever scarce, and so long before that nothing rests from earlier: from 8 March
+     * to 15 May and from 5 September to the end of October.
+     */
+    private static boolean isScarce(LocalDate day) {
+        int date = 100 * day.getMonthValue() + day.getDayOfMonth();
+        return date >= 308 && date <= 515 || date >= 905 && date <= 1031;
     }
 
     public static void main(String[] arguments) {
@@ -84,7 +97,13 @@ public final class FourYearsAhead {
         void run() {
             int count = Math.min(Integer.getInteger("cupwright.days", all.size()), all.size());
             LocalDate nextMonday = all.get(0);
+            LocalDate before = all.get(0);
             for (LocalDate day : all.subList(0, count)) {
+                if (day.isAfter(before.plusDays(AHEAD_DAYS))) {
+                    state = TurfState.empty(DemoPlans.ZONE); // a season by itself: all has rested since
+                    nextMonday = day;
+                }
+                before = day;
                 if (way == Way.ANEW || !day.isBefore(nextMonday)) {
                     planAnew(day);
                     nextMonday = day.plusDays(1);
@@ -108,7 +127,7 @@ public final class FourYearsAhead {
 
         private void planAnew(LocalDate first) {
             WeeksRequest request = plans.weeks(ahead(first), state, club.known(first), Suite.seed());
-            long work = WeeksPlanner.WORK_PER_HOLE
+            long work = Long.getLong("cupwright.work", WeeksPlanner.WORK_PER_HOLE)
                     * request.days().size()
                     * request.greens().size();
             List<Map<String, Stand>> days =

@@ -145,9 +145,9 @@ class PlanWeeksIT {
                 .isGreaterThan(shortage.path("roomAtMost").asInt());
         JsonNode step = shortage.path("steps").path(0);
         assertThat(step.path("restDays").asInt()).isEqualTo(7);
-        assertThat(step.path("onRestingGround").asInt())
-                .isLessThan(shortage.path("onRestingGround").asInt());
-        assertThat(plan.path("leastOfAll").path("onRestingGround").asInt()).isPositive();
+        assertThat(step.path("holesSetAside").asInt())
+                .isLessThan(shortage.path("holesSetAside").asInt());
+        assertThat(plan.path("leastOfAll").path("holesSetAside").asInt()).isPositive();
         Result told = club.run("plan", "--days", "24", "--date", FIRST);
         List<String> lines = told.out().lines().toList();
         int why = find(lines, "Why that is, and what would help");

@@ -99,7 +99,7 @@ final class WeeksSearch {
     /** Greens that have holes on resting ground, one after another, until they have none. */
     private void repack() {
         for (int attempt = 0; attempt < PACKINGS; attempt++) {
-            int[] greens = choices.onRestingGround();
+            int[] greens = choices.greensWithSetAside();
             for (int green : greens) {
                 if (goesOn()) {
                     long share = (mostWork - choices.work()) / (REPACK_SHARE * PACKINGS * greens.length);

@@ -55,7 +55,7 @@ class WeeksBoundsAgainstReferenceTest {
             Least least = new Least();
             every(request, model, choices, 0, least);
             WeeksBounds bounds = new CountedBounds(model).of(resting(model));
-            below("resting", bounds.onRestingGround(), least.resting, met, metAboveNothing);
+            below("resting", bounds.holesSetAside(), least.resting, met, metAboveNothing);
             below("thirds", bounds.thirdsOff(), least.thirds, met, metAboveNothing);
             for (Term term : TERMS) {
                 below(term.name(), bounds.terms().get(term), least.terms.get(term), met, metAboveNothing);

@@ -35,11 +35,11 @@ public final class WeeksWays {
      * What a plan comes to.
      *
      * @param points worked out anew, at the weights the settings come with
-     * @param onRestingGround holes on ground that rests
+     * @param holesSetAside holes on ground that rests
      * @param daysSetAside days with such a hole
      * @param thirdsOff holes off even thirds
      */
-    public record Worth(double points, int onRestingGround, int daysSetAside, int thirdsOff) {}
+    public record Worth(double points, int holesSetAside, int daysSetAside, int thirdsOff) {}
 
     /** Hole after hole where it costs least, given those before it. */
     public Worth greedy() {
