@@ -58,7 +58,8 @@ final class ConcededHoles {
                 (known.contains(hole) ? foreseen : found).add(day);
                 today.addAll(kinds);
                 if (Boolean.getBoolean("cupwright.each")) {
-                    System.out.println(day + " hole " + hole + " " + kinds + (known.contains(hole) ? "" : ", unforeseen"));
+                    System.out.println(
+                            day + " hole " + hole + " " + kinds + (known.contains(hole) ? "" : ", unforeseen"));
                 }
             }
         });

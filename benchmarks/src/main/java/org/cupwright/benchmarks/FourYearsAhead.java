@@ -75,7 +75,8 @@ public final class FourYearsAhead {
 
     public static void main(String[] arguments) {
         FourYearsAhead years = new FourYearsAhead();
-        for (String way : System.getProperty("cupwright.ways", "UNLOOKED_AT,CHANGED,ANEW").split(",")) {
+        for (String way :
+                System.getProperty("cupwright.ways", "UNLOOKED_AT,CHANGED,ANEW").split(",")) {
             years.new Club(Way.valueOf(way)).run();
         }
     }
@@ -130,8 +131,7 @@ public final class FourYearsAhead {
             long work = Long.getLong("cupwright.work", WeeksPlanner.WORK_PER_HOLE)
                     * request.days().size()
                     * request.greens().size();
-            List<Map<String, Stand>> days =
-                    new WeeksWays(request, DemoPlans.POLICY).spots(work, SearchWatch.patient());
+            List<Map<String, Stand>> days = new WeeksWays(request, DemoPlans.POLICY).spots(work, SearchWatch.patient());
             planned.clear();
             for (int day = 0; day < days.size(); day++) {
                 keep(request.days().get(day), days.get(day));
@@ -139,7 +139,8 @@ public final class FourYearsAhead {
         }
 
         private void change(LocalDate first) {
-            List<LocalDate> days = ahead(first).stream().filter(planned::containsKey).toList();
+            List<LocalDate> days =
+                    ahead(first).stream().filter(planned::containsKey).toList();
             WeeksRequest weeks = plans.weeks(days, state, club.known(first), Suite.seed());
             Map<String, List<Optional<Stand>>> stands = new HashMap<>();
             for (GreenWeeks green : weeks.greens()) {
@@ -147,8 +148,8 @@ public final class FourYearsAhead {
                 days.forEach(day -> stands.get(green.hole())
                         .add(Optional.ofNullable(planned.get(day).get(green.hole()))));
             }
-            ChangedWeeks changed = new WeeksChanger(DemoPlans.POLICY)
-                    .change(new ChangeRequest(weeks, stands), SearchWatch.patient());
+            ChangedWeeks changed =
+                    new WeeksChanger(DemoPlans.POLICY).change(new ChangeRequest(weeks, stands), SearchWatch.patient());
             changed.days().forEach(day -> keep(day.date(), stands(weeks, day)));
         }
 

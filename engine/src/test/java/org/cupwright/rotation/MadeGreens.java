@@ -107,8 +107,8 @@ public final class MadeGreens {
                 .map(result -> rules.contains(result.rule()) ? broken(result) : result)
                 .toList();
         Verdict verdict = rules.contains(RuleId.EDGE) ? Verdict.PASS : from.verdict(); // all else passes here
-        Judgement judgement = new Judgement(
-                from.position(), verdict, from.restsOn(), results, rules, from.difficulty(), from.word());
+        Judgement judgement =
+                new Judgement(from.position(), verdict, from.restsOn(), results, rules, from.difficulty(), from.word());
         return new Candidate(judgement, of.place(), 0, of.onSavedGround());
     }
 

@@ -34,7 +34,8 @@ final class AreaLayer {
             if (area.today()) {
                 String paint = MapStyle.stroke(MapStyle.INK, 1.2);
                 canvas.outline("area-today", paint, ground);
-                Geometry within = ground.buffer(-BETWEEN_EM * em() / canvas.frame().length(1));
+                Geometry within =
+                        ground.buffer(-BETWEEN_EM * em() / canvas.frame().length(1));
                 if (!within.isEmpty()) {
                     canvas.outline("area-today-within", paint, within);
                 }

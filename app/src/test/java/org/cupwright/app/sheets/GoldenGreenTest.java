@@ -102,10 +102,8 @@ class GoldenGreenTest {
                 .isTrue();
         Point2D seven = svg.written("7").orElseThrow();
         List<Point2D> frame = svg.frame();
-        assertThat(seven.getX())
-                .isBetween(frame.get(0).getX(), frame.get(1).getX());
-        assertThat(seven.getY())
-                .isBetween(frame.get(0).getY(), frame.get(1).getY());
+        assertThat(seven.getX()).isBetween(frame.get(0).getX(), frame.get(1).getX());
+        assertThat(seven.getY()).isBetween(frame.get(0).getY(), frame.get(1).getY());
         for (Point2D corner : svg.corners("area-today-within")) {
             assertThat(isIn(drawing, corner, GoldenGreen.AREA_7))
                     .as("the second line")
@@ -126,7 +124,11 @@ class GoldenGreenTest {
     private static void isOutlined(SeenDrawing drawing, List<Point2D> drawn, List<Point2D> area) {
         assertThat(drawn).hasSameSizeAs(area);
         for (Point2D corner : area) {
-            assertThat(drawn.stream().map(drawing::ground).mapToDouble(corner::distance).min().orElseThrow())
+            assertThat(drawn.stream()
+                            .map(drawing::ground)
+                            .mapToDouble(corner::distance)
+                            .min()
+                            .orElseThrow())
                     .as("corner %s", corner)
                     .isLessThan(0.1);
         }

@@ -59,7 +59,8 @@ final class SeenSvg {
 
     /** Where the frame about the number of today's area is: its left lower and right upper corner. */
     List<Point2D> frame() {
-        Element box = (Element) group("area-number").getElementsByTagName("rect").item(0);
+        Element box =
+                (Element) group("area-number").getElementsByTagName("rect").item(0);
         double x = Double.parseDouble(box.getAttribute("x"));
         double y = Double.parseDouble(box.getAttribute("y"));
         double width = Double.parseDouble(box.getAttribute("width"));

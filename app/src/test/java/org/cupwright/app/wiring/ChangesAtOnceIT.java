@@ -143,7 +143,9 @@ class ChangesAtOnceIT {
     private static void againOfTheRefused(Path data, String person, Result refused, String told)
             throws IOException, InterruptedException {
         boolean ash = person.equals("Ash");
-        assertThat(refused.err()).as(told).contains("hole " + (ash ? 2 : 1) + " elsewhere, by " + (ash ? "Oak" : "Ash"));
+        assertThat(refused.err())
+                .as(told)
+                .contains("hole " + (ash ? 2 : 1) + " elsewhere, by " + (ash ? "Oak" : "Ash"));
         Map<String, MapPoint> first = places(data);
         kept(data, spoiled(person, ash ? "1" : "2"));
         Map<String, MapPoint> both = places(data);

@@ -126,8 +126,8 @@ public final class GreenJudgement {
                 .filter(cell -> cell % lattice.columns() % every == 0 && cell / lattice.columns() % every == 0)
                 .filter(cell -> cells.verdict(indexes[cell]) == Verdict.FAIL)
                 .filter(cell -> Arrays.stream(RuleId.values())
-                        .allMatch(rule -> rules.test(rule)
-                                || cells.outcome(indexes[cell], rule.ordinal()) != Outcome.FAIL));
+                        .allMatch(rule ->
+                                rules.test(rule) || cells.outcome(indexes[cell], rule.ordinal()) != Outcome.FAIL));
     }
 
     private boolean isInside(int cell) {

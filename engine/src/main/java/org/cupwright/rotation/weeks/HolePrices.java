@@ -16,7 +16,13 @@ import org.cupwright.rotation.candidate.Candidate;
  * holes at hand.
  */
 final class HolePrices {
-    /** Below a hole on ground that rests about an old one, above a move of a hole that stands: our choice. */
+    /**
+     * A hole on ground that rests about an old one: dearer than any easing with the little room and the care that it
+     * brings, and nearly as dear as moving two holes that stand. Our choice.
+     */
+    private static final double REST = 1.5;
+
+    /** Above a hole off even thirds and above a move of a hole that stands: our choice. */
     private static final double FIRST_EASING = 0.82;
 
     /** From one easing to the next, in the course's order: our choice. */
@@ -124,7 +130,8 @@ final class HolePrices {
      */
     long resting(double restLeft, double metres) {
         boolean closer = metres >= closerMetres && isBeforeRest(Concession.OLD_HOLE_CLOSER);
-        return thousandths(resting * (closer ? share(Concession.OLD_HOLE_CLOSER) + NEXT_EASING / 2 * restLeft : 1 + restLeft));
+        return thousandths(
+                resting * (closer ? share(Concession.OLD_HOLE_CLOSER) + NEXT_EASING / 2 * restLeft : REST + restLeft));
     }
 
     /** Beside a fixed hole, in its way, or on a plug: as dear as on ground that rests about a hole just left. */

@@ -52,7 +52,8 @@ class ProofsAgainstReferenceTest {
                     .toList();
             if (out.size() < spots) {
                 Wishes wishes = new Wishes(Optional.empty(), out, false);
-                green = MadeWeeks.with(green, day, new GreenDay(green.days().get(day).ground(), wishes));
+                green = MadeWeeks.with(
+                        green, day, new GreenDay(green.days().get(day).ground(), wishes));
             }
         }
         return MadeWeeks.request(days, MadeWeeks.rests(1 + random.nextInt(days), 1), green);
@@ -66,8 +67,8 @@ class ProofsAgainstReferenceTest {
         }
         GreenWeeks green = request.greens().get(0);
         for (Candidate spot : green.candidates()) {
-            boolean may = green.days().get(day).wishes().forbidden().stream()
-                    .noneMatch(circle -> circle.holds(spot.at()));
+            boolean may =
+                    green.days().get(day).wishes().forbidden().stream().noneMatch(circle -> circle.holds(spot.at()));
             if (may && isRested(request, holes, spot.at())) {
                 List<MapPoint> more = new ArrayList<>(holes);
                 more.add(spot.at());
@@ -143,8 +144,7 @@ class ProofsAgainstReferenceTest {
         Needs needs = new Needs(model, List.of(0));
         Packing packing = new Packing(needs.spots(), model.restMetres(), Optional.empty(), 0);
         Answer nothing = new DayByDay(needs.need(), packing.groups())
-                .ask((problem, work) -> new ZeroOneAnswer(
-                        ZeroOneAnswer.Outcome.OPEN, new BitSet(), 0, 0), 1);
+                .ask((problem, work) -> new ZeroOneAnswer(ZeroOneAnswer.Outcome.OPEN, new BitSet(), 0, 0), 1);
         assertThat(nothing.settled()).isFalse();
     }
 }

@@ -112,7 +112,7 @@ final class SlowWeeks {
                 double whole = ChronoUnit.DAYS.between(hole.left, rests) + 1;
                 double ahead = ChronoUnit.DAYS.between(today, rests) + 1;
                 double left = Math.min(1, ahead / whole);
-                points += 500 * (spot.at().distanceMetres(hole.at) < 2.44 ? 1 + left : 0.88 + 0.01 * left);
+                points += 500 * (spot.at().distanceMetres(hole.at) < 2.44 ? 1.5 + left : 0.88 + 0.01 * left);
             }
             boolean plugged = hole.left.isBefore(today)
                     && !hole.left.isBefore(request.days().get(0));

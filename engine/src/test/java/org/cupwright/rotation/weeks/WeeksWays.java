@@ -77,8 +77,7 @@ public final class WeeksWays {
                 int spot = choices.chosen(green, day);
                 if (spot != GreenTable.NONE) {
                     GreenTable table = model.table(green);
-                    holes.put(
-                            table.green().hole(), new Stand(table.spot(spot), against.rests(choices, green, day)));
+                    holes.put(table.green().hole(), new Stand(table.spot(spot), against.rests(choices, green, day)));
                 }
             }
             days.add(holes);
