@@ -10,7 +10,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
- * The course's own areas: outlined in short strokes, with their numbers; today's in two lines, its number in a square.
+ * The course's own areas: outlined in short strokes, with their numbers; today's in two lines, its number in bold.
  * A small drawing has today's alone. The marks are our own, and as clear in grey.
  */
 final class AreaLayer {
@@ -49,15 +49,7 @@ final class AreaLayer {
     void numbers() {
         for (AreaOnMap area : shown()) {
             OpenSans letters = area.today() ? OpenSans.SEMIBOLD : OpenSans.REGULAR;
-            number(area, letters).ifPresent(box -> {
-                canvas.label(letters, area.number(), box);
-                if (area.today()) {
-                    canvas.svg()
-                            .group("area-number", MapStyle.stroke(MapStyle.INK, 1.2))
-                            .box(box)
-                            .end();
-                }
-            });
+            number(area, letters).ifPresent(box -> canvas.label(letters, area.number(), box));
         }
     }
 

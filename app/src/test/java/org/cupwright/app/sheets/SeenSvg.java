@@ -57,17 +57,6 @@ final class SeenSvg {
         return List.of();
     }
 
-    /** Where the frame about the number of today's area is: its left lower and right upper corner. */
-    List<Point2D> frame() {
-        Element box =
-                (Element) group("area-number").getElementsByTagName("rect").item(0);
-        double x = Double.parseDouble(box.getAttribute("x"));
-        double y = Double.parseDouble(box.getAttribute("y"));
-        double width = Double.parseDouble(box.getAttribute("width"));
-        double height = Double.parseDouble(box.getAttribute("height"));
-        return List.of(up(new Point2D.Double(x, y + height)), up(new Point2D.Double(x + width, y)));
-    }
-
     /** Where a text begins; empty where it is not written by itself. */
     Optional<Point2D> written(String text) {
         NodeList all = document.getElementsByTagName("text");
