@@ -10,12 +10,14 @@ import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Draws a green: contour lines every 5 cm, ground not to be cut hatched, resting ground dotted, free ground left clear;
- * ground that is closed or saved, with its word; ground that people drew as good or bad; hazards, old holes, today's
+ * ground that is closed or saved, with its word; ground that people drew as good or bad; the course's own areas, today's
+ * in two lines; hazards, old holes, today's
  * spot, slopes, what is doubtful, the line of play upwards, north and a scale.
  *
  * <p>Ink on paper, one accent for today's spot; nothing is told by colour alone. The look is our own. The groups of the
  * SVG carry classes: {@code edge}, {@code contour}, {@code not-to-cut}, {@code resting}, {@code hazard},
  * {@code closed}, {@code saved}, {@code light-use}, {@code drawn-good}, {@code drawn-bad}, {@code usual},
+ * {@code area}, {@code area-today},
  * {@code old-hole}, {@code spot}, {@code finding}.
  */
 public record GreenMap(Texts texts) {
@@ -69,9 +71,11 @@ public record GreenMap(Texts texts) {
         Canvas canvas = new Canvas(frame, style, foot, svg, new ArrayList<>());
         SpotLayer spots = new SpotLayer(drawing, canvas, texts);
         DrawnLayer drawn = new DrawnLayer(drawing, canvas);
+        AreaLayer areas = new AreaLayer(drawing, canvas);
         hazards(drawing, canvas);
         ground(drawing, canvas);
         drawn.areas();
+        areas.lines();
         MarkedLayer.draw(drawing, canvas, texts);
         canvas.outline(
                 "edge",
@@ -79,6 +83,7 @@ public record GreenMap(Texts texts) {
                 drawing.hole().green().polygon());
         MapLegend.draw(drawing.hole().lineOfPlay().isPresent(), canvas);
         FindingLayer findings = new FindingLayer(drawing.findings(), canvas);
+        areas.numbers();
         ContourLayer.draw(drawing, canvas);
         drawn.spots();
         spots.draw();

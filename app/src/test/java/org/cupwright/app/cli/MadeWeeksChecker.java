@@ -219,19 +219,19 @@ final class MadeWeeksChecker {
         long explained = 0;
         long atLeast = 0;
         for (JsonNode shortage : plan.path("shortages")) {
-            explained += shortage.path("onRestingGround").asInt();
+            explained += shortage.path("holesSetAside").asInt();
             atLeast += shortage.path("atLeast").asInt();
             String hole = shortage.path("holes").path(0).asString();
             long there = holes.stream()
                     .filter(one -> one.name.equals(hole) && one.setAside())
                     .count();
-            if (there != shortage.path("onRestingGround").asInt()
+            if (there != shortage.path("holesSetAside").asInt()
                     || there < shortage.path("atLeast").asInt()) {
                 faults.add("hole " + hole + " has " + there + " on resting ground: " + shortage);
             }
         }
         if (explained != setAside()
-                || atLeast != plan.path("leastOfAll").path("onRestingGround").asInt()) {
+                || atLeast != plan.path("leastOfAll").path("holesSetAside").asInt()) {
             faults.add(setAside() + " holes are on resting ground, causes are told for " + explained);
         }
     }

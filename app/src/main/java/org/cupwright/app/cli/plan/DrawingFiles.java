@@ -11,6 +11,7 @@ import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.command.Writing;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.GreenOnDay;
+import org.cupwright.app.maps.AreaOnMap;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.maps.GreenGeoJson;
 import org.cupwright.app.maps.GreenMap;
@@ -82,7 +83,14 @@ final class DrawingFiles {
     private static GreenDrawing drawing(CourseDay day, GreenOnDay green, Optional<Judgement> asked, Texts texts) {
         return GreenDrawing.of(green.judgement(), green.ground())
                 .withTitle(new GreenText(texts).pictureTitle(day, green.hole()))
+                .withAreas(areas(green))
                 .withSpots(asked.map(Judgement::position).stream().toList());
+    }
+
+    private static List<AreaOnMap> areas(GreenOnDay green) {
+        return green.areas().stream()
+                .map(one -> new AreaOnMap(one.area().number(), one.area().place(), one.today()))
+                .toList();
     }
 
     private static String document(CourseDay day, GreenOnDay green, Optional<Judgement> asked) {

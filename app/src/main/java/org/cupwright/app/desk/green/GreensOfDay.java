@@ -88,6 +88,13 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before, Draw
         return new AreaCycle(day.policy(), hole, drawn.areas(hole)).areas(date);
     }
 
+    private List<AreaOnDay> numbered(String hole) {
+        List<Area> today = areas(hole, day.date());
+        return drawn.areas(hole).stream()
+                .map(area -> new AreaOnDay(area, today.contains(area)))
+                .toList();
+    }
+
     /** What lies on a hole's green on the day, before its change. */
     public GroundOnDay ground(String hole) {
         return open.stream()
@@ -143,7 +150,8 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before, Draw
         return open.stream()
                 .map(green -> {
                     String hole = green.green().hole().id();
-                    return new GreenOnDay(judged.get(hole).green(), green.ground(), last(hole), roughly(hole));
+                    return new GreenOnDay(
+                            judged.get(hole).green(), green.ground(), last(hole), roughly(hole), numbered(hole));
                 })
                 .toList();
     }
