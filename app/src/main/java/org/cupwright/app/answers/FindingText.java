@@ -92,8 +92,10 @@ public record FindingText(Texts texts, Lines lines) {
                 .limit(MOST_OF_A_KIND)
                 .map(found -> says(found, found.place().map(place -> places.at(hole.id(), place))))
                 .toList();
-        List<String> tryThis =
-                alike.stream().map(found -> texts.say(found.tryThis())).distinct().toList();
+        List<String> tryThis = alike.stream()
+                .map(found -> texts.say(found.tryThis()))
+                .distinct()
+                .toList();
         return new Alike(first, says, Math.max(0, alike.size() - MOST_OF_A_KIND), tryThis);
     }
 

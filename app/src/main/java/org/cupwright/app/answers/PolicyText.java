@@ -31,7 +31,8 @@ public record PolicyText(Texts texts) {
     /** In a word where the value comes from. */
     public String from(PolicyEntry entry) {
         return entry.isDefault()
-                ? texts.say("policy.from." + EnumNames.lowerCamel(entry.setting().sourceKind()))
+                ? texts.say(
+                        "policy.from." + EnumNames.lowerCamel(entry.setting().sourceKind()))
                 : isSet(entry);
     }
 

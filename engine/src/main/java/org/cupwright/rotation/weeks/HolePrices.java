@@ -134,7 +134,7 @@ final class HolePrices {
                 resting * (closer ? share(Concession.OLD_HOLE_CLOSER) + NEXT_EASING / 2 * restLeft : REST + restLeft));
     }
 
-    /** Beside a fixed hole, in its way, or on a plug: as dear as on ground that rests about a hole just left. */
+    /** Beside a fixed hole, in its way, or on a plug: as dear as on ground with half of its rest before it. */
     long never() {
         return thousandths(resting * 2);
     }

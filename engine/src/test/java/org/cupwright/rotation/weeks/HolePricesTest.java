@@ -48,10 +48,10 @@ class HolePricesTest {
     }
 
     @Test
-    void groundThatRestsCostsUpToTwiceAsMuch() {
-        assertThat(prices.resting(0)).isEqualTo(500_000);
-        assertThat(prices.resting(0.25)).isEqualTo(625_000);
-        assertThat(prices.resting(1)).isEqualTo(1_000_000);
+    void groundThatRestsCostsTheMoreTheLongerItStillRests() {
+        assertThat(prices.resting(0, 0.5)).isEqualTo(750_000);
+        assertThat(prices.resting(0.25, 0.5)).isEqualTo(875_000);
+        assertThat(prices.resting(1, 0.5)).isEqualTo(1_250_000);
     }
 
     /** 18.3 m are wanted, nearer than 9.15 m is as bad as resting ground. */

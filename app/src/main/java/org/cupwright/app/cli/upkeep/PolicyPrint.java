@@ -67,9 +67,7 @@ final class PolicyPrint {
 
     private List<String> lines(PolicyEntry entry) {
         List<String> lines = new ArrayList<>();
-        lines.add(Layout.left(entry.setting().key(), 36)
-                + Layout.left(words.value(entry), 24)
-                + words.standing(entry));
+        lines.add(Layout.left(entry.setting().key(), 36) + Layout.left(words.value(entry), 24) + words.standing(entry));
         lines.addAll(Layout.wrapped("    ", words.says(entry)));
         lines.addAll(Layout.wrapped("    ", words.accepts(entry)));
         lines.addAll(Layout.wrapped("    ", words.source(entry)));

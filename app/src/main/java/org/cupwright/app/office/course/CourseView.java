@@ -97,7 +97,8 @@ record CourseView(Texts texts) {
     record Doubts(String hole, String says, int count, List<FindingText.Alike> alike) {}
 
     List<Doubts> doubts(FindDoubts.Answer answer) {
-        PlaceText places = new PlaceText(texts, answer.day().course(), answer.day().policy());
+        PlaceText places =
+                new PlaceText(texts, answer.day().course(), answer.day().policy());
         return answer.greens().stream().map(green -> doubts(green, places)).toList();
     }
 

@@ -110,9 +110,8 @@ record FilesRead(Visit visit) {
                 pairs(parcel, "units"),
                 accepted,
                 keep);
-        ImportWeather.Answer answer = new ImportWeather(
-                        visit.session().by(forecast ? "forecast" : "weather table"))
-                .read(request);
+        ImportWeather.Answer answer =
+                new ImportWeather(visit.session().by(forecast ? "forecast" : "weather table")).read(request);
         return read(new TakenInText(visit.texts()).weather(answer), answer.asks());
     }
 
@@ -143,11 +142,15 @@ record FilesRead(Visit visit) {
 
     private Read read(Lines lines, List<Question> asks) {
         return new Read(
-                lines.all().stream().map(FilesRead::told).filter(told -> !told.text().isBlank()).toList(),
+                lines.all().stream()
+                        .map(FilesRead::told)
+                        .filter(told -> !told.text().isBlank())
+                        .toList(),
                 asks.stream()
                         .map(ask -> new Asked(
                                 ask.about(),
-                                visit.texts().say(ask.asks()) + " " + visit.texts().say(ask.tryThis())))
+                                visit.texts().say(ask.asks()) + " "
+                                        + visit.texts().say(ask.tryThis())))
                         .toList());
     }
 

@@ -80,7 +80,8 @@ final class HandedIn implements DisposableBean {
 
     /** What somebody handed in; empty where it was brought in, is too old, or another's. */
     synchronized Optional<Parcel> find(UUID id, String person) {
-        return Optional.ofNullable(parcels.get(id)).filter(parcel -> parcel.person().equals(person));
+        return Optional.ofNullable(parcels.get(id))
+                .filter(parcel -> parcel.person().equals(person));
     }
 
     /** What was brought in, or is no longer wanted. */

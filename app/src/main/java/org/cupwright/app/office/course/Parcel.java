@@ -20,12 +20,7 @@ import org.cupwright.app.desk.files.SourceFile;
  * @param since when it was handed in
  */
 record Parcel(
-        UUID id,
-        String person,
-        What what,
-        Map<String, String> fields,
-        Map<String, List<Kept>> files,
-        Instant since) {
+        UUID id, String person, What what, Map<String, String> fields, Map<String, List<Kept>> files, Instant since) {
     /** What files can be. */
     enum What {
         GROUND,

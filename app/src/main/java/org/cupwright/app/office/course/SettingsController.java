@@ -63,7 +63,13 @@ public final class SettingsController {
             LocalDate day = day(from, visit);
             new ChangePolicy(visit.session(), catalogue).set(day, List.of(new Wanted(key, value)));
             next.addFlashAttribute(
-                    "said", List.of(visit.texts().say("course.settings.set", key, value, visit.texts().day(day))));
+                    "said",
+                    List.of(visit.texts()
+                            .say(
+                                    "course.settings.set",
+                                    key,
+                                    value,
+                                    visit.texts().day(day))));
             return new ModelAndView("redirect:/course/settings?key=" + key + "&date=" + visit.date());
         } catch (Problem refused) {
             String why = visit.texts().say(refused.what()) + " " + visit.texts().say(refused.tryThis());

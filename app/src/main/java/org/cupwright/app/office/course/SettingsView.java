@@ -76,14 +76,15 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
     /** What is decided first, then all others by what they are about. */
     List<Group> groups(List<PolicyEntry> first, List<PolicyEntry> all) {
         Map<String, List<Row>> groups = new LinkedHashMap<>();
-        first.forEach(entry -> groups.computeIfAbsent(FIRST, key -> new ArrayList<>()).add(row(entry)));
+        first.forEach(
+                entry -> groups.computeIfAbsent(FIRST, key -> new ArrayList<>()).add(row(entry)));
         for (PolicyEntry entry : all) {
             String slice = entry.setting().key().replaceFirst("[.].*", "");
             groups.computeIfAbsent(slice, key -> new ArrayList<>()).add(row(entry));
         }
         List<Group> titled = new ArrayList<>();
-        groups.forEach((name, rows) ->
-                titled.add(new Group(texts.say("course.group." + name), rows, name.equals(FIRST))));
+        groups.forEach(
+                (name, rows) -> titled.add(new Group(texts.say("course.group." + name), rows, name.equals(FIRST))));
         return titled;
     }
 
@@ -98,7 +99,8 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
     }
 
     private static String told(Row row) {
-        return String.join(" ", row.key(), row.says(), row.value(), row.source()).toLowerCase(Locale.ROOT);
+        return String.join(" ", row.key(), row.says(), row.value(), row.source())
+                .toLowerCase(Locale.ROOT);
     }
 
     private Row row(PolicyEntry entry) {
@@ -146,7 +148,8 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
         Message accepts = entry.setting().type().accepts();
         return switch (accepts.key()) {
             case "accepts.yesNo" -> List.of("yes", "no");
-            case "accepts.oneOf" -> List.of(((Message.Name) accepts.arguments().get(0)).text().split(", "));
+            case "accepts.oneOf" ->
+                List.of(((Message.Name) accepts.arguments().get(0)).text().split(", "));
             default -> List.of();
         };
     }

@@ -23,7 +23,18 @@ class CoursePageTest {
     void greensAreToldWithWhatTheirGroundRestsOn() throws IOException {
         Path data = MadeVisit.course(path.resolve("data"));
         InProcess.Result read = new InProcess(data)
-                .run("level", "add", "--hole", "2", "--on", "12", "--side", "L8", "--falls", "back=2.5", "--course",
+                .run(
+                        "level",
+                        "add",
+                        "--hole",
+                        "2",
+                        "--on",
+                        "12",
+                        "--side",
+                        "L8",
+                        "--falls",
+                        "back=2.5",
+                        "--course",
                         MadeVisit.COURSE);
         assertThat(read.err()).isEmpty();
         Visit visit = MadeVisit.to(new SqliteFolder(data, InProcess.CLOCK), Role.READER);

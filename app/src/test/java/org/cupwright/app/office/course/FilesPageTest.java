@@ -130,7 +130,9 @@ class FilesPageTest {
 
     private List<Integer> readings() {
         return new KnowGround(visit.session())
-                .of(visit.question()).greens().stream().map(KnowGround.OfGreen::readings).toList();
+                .of(visit.question()).greens().stream()
+                        .map(KnowGround.OfGreen::readings)
+                        .toList();
     }
 
     @Test
@@ -150,11 +152,11 @@ class FilesPageTest {
     @Test
     void aMapMakesACourseAsTheCommandDoes() throws IOException {
         String map = Files.readString(MadeCourse.outlines(Files.createDirectories(path.resolve("more")), 4));
-        ModelAndView looked =
-                look(Parcel.What.GROUND, Map.of("courseId", "other"), "outlines", "map.geojson", map);
+        ModelAndView looked = look(Parcel.What.GROUND, Map.of("courseId", "other"), "outlines", "map.geojson", map);
         assertThat(said(looked)).contains("4 greens");
         bring(parcel(looked), null);
-        assertThat(new InProcess(data).run("findings", "--course", "other").out()).contains("hole 4");
+        assertThat(new InProcess(data).run("findings", "--course", "other").out())
+                .contains("hole 4");
     }
 
     @Test
@@ -164,14 +166,17 @@ class FilesPageTest {
         assertThat(told.what()).contains("Columns are missing from the first line");
         assertThat(told.where()).startsWith("levels.csv").doesNotContain("C:");
         assertThat(told.tryThis()).isNotBlank();
-        assertThat(told(look(Parcel.What.GROUND, Map.of(), "outlines", "empty.geojson", "{")).what())
+        assertThat(told(look(Parcel.What.GROUND, Map.of(), "outlines", "empty.geojson", "{"))
+                        .what())
                 .isNotBlank();
-        assertThat(told(look(Parcel.What.GROUND, Map.of(), "levels", "levels.csv", "")).what())
+        assertThat(told(look(Parcel.What.GROUND, Map.of(), "levels", "levels.csv", ""))
+                        .what())
                 .isEqualTo("No file was handed in.");
         assertThat(told(look(Parcel.What.GROUND, Map.of("crs", "here"), "elevation", "p.csv", "x,y,z\n1,2,3\n"))
                         .what())
                 .contains("here");
-        assertThat(told(look(Parcel.What.WEATHER, Map.of("units", "F"), "file", "w.csv", WEATHER)).what())
+        assertThat(told(look(Parcel.What.WEATHER, Map.of("units", "F"), "file", "w.csv", WEATHER))
+                        .what())
                 .contains("F");
     }
 
@@ -196,8 +201,8 @@ class FilesPageTest {
         assertThat(read.asks()).extracting(FilesRead.Asked::about).contains("tmax");
         UUID parcel = parcel(looked);
         assertThat(told(bring(parcel, Set.of())).what()).contains("°F");
-        Set<String> all = Set.copyOf(
-                read.asks().stream().map(FilesRead.Asked::about).toList());
+        Set<String> all =
+                Set.copyOf(read.asks().stream().map(FilesRead.Asked::about).toList());
         assertThat(bring(parcel, all).getViewName()).startsWith("redirect:");
     }
 
@@ -206,7 +211,12 @@ class FilesPageTest {
         UUID parcel = parcel(look(Parcel.What.GROUND, Map.of(), "levels", "levels.csv", LEVELS));
         assertThat(handedIn.find(parcel, "Ida")).isPresent();
         assertThat(handedIn.find(parcel, "Ole")).isEmpty();
-        Path kept = handedIn.find(parcel, "Ida").orElseThrow().files().get("levels").get(0).path();
+        Path kept = handedIn.find(parcel, "Ida")
+                .orElseThrow()
+                .files()
+                .get("levels")
+                .get(0)
+                .path();
         assertThat(kept).exists();
         handedIn.keep(
                 "Ole",

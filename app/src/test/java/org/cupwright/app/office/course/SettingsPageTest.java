@@ -53,10 +53,8 @@ class SettingsPageTest {
     void everySettingStandsInAGroupWithItsUnitRangeAndSource() {
         List<SettingsView.Group> groups = groups("");
         assertThat(groups.get(0).open()).isTrue();
-        List<SettingsView.Row> rows = groups.stream()
-                .skip(1)
-                .flatMap(group -> group.rows().stream())
-                .toList();
+        List<SettingsView.Row> rows =
+                groups.stream().skip(1).flatMap(group -> group.rows().stream()).toList();
         assertThat(rows).hasSize(Settings.catalogue().settings().size());
         assertThat(groups).allSatisfy(group -> assertThat(group.title()).doesNotStartWith("course."));
         assertThat(rows).allSatisfy(row -> {
@@ -64,12 +62,15 @@ class SettingsPageTest {
             assertThat(row.accepts()).startsWith("Takes: ");
             assertThat(row.source()).isNotBlank();
         });
-        assertThat(rows).filteredOn(row -> row.key().equals(EDGE)).singleElement().satisfies(row -> {
-            assertThat(row.value()).isEqualTo("4 paces");
-            assertThat(row.standing()).isEqualTo("as it came");
-            assertThat(row.accepts()).isEqualTo("Takes: 0 to 20.");
-            assertThat(row.source()).startsWith("Published: R&A");
-        });
+        assertThat(rows)
+                .filteredOn(row -> row.key().equals(EDGE))
+                .singleElement()
+                .satisfies(row -> {
+                    assertThat(row.value()).isEqualTo("4 paces");
+                    assertThat(row.standing()).isEqualTo("as it came");
+                    assertThat(row.accepts()).isEqualTo("Takes: 0 to 20.");
+                    assertThat(row.source()).startsWith("Published: R&A");
+                });
     }
 
     @Test
@@ -86,9 +87,11 @@ class SettingsPageTest {
         ModelAndView page = set(EDGE, "5", "2026-07-01");
         assertThat(page.getViewName()).startsWith("redirect:/course/settings?key=" + EDGE);
         InProcess program = new InProcess(data);
-        assertThat(program.run("policy", EDGE, "--date", "2026-06-30", "--course", MadeVisit.COURSE).out())
+        assertThat(program.run("policy", EDGE, "--date", "2026-06-30", "--course", MadeVisit.COURSE)
+                        .out())
                 .contains("4 paces");
-        assertThat(program.run("policy", EDGE, "--date", "2026-07-01", "--course", MadeVisit.COURSE).out())
+        assertThat(program.run("policy", EDGE, "--date", "2026-07-01", "--course", MadeVisit.COURSE)
+                        .out())
                 .contains("5 paces");
         SettingsView.One shown = one(controller.settings(visit, "", EDGE));
         assertThat(shown.row().value()).isEqualTo("4 paces");
