@@ -1,6 +1,7 @@
 package org.cupwright.app.office.frame;
 
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.cupwright.app.office.visit.Visit;
@@ -72,9 +73,16 @@ public final class ProblemPages {
         throw refused; // for whoever guards the doors
     }
 
-    /** Whatever is no problem of the person's is ours: told with a number by which the log can be searched. */
+    /**
+     * Whatever is no problem of the person's is ours: told with a number by which the log can be searched. Whoever went
+     * away in the middle of the answer is told nothing.
+     */
     @ExceptionHandler(Exception.class)
-    ModelAndView defect(Exception failure, HttpServletRequest request) {
+    ModelAndView defect(Exception failure, HttpServletRequest request, HttpServletResponse response) {
+        if (response.isCommitted()) {
+            LOG.log(System.Logger.Level.DEBUG, "nobody waits for the answer", failure);
+            return null;
+        }
         Texts texts = texts(request);
         if (failure instanceof ErrorResponse wrong && wrong.getStatusCode().is4xxClientError()) {
             HttpStatus status = HttpStatus.valueOf(wrong.getStatusCode().value());
