@@ -28,8 +28,9 @@ import org.cupwright.testing.Shapes;
  * below, errors are stated too wide. What both halves share (relief that both miss, an error of the whole survey) is
  * not in the difference.
  *
- * <p>{@code benchmarks/run HalvesOfGround -- FILE EAST NORTH SIDE [CLASS]}: FILE with its full path, text of x, y, z and, where a class is asked
- * for, the class in the fourth column; south-west corner and side of the square that is fitted, in the file's metres.
+ * <p>{@code benchmarks/run HalvesOfGround -- FILE EAST NORTH SIDE [CLASS]}: FILE with its full path, text of x, y, z
+ * and, where a class is asked for, the class in the fourth column; south-west corner and side of the
+ * square that is fitted, in the file's metres.
  */
 public final class HalvesOfGround {
     private static final int SPLITS = 10;

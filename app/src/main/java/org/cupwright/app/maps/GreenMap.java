@@ -10,9 +10,9 @@ import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Draws a green: contour lines every 5 cm, ground not to be cut hatched, resting ground dotted, free ground left clear;
- * ground that is closed or saved, with its word; ground that people drew as good or bad; the course's own areas, today's
- * in two lines; hazards, old holes, today's
- * spot, slopes, what is doubtful, the line of play upwards, north and a scale.
+ * ground that is closed or saved, with its word; ground that people drew as good or bad; the course's own areas,
+ * today's in two lines; hazards, old holes, today's spot, slopes, what is doubtful, the line of play
+ * upwards, north and a scale.
  *
  * <p>Ink on paper, one accent for today's spot; nothing is told by colour alone. The look is our own. The groups of the
  * SVG carry classes: {@code edge}, {@code contour}, {@code not-to-cut}, {@code resting}, {@code hazard},

@@ -47,12 +47,30 @@ class MessageFilesTest {
 
     private final Map<String, String> english = MessageFiles.SHIPPED.of("en").orElseThrow();
     private final Map<String, String> commands = MessageFiles.SHIPPED.of("en", Door.COMMANDS);
+    private final Map<String, String> pages = MessageFiles.SHIPPED.of("en", Door.PAGES);
 
     @Test
     void englishHasASentenceForEveryKeyThatCanBeAskedFor() {
         Set<String> missing = new TreeSet<>(SentenceKeys.needed());
         missing.removeAll(english.keySet());
         assertThat(missing).isEmpty();
+    }
+
+    @Test
+    void pagesHaveASentenceForEveryKeyTheyAskFor() {
+        Set<String> missing = new TreeSet<>(SentenceKeys.ofPages());
+        missing.removeAll(english.keySet());
+        missing.removeAll(pages.keySet());
+        assertThat(SentenceKeys.ofPages()).isNotEmpty();
+        assertThat(missing).isEmpty();
+    }
+
+    @Test
+    void pagesHaveNoSentenceThatNoPageAsksFor() {
+        Set<String> unused = new TreeSet<>(pages.keySet());
+        unused.removeAll(english.keySet()); // what pages say in their own way
+        unused.removeIf(SentenceKeys::usedByPages);
+        assertThat(unused).isEmpty();
     }
 
     @Test

@@ -26,8 +26,16 @@ final class SentenceKeys {
 
     private static final Path ENGINE = Path.of("../engine/src/main/java/org/cupwright");
     private static final Path APP = Path.of("src/main/java/org/cupwright/app");
+    private static final Path PAGES = APP.resolve("office");
+    private static final Path TEMPLATES = Path.of("src/main/resources/org/cupwright/app/office/pages");
 
-    private static final String ALL_SOURCES = String.join("\n", sources(ENGINE)) + String.join("\n", sources(APP));
+    private static final String MESSAGE =
+            "(?:Message\\.of\\(|(?<!page\\.)(?<!\\)\\.)say\\()\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\"";
+
+    private static final String ALL_SOURCES = String.join("\n", sources(ENGINE))
+            + String.join("\n", sources(APP))
+            + String.join("\n", sources(PAGES))
+            + String.join("\n", sources(TEMPLATES)).replace('\'', '"');
 
     /** A problem whose two sentences have one name. */
     private static final String PROBLEM = "Problem\\.of\\(\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\"";
@@ -88,9 +96,33 @@ final class SentenceKeys {
         for (String field : literals(APP, FIELD)) {
             keys.add("field." + field);
         }
-        keys.addAll(literals(
-                APP, "(?:Message\\.of\\(|(?<!page\\.)(?<!\\)\\.)say\\()\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\""));
+        keys.addAll(literals(APP, MESSAGE));
         return keys;
+    }
+
+    /** Keys that pages alone ask for: for these the pages' own words do. */
+    static Set<String> ofPages() {
+        Set<String> keys = new TreeSet<>(literals(PAGES, MESSAGE));
+        for (String name : literals(PAGES, PROBLEM)) {
+            keys.add("problem." + name);
+            keys.add("try." + name);
+        }
+        literals(PAGES, "Problem\\.of\\(\\s*\"[\\w.]+\",\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
+        keys.addAll(literals(TEMPLATES, "say\\('([a-zA-Z.]+)'(?!\\s*\\+)"));
+        return keys;
+    }
+
+    /** Whether a page can ask for a key: wholly, made up from its beginning or its end, or as the word of a field. */
+    static boolean usedByPages(String key) {
+        String sources = (String.join("\n", sources(PAGES)) + String.join("\n", sources(TEMPLATES))).replace('\'', '"');
+        String beginning = key.substring(0, key.lastIndexOf('.') + 1);
+        String last = key.substring(key.lastIndexOf('.') + 1);
+        return ofPages().contains(key)
+                || sources.contains('"' + key + '"')
+                || key.endsWith(".try") && sources.contains('"' + key.replaceFirst("\\.try$", "") + '"')
+                || key.startsWith("field.") && ALL_SOURCES.contains('"' + last + '"')
+                || key.startsWith("log.page.part.") && sources.contains("\"log.page.part.\"")
+                || !beginning.isEmpty() && sources.contains('"' + beginning + '"');
     }
 
     /** Keys of the fields that app and engine speak of. */
@@ -188,9 +220,11 @@ final class SentenceKeys {
         return found;
     }
 
+    /** Sources below a place; of the app without its pages, unless these are asked for. */
     static List<String> sources(Path place) {
         try (Stream<Path> files = Files.walk(place)) {
-            List<Path> java = files.filter(file -> file.toString().endsWith(".java"))
+            List<Path> java = files.filter(file -> file.toString().matches(".*\\.(java|html)"))
+                    .filter(file -> place.startsWith(PAGES) || !file.startsWith(PAGES))
                     .sorted()
                     .toList();
             return java.stream().map(SentenceKeys::text).toList();

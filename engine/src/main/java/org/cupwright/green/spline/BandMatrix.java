@@ -4,8 +4,8 @@ package org.cupwright.green.spline;
  * The upper half of a symmetric matrix whose entries vanish away from the diagonal.
  *
  * <p>Each row is an array as long as the band is wide, and a column stands at the same place of every row: at its
- * number's remainder. Rows go in groups of {@link #BLOCK} that end at the same column; the order is rounded up with rows
- * of the unit matrix, which change neither determinant nor solution.
+ * number's remainder. Rows go in groups of {@link #BLOCK} that end at the same column; the order is rounded up with
+ * rows of the unit matrix, which change neither determinant nor solution.
  */
 final class BandMatrix {
     static final int BLOCK = 4;

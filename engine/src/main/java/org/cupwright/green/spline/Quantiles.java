@@ -1,6 +1,9 @@
 package org.cupwright.green.spline;
 
-/** Values that stand at a place when all are sorted, without sorting them all (Hoare, Communications of the ACM 4, 1961). */
+/**
+ * Values that stand at a place when all are sorted, without sorting them all (Hoare, Communications of the
+ * ACM 4, 1961).
+ */
 final class Quantiles {
     private Quantiles() {}
 

@@ -41,7 +41,7 @@ public record Shortage(
     public enum Cause {
         /** More holes are wanted on a green than fit on it while the ground about each of them rests. */
         GROUND,
-        /** Its days cannot all have rested ground between them, though those of no window are too many by themselves. */
+        /** Its days cannot all have rested ground between them, though no window by itself has too many. */
         DAYS,
         /** Holes that were fixed beforehand are too near to each other, or to an old hole. */
         FIXED,

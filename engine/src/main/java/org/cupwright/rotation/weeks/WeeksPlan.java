@@ -29,7 +29,7 @@ public record WeeksPlan(
         shortages = List.copyOf(shortages);
     }
 
-    /** Holes that are cut where a rule is set aside, mostly on ground that still rests about an old one; over all days. */
+    /** Holes that are cut where a rule is set aside, mostly on ground that still rests; over all days. */
     public long holesSetAside() {
         return days.stream()
                 .flatMap(day -> day.holes().stream())

@@ -45,7 +45,6 @@ public final class Routes {
             with(Right.RECORD, "POST", "/log/withdraw"),
             with(Right.RECORD, "POST", "/log/seen"),
             signedIn("GET", "/work/{id}"),
-            signedIn("POST", "/work/{id}/stop"),
             with(Right.RECORD, "POST", "/work/{id}/stop"),
             signedIn("GET", "/weeks"),
             signedIn("GET", "/weeks/why"),

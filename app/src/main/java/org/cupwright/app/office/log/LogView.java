@@ -40,7 +40,10 @@ record LogView(Visit visit) {
             List<Choice> kinds,
             boolean mayRecord) {}
 
-    /** Something odd, and the id of the form that says it is seen to: how urgent, what, where and since when, and whether it has a photo. */
+    /**
+     * Something odd, and the id of the form that says it is seen to: how urgent, what, where and since when, and
+     * whether it has a photo.
+     */
     record Odd(String id, UUID form, String severity, boolean now, String text, String about, boolean photo) {}
 
     /**

@@ -23,7 +23,7 @@ final class HostsKnown extends OncePerRequestFilter {
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
-        if (alone && !request.getServerName().matches("localhost|127(\\.\\d+){3}|\\[?::1]?|\\[?(0:){7}1]?")) {
+        if (alone && !request.getServerName().matches("localhost|127(\\.\\d+){3}|\\[?:{2}1]?|\\[?(0:){7}1]?")) {
             response.setStatus(HttpServletResponse.SC_BAD_REQUEST); // and not a word more
             return;
         }

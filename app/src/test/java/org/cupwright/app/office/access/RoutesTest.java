@@ -42,7 +42,7 @@ class RoutesTest {
         assertThat(addresses).doesNotHaveDuplicates();
     }
 
-    /** Whatever changes something asks for a right; whoever only reads changes nothing but the own password and work. */
+    /** Whatever changes something asks for a right; who only reads changes the own password alone. */
     @Test
     void aReaderChangesNothing() {
         List<String> reader = Routes.ALL.stream()
@@ -50,7 +50,7 @@ class RoutesTest {
                 .filter(route -> route.roles().contains(Role.READER))
                 .map(Route::pattern)
                 .toList();
-        assertThat(reader).containsExactlyInAnyOrder("/sign-out", "/password", "/work/{id}/stop");
+        assertThat(reader).containsExactlyInAnyOrder("/sign-out", "/password");
     }
 
     private static Set<String> answered() throws ClassNotFoundException {

@@ -51,8 +51,8 @@ import org.cupwright.units.UnitSystem;
 
 /**
  * A folder with an invented course of two greens with five corners, which look the same from no two sides: the first
- * was surveyed (seed 7), falls 1 m in 100 to the west and is played to on a heading of {@link #PLAY}; of the second only the
- * outline is known.
+ * was surveyed (seed 7), falls 1 m in 100 to the west and is played to on a heading of {@link #PLAY}; of the second
+ * only the outline is known.
  */
 final class MadeGreen implements AutoCloseable {
     static final LocalDate TODAY = LocalDate.of(2026, 6, 20);

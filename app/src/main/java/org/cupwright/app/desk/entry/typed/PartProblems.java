@@ -16,7 +16,8 @@ public final class PartProblems {
      * What does not read.
      *
      * @param typed texts by the name of the part
-     * @return problems by the name of the part; days and places may still be refused for the day or the hole they are of
+     * @return problems by the name of the part; days and places may still be refused for the day or the hole they are
+     *     of
      */
     public static Map<String, Problem> of(EntryForm form, Map<String, String> typed) {
         Map<String, Problem> problems = new LinkedHashMap<>();

@@ -9,7 +9,9 @@ import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.formats.table.CsvText;
 import org.cupwright.policy.EnumNames;
 
-/** A part's value written so that {@link PartText} reads it again. Places take more than a word and are not among them. */
+/**
+ * A part's value written so that {@link PartText} reads it again. Places take more than a word and are not among them.
+ */
 public final class WrittenPart {
     private WrittenPart() {}
 
