@@ -53,18 +53,22 @@ public record OfficeServer(Clock clock, SecureRandom random) implements Serving 
 
     @Override
     public void serve(Request request, Consumer<Opened> opened, PrintStream err) {
+        Optional<String> code = code(request); // first of all: whatever keeps the folder from being used is told
         CountDownLatch closed = new CountDownLatch(1);
         ServletWebServerApplicationContext context = start(request, closed);
-        String scheme = request.tls().isPresent() ? "https" : "http";
-        String host = Serving.isLoopback(request.bind()) ? "localhost" : request.bind();
-        opened.accept(
-                new Opened(scheme + "://" + host + ":" + context.getWebServer().getPort() + "/", code(request)));
+        opened.accept(new Opened(address(request, context.getWebServer().getPort()), code));
         try {
             closed.await();
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
             context.close();
         }
+    }
+
+    private static String address(Request request, int port) {
+        String scheme = request.tls().isPresent() ? "https" : "http";
+        String host = Serving.isLoopback(request.bind()) ? "localhost" : request.bind();
+        return scheme + "://" + host + ":" + port + "/";
     }
 
     private ServletWebServerApplicationContext start(Request request, CountDownLatch closed) {
@@ -80,7 +84,11 @@ public record OfficeServer(Clock clock, SecureRandom random) implements Serving 
             context.registerBean(Passwords.class, () -> new Passwords(random));
         });
         application.addListeners((ApplicationListener<ContextClosedEvent>) event -> closed.countDown());
-        return (ServletWebServerApplicationContext) application.run();
+        try {
+            return (ServletWebServerApplicationContext) application.run();
+        } catch (RuntimeException failed) {
+            throw NotOpened.because(failed, request);
+        }
     }
 
     /** The invented course needs no code: it is open to whoever sits there. */
