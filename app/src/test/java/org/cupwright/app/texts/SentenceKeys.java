@@ -42,7 +42,12 @@ final class SentenceKeys {
 
     private static final String FIELD = "Field\\(\"([a-zA-Z]+)\"\\)";
 
+    private static final String PAGE_SOURCES =
+            (String.join("\n", sources(PAGES)) + String.join("\n", sources(TEMPLATES))).replace('\'', '"');
+
     private static final Set<String> NEEDED = found();
+
+    private static final Set<String> OF_PAGES = ofPages();
 
     private SentenceKeys() {}
 
@@ -114,15 +119,14 @@ final class SentenceKeys {
 
     /** Whether a page can ask for a key: wholly, made up from its beginning or its end, or as the word of a field. */
     static boolean usedByPages(String key) {
-        String sources = (String.join("\n", sources(PAGES)) + String.join("\n", sources(TEMPLATES))).replace('\'', '"');
         String beginning = key.substring(0, key.lastIndexOf('.') + 1);
         String last = key.substring(key.lastIndexOf('.') + 1);
-        return ofPages().contains(key)
-                || sources.contains('"' + key + '"')
-                || key.endsWith(".try") && sources.contains('"' + key.replaceFirst("\\.try$", "") + '"')
+        return OF_PAGES.contains(key)
+                || PAGE_SOURCES.contains('"' + key + '"')
+                || key.endsWith(".try") && PAGE_SOURCES.contains('"' + key.replaceFirst("\\.try$", "") + '"')
                 || key.startsWith("field.") && ALL_SOURCES.contains('"' + last + '"')
-                || key.startsWith("log.page.part.") && sources.contains("\"log.page.part.\"")
-                || !beginning.isEmpty() && sources.contains('"' + beginning + '"');
+                || key.startsWith("log.page.part.") && PAGE_SOURCES.contains("\"log.page.part.\"")
+                || !beginning.isEmpty() && PAGE_SOURCES.contains('"' + beginning + '"');
     }
 
     /** Keys of the fields that app and engine speak of. */
