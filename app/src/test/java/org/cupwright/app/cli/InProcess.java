@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import org.cupwright.app.cli.command.Serving;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.store.sqlite.SqliteFolder;
 
@@ -71,8 +73,14 @@ public final class InProcess {
                 clock,
                 data,
                 folder -> new SqliteFolder(folder, clock),
-                asked);
+                asked,
+                InProcess::openedAndClosed);
         int status = new Cli(surroundings).run(line.toArray(String[]::new));
         return new Result(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** Pages have a server of their own, which other tests open: here they are closed as soon as it is told of them. */
+    private static void openedAndClosed(Serving.Request request, Consumer<Serving.Opened> opened, PrintStream err) {
+        opened.accept(new Serving.Opened("http://localhost:" + request.port() + "/", Optional.of("ABCD-EFGH")));
     }
 }

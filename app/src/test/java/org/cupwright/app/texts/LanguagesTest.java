@@ -26,7 +26,8 @@ class LanguagesTest {
             Map.of("es", Set.of("Green", "Greens", "green", "greens", "publ", "verticut", "C"));
 
     /** Units, ways on a map, and what is typed: the same in every language. */
-    private static final Set<String> SIGNS = Set.of("mm", "ft", "m", "s", "d", "E", "N", "ID", "set");
+    private static final Set<String> SIGNS =
+            Set.of("mm", "ft", "m", "s", "d", "E", "N", "ID", "set", "port", "bind", "certificate");
 
     private static final Pattern ENGLISH =
             Pattern.compile("(?i)(?<![-.\\w])(?:the|and|of|with|this|that|which|there|were|they)(?![-.=\\w])");

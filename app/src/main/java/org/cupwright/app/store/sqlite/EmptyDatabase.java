@@ -29,8 +29,7 @@ final class EmptyDatabase {
             "V8__people.sql");
 
     /** What Flyway makes beside, to write down in which migrations were done. */
-    static final List<String> HISTORY =
-            List.of("index flyway_schema_history_s_idx", "table flyway_schema_history");
+    static final List<String> HISTORY = List.of("index flyway_schema_history_s_idx", "table flyway_schema_history");
 
     private EmptyDatabase() {}
 

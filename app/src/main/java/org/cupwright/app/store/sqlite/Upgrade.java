@@ -7,7 +7,6 @@ import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
-import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.cupwright.message.Problem;
