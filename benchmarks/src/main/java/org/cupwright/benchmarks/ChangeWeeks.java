@@ -127,7 +127,7 @@ public final class ChangeWeeks {
                 known.add(new GreenDay(
                         green.days().get(day).ground(), day < days ? wishes : new Wishes(stand, List.of(), false)));
             }
-            greens.add(new GreenWeeks(green.hole(), green.candidates(), green.past(), green.yesterdaysThird(), known));
+            greens.add(green.withDays(known));
         }
         return new WeeksRequest(weeks.days(), greens, weeks.sharedGreens(), weeks.rests(), weeks.busy(), weeks.seed());
     }

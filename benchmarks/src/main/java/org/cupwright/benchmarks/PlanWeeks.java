@@ -58,7 +58,7 @@ public final class PlanWeeks {
         System.out.println("|---|---|---|---|---|---|---|---|");
         if (parts.contains("summer")) {
             Worth best = several("summer, 18 × 28", SUMMER, 18, 4 * WEEK);
-            if (best.onRestingGround() > 0) {
+            if (best.holesSetAside() > 0) {
                 throw new IllegalStateException("four weeks in summer use ground that rests");
             }
         }
@@ -114,8 +114,8 @@ public final class PlanWeeks {
                 "| %s | whole answer | %.0f | %d, at least %d | | | %.1f | |%n",
                 name,
                 plan.points(),
-                plan.onRestingGround(),
-                plan.bounds().onRestingGround(),
+                plan.holesSetAside(),
+                plan.bounds().holesSetAside(),
                 (System.nanoTime() - began) / 1e9);
         plan.shortages().forEach(shortage -> System.out.println("  " + shortage));
     }
@@ -130,7 +130,7 @@ public final class PlanWeeks {
                         Locale.ROOT,
                         "%.0f | %d | %d | %d",
                         one.points(),
-                        one.onRestingGround(),
+                        one.holesSetAside(),
                         one.daysSetAside(),
                         one.thirdsOff()))
                 .orElse("no plan | | | ");

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
@@ -30,6 +31,7 @@ import org.cupwright.holelocation.Verdict;
 import org.cupwright.holelocation.judging.GoodWithin;
 import org.cupwright.holelocation.judging.GreenJudge;
 import org.cupwright.holelocation.judging.GreenJudgement;
+import org.cupwright.holelocation.judging.OtherGround;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.DayPlan;
 import org.cupwright.rotation.DayPlanner;
@@ -38,6 +40,7 @@ import org.cupwright.rotation.PlannedHole;
 import org.cupwright.rotation.RotationPolicy;
 import org.cupwright.rotation.SharedGreen;
 import org.cupwright.rotation.candidate.Candidate;
+import org.cupwright.rotation.candidate.EasedCandidates;
 import org.cupwright.rotation.candidate.GreenCandidates;
 import org.cupwright.rotation.candidate.GreenSpots;
 import org.cupwright.rotation.candidate.JudgedSpot;
@@ -84,6 +87,8 @@ public final class DemoPlans {
     private static final Set<Verdict> GOOD = EnumSet.of(Verdict.PASS, Verdict.CAUTION);
 
     private final Map<String, GreenJudge> judges;
+    private final Map<String, List<Candidate>> lasting = new ConcurrentHashMap<>();
+    private final Map<String, List<Candidate>> eased = new ConcurrentHashMap<>();
     private final int every;
 
     public DemoPlans(int every) {
@@ -130,17 +135,20 @@ public final class DemoPlans {
         return new Planned(plan, conceded);
     }
 
-    /** What a plan's holes are on a morning, on the ground as it is by then. */
-    public Map<String, Verdict> onTheMorning(DayPlan plan, TurfState state, WeatherOutlook outlook) {
-        ComingGround coming = new ComingGround(TurfDay.of(state, plan.date(), outlook, POLICY));
-        return plan.holes().stream()
-                .collect(Collectors.toMap(
-                        PlannedHole::hole,
-                        hole -> judges.get(hole.hole())
-                                .onDay(conditions(
-                                        ground(COURSE.find(hole.hole()).orElseThrow(), plan.date(), coming)))
-                                .judge(hole.candidate().at())
-                                .verdict()));
+    /**
+     * What spots are on a morning, on the ground as it is by then; nothing is conceded for it.
+     *
+     * @param spots by hole, judged with nothing lying on the green
+     */
+    public Map<String, Judgement> onTheMorning(
+            LocalDate day, Map<String, Candidate> spots, TurfState state, WeatherOutlook outlook) {
+        ComingGround coming = new ComingGround(TurfDay.of(state, day, outlook, POLICY));
+        Map<String, Judgement> found = new TreeMap<>();
+        spots.forEach((hole, spot) -> {
+            GroundOnDay ground = ground(COURSE.find(hole).orElseThrow(), day, coming);
+            found.put(hole, new OtherGround(ground, POLICY).of(spot.judgement()));
+        });
+        return found;
     }
 
     /** Days to be planned together on the ground that a state leaves on their first morning. */
@@ -151,7 +159,8 @@ public final class DemoPlans {
         List<GreenWeeks> greens = COURSE.holes().parallelStream()
                 .map(hole -> new GreenWeeks(
                         hole.id(),
-                        lasting(hole),
+                        lasting.computeIfAbsent(hole.id(), id -> lasting(hole)),
+                        eased.computeIfAbsent(hole.id(), id -> eased(hole)),
                         past(state.green(hole.id()).holes()),
                         Optional.empty(),
                         days.stream()
@@ -169,6 +178,20 @@ public final class DemoPlans {
         double square = POLICY.get(RotationPolicy.CANDIDATE_SQUARE_METRES);
         List<Candidate> some = candidates(hole, offered(judge, every), judge, clear, square);
         return some.size() >= FEW_FOR_WEEKS ? some : candidates(hole, offered(judge, 1), judge, clear, square / 2);
+    }
+
+    /** Ground for days on which all else is used up, as the program has it. */
+    private List<Candidate> eased(Hole hole) {
+        double square = 2 * POLICY.get(RotationPolicy.CANDIDATE_SQUARE_METRES);
+        List<JudgedSpot> spots = judged(hole, judges.get(hole.id()).eased());
+        return EasedCandidates.of(spots, GroundOnDay.clear(DemoCourse.TODAY), square);
+    }
+
+    private static List<JudgedSpot> judged(Hole hole, List<Judgement> spots) {
+        GreenFrame frame = GreenFrame.of(hole, OnConvention.ALONG_CHORD).orElseThrow();
+        return spots.stream()
+                .map(spot -> new JudgedSpot(spot, Optional.of(frame.place(spot.position()))))
+                .toList();
     }
 
     private static List<PastHole> past(HolesOnGreen holes) {
@@ -200,11 +223,7 @@ public final class DemoPlans {
     private static List<Candidate> candidates(
             Hole hole, List<Judgement> offered, GreenJudge judge, GroundOnDay ground, double squareMetres) {
         GreenJudgement green = judge.judgeGreen();
-        GreenFrame frame = GreenFrame.of(hole, OnConvention.ALONG_CHORD).orElseThrow();
-        List<JudgedSpot> spots = offered.stream()
-                .map(spot -> new JudgedSpot(spot, Optional.of(frame.place(spot.position()))))
-                .toList();
-        return new GreenSpots(spots, ground)
+        return new GreenSpots(judged(hole, offered), ground)
                 .thinned(squareMetres).stream()
                         .map(one -> new Candidate(
                                 one.judgement(),
@@ -237,9 +256,14 @@ public final class DemoPlans {
 
     /** The fact that a hole was cut where it was planned. */
     public static Fact cut(LocalDate day, PlannedHole hole) {
+        return cut(day, hole.hole(), hole.candidate());
+    }
+
+    /** The fact that a hole was cut at a spot. */
+    public static Fact cut(LocalDate day, String hole, Candidate spot) {
         Instant at = day.atTime(6, 0).atZone(ZONE).toInstant();
-        UUID id = UUID.nameUUIDFromBytes((day + " hole " + hole.hole()).getBytes(StandardCharsets.UTF_8));
-        CupChanged changed = CupChanged.asPlanned(hole.candidate().at());
-        return new Fact(id, 1, at, at, Optional.empty(), "invented", COURSE.id(), Optional.of(hole.hole()), changed);
+        UUID id = UUID.nameUUIDFromBytes((day + " hole " + hole).getBytes(StandardCharsets.UTF_8));
+        CupChanged changed = CupChanged.asPlanned(spot.at());
+        return new Fact(id, 1, at, at, Optional.empty(), "invented", COURSE.id(), Optional.of(hole), changed);
     }
 }

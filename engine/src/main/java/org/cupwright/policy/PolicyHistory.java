@@ -16,6 +16,17 @@ public record PolicyHistory(List<PolicyChange> changes) {
         changes = List.copyOf(changes);
     }
 
+    /** Since which day each setting has the value that is in force on a day; those that were never set are missing. */
+    public Map<String, LocalDate> since(LocalDate day) {
+        Map<String, LocalDate> since = new HashMap<>();
+        for (PolicyChange change : changes) {
+            if (!change.effective().isAfter(day)) {
+                since.merge(change.key(), change.effective(), (known, next) -> next.isBefore(known) ? known : next);
+            }
+        }
+        return since;
+    }
+
     /** The policy in force on a day. */
     public Policy at(LocalDate day) {
         Map<String, LocalDate> since = new HashMap<>();

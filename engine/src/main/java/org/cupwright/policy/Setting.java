@@ -31,4 +31,9 @@ public record Setting<T>(
     public String sentenceKey() {
         return "setting." + key;
     }
+
+    /** Key of the word for the unit, for app.texts; there is none for a setting without a unit. */
+    public String unitKey() {
+        return "settingUnit." + unit.replace(" ", "");
+    }
 }

@@ -1,5 +1,7 @@
 package org.cupwright.roll;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.DoubleConsumer;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Jet;
@@ -68,6 +70,32 @@ public final class BallRoller {
         RollState state = new RollState();
         stopOf(from.east(), from.north(), heading.east(), heading.north(), launchMetresPerSecond, state);
         return state.toRoll();
+    }
+
+    /**
+     * Rolls one ball to its end, and tells by which way.
+     *
+     * @param everyMetres how long a piece of the way may be at least before the next place of it is told
+     * @return the places it rolled over, from its start to its end; at least the start
+     */
+    public List<MapPoint> path(MapPoint from, Heading heading, double launchMetresPerSecond, double everyMetres) {
+        RollState state = new RollState();
+        List<MapPoint> path = new ArrayList<>(List.of(from));
+        launch(from.east(), from.north(), heading.east(), heading.north(), launchMetresPerSecond, state);
+        double next = everyMetres;
+        while (state.end == null) {
+            advance(state, MOST_SECONDS);
+            if (state.end != null || state.pathMetres >= next) {
+                path.add(new MapPoint(state.east, state.north));
+                next = state.pathMetres + everyMetres;
+            }
+        }
+        return path;
+    }
+
+    /** How fast a ball starts that rolls so far on level ground, m/s. */
+    public double launchForLevel(double metres) {
+        return Math.sqrt(2 * motion.decelerationOnLevel() * metres);
     }
 
     /**

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 import org.cupwright.green.MadeSurface;
@@ -115,6 +116,47 @@ class BallRollerTest {
 
         assertThat(roll.pathMetres()).isCloseTo(roll.stop().east(), within(1e-9));
         assertThat(roll.pathGroundMetres()).isCloseTo(roll.pathMetres() * Math.sqrt(1 + 0.06 * 0.06), within(1e-9));
+    }
+
+    /** On the level a ball rolls straight: the way is a row of places on a line, from its start to where it stops. */
+    @Test
+    void wayOnTheLevelIsALineToWhereTheBallStops() {
+        List<MapPoint> path = new BallRoller(LEVEL, TEN_FEET).path(ORIGIN, EAST, 1.8288, 0.25);
+
+        assertThat(path.get(0)).isEqualTo(ORIGIN);
+        assertThat(path.get(path.size() - 1).distanceMetres(ORIGIN)).isCloseTo(3.048, within(1e-6));
+        for (int i = 1; i < path.size(); i++) {
+            assertThat(path.get(i).north()).isCloseTo(0, within(1e-9));
+            double step = path.get(i).east() - path.get(i - 1).east();
+            assertThat(step).isPositive().isLessThan(0.25 + 0.2 + 1e-9);
+            assertThat(i == path.size() - 1 || step >= 0.25 - 1e-9).isTrue();
+        }
+    }
+
+    @Test
+    void wayEndsWhereTheRollEnds() {
+        BallRoller roller = new BallRoller(MadeSurface.gentle(4, 10), TEN_FEET);
+        List<MapPoint> path = roller.path(ORIGIN, new Heading(35), 2.1, 0.1);
+
+        assertThat(path.get(path.size() - 1))
+                .isEqualTo(roller.roll(ORIGIN, new Heading(35), 2.1).stop());
+    }
+
+    @Test
+    void wayOfABallOffTheGreenIsItsStart() {
+        Edge edge = (east, north) -> east > 1;
+        assertThat(new BallRoller(LEVEL, TEN_FEET, edge).path(ORIGIN, EAST, 1, 0.1))
+                .containsExactly(ORIGIN);
+    }
+
+    /** The green's speed is how far the measuring bar's ball rolls on the level: 10 ft at 1.8288 m/s. */
+    @Test
+    void launchForTheLevelIsThatOfTheMeasuringBarAtTheGreensSpeed() {
+        BallRoller roller = new BallRoller(LEVEL, TEN_FEET);
+
+        assertThat(roller.launchForLevel(3.048)).isCloseTo(1.8288, within(1e-9));
+        assertThat(roller.roll(ORIGIN, EAST, roller.launchForLevel(7)).pathMetres())
+                .isCloseTo(7, within(1e-5));
     }
 
     @Test

@@ -100,6 +100,31 @@ public final class MadeGreens {
         return new Candidate(judgement(east, north, verdict, rank, 5), place, room, false);
     }
 
+    /** The same candidate, as one that breaks some rules which are set aside for it. */
+    public static Candidate eased(Candidate of, Set<RuleId> rules) {
+        Judgement from = of.judgement();
+        List<RuleResult> results = from.rules().stream()
+                .map(result -> rules.contains(result.rule()) ? broken(result) : result)
+                .toList();
+        Verdict verdict = rules.contains(RuleId.EDGE) ? Verdict.PASS : from.verdict(); // all else passes here
+        Judgement judgement =
+                new Judgement(from.position(), verdict, from.restsOn(), results, rules, from.difficulty(), from.word());
+        return new Candidate(judgement, of.place(), 0, of.onSavedGround());
+    }
+
+    private static RuleResult broken(RuleResult result) {
+        return new RuleResult(
+                result.rule(),
+                result.value(),
+                result.unit(),
+                result.standardError(),
+                result.limit(),
+                result.margin(),
+                Outcome.FAIL,
+                Optional.empty(),
+                result.says());
+    }
+
     /** The same candidate, of which a person says something. */
     public static Candidate said(Candidate of, PersonsOpinion.Kind kind) {
         Judgement from = of.judgement();

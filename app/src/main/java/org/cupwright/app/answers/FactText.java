@@ -30,6 +30,7 @@ public final class FactText {
     private static final int ID_SHOWN = 8;
     private static final Set<Object> USUAL = Set.of(FoundBy.PACES, CutWay.ONE_PIECE, Soil.NONE, List.of());
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm");
 
     private final Texts texts;
     private final PlaceText places;
@@ -43,6 +44,11 @@ public final class FactText {
 
     public String moment(Fact fact) {
         return MOMENT.format(fact.happenedAt().atZone(zone));
+    }
+
+    /** By the course's clock, on a day that is told beside it. */
+    public String time(Fact fact) {
+        return TIME.format(fact.happenedAt().atZone(zone));
     }
 
     public String id(Fact fact) {

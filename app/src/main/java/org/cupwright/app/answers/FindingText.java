@@ -1,6 +1,7 @@
 package org.cupwright.app.answers;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -55,33 +56,58 @@ public record FindingText(Texts texts, Lines lines) {
                 texts.say("restsOn." + EnumNames.lowerCamel(green.restsOn())),
                 green.readings(),
                 green.findings().size());
-        List<Finding> all =
-                green.findings().stream().map(GroundFinding::finding).toList();
-        int number = 1;
-        for (List<Finding> alike : Lines.alike(all, Finding::kind)) {
-            alike(green.hole(), alike, number, places);
-            number += alike.size();
-        }
+        List<Alike> all = alike(green, places);
+        all.forEach(this::alike);
         if (all.isEmpty()) {
             lines.wrapped("    ", texts.say("findings.none"));
         }
     }
 
+    /**
+     * Findings of one kind on one green.
+     *
+     * @param first the number of the first of them
+     * @param says what was found, and where
+     * @param more how many more there are of the kind than are listed
+     * @param tryThis what to do about them
+     */
+    public record Alike(int first, List<String> says, int more, List<String> tryThis) {}
+
+    /** What is doubtful about one green, the worst first, kind by kind. */
+    public List<Alike> alike(GreenFindings green, PlaceText places) {
+        List<Finding> all =
+                green.findings().stream().map(GroundFinding::finding).toList();
+        List<Alike> kinds = new ArrayList<>();
+        int number = 1;
+        for (List<Finding> alike : Lines.alike(all, Finding::kind)) {
+            kinds.add(alike(green.hole(), alike, number, places));
+            number += alike.size();
+        }
+        return kinds;
+    }
+
     /** Findings of one kind, and once what to do about them. */
-    private void alike(Hole hole, List<Finding> alike, int first, PlaceText places) {
-        for (int i = 0; i < alike.size() && i < MOST_OF_A_KIND; i++) {
-            Finding finding = alike.get(i);
-            Optional<String> where = finding.place().map(place -> places.at(hole.id(), place));
-            List<Line.Cell> number = List.of(Line.right(Integer.toString(first + i), 3), new Line.Cell(" ", 0));
-            lines.wrapped(number, says(finding, where));
-        }
-        if (alike.size() > MOST_OF_A_KIND) {
-            lines.wrapped("    ", texts.say("findings.more", alike.size() - MOST_OF_A_KIND));
-        }
-        alike.stream()
+    private Alike alike(Hole hole, List<Finding> alike, int first, PlaceText places) {
+        List<String> says = alike.stream()
+                .limit(MOST_OF_A_KIND)
+                .map(found -> says(found, found.place().map(place -> places.at(hole.id(), place))))
+                .toList();
+        List<String> tryThis = alike.stream()
                 .map(found -> texts.say(found.tryThis()))
                 .distinct()
-                .forEach(tryThis -> lines.wrapped("    ", tryThis));
+                .toList();
+        return new Alike(first, says, Math.max(0, alike.size() - MOST_OF_A_KIND), tryThis);
+    }
+
+    private void alike(Alike alike) {
+        int number = alike.first();
+        for (String says : alike.says()) {
+            lines.wrapped(List.of(Line.right(Integer.toString(number++), 3), new Line.Cell(" ", 0)), says);
+        }
+        if (alike.more() > 0) {
+            lines.wrapped("    ", texts.say("findings.more", alike.more()));
+        }
+        alike.tryThis().forEach(tryThis -> lines.wrapped("    ", tryThis));
     }
 
     /** What an import made, and what is doubtful about its files. */

@@ -43,6 +43,16 @@ public record GreenText(Texts texts, Lines lines) {
         return lines;
     }
 
+    /** What stands on the picture of a green: which, where, the day and the speed. */
+    public String pictureTitle(CourseDay day, Hole hole) {
+        return texts.say(
+                "map.picture.title",
+                hole.id(),
+                day.course().name(),
+                texts.day(day.date()),
+                new DayText(texts).speed(day));
+    }
+
     /** Where a ball stopped, and how. */
     public Lines rolled(Roll roll, MapPoint start) {
         MapPoint stop = roll.stop();

@@ -1,6 +1,5 @@
 package org.cupwright.app.answers;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -44,28 +43,36 @@ public final class JudgementText {
 
     /** The whole of it: a line of summary and a line for each rule. */
     void full(JudgedPosition position, Lines lines) {
-        Judgement judgement = position.judgement();
-        lines.line(where(position)).line(summary(position)).gap();
-        for (RuleResult rule : judgement.rules()) {
-            lines.wrapped(List.of(new Line.Cell("  ", 0), Line.left(outcome(rule, judgement), 13)), says(rule));
-            leans(rule).ifPresent(leans -> lines.row(List.of(Line.left("", 15)), leans));
+        ToldPosition told = told(position);
+        lines.line(told.where()).line(told.summary()).gap();
+        for (ToldPosition.Rule rule : told.rules()) {
+            lines.wrapped(List.of(new Line.Cell("  ", 0), Line.left(rule.outcome(), 13)), rule.says());
+            rule.leans().ifPresent(leans -> lines.row(List.of(Line.left("", 15)), leans));
         }
     }
 
-    /** The verdict, how far off is still good, how it plays and what that rests on. */
-    private String summary(JudgedPosition position) {
+    /** The whole of it in words, piece by piece. */
+    public ToldPosition told(JudgedPosition position) {
         Judgement judgement = position.judgement();
-        List<String> summary = new ArrayList<>();
-        summary.add(texts.say(verdictKey(judgement)));
-        within(position).ifPresent(summary::add);
-        plays(judgement).ifPresent(plays -> summary.add(texts.say("plays", plays)));
-        summary.add(texts.say("restsOn." + EnumNames.lowerCamel(judgement.restsOn())));
-        return String.join(" · ", summary);
+        return new ToldPosition(
+                where(position),
+                EnumNames.lowerCamel(judgement.verdict()),
+                texts.say(verdictKey(judgement)),
+                within(position),
+                plays(judgement).map(plays -> texts.say("plays", plays)),
+                texts.say("restsOn." + EnumNames.lowerCamel(judgement.restsOn())),
+                judgement.rules().stream().map(rule -> told(rule, judgement)).toList());
     }
 
-    private String outcome(RuleResult rule, Judgement judgement) {
+    private ToldPosition.Rule told(RuleResult rule, Judgement judgement) {
         boolean aside = judgement.setAside().contains(rule.rule());
-        return aside ? texts.say("setAside") : texts.say("outcome." + EnumNames.lowerCamel(rule.outcome()));
+        String outcome = EnumNames.lowerCamel(rule.outcome());
+        return new ToldPosition.Rule(
+                texts.say("rule." + rule.rule().id()),
+                aside ? "setAside" : outcome,
+                aside ? texts.say("setAside") : texts.say("outcome." + outcome),
+                says(rule),
+                leans(rule));
     }
 
     /** What a rule says, and by how much it may err. */

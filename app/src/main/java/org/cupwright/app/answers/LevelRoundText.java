@@ -59,7 +59,8 @@ public final class LevelRoundText {
         }
     }
 
-    private List<String> walkAndUse(RoundSpot spot, Optional<MapPoint> before) {
+    /** How far it is from the spot before, and what a reading there is for. */
+    public List<String> walkAndUse(RoundSpot spot, Optional<MapPoint> before) {
         List<String> parts = new ArrayList<>();
         parts.add(walk(spot, before));
         spot.candidateOf()
@@ -76,7 +77,8 @@ public final class LevelRoundText {
                 .orElseGet(() -> texts.say("level.round.start"));
     }
 
-    private String expected(GreenRound green) {
+    /** What the round over a green is expected to decide. */
+    public String expected(GreenRound green) {
         LevelRound round = green.round();
         if (round.spots().isEmpty()) {
             return texts.say(

@@ -45,7 +45,7 @@ public record PlanText(Texts texts) {
                 "",
                 new DayText(texts).whence(plan.basis().daySpeed(), plan.basis().dayRain()));
         scheme(plan).ifPresent(scheme -> lines.wrapped("", scheme));
-        BlockText.spread(plan.totals(), texts).ifPresent(lines::line);
+        spread(plan).ifPresent(lines::line);
         lines.gap();
         JudgementText judgements =
                 new JudgementText(texts, answer.day().policy().get(PlacePolicy.PACE_METRES));
@@ -97,6 +97,16 @@ public record PlanText(Texts texts) {
         return texts.say("plan.title", day.course().name(), texts.day(plan.date()))
                 + " · "
                 + texts.say("state." + EnumNames.lowerCamel(plan.state()));
+    }
+
+    /** How the holes are spread over the greens and over what is harder. */
+    public Optional<String> spread(StoredPlan plan) {
+        return BlockText.spread(plan.totals(), texts);
+    }
+
+    /** What could not be done, each said once for all holes of which it is true. */
+    public List<String> findings(StoredPlan plan) {
+        return findings(plan.findings());
     }
 
     /** How the holes are spread, where areas of the course's own say it. */

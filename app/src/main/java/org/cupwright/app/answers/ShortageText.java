@@ -43,16 +43,15 @@ public record ShortageText(Texts texts) {
                 shortage.restDays());
     }
 
-    /** That something was shown or stays open its cause says itself. */
+    /** That something was shown its cause says itself, and what was fixed is plain. */
     private String proof(Shortage shortage) {
-        boolean proved = shortage.proof() == Proof.COUNTED || shortage.proof() == Proof.SOLVED;
-        return proved && shortage.cause() != Cause.FIXED
+        return shortage.proof() != Proof.SHOWN && shortage.cause() != Cause.FIXED
                 ? texts.say(
                         "weeks.short." + EnumNames.lowerCamel(shortage.proof()), shortage.atLeast(), shortage.planned())
                 : "";
     }
 
     private String step(Step step) {
-        return texts.say("weeks.short." + EnumNames.lowerCamel(step.easing()), step.restDays(), step.onRestingGround());
+        return texts.say("weeks.short." + EnumNames.lowerCamel(step.easing()), step.restDays(), step.holesSetAside());
     }
 }

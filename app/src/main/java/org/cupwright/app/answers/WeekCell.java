@@ -72,6 +72,11 @@ public record WeekCell(Texts texts, Optional<StoredHole> hole) {
         return place().map(place -> texts.say("weeks.on", halves(place.onMetres(), paceMetres)));
     }
 
+    /** {@code 12½}: the same without its word, where a head says it. */
+    public Optional<String> onShort(double paceMetres) {
+        return place().map(place -> halves(place.onMetres(), paceMetres));
+    }
+
     /** {@code left 5}: paces from the nearer side edge. */
     public Optional<String> side(double paceMetres) {
         return place().map(place -> texts.say(

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.cupwright.app.answers.Line.Cell;
 import org.cupwright.app.answers.WeekCell.Sign;
@@ -15,6 +16,7 @@ import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hole;
+import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Policy;
@@ -59,6 +61,32 @@ public record WeeksText(Texts texts) {
         return lines.gap().wrapped("", texts.say(stays ? "weeks.signsStay" : "weeks.signs"));
     }
 
+    /** What somebody has to decide about in plans as they stand, and how even they are; without the table. */
+    public Lines standing(List<StoredPlan> plans, Policy policy) {
+        Lines lines = new Lines(texts);
+        decide(plans, lines);
+        changedAllTheSame(plans, policy, lines);
+        return lines.wrapped("", even(plans));
+    }
+
+    /** What only the search knows of the plans it has just made: how it ended, and why rules were set aside. */
+    public Lines found(PlanWeeks.Answer answer) {
+        List<StoredPlan> plans = answer.plans();
+        Lines lines = new Lines(texts)
+                .wrapped(
+                        "",
+                        texts.say(
+                                "weeks.title",
+                                answer.day().course().name(),
+                                texts.weekday(plans.get(0).date()),
+                                texts.day(plans.get(plans.size() - 1).date()),
+                                plans.size()));
+        if (answer.stopped()) {
+            lines.wrapped("", stopped(answer.found()));
+        }
+        return new ShortageText(texts).after(answer.found().shortages(), lines);
+    }
+
     private String stopped(PlanWeeks.Found found) {
         return found.ceiling()
                 .map(time -> texts.say("weeks.ceiling", time.toMillis() / 1000.0))
@@ -67,7 +95,7 @@ public record WeeksText(Texts texts) {
 
     /** What the plan could not keep to, hole by hole, and what was left as it stands. */
     private void decide(List<StoredPlan> plans, Lines lines) {
-        Map<String, List<String>> resting = new LinkedHashMap<>();
+        Map<Aside, List<String>> aside = new LinkedHashMap<>();
         Map<String, List<String>> leftOut = new LinkedHashMap<>();
         List<String> standing = new ArrayList<>();
         for (StoredPlan plan : plans) {
@@ -77,8 +105,7 @@ public record WeeksText(Texts texts) {
             }
             for (StoredHole hole : plan.holes()) {
                 if (!hole.stays() && !hole.position().judgement().setAside().isEmpty()) {
-                    resting.computeIfAbsent(hole.hole(), key -> new ArrayList<>())
-                            .add(day);
+                    aside.computeIfAbsent(aside(hole), key -> new ArrayList<>()).add(day);
                 }
             }
             plan.findings().stream()
@@ -87,9 +114,25 @@ public record WeeksText(Texts texts) {
                             .add(day));
         }
         standing(standing, lines);
-        resting.forEach((hole, days) ->
-                lines.wrapped("! ", texts.say("weeks.setAside", hole, days.size(), String.join(", ", days))));
+        aside.forEach((what, days) -> lines.wrapped("! ", said(what, days)));
         leftOut.forEach((says, days) -> lines.wrapped("! ", says + " " + String.join(", ", days)));
+    }
+
+    /** What is set aside for a hole: the rest of old holes, or rules that go before it, by their names. */
+    private record Aside(String hole, boolean rest, String rules) {}
+
+    private Aside aside(StoredHole hole) {
+        Set<RuleId> rules = hole.position().judgement().setAside();
+        String names =
+                rules.stream().map(rule -> texts.say("rule." + rule.id())).collect(Collectors.joining(", "));
+        return new Aside(hole.hole(), rules.contains(RuleId.OLD_HOLE), names);
+    }
+
+    private String said(Aside what, List<String> days) {
+        String all = String.join(", ", days);
+        return what.rest()
+                ? texts.say("weeks.setAside", what.hole(), days.size(), all)
+                : texts.say("weeks.eased", what.hole(), days.size(), all, what.rules());
     }
 
     /** Holes that are changed on days on which none should be, and that nobody asked for. */

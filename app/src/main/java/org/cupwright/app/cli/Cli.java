@@ -15,6 +15,7 @@ import org.cupwright.app.cli.log.CutCommand;
 import org.cupwright.app.cli.log.CutterStopCommand;
 import org.cupwright.app.cli.log.HistoryCommand;
 import org.cupwright.app.cli.log.LogCommand;
+import org.cupwright.app.cli.people.PeopleCommand;
 import org.cupwright.app.cli.plan.AssessCommand;
 import org.cupwright.app.cli.plan.ChangeCommand;
 import org.cupwright.app.cli.plan.DemoCommand;
@@ -24,6 +25,7 @@ import org.cupwright.app.cli.plan.PlanCommand;
 import org.cupwright.app.cli.plan.PublishCommand;
 import org.cupwright.app.cli.plan.RollCommand;
 import org.cupwright.app.cli.plan.SheetsCommand;
+import org.cupwright.app.cli.serve.ServeCommand;
 import org.cupwright.app.cli.survey.FindingsCommand;
 import org.cupwright.app.cli.survey.ImportCommand;
 import org.cupwright.app.cli.survey.SurveyCommand;
@@ -45,6 +47,7 @@ public record Cli(Surroundings surroundings) {
     /** In the order in which the help lists them. */
     private static final List<Class<?>> COMMANDS = List.of(
             DemoCommand.class,
+            ServeCommand.class,
             MorningCommand.class,
             CutCommand.class,
             ImportCommand.class,
@@ -65,6 +68,7 @@ public record Cli(Surroundings surroundings) {
             LogCommand.class,
             HistoryCommand.class,
             WeatherCommand.class,
+            PeopleCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
             CheckCommand.class);

@@ -24,6 +24,7 @@ import org.cupwright.holelocation.judging.GreenJudgement;
  * @param slopes slopes in percent, written where they were taken
  * @param drawn good and bad ground and usual spots as people drew them
  * @param spots today's spot, or several
+ * @param areas the course's own areas of the green, those of the day marked
  * @param findings what is doubtful about the ground, the worst first
  */
 public record GreenDrawing(
@@ -35,8 +36,10 @@ public record GreenDrawing(
         List<SlopeOnMap> slopes,
         List<DrawnItem> drawn,
         List<MapPoint> spots,
+        List<AreaOnMap> areas,
         List<GroundFinding> findings) {
     public GreenDrawing {
+        areas = List.copyOf(areas);
         oldHoles = List.copyOf(oldHoles);
         slopes = List.copyOf(slopes);
         drawn = List.copyOf(drawn);
@@ -55,6 +58,7 @@ public record GreenDrawing(
                 SlopeOnMap.of(judgement),
                 judgement.green().drawn(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 
@@ -69,14 +73,18 @@ public record GreenDrawing(
     }
 
     public GreenDrawing withTitle(String text) {
-        return new GreenDrawing(hole, text, surface, ground, oldHoles, slopes, drawn, spots, findings);
+        return new GreenDrawing(hole, text, surface, ground, oldHoles, slopes, drawn, spots, areas, findings);
     }
 
     public GreenDrawing withSpots(List<MapPoint> chosen) {
-        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, chosen, findings);
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, chosen, areas, findings);
+    }
+
+    public GreenDrawing withAreas(List<AreaOnMap> ones) {
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, spots, ones, findings);
     }
 
     public GreenDrawing withFindings(List<GroundFinding> doubtful) {
-        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, spots, doubtful);
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, spots, areas, doubtful);
     }
 }

@@ -4,17 +4,20 @@ import java.util.ArrayList;
 import java.util.function.Predicate;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hazard;
+import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
  * Draws a green: contour lines every 5 cm, ground not to be cut hatched, resting ground dotted, free ground left clear;
- * ground that is closed or saved, with its word; ground that people drew as good or bad; hazards, old holes, today's
- * spot, slopes, what is doubtful, the line of play upwards, north and a scale.
+ * ground that is closed or saved, with its word; ground that people drew as good or bad; the course's own areas,
+ * today's in two lines; hazards, old holes, today's spot, slopes, what is doubtful, the line of play
+ * upwards, north and a scale.
  *
  * <p>Ink on paper, one accent for today's spot; nothing is told by colour alone. The look is our own. The groups of the
  * SVG carry classes: {@code edge}, {@code contour}, {@code not-to-cut}, {@code resting}, {@code hazard},
  * {@code closed}, {@code saved}, {@code light-use}, {@code drawn-good}, {@code drawn-bad}, {@code usual},
+ * {@code area}, {@code area-today},
  * {@code old-hole}, {@code spot}, {@code finding}.
  */
 public record GreenMap(Texts texts) {
@@ -37,14 +40,29 @@ public record GreenMap(Texts texts) {
      * The whole drawing with its key, as an SVG document {@link #PICTURE_WIDTH} wide and as high as the green asks for.
      */
     public String picture(GreenDrawing drawing) {
-        MapKey key = new MapKey(drawing, MapStyle.PICTURE, texts);
-        double shape = Math.max(LEAST_HEIGHT, Math.min(GREATEST_HEIGHT, MapFrame.heightForWidth(drawing.hole())));
-        int ground = (int) Math.round(PICTURE_WIDTH * shape);
-        int strip = key.height(PICTURE_WIDTH);
-        MapFrame frame = new MapFrame(drawing.hole(), PICTURE_WIDTH, ground + strip, strip);
-        Svg svg = drawn(drawing, frame, MapStyle.PICTURE, ground);
-        key.draw(frame.width(), frame.height(), svg);
+        MapFrame frame = frame(drawing);
+        Svg svg = drawn(drawing, frame, MapStyle.PICTURE, groundHeight(drawing.hole()));
+        new MapKey(drawing, MapStyle.PICTURE, texts).draw(frame.width(), frame.height(), svg);
         return svg.done();
+    }
+
+    /**
+     * Where the ground lies on the whole drawing. What is drawn of a green changes nothing but the height of the strip
+     * below it: a place of the ground is at the same place of every drawing of it.
+     */
+    public MapFrame frame(GreenDrawing drawing) {
+        int strip = new MapKey(drawing, MapStyle.PICTURE, texts).height(PICTURE_WIDTH);
+        return new MapFrame(drawing.hole(), PICTURE_WIDTH, groundHeight(drawing.hole()) + strip, strip);
+    }
+
+    /** Where the ground lies on the whole drawing of a green, without the strip below it. */
+    public static MapFrame groundFrame(Hole hole) {
+        return new MapFrame(hole, PICTURE_WIDTH, groundHeight(hole));
+    }
+
+    private static int groundHeight(Hole hole) {
+        double shape = Math.max(LEAST_HEIGHT, Math.min(GREATEST_HEIGHT, MapFrame.heightForWidth(hole)));
+        return (int) Math.round(PICTURE_WIDTH * shape);
     }
 
     private Svg drawn(GreenDrawing drawing, MapFrame frame, MapStyle style, double foot) {
@@ -53,9 +71,11 @@ public record GreenMap(Texts texts) {
         Canvas canvas = new Canvas(frame, style, foot, svg, new ArrayList<>());
         SpotLayer spots = new SpotLayer(drawing, canvas, texts);
         DrawnLayer drawn = new DrawnLayer(drawing, canvas);
+        AreaLayer areas = new AreaLayer(drawing, canvas);
         hazards(drawing, canvas);
         ground(drawing, canvas);
         drawn.areas();
+        areas.lines();
         MarkedLayer.draw(drawing, canvas, texts);
         canvas.outline(
                 "edge",
@@ -63,6 +83,7 @@ public record GreenMap(Texts texts) {
                 drawing.hole().green().polygon());
         MapLegend.draw(drawing.hole().lineOfPlay().isPresent(), canvas);
         FindingLayer findings = new FindingLayer(drawing.findings(), canvas);
+        areas.numbers();
         ContourLayer.draw(drawing, canvas);
         drawn.spots();
         spots.draw();

@@ -78,6 +78,8 @@ record MapKey(GreenDrawing drawing, MapStyle style, Texts texts) {
             boolean said = drawing.drawn().stream().anyMatch(item -> item.word().kind() == kind);
             shown.put("map.key.drawn." + EnumNames.lowerCamel(kind), said);
         }
+        shown.put("map.key.area", drawing.areas().stream().anyMatch(area -> !area.today()));
+        shown.put("map.key.areaToday", drawing.areas().stream().anyMatch(AreaOnMap::today));
         shown.put("map.key.contours", drawing.surface().isPresent());
         shown.put("map.key.noContours", drawing.surface().isEmpty());
         shown.put("map.key.notSurveyed", drawing.surface().isPresent());

@@ -11,5 +11,7 @@ public enum Right {
     /** Change settings. */
     SET,
     /** Copy the data folder out, and put a copy in its place. */
-    KEEP
+    KEEP,
+    /** Say who may sign in and as what, and see the audit trail. */
+    PEOPLE
 }

@@ -6,9 +6,14 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.cupwright.app.storage.AuditKind;
+import org.cupwright.app.storage.AuditLine;
+import org.cupwright.app.storage.AuditLine.About;
+import org.cupwright.app.storage.AuditLine.Who;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
+import org.cupwright.message.Message.Argument;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
@@ -36,10 +41,25 @@ public record Session(
      * @throws Problem when the person has no right to it; nothing is changed then, nor when the work throws
      */
     public <T> T decide(Right right, Function<Stores, T> work) {
+        checkMay(right);
+        return folder.write(work);
+    }
+
+    /** Answers from what is kept to those alone who have the right. */
+    public <T> T look(Right right, Function<Stores, T> work) {
+        checkMay(right);
+        return read(work);
+    }
+
+    private void checkMay(Right right) {
         if (!person.role().may(right)) {
             throw Problem.of("notAllowed", "person", person.name(), new Name(person.name()));
         }
-        return folder.write(work);
+    }
+
+    /** A line of the audit trail: what this session's person did now; to be written in the same transaction. */
+    public AuditLine did(AuditKind what, About about, Optional<Argument> before, Optional<Argument> after) {
+        return new AuditLine(now(), new Who(person.id(), person.name()), what, about, before, after);
     }
 
     /** Decides where it is meant, and else only looks what would be decided: the work must not write then. */
@@ -58,6 +78,11 @@ public record Session(
     /** The same, said by somebody or something else. */
     public Session by(String name) {
         return new Session(folder, new Person(name, person.role()), course, clock, ids, speech);
+    }
+
+    /** The same, with ids that are made otherwise. */
+    public Session naming(Supplier<UUID> named) {
+        return new Session(folder, person, course, clock, named, speech);
     }
 
     /** The same for another course. */

@@ -12,6 +12,7 @@ import org.cupwright.app.desk.first.Notice;
 import org.cupwright.app.desk.green.GreenOnDay;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
+import org.cupwright.app.maps.AreaOnMap;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.storage.JudgedPosition;
@@ -59,7 +60,7 @@ public record DaySheet(
     }
 
     /** The holes of a part of the course. */
-    List<SheetHole> holes(Loop block) {
+    public List<SheetHole> holes(Loop block) {
         return holes.stream()
                 .filter(hole -> block.holes().contains(hole.hole()))
                 .toList();
@@ -75,7 +76,7 @@ public record DaySheet(
         return policy.get(PlacePolicy.ON_CONVENTION);
     }
 
-    double paceMetres() {
+    public double paceMetres() {
         return policy.get(PlacePolicy.PACE_METRES);
     }
 
@@ -90,7 +91,7 @@ public record DaySheet(
     }
 
     /** Whether the holes are where they were planned or where they were cut. */
-    String state(Texts texts) {
+    public String state(Texts texts) {
         String time = soFar.last().map(LocalTime::toString).orElse("");
         if (soFar.all()) {
             return texts.say("sheet.asCutAt", time);
@@ -130,11 +131,17 @@ public record DaySheet(
                 position.map(found -> cut(green, found, policy)),
                 green.lastHole().flatMap(at -> place(hole, at, policy)),
                 green.roughHole().map(RoughHole::part),
-                drawing.withSpots(spot.stream().toList()),
+                drawing.withAreas(areas(green)).withSpots(spot.stream().toList()),
                 notices.stream().anyMatch(notice -> notice.kind() == Notice.Kind.TEMPORARY),
                 notices.stream().map(first::says).toList(),
                 paper.plan().find(hole.id()).flatMap(StoredHole::since),
                 area(hole, paper.plan(), texts));
+    }
+
+    private static List<AreaOnMap> areas(GreenOnDay green) {
+        return green.areas().stream()
+                .map(one -> new AreaOnMap(one.area().number(), one.area().place(), one.today()))
+                .toList();
     }
 
     private static Optional<String> area(Hole hole, StoredPlan plan, Texts texts) {

@@ -8,28 +8,29 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.green.Third;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Policy;
+import org.cupwright.policy.Setting;
 import org.cupwright.settingout.PacedPlace;
 
 /**
  * Which flag stands where, by the course's settings; a letter goes with every colour, for those who cannot tell colours
  * apart.
  */
-record Flags(Texts texts, Policy policy) {
-    String letter(Third third) {
+public record Flags(Texts texts, Policy policy) {
+    public String letter(Third third) {
         return texts.say("sheet.flagLetter." + EnumNames.lowerCamel(third));
     }
 
     /** The colour's name; empty where the course shows positions by something else. */
     String colour(Third third) {
-        return policy.get(
-                switch (third) {
-                    case FRONT -> PaperPolicy.FLAG_FRONT;
-                    case MIDDLE -> PaperPolicy.FLAG_MIDDLE;
-                    case BACK -> PaperPolicy.FLAG_BACK;
-                });
+        Setting<String> flag = switch (third) {
+            case FRONT -> PaperPolicy.FLAG_FRONT;
+            case MIDDLE -> PaperPolicy.FLAG_MIDDLE;
+            case BACK -> PaperPolicy.FLAG_BACK;
+        };
+        return new CourseText(texts, policy).of(flag);
     }
 
-    String named(Third third) {
+    public String named(Third third) {
         return (letter(third) + " " + colour(third)).strip();
     }
 
@@ -37,7 +38,7 @@ record Flags(Texts texts, Policy policy) {
      * How many of which flag a round takes, {@code 6 × F red}; holes without a line of play are counted apart, and
      * where a hole stays its flag does.
      */
-    List<String> load(DaySheet day) {
+    public List<String> load(DaySheet day) {
         List<String> load = new ArrayList<>();
         List<SheetHole> changed =
                 day.holes().stream().filter(hole -> !hole.stays()).toList();

@@ -16,17 +16,17 @@ import org.cupwright.settingout.Leeway;
 import org.cupwright.settingout.PacedPlace;
 
 /** Where a hole is, as it is read on paper: the words, then paces on and from the side. */
-final class PlaceWords {
+public final class PlaceWords {
     private final Texts texts;
     private final PositionText positions;
 
-    PlaceWords(Texts texts, double paceMetres) {
+    public PlaceWords(Texts texts, double paceMetres) {
         this.texts = texts;
         this.positions = new PositionText(texts, paceMetres);
     }
 
     /** Where a hole is or is to be: {@code back left}; or that the plan leaves the green out. */
-    String where(SheetHole hole) {
+    public String where(SheetHole hole) {
         if (hole.temporary()) {
             return texts.say("sheet.temporary");
         }
@@ -50,7 +50,7 @@ final class PlaceWords {
     }
 
     /** {@code 22 on · 5 from left}. */
-    String paces(PlaceOnGreen place) {
+    public String paces(PlaceOnGreen place) {
         return on(place) + " · " + side(place);
     }
 
@@ -75,7 +75,7 @@ final class PlaceWords {
     }
 
     /** Where a hole was cut: {@code 22 on · 5 from left}; a practice green's may not be known. */
-    String cut(SheetHole hole) {
+    public String cut(SheetHole hole) {
         if (hole.cut().isEmpty()) {
             return texts.say("sheet.card.unknown");
         }
@@ -83,7 +83,7 @@ final class PlaceWords {
     }
 
     /** Where the hole was before: {@code 22 on · 5 from left}, or what is known of it. */
-    String lastHole(SheetHole hole) {
+    public String lastHole(SheetHole hole) {
         return hole.lastHole()
                 .map(this::paces)
                 .or(() -> hole.roughHole().map(this::part))
@@ -91,7 +91,7 @@ final class PlaceWords {
     }
 
     /** How far off is still as good; where that is nowhere, on which side there is more room. */
-    String within(Leeway leeway, Verdict verdict) {
+    public String within(Leeway leeway, Verdict verdict) {
         String within = JudgementText.within(leeway.goodWithinPaces(), verdict, texts);
         return leeway.moreRoom()
                 .filter(way -> leeway.goodWithinPaces() < 0.5)

@@ -70,7 +70,7 @@ record ShedQuarter(DaySheet day, Texts texts, Page page) {
         answer(policy.get(PaperPolicy.MOWN_FIRST) ? "sheet.card.mownFirst" : "sheet.card.mownLater");
         answer(policy.get(PaperPolicy.TWO_PIECE) ? "sheet.card.twoPiece" : "sheet.card.onePiece");
         answer(policy.get(PaperPolicy.WHITE_RIM) ? "sheet.card.whiteRim" : "sheet.card.plainRim");
-        answer("sheet.card.ballMarks", policy.get(PaperPolicy.BALL_MARKS));
+        answer("sheet.card.ballMarks", new CourseText(texts, policy).of(PaperPolicy.BALL_MARKS));
         String nursery = policy.get(PaperPolicy.NURSERY);
         if (!nursery.isBlank()) {
             answer("sheet.card.nursery", nursery);

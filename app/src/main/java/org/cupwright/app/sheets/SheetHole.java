@@ -41,12 +41,12 @@ public record SheetHole(
     }
 
     /** Whether the hole is left where it is. */
-    boolean stays() {
+    public boolean stays() {
         return since.isPresent();
     }
 
     /** The place in paces, where there is a hole and a line of play. */
-    Optional<PacedPlace> paced() {
+    public Optional<PacedPlace> paced() {
         return cut.flatMap(location -> location.directions().place());
     }
 

@@ -11,6 +11,9 @@ public interface PlanStore {
     /** The newest version of a day's plan. */
     Optional<StoredPlan> find(String courseId, LocalDate day);
 
+    /** The version of a plan by its number, as {@link Versions.Part#PLAN} has it. */
+    Optional<StoredPlan> find(String courseId, long number);
+
     /** The newest version of each day's plan, both days included, in the order of the days. */
     List<StoredPlan> between(String courseId, LocalDate first, LocalDate last);
 
@@ -25,6 +28,12 @@ public interface PlanStore {
 
     /** The version of a day's plan before those that a change made; empty where it made none, or the first. */
     Optional<StoredPlan> before(String courseId, LocalDate day, PlanChange change);
+
+    /**
+     * The numbers of the newest versions of the days' plans, as {@link Versions.Part#PLAN} has them; days without a
+     * plan are missing.
+     */
+    Map<LocalDate, Long> numbers(String courseId, LocalDate first, LocalDate last);
 
     void add(StoredPlan plan);
 

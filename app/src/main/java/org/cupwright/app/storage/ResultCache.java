@@ -1,6 +1,7 @@
 package org.cupwright.app.storage;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Keeps results by name. What was kept may be gone at any time, and is never the answer to another name, or of another
@@ -12,4 +13,16 @@ public interface ResultCache {
 
     /** Keeps a result if there is room and leave to write; nobody is told when there is not. */
     void keep(String name, byte[] result);
+
+    /**
+     * What was worked out under a key in this process, as long as it is remembered; else what the work answers.
+     *
+     * @param key holds all that the work rests on, and is compared by value
+     */
+    default <T> T remembered(Object key, Supplier<T> work) {
+        return work.get();
+    }
+
+    /** Forgets all that was kept, as far as it can be taken away. */
+    void clear();
 }

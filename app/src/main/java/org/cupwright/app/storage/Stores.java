@@ -21,6 +21,10 @@ public interface Stores {
 
     PhotoStore photos();
 
+    PeopleStore people();
+
+    AuditStore audit();
+
     /** How far what is kept of a course has come, and the plan of a day among it. */
     Versions versions(String courseId, LocalDate day);
 }

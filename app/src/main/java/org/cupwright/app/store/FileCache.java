@@ -10,7 +10,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.cupwright.app.storage.Memory;
 import org.cupwright.app.storage.ResultCache;
 
 /**
@@ -26,12 +28,28 @@ public final class FileCache implements ResultCache {
     private final Path folder;
     private final Optional<String> build;
     private final Clock clock;
+    private final Memory memory;
 
     /** @param build which build of the program computes; nothing is kept where that is not known */
     public FileCache(Path dataFolder, Optional<String> build, Clock clock) {
+        this(dataFolder, build, clock, Memory.NONE);
+    }
+
+    /**
+     * The same, which also remembers.
+     *
+     * @param memory what is remembered is of this data alone
+     */
+    public FileCache(Path dataFolder, Optional<String> build, Clock clock, Memory memory) {
         this.folder = dataFolder.resolve("cache");
         this.build = build;
         this.clock = clock;
+        this.memory = memory;
+    }
+
+    @Override
+    public <T> T remembered(Object key, Supplier<T> work) {
+        return memory.of(key, work);
     }
 
     @Override
@@ -81,6 +99,15 @@ public final class FileCache implements ResultCache {
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } finally {
             Files.deleteIfExists(part);
+        }
+    }
+
+    @Override
+    public void clear() {
+        try {
+            removeOtherBuilds();
+        } catch (IOException inUse) {
+            tell("results could not be taken away", inUse);
         }
     }
 

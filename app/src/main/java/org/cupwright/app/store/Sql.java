@@ -87,6 +87,20 @@ public record Sql(Connection connection) {
         return add(table, "id", row, "");
     }
 
+    /** Writes a row anew where a column has a value, with its number and its check sum; answers how many were. */
+    int replace(String table, String key, CheckedRow row) {
+        Object named = row.columns().get(key);
+        row.with("id", number("SELECT id FROM " + table + " WHERE " + key + " = ?", named));
+        List<Object> values = new ArrayList<>(row.columns().values());
+        values.add(row.sum());
+        values.add(named);
+        return change(
+                "UPDATE " + table + " SET "
+                        + String.join(" = ?, ", row.columns().keySet()) + " = ?, " + CheckedRow.SUM + " = ? WHERE "
+                        + key + " = ?",
+                values.toArray());
+    }
+
     /**
      * Reads rows, of which the query answers all columns.
      *

@@ -19,6 +19,19 @@ record SqlPlans(Sql sql, Clock clock) implements PlanStore {
     }
 
     @Override
+    public Optional<StoredPlan> find(String courseId, long number) {
+        return sql
+                .checked(
+                        row -> Documents.read(row.getString("document"), StoredPlan.class),
+                        "plan_version",
+                        "WHERE course = ? AND id = ?",
+                        courseId,
+                        number)
+                .stream()
+                .findFirst();
+    }
+
+    @Override
     public List<StoredPlan> between(String courseId, LocalDate first, LocalDate last) {
         return sql.checked(
                 row -> Documents.read(row.getString("document"), StoredPlan.class),
@@ -52,6 +65,18 @@ record SqlPlans(Sql sql, Clock clock) implements PlanStore {
                 first.toString(),
                 last.toString());
         return kept;
+    }
+
+    @Override
+    public Map<LocalDate, Long> numbers(String courseId, LocalDate first, LocalDate last) {
+        Map<LocalDate, Long> numbers = new TreeMap<>();
+        sql.each(
+                row -> numbers.put(LocalDate.parse(row.getString(1)), row.getLong(2)),
+                "SELECT day, max(id) FROM plan_version WHERE course = ? AND day BETWEEN ? AND ? GROUP BY day",
+                courseId,
+                first.toString(),
+                last.toString());
+        return numbers;
     }
 
     @Override

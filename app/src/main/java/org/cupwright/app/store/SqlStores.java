@@ -5,10 +5,12 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
+import org.cupwright.app.storage.AuditStore;
 import org.cupwright.app.storage.CourseStore;
 import org.cupwright.app.storage.DamagedRow;
 import org.cupwright.app.storage.DrawnStore;
 import org.cupwright.app.storage.FactStore;
+import org.cupwright.app.storage.PeopleStore;
 import org.cupwright.app.storage.PhotoStore;
 import org.cupwright.app.storage.PlanStore;
 import org.cupwright.app.storage.PolicyStore;
@@ -54,6 +56,16 @@ public record SqlStores(Sql sql, Dialect dialect, ResultCache cache, Clock clock
     @Override
     public PhotoStore photos() {
         return new SqlPhotos(sql, dialect, clock);
+    }
+
+    @Override
+    public PeopleStore people() {
+        return new SqlPeople(sql);
+    }
+
+    @Override
+    public AuditStore audit() {
+        return new SqlAudit(sql);
     }
 
     /** Every part's newest row, by an index. */

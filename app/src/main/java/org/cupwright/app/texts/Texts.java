@@ -1,6 +1,7 @@
 package org.cupwright.app.texts;
 
 import java.text.MessageFormat;
+import java.text.Normalizer;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -78,6 +79,11 @@ public final class Texts {
                 .map(all -> new Texts(Locale.forLanguageTag(language), door, all, files.retired(), units, paceMetres));
     }
 
+    /** The language, as in {@code en}. */
+    public String language() {
+        return locale.getLanguage();
+    }
+
     /** The sentence of a message. */
     public String say(Message message) {
         return format(message.key(), distinct(message.arguments()));
@@ -116,6 +122,12 @@ public final class Texts {
     /** The sentence or word of a key that takes no arguments, or plain ones that are shown as they are. */
     public String say(String key, Object... plain) {
         return format(key, plain);
+    }
+
+    /** Whether what somebody typed is one of the language's words for yes. */
+    public boolean isYes(String typed) {
+        String plain = Normalizer.normalize(typed, Normalizer.Form.NFC).strip().toLowerCase(Locale.ROOT);
+        return List.of(say("answer.yes").split(" ")).contains(plain);
     }
 
     /** Whether there is a sentence for a key. */

@@ -10,6 +10,7 @@ import java.time.ZoneId;
 import org.cupwright.app.cli.Cli;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.store.sqlite.SqliteFolder;
+import org.cupwright.app.wiring.server.OfficeServer;
 
 /** The program: commands without any application context, so that they start at once. */
 public final class Main {
@@ -24,7 +25,13 @@ public final class Main {
         Clock clock = Clock.system(ZoneId.systemDefault());
         Path home = Path.of(System.getProperty("user.home"));
         return new Cli(new Surroundings(
-                        out, err, clock, home, folder -> new SqliteFolder(folder, clock), AtTerminal::ask))
+                        out,
+                        err,
+                        clock,
+                        home,
+                        folder -> new SqliteFolder(folder, clock),
+                        AtTerminal::ask,
+                        new OfficeServer(clock)))
                 .run(arguments);
     }
 

@@ -12,19 +12,21 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import org.cupwright.app.cli.command.Serving;
 import org.cupwright.app.cli.command.Surroundings;
 import org.cupwright.app.store.sqlite.SqliteFolder;
 
 /** Runs command lines in this process on a data folder, on an invented morning. */
-final class InProcess {
-    static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T05:00:00Z"), ZoneOffset.UTC);
+public final class InProcess {
+    public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T05:00:00Z"), ZoneOffset.UTC);
 
     private final Path data;
     private final Clock clock;
-    private Function<String, Optional<Boolean>> asked = question -> Optional.empty();
+    private Function<String, Optional<String>> asked = question -> Optional.empty();
 
-    InProcess(Path data) {
+    public InProcess(Path data) {
         this(data, CLOCK);
     }
 
@@ -46,14 +48,20 @@ final class InProcess {
 
     /** Somebody answers each question as it is put. */
     InProcess answering(Function<String, Optional<Boolean>> answer) {
-        asked = answer;
+        asked = question -> answer.apply(question).map(yes -> yes ? "yes" : "no");
+        return this;
+    }
+
+    /** Somebody types the same to every question. */
+    InProcess typing(String answer) {
+        asked = question -> Optional.of(answer);
         return this;
     }
 
     /** What a command line came to. */
-    record Result(int status, String out, String err) {}
+    public record Result(int status, String out, String err) {}
 
-    Result run(Object... arguments) {
+    public Result run(Object... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         List<String> line =
@@ -65,8 +73,14 @@ final class InProcess {
                 clock,
                 data,
                 folder -> new SqliteFolder(folder, clock),
-                asked);
+                asked,
+                InProcess::openedAndClosed);
         int status = new Cli(surroundings).run(line.toArray(String[]::new));
         return new Result(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** Pages have a server of their own, which other tests open: here they are closed as soon as it is told of them. */
+    private static void openedAndClosed(Serving.Request request, Consumer<Serving.Opened> opened, PrintStream err) {
+        opened.accept(new Serving.Opened("http://localhost:" + request.port() + "/", Optional.of("ABCD-EFGH")));
     }
 }

@@ -164,7 +164,7 @@ class SchemesIT {
                 .contains("as the hole is 7 days old or more: 1, 2, 3.");
         Result weeks = club.run("plan", "--days", "2", "--date", "2026-06-30");
         assertThat(weeks.out().replaceAll("\\s+", " "))
-                .contains("Tue 30 Jun is no change-day for holes 2, 3, which are changed all the same")
+                .contains("Tue 30 Jun is no change-day for holes 1, 2, 3, which are changed all the same")
                 .doesNotContain("Wed 1 Jul is no change-day");
     }
 

@@ -17,7 +17,7 @@ public final class MadeDrawing {
     public static GreenDrawing of(Hole hole) {
         DrawnGround clear = new DrawnGround(any -> false, any -> false, any -> false, List.of());
         return new GreenDrawing(
-                hole, "", Optional.empty(), clear, List.of(), List.of(), List.of(), List.of(), List.of());
+                hole, "", Optional.empty(), clear, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     public static GreenDrawing surveyed(Hole hole, Surface surface) {
@@ -31,6 +31,7 @@ public final class MadeDrawing {
                 of.slopes(),
                 of.drawn(),
                 of.spots(),
+                of.areas(),
                 of.findings());
     }
 
@@ -47,6 +48,7 @@ public final class MadeDrawing {
                 of.slopes(),
                 of.drawn(),
                 of.spots(),
+                of.areas(),
                 of.findings());
     }
 
@@ -61,6 +63,7 @@ public final class MadeDrawing {
                 of.slopes(),
                 of.drawn(),
                 of.spots(),
+                of.areas(),
                 of.findings());
     }
 
@@ -74,6 +77,7 @@ public final class MadeDrawing {
                 slopes,
                 of.drawn(),
                 of.spots(),
+                of.areas(),
                 of.findings());
     }
 
@@ -87,6 +91,7 @@ public final class MadeDrawing {
                 of.slopes(),
                 drawn,
                 of.spots(),
+                of.areas(),
                 of.findings());
     }
 }

@@ -84,7 +84,16 @@ class MapGroundByHandTest {
         GreenDrawing plain = plain();
         DrawnGround unknown = new DrawnGround(at -> false, at -> false, at -> at.east() < 5, List.of());
         GreenDrawing drawing = new GreenDrawing(
-                plain.hole(), "", Optional.empty(), unknown, List.of(), List.of(), List.of(), List.of(), List.of());
+                plain.hole(),
+                "",
+                Optional.empty(),
+                unknown,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
         List<String> marks = new ArrayList<>();
         for (int row = 0; row < 19; row++) {
             double y = 21 * (row + 1);

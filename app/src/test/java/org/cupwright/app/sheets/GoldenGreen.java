@@ -34,6 +34,11 @@ record GoldenGreen(EightHeadings play) {
             List.of(seen(-12, 0), seen(14, 0), seen(14, 14), seen(4, 14), seen(4, 30), seen(-12, 30));
 
     static final List<Point2D> BUNKER = List.of(seen(-17, 8), seen(-14, 8), seen(-14, 13), seen(-17, 13));
+    /** Two areas that the course has numbers for: the front of the left arm, and its back. */
+    static final List<Point2D> AREA_7 = List.of(seen(-11, 1), seen(-1, 1), seen(-1, 12), seen(-11, 12));
+
+    static final List<Point2D> AREA_2 = List.of(seen(-11, 16), seen(3, 16), seen(3, 29), seen(-11, 29));
+
     static final Point2D MARK = seen(9, 18);
     static final Point2D SPOT = seen(-4, 9);
 
@@ -65,7 +70,7 @@ record GoldenGreen(EightHeadings play) {
                 List.of());
     }
 
-    private Polygon polygon(List<Point2D> corners) {
+    Polygon polygon(List<Point2D> corners) {
         return FACTORY.createPolygon(Stream.concat(corners.stream(), Stream.of(corners.get(0)))
                 .map(corner -> new Coordinate(at(corner).east(), at(corner).north()))
                 .toArray(Coordinate[]::new));

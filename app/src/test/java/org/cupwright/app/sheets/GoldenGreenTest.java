@@ -19,6 +19,7 @@ import org.cupwright.app.cli.EightHeadings;
 import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.desk.plan.CutSoFar;
+import org.cupwright.app.maps.AreaOnMap;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.maps.GreenGeoJson;
 import org.cupwright.app.maps.GreenMap;
@@ -80,6 +81,65 @@ class GoldenGreenTest {
         GoldenGreen green = new GoldenGreen(play);
         new SeenSvg(maps.card(drawing(green), 340, 600)).drawing().isTrueOf(green);
         new SeenSvg(maps.card(drawing(green), 600, 340)).drawing().isTrueOf(green);
+    }
+
+    private static GreenDrawing withAreas(GoldenGreen green) {
+        return drawing(green)
+                .withAreas(List.of(
+                        new AreaOnMap("7", green.polygon(GoldenGreen.AREA_7), true),
+                        new AreaOnMap("2", green.polygon(GoldenGreen.AREA_2), false)));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theCoursesOwnAreasAreOutlinedAndTodaysIsMarked(EightHeadings play) throws Exception {
+        SeenSvg svg = new SeenSvg(maps.picture(withAreas(new GoldenGreen(play))));
+        SeenDrawing drawing = svg.drawing();
+        drawing.isTrueOf(new GoldenGreen(play));
+        isOutlined(drawing, svg.corners("area-today"), GoldenGreen.AREA_7);
+        isOutlined(drawing, svg.corners("area"), GoldenGreen.AREA_2);
+        assertThat(isIn(drawing, svg.written("2").orElseThrow(), GoldenGreen.AREA_2))
+                .isTrue();
+        assertThat(isIn(drawing, svg.written("7").orElseThrow(), GoldenGreen.AREA_7))
+                .isTrue();
+        assertThat(svg.corners("area-today-within")).as("the second line").hasSize(4);
+        for (Point2D corner : svg.corners("area-today-within")) {
+            assertThat(isIn(drawing, corner, GoldenGreen.AREA_7))
+                    .as("the second line")
+                    .isTrue();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theSmallDrawingHasTodaysAreaAlone(EightHeadings play) throws Exception {
+        SeenSvg svg = new SeenSvg(maps.card(withAreas(new GoldenGreen(play)), 340, 600));
+        isOutlined(svg.drawing(), svg.corners("area-today"), GoldenGreen.AREA_7);
+        assertThat(svg.written("7")).isPresent();
+        assertThat(svg.corners("area")).isEmpty();
+        assertThat(svg.written("2")).isEmpty();
+    }
+
+    private static void isOutlined(SeenDrawing drawing, List<Point2D> drawn, List<Point2D> area) {
+        assertThat(drawn).hasSameSizeAs(area);
+        for (Point2D corner : area) {
+            assertThat(drawn.stream()
+                            .map(drawing::ground)
+                            .mapToDouble(corner::distance)
+                            .min()
+                            .orElseThrow())
+                    .as("corner %s", corner)
+                    .isLessThan(0.1);
+        }
+    }
+
+    /** The areas here are upright: between their first and third corner. */
+    private static boolean isIn(SeenDrawing drawing, Point2D drawn, List<Point2D> area) {
+        Point2D at = drawing.ground(drawn);
+        return at.getX() > area.get(0).getX()
+                && at.getX() < area.get(2).getX()
+                && at.getY() > area.get(0).getY()
+                && at.getY() < area.get(2).getY();
     }
 
     /** By our defaults a hole keeps four paces from the edge, five from it beside a bunker: 3.7 m and 4.6 m. */

@@ -5,6 +5,7 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -43,6 +44,30 @@ final class SeenSvg {
                 up(turned(needle.get(1), turn)),
                 List.of(up(bar.get(1)), up(bar.get(2))),
                 path(group("play")).stream().limit(2).map(SeenSvg::up).toList());
+    }
+
+    /** The corners of what is drawn under a name; none where nothing is. */
+    List<Point2D> corners(String name) {
+        NodeList all = document.getElementsByTagName("g");
+        for (int i = 0; i < all.getLength(); i++) {
+            if (((Element) all.item(i)).getAttribute("class").equals(name)) {
+                return ring(name);
+            }
+        }
+        return List.of();
+    }
+
+    /** Where a text begins; empty where it is not written by itself. */
+    Optional<Point2D> written(String text) {
+        NodeList all = document.getElementsByTagName("text");
+        for (int i = 0; i < all.getLength(); i++) {
+            Element one = (Element) all.item(i);
+            if (one.getTextContent().equals(text)) {
+                return Optional.of(up(new Point2D.Double(
+                        Double.parseDouble(one.getAttribute("x")), Double.parseDouble(one.getAttribute("y")))));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Both ends of every stroke of the ground that is not to be cut. */

@@ -18,6 +18,7 @@ import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.sheets.PaperText.Letter;
 import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.texts.Door;
+import org.cupwright.app.texts.LanguageFiles;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.holelocation.FastestSpeed.Quickened;
 import org.cupwright.settingout.PacedPlace;
@@ -127,6 +128,28 @@ class SheetsIT {
         allClear(pdf, paper);
     }
 
+    /** Words are longer in some languages. */
+    @ParameterizedTest
+    @EnumSource
+    void paperHasRoomForEveryLanguage(PaperSize paper) throws IOException {
+        for (String language : LanguageFiles.languages()) {
+            Texts own =
+                    Texts.find(language, Door.COMMANDS, UnitSystem.PACES, 0.914).orElseThrow();
+            byte[] sheet = new HoleLocationSheet(own).pdf(MadeDay.on(paper));
+            byte[] card = new ChangersCard(own).pdf(MadeDay.on(paper));
+            assertThat(List.of(pages(sheet), pages(card))).as(language).containsExactly(1, 2);
+            allClear(sheet, paper);
+            allClear(card, paper);
+            offTheFolds(card, paper);
+        }
+    }
+
+    private static int pages(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return document.getNumberOfPages();
+        }
+    }
+
     @ParameterizedTest
     @EnumSource
     void eighteenHolesTakeOnePageAndOneSheetOfPaper(PaperSize paper) throws IOException {
@@ -193,9 +216,13 @@ class SheetsIT {
     @ParameterizedTest
     @EnumSource
     void nothingIsWrittenAcrossAFold(PaperSize paper) throws IOException {
+        offTheFolds(card(paper), paper);
+    }
+
+    private static void offTheFolds(byte[] card, PaperSize paper) throws IOException {
         double down = paper.widthMillimetres() / 2;
         double across = paper.heightMillimetres() / 2;
-        for (Letter letter : PaperText.letters(card(paper))) {
+        for (Letter letter : PaperText.letters(card)) {
             assertThat(letter.box().intersectsLine(down, 0, down, paper.heightMillimetres()))
                     .as(letter.toString())
                     .isFalse();

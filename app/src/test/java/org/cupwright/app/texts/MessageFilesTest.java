@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 
@@ -36,6 +35,11 @@ class MessageFilesTest {
             "log photo",
             "log seen",
             "log withdraw",
+            "people audit",
+            "people erase",
+            "people invite",
+            "people remove",
+            "people role",
             "survey compare",
             "survey list",
             "weather import",
@@ -43,12 +47,30 @@ class MessageFilesTest {
 
     private final Map<String, String> english = MessageFiles.SHIPPED.of("en").orElseThrow();
     private final Map<String, String> commands = MessageFiles.SHIPPED.of("en", Door.COMMANDS);
+    private final Map<String, String> pages = MessageFiles.SHIPPED.of("en", Door.PAGES);
 
     @Test
     void englishHasASentenceForEveryKeyThatCanBeAskedFor() {
         Set<String> missing = new TreeSet<>(SentenceKeys.needed());
         missing.removeAll(english.keySet());
         assertThat(missing).isEmpty();
+    }
+
+    @Test
+    void pagesHaveASentenceForEveryKeyTheyAskFor() {
+        Set<String> missing = new TreeSet<>(SentenceKeys.ofPages());
+        missing.removeAll(english.keySet());
+        missing.removeAll(pages.keySet());
+        assertThat(SentenceKeys.ofPages()).isNotEmpty();
+        assertThat(missing).isEmpty();
+    }
+
+    @Test
+    void pagesHaveNoSentenceThatNoPageAsksFor() {
+        Set<String> unused = new TreeSet<>(pages.keySet());
+        unused.removeAll(english.keySet()); // what pages say in their own way
+        unused.removeIf(SentenceKeys::usedByPages);
+        assertThat(unused).isEmpty();
     }
 
     @Test
@@ -89,11 +111,13 @@ class MessageFilesTest {
 
     @Test
     void whatIsSaidAtEveryDoorSpeaksOfNoOptionsAndCommands() {
-        assertThat(english)
-                .allSatisfy((key, sentence) -> assertThat(sentence)
-                        .doesNotContain(SUBCOMMANDS)
-                        .doesNotContain("--", "cupwright ")
-                        .doesNotContainPattern("(?i)\\b(options?|commands?)\\b"));
+        assertThat(english.values())
+                .allSatisfy(sentence -> assertThat(sentence).doesNotContainPattern("(?i)\\b(options?|commands?)\\b"));
+        for (String language : LanguageFiles.languages()) {
+            assertThat(LanguageFiles.lines(language, "").values())
+                    .allSatisfy(sentence ->
+                            assertThat(sentence).doesNotContain(SUBCOMMANDS).doesNotContain("--", "cupwright "));
+        }
     }
 
     /** A wording of the command line only would leave the other doors without a sentence. */
@@ -119,8 +143,8 @@ class MessageFilesTest {
     }
 
     private List<String> everyPattern() {
-        return Stream.of(english, commands)
-                .flatMap(file -> file.values().stream())
+        return LanguageFiles.languages().stream()
+                .flatMap(language -> LanguageFiles.sentences(language).stream())
                 .toList();
     }
 

@@ -13,6 +13,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.policy.Settings;
+import org.cupwright.app.session.Role;
+import org.cupwright.app.storage.AuditKind;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.holelocation.RuleId;
 import org.cupwright.policy.EnumNames;
@@ -24,15 +26,28 @@ final class SentenceKeys {
 
     private static final Path ENGINE = Path.of("../engine/src/main/java/org/cupwright");
     private static final Path APP = Path.of("src/main/java/org/cupwright/app");
+    private static final Path PAGES = APP.resolve("office");
+    private static final Path TEMPLATES = Path.of("src/main/resources/org/cupwright/app/office/pages");
 
-    private static final String ALL_SOURCES = String.join("\n", sources(ENGINE)) + String.join("\n", sources(APP));
+    private static final String MESSAGE =
+            "(?:Message\\.of\\(|(?<!page\\.)(?<!\\)\\.)say\\()\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\"";
+
+    private static final String ALL_SOURCES = String.join("\n", sources(ENGINE))
+            + String.join("\n", sources(APP))
+            + String.join("\n", sources(PAGES))
+            + String.join("\n", sources(TEMPLATES)).replace('\'', '"');
 
     /** A problem whose two sentences have one name. */
     private static final String PROBLEM = "Problem\\.of\\(\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\"";
 
     private static final String FIELD = "Field\\(\"([a-zA-Z]+)\"\\)";
 
+    private static final String PAGE_SOURCES =
+            (String.join("\n", sources(PAGES)) + String.join("\n", sources(TEMPLATES))).replace('\'', '"');
+
     private static final Set<String> NEEDED = found();
+
+    private static final Set<String> OF_PAGES = ofPages();
 
     private SentenceKeys() {}
 
@@ -73,12 +88,45 @@ final class SentenceKeys {
             keys.add("problem." + name);
             keys.add("try." + name);
         }
+        for (String name : literals(APP, "PeopleProblems\\.of\\(\\s*\"(\\w+)\"")) {
+            keys.add("people.problem." + name);
+            keys.add("people.try." + name);
+        }
+        for (AuditKind kind : AuditKind.values()) {
+            keys.add("audit." + EnumNames.lowerCamel(kind));
+        }
+        for (Role role : Role.values()) {
+            keys.add("people.role." + EnumNames.lowerCamel(role));
+        }
         for (String field : literals(APP, FIELD)) {
             keys.add("field." + field);
         }
-        keys.addAll(literals(
-                APP, "(?:Message\\.of\\(|(?<!page\\.)(?<!\\)\\.)say\\()\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\""));
+        keys.addAll(literals(APP, MESSAGE));
         return keys;
+    }
+
+    /** Keys that pages alone ask for: for these the pages' own words do. */
+    static Set<String> ofPages() {
+        Set<String> keys = new TreeSet<>(literals(PAGES, MESSAGE));
+        for (String name : literals(PAGES, PROBLEM)) {
+            keys.add("problem." + name);
+            keys.add("try." + name);
+        }
+        literals(PAGES, "Problem\\.of\\(\\s*\"[\\w.]+\",\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
+        keys.addAll(literals(TEMPLATES, "say\\('([a-zA-Z.]+)'(?!\\s*\\+)"));
+        return keys;
+    }
+
+    /** Whether a page can ask for a key: wholly, made up from its beginning or its end, or as the word of a field. */
+    static boolean usedByPages(String key) {
+        String beginning = key.substring(0, key.lastIndexOf('.') + 1);
+        String last = key.substring(key.lastIndexOf('.') + 1);
+        return OF_PAGES.contains(key)
+                || PAGE_SOURCES.contains('"' + key + '"')
+                || key.endsWith(".try") && PAGE_SOURCES.contains('"' + key.replaceFirst("\\.try$", "") + '"')
+                || key.startsWith("field.") && ALL_SOURCES.contains('"' + last + '"')
+                || key.startsWith("log.page.part.") && PAGE_SOURCES.contains("\"log.page.part.\"")
+                || !beginning.isEmpty() && PAGE_SOURCES.contains('"' + beginning + '"');
     }
 
     /** Keys of the fields that app and engine speak of. */
@@ -86,6 +134,8 @@ final class SentenceKeys {
         Set<String> keys = new TreeSet<>();
         for (Path place : List.of(ENGINE, APP)) {
             literals(place, "new (?:Message\\.)?Field\\(\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
+            literals(place, "PeopleProblems\\.of\\(\\s*\"\\w+\",\\s*\"(\\w+)\"")
+                    .forEach(name -> keys.add("field." + name));
             literals(place, "Problem\\.of\\(\\s*\"[\\w.]+\",\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
         }
         return keys;
@@ -174,9 +224,11 @@ final class SentenceKeys {
         return found;
     }
 
+    /** Sources below a place; of the app without its pages, unless these are asked for. */
     static List<String> sources(Path place) {
         try (Stream<Path> files = Files.walk(place)) {
-            List<Path> java = files.filter(file -> file.toString().endsWith(".java"))
+            List<Path> java = files.filter(file -> file.toString().matches(".*\\.(java|html)"))
+                    .filter(file -> place.startsWith(PAGES) || !file.startsWith(PAGES))
                     .sorted()
                     .toList();
             return java.stream().map(SentenceKeys::text).toList();

@@ -56,6 +56,22 @@ class TextsTest {
     }
 
     @Test
+    void spanishSpeaksOfLengthsDaysAndPlacesInItsOwnWay() {
+        Texts spanish = Texts.find("es", Door.COMMANDS, UnitSystem.PACES, Paces.STANDARD_METRES)
+                .orElseThrow();
+        assertThat(spanish.say(Message.of("rule.edge.pass", new Length(4.57), new Length(3.656))))
+                .isEqualTo("A 5 pasos del borde, al menos 4 pasos.");
+        assertThat(spanish.number(9.9, 1)).isEqualTo("9,9");
+        assertThat(spanish.day(LocalDate.of(2026, 6, 20))).isEqualTo("sáb 20 jun 2026");
+        assertThat(spanish.say("place.left", spanish.say("area.front.left"), "7½", "14½"))
+                .isEqualTo("entrada izq. · 7½ dentro · izq. 14½");
+        assertThat(spanish.isYes("Sí")).isTrue();
+        assertThat(spanish.isYes("si\u0301")).isTrue(); // the accent as a sign of its own
+        assertThat(spanish.isYes("y")).isFalse();
+        assertThat(texts(UnitSystem.PACES).isYes("sí")).isFalse();
+    }
+
+    @Test
     void aKeyWithoutASentenceIsShownAsItIs() {
         assertThat(texts(UnitSystem.METRIC).say(Message.of("no.such.key"))).isEqualTo("no.such.key");
     }

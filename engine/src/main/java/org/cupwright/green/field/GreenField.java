@@ -94,13 +94,10 @@ public final class GreenField {
         return spots;
     }
 
+    /** Numbers beyond the last row may be among them: no set of spots holds them. */
     private int[] beside(int at) {
         int column = at % columns;
-        return IntStream.of(
-                        column > 0 ? at - 1 : -1,
-                        column < columns - 1 ? at + 1 : -1,
-                        at - columns,
-                        at + columns < values.length ? at + columns : -1)
+        return IntStream.of(column > 0 ? at - 1 : -1, column < columns - 1 ? at + 1 : -1, at - columns, at + columns)
                 .filter(i -> i >= 0)
                 .toArray();
     }

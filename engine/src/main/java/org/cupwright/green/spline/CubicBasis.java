@@ -11,10 +11,14 @@ final class CubicBasis {
 
     /** Values of the four splines at the distance u from the cell's start, in cells. */
     static void values(double u, double[] out) {
+        values(u, out, 0);
+    }
+
+    static void values(double u, double[] out, int at) {
         double rest = 1 - u;
-        out[0] = rest * rest * rest / 6;
-        out[1] = (4 + u * u * (3 * u - 6)) / 6;
-        out[2] = (4 + rest * rest * (3 * rest - 6)) / 6;
-        out[3] = u * u * u / 6;
+        out[at] = rest * rest * rest / 6;
+        out[at + 1] = (4 + u * u * (3 * u - 6)) / 6;
+        out[at + 2] = (4 + rest * rest * (3 * rest - 6)) / 6;
+        out[at + 3] = u * u * u / 6;
     }
 }

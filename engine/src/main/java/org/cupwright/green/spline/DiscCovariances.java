@@ -3,6 +3,7 @@ package org.cupwright.green.spline;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * Covariances of the quantities read over a disc, at nodes half a cell apart, and between the nodes by bilinear
@@ -28,7 +29,7 @@ final class DiscCovariances {
     private final KnotGrid grid;
     private final HeightFunctionals functionals;
     private final Stencil[] stencils;
-    private final int rows;
+    final int rows;
     private final double[] values;
     /** What is to be added to the five quantities at each node; null where nothing was missed. */
     private final double[] corrections;
@@ -59,15 +60,20 @@ final class DiscCovariances {
         double[] values = new double[columns * rows * SIZE];
         Arrays.fill(values, Double.NaN);
         DiscCovariances made = new DiscCovariances(grid, functionals, stencils(grid, functionals), values, null);
-        for (int node = 0; node < columns * rows; node++) {
+        // Every node is worked out by itself: the figures do not depend on which is when.
+        IntStream.range(0, columns * rows).parallel().forEach(node -> {
             if (made.fits(node) && wanted.at(made.east(node), made.north(node))) {
-                double[][] covariance = made.stencil(node).covariance(inverse, made.corner(node));
-                for (int k = 0; k < SIZE; k++) {
-                    values[SIZE * node + k] = variance * covariance[ENTRIES[k][0]][ENTRIES[k][1]];
-                }
+                made.put(node, variance, inverse);
             }
-        }
+        });
         return made;
+    }
+
+    private void put(int node, double variance, SelectedInverse inverse) {
+        double[][] covariance = stencil(node).covariance(inverse, corner(node));
+        for (int k = 0; k < SIZE; k++) {
+            values[SIZE * node + k] = variance * covariance[ENTRIES[k][0]][ENTRIES[k][1]];
+        }
     }
 
     private static Stencil[] stencils(KnotGrid grid, HeightFunctionals functionals) {
@@ -80,6 +86,11 @@ final class DiscCovariances {
             stencils[i] = Stencil.at(east, north, functionals, grid);
         }
         return stencils;
+    }
+
+    /** How many nodes there are. */
+    int count() {
+        return values.length / SIZE;
     }
 
     HeightFunctionals functionals() {
@@ -97,7 +108,7 @@ final class DiscCovariances {
     }
 
     /** A margin keeps points that rounding puts on the grid's edge off the cells beyond. */
-    private boolean fits(int node) {
+    boolean fits(int node) {
         return grid.holdsDisc(east(node), north(node), functionals.reachMetres + 1e-6);
     }
 
@@ -164,12 +175,19 @@ final class DiscCovariances {
                 }
             }
         }
-        double slope = beyondNoise(squares[0] + squares[2], noise[0] + noise[1]);
-        double bend = beyondNoise(squares[3] + squares[6] + squares[8], noise[2] + noise[3] + noise[4]);
+        double slopeSquares = squares[0] + squares[2];
+        double slopeNoise = noise[0] + noise[1];
+        double slope = MissedShare.of(MissedShare.SLOPE_SHAPE, slopeSquares, slopeNoise);
+        double bendSquares = squares[3] + squares[6] + squares[8];
+        double bendNoise = noise[2] + noise[3] + noise[4];
+        double bend = MissedShare.of(MissedShare.BEND_SHAPE, bendSquares, bendNoise);
         for (int k = 0; k < SIZE; k++) {
             double share = k < 3 ? slope : bend;
+            double shortfall = k < 3
+                    ? MissedShare.shortfall(slopeSquares, slopeNoise)
+                    : MissedShare.shortfall(bendSquares, bendNoise);
             more[SIZE * node + k] *= missed[node].rougher();
-            more[SIZE * node + k] += share * (1 - share) * (1 - share) * squares[k] / count;
+            more[SIZE * node + k] += share * (1 - share) * (1 - share) * shortfall * squares[k] / count;
         }
         for (int k = 0; k < 5; k++) {
             double share = k < 2 ? slope : bend;
@@ -178,45 +196,45 @@ final class DiscCovariances {
         }
     }
 
-    /** The share of a sum of squares that noise does not explain. */
-    private static double beyondNoise(double squares, double noise) {
-        return squares > noise ? 1 - noise / squares : 0;
-    }
-
     /** These covariances less the products of some directions d d' in the space of the coefficients. */
     DiscCovariances less(List<double[]> directions) {
-        return with(-1, directions);
+        return directions.isEmpty() ? this : plus(-1, new DirectionProducts(this, directions));
     }
 
-    /** These covariances and the products of some directions. */
+    /**
+     * These covariances and the products of directions of shared errors. They vary over lengths of their own, well
+     * beyond a cell, and are worked out at the knots: between them the mean of their neighbours is good to a
+     * thousandth.
+     */
     DiscCovariances plus(List<double[]> directions) {
-        return with(1, directions);
+        return directions.isEmpty() ? this : plus(1, new DirectionProducts(this, directions).fromKnots());
     }
 
-    private DiscCovariances with(double times, List<double[]> directions) {
-        if (directions.isEmpty()) {
-            return this;
-        }
+    private DiscCovariances plus(double times, DirectionProducts products) {
         double[] changed = values.clone();
         for (int node = 0; node < values.length / SIZE; node++) {
             if (!Double.isNaN(values[SIZE * node])) {
-                add(node, times, directions, changed);
+                double[] entries = products.at(node);
+                for (int k = 0; k < SIZE; k++) {
+                    changed[SIZE * node + k] += times * entries[k];
+                }
             }
         }
         return new DiscCovariances(grid, functionals, stencils, changed, corrections);
     }
 
-    private void add(int node, double times, List<double[]> directions, double[] changed) {
-        Stencil stencil = stencil(node);
-        double[] shares = new double[stencil.rows()];
-        for (double[] direction : directions) {
-            for (int row = 0; row < shares.length; row++) {
-                shares[row] = stencil.apply(row, direction, corner(node));
-            }
-            for (int k = 0; k < SIZE; k++) {
-                changed[SIZE * node + k] += times * shares[ENTRIES[k][0]] * shares[ENTRIES[k][1]];
+    /** The nine entries of the sum of the products of directions at a node. */
+    double[] products(int node, double[][] directions) {
+        double[][] shares = stencil(node).times(directions, corner(node));
+        double[] entries = new double[SIZE];
+        for (int k = 0; k < SIZE; k++) {
+            double[] one = shares[ENTRIES[k][0]];
+            double[] other = shares[ENTRIES[k][1]];
+            for (int i = 0; i < one.length; i++) {
+                entries[k] += one[i] * other[i];
             }
         }
+        return entries;
     }
 
     /**

@@ -42,13 +42,17 @@ final class FittedSpline {
         }
         double[] residuals = equations.residuals(coefficients);
         Leverages leverages = new Leverages(equations, inverse, 0);
+        PointBasis basis = equations.basis;
         double squares = 0;
         double free = 0;
-        for (int i = 0; i < residuals.length; i++) {
-            if (equations.isKept(i) && !equations.steps.at(equations.points.east(i), equations.points.north(i))) {
-                leverages.about(i);
-                squares += residuals[i] * residuals[i];
-                free += 1 - leverages.with(equations.basis(i));
+        for (int cell = 0; cell < basis.cells(); cell++) {
+            for (int place = basis.firsts[cell]; place < basis.firsts[cell + 1]; place++) {
+                int point = basis.order[place];
+                if (equations.countsOffSteps(point)) {
+                    leverages.about(cell, place);
+                    squares += residuals[point] * residuals[point];
+                    free += 1 - leverages.with(cell, place);
+                }
             }
         }
         return free > LEAST_FREE ? Math.sqrt(squares / free) : residualSigma(effectiveParameters(inverse));

@@ -13,7 +13,7 @@ import java.util.Arrays;
 final class Leverages {
     private static final int OWN = 16;
 
-    private final NormalEquations equations;
+    private final PointBasis basis;
     private final SelectedInverse inverse;
     private final KnotGrid grid;
     private final int cells;
@@ -28,7 +28,7 @@ final class Leverages {
      * @param cells neighbours lie at most so many cells away, in each direction
      */
     Leverages(NormalEquations equations, SelectedInverse inverse, int cells) {
-        this.equations = equations;
+        this.basis = equations.basis;
         this.inverse = inverse;
         this.grid = equations.grid;
         this.cells = cells;
@@ -37,21 +37,35 @@ final class Leverages {
         this.entries = new double[OWN][row.length];
     }
 
-    /** Takes the point whose leverages with others are asked next. */
-    void about(int point) {
-        NormalEquations.Basis basis = equations.basis(point);
-        if (basis.cellEast() != cellEast || basis.cellNorth() != cellNorth) {
-            cellEast = basis.cellEast();
-            cellNorth = basis.cellNorth();
+    /**
+     * Takes the point whose leverages with others are asked next.
+     *
+     * @param cell the one it lies in
+     * @param place its own in {@link PointBasis#order}
+     */
+    void about(int cell, int place) {
+        if (basis.cellEast(cell) != cellEast || basis.cellNorth(cell) != cellNorth) {
+            cellEast = basis.cellEast(cell);
+            cellNorth = basis.cellNorth(cell);
             lookUp();
         }
         Arrays.fill(row, 0);
-        for (int a = 0; a < OWN; a++) {
-            double product = basis.products()[a];
-            double[] own = entries[a];
-            for (int i = 0; i < row.length; i++) {
-                row[i] += product * own[i];
-            }
+        int at = PointBasis.SIZE * place;
+        for (int a = 0; a < 4; a++) {
+            double[] v = basis.values;
+            double east = -v[at + a];
+            Rows.subtract(
+                    row,
+                    east * v[at + 4],
+                    entries[4 * a],
+                    east * v[at + 5],
+                    entries[4 * a + 1],
+                    east * v[at + 6],
+                    entries[4 * a + 2],
+                    east * v[at + 7],
+                    entries[4 * a + 3],
+                    0,
+                    row.length);
         }
     }
 
@@ -75,19 +89,16 @@ final class Leverages {
         }
     }
 
-    /** Whether a point's leverage can be told. */
-    boolean reaches(NormalEquations.Basis other) {
-        int east = other.cellEast() - cellEast;
-        int north = other.cellNorth() - cellNorth;
+    /** Whether leverages with the points of a cell can be told. */
+    boolean reaches(int otherCell) {
+        int east = basis.cellEast(otherCell) - cellEast;
+        int north = basis.cellNorth(otherCell) - cellNorth;
         return east >= 0 && east <= cells && north >= -cells && north <= cells;
     }
 
-    double with(NormalEquations.Basis other) {
-        int from = (other.cellEast() - cellEast) * side + other.cellNorth() - cellNorth + cells;
-        double sum = 0;
-        for (int a = 0; a < OWN; a++) {
-            sum += other.products()[a] * row[from + a / 4 * side + a % 4];
-        }
-        return sum;
+    /** @param place of a point of that cell in {@link PointBasis#order} */
+    double with(int otherCell, int place) {
+        int east = basis.cellEast(otherCell) - cellEast;
+        return basis.sum(place, row, east * side + basis.cellNorth(otherCell) - cellNorth + cells, side);
     }
 }

@@ -21,71 +21,58 @@ final class NormalEquations {
     final DifferencePenalty penalty;
     final Steps steps;
 
+    final PointBasis basis;
+
     private final boolean[] kept;
     private final BandMatrix gram;
     private final double[] right;
-    private final double[] basisEast = new double[4];
-    private final double[] basisNorth = new double[4];
-    private final double[] products = new double[16];
-    private final int[] indices = new int[16];
 
     /** Without steps. */
     NormalEquations(KnotGrid grid, SurveyPoints points, boolean[] kept, double datumMetres) {
-        this(grid, points, kept, datumMetres, Steps.none(grid));
+        this(new PointBasis(grid, points), kept, datumMetres, Steps.none(grid));
     }
 
     /**
      * @param kept which of the points count
      * @param steps where the penalty is less
      */
-    NormalEquations(KnotGrid grid, SurveyPoints points, boolean[] kept, double datumMetres, Steps steps) {
-        this.grid = grid;
-        this.points = points;
+    NormalEquations(PointBasis basis, boolean[] kept, double datumMetres, Steps steps) {
+        this.basis = basis;
+        this.grid = basis.grid;
+        this.points = basis.points;
         this.kept = kept.clone();
         this.datumMetres = datumMetres;
         this.penalty = new DifferencePenalty(grid, steps.weights(grid));
         this.steps = steps;
         this.gram = new BandMatrix(grid.coefficients(), grid.halfBandwidth(3));
-        this.right = new double[gram.blocks * BandMatrix.BLOCK];
-        int counted = 0;
-        for (int i = 0; i < kept.length; i++) {
-            if (kept[i]) {
-                add(i);
-                counted++;
-            }
-        }
-        this.count = counted;
+        this.right = new double[gram.length];
+        this.count = sum();
         for (int i = 0; i < gram.order; i++) {
             gram.add(i, i, RIDGE);
         }
     }
 
-    private void add(int point) {
-        locate(point);
-        double height = points.heightMetres(point) - datumMetres;
-        for (int a = 0; a < 16; a++) {
-            right[indices[a]] += products[a] * height;
-            for (int b = 0; b < 16; b++) {
-                if (indices[b] <= indices[a]) {
-                    gram.add(indices[a], indices[b], products[a] * products[b]);
+    /** Sums over the points that count, cell by cell; how many they are. */
+    private int sum() {
+        CellProducts products = new CellProducts();
+        int[] indices = new int[16];
+        int counted = 0;
+        for (int cell = 0; cell < basis.cells(); cell++) {
+            products.clear();
+            int before = counted;
+            for (int place = basis.firsts[cell]; place < basis.firsts[cell + 1]; place++) {
+                int point = basis.order[place];
+                if (kept[point]) {
+                    products.add(basis.values, PointBasis.SIZE * place, points.heightMetres(point) - datumMetres);
+                    counted++;
                 }
             }
-        }
-    }
-
-    private void locate(int point) {
-        double x = grid.cellsFromWest(points.east(point));
-        double y = grid.cellsFromSouth(points.north(point));
-        int cellEast = grid.cellEast(x);
-        int cellNorth = grid.cellNorth(y);
-        CubicBasis.values(x - cellEast, basisEast);
-        CubicBasis.values(y - cellNorth, basisNorth);
-        for (int a = 0; a < 4; a++) {
-            for (int b = 0; b < 4; b++) {
-                indices[4 * a + b] = grid.index(cellEast + a, cellNorth + b);
-                products[4 * a + b] = basisEast[a] * basisNorth[b];
+            if (counted > before) {
+                basis.coefficients(cell, indices);
+                products.addTo(gram, right, indices);
             }
         }
+        return counted;
     }
 
     /** The factor of B'B + λP. */
@@ -103,57 +90,73 @@ final class NormalEquations {
     /** B'h: what heights at the points, one for each, would put on the right side. */
     double[] response(double[] heights) {
         double[] response = new double[right.length];
-        for (int i = 0; i < kept.length; i++) {
-            if (kept[i]) {
-                locate(i);
-                for (int a = 0; a < 16; a++) {
-                    response[indices[a]] += products[a] * heights[i];
+        int[] indices = new int[16];
+        for (int cell = 0; cell < basis.cells(); cell++) {
+            basis.coefficients(cell, indices);
+            for (int place = basis.firsts[cell]; place < basis.firsts[cell + 1]; place++) {
+                double height = kept[basis.order[place]] ? heights[basis.order[place]] : 0;
+                for (int a = 0; a < 16 && height != 0; a++) {
+                    int at = PointBasis.SIZE * place;
+                    response[indices[a]] += basis.values[at + a / 4] * basis.values[at + 4 + a % 4] * height;
                 }
             }
         }
         return response;
     }
 
-    /** B'Bc: what the heights of a surface at the points would put on the right side. */
-    double[] responseToSurface(double[] coefficients) {
-        return gram.times(coefficients);
+    /** B'BC: what surfaces at the points would put on the right side; a row for each coefficient. */
+    double[][] responseToSurfaces(double[][] coefficients) {
+        int count = coefficients[0].length;
+        double[][] response = new double[right.length][count];
+        gram.forEach((row, column, value) -> {
+            Rows.subtract(response[row], -value, coefficients[column], 0, count);
+            if (column != row) {
+                Rows.subtract(response[column], -value, coefficients[row], 0, count);
+            }
+        });
+        return response;
+    }
+
+    /** What is done with a point and its residual. */
+    private interface Residual {
+        void visit(int point, double residual);
+    }
+
+    private void forEachResidual(double[] coefficients, Residual residual) {
+        int[] indices = new int[16];
+        double[] about = new double[16];
+        for (int cell = 0; cell < basis.cells(); cell++) {
+            basis.coefficients(cell, indices);
+            for (int a = 0; a < 16; a++) {
+                about[a] = coefficients[indices[a]];
+            }
+            for (int place = basis.firsts[cell]; place < basis.firsts[cell + 1]; place++) {
+                int point = basis.order[place];
+                residual.visit(point, points.heightMetres(point) - datumMetres - basis.sum(place, about, 0, 4));
+            }
+        }
     }
 
     /** Height less fitted height of every point, those that do not count included. */
     double[] residuals(double[] coefficients) {
         double[] residuals = new double[kept.length];
-        for (int i = 0; i < kept.length; i++) {
-            locate(i);
-            double fitted = 0;
-            for (int a = 0; a < 16; a++) {
-                fitted += products[a] * coefficients[indices[a]];
-            }
-            residuals[i] = points.heightMetres(i) - datumMetres - fitted;
-        }
+        forEachResidual(coefficients, (point, residual) -> residuals[point] = residual);
         return residuals;
-    }
-
-    /** The cell a point lies in and the sixteen splines there, towards north first. */
-    record Basis(int cellEast, int cellNorth, double[] products) {}
-
-    Basis basis(int point) {
-        locate(point);
-        int cellEast = grid.cellEast(grid.cellsFromWest(points.east(point)));
-        int cellNorth = grid.cellNorth(grid.cellsFromSouth(points.north(point)));
-        return new Basis(cellEast, cellNorth, products.clone());
     }
 
     boolean isKept(int point) {
         return kept[point];
     }
 
+    /** Whether a point counts and lies at no step. */
+    boolean countsOffSteps(int point) {
+        return kept[point] && !steps.at(points.east(point), points.north(point));
+    }
+
     /** Sum of the squared residuals of the points that count. */
     double residualSum(double[] coefficients) {
-        double[] residuals = residuals(coefficients);
-        double sum = 0;
-        for (int i = 0; i < kept.length; i++) {
-            sum += kept[i] ? residuals[i] * residuals[i] : 0;
-        }
-        return sum;
+        double[] sum = new double[1];
+        forEachResidual(coefficients, (point, residual) -> sum[0] += kept[point] ? residual * residual : 0);
+        return sum[0];
     }
 }

@@ -96,6 +96,24 @@ public final class PointIndex {
         }
     }
 
+    /** Whether so many points lie within a distance of a spot; stops as soon as it is sure. */
+    boolean holds(int least, double east, double north, double metres) {
+        int fromColumn = Math.max(0, (int) Math.floor((east - metres - west) / squareMetres));
+        int toColumn = Math.min(columns - 1, (int) Math.floor((east + metres - west) / squareMetres));
+        int fromRow = Math.max(0, (int) Math.floor((north - metres - south) / squareMetres));
+        int toRow = Math.min(rows - 1, (int) Math.floor((north + metres - south) / squareMetres));
+        int count = 0;
+        for (int column = fromColumn; fromRow <= toRow && column <= toColumn && count < least; column++) {
+            int end = firsts[column * rows + toRow + 1];
+            for (int k = firsts[column * rows + fromRow]; k < end && count < least; k++) {
+                double dx = points.east(sorted[k]) - east;
+                double dy = points.north(sorted[k]) - north;
+                count += dx * dx + dy * dy <= metres * metres ? 1 : 0;
+            }
+        }
+        return count >= least;
+    }
+
     public int countWithin(double east, double north, double metres) {
         int[] count = new int[1];
         forEachWithin(east, north, metres, (point, dx, dy) -> count[0]++);

@@ -4,152 +4,123 @@ package org.cupwright.green.spline;
  * The entries of the inverse of a banded matrix that lie near the diagonal, without the others.
  *
  * <p>The recurrence of Takahashi, Fagan and Chen (1973) gives the inverse in the band of the factor; here it runs in a
- * wider band, as far as the covariances of what is read over a disc need. It works from the last column backwards in
- * squares of four: with K running over the rows below block I, S(I,J) = −L(I,I)⁻ᵀ · Σ L(K,I)ᵀ S(K,J).
+ * wider band, as far as the covariances of what is read over a disc need. It works from the last rows backwards in
+ * blocks of four: with K running over the rows below block I, U(I,I)·S(I,J) = −Σ U(I,K)·S(K,J).
  */
 final class SelectedInverse {
     private static final int BLOCK = BandMatrix.BLOCK;
-    private static final int SQUARE = BLOCK * BLOCK;
 
-    private final BandMatrix lower;
-    private final int blocksBefore;
-    private final int panel;
-    /** For each block column its squares from {@code blocksBefore} above the diagonal to the factor's band below it. */
-    private final double[] values;
+    private final BandMatrix upper;
+    private final int before;
+    private final int width;
+    /** Each row from the factor's band before its block to the wider one behind; columns as {@link BandMatrix} has. */
+    private final double[][] rows;
 
-    private final double[] below;
-    private final double[] sums = new double[SQUARE];
+    private final int[] slots;
 
     SelectedInverse(BandCholesky factor, int halfBandwidth) {
-        this.lower = factor.lower;
-        int wanted = (halfBandwidth + BLOCK - 1) / BLOCK;
-        this.blocksBefore = Math.max(lower.blocksBefore, Math.min(wanted, lower.blocks - 1));
-        this.panel = SQUARE * (blocksBefore + 1 + lower.blocksBefore);
-        this.values = new double[Math.multiplyExact(lower.blocks, panel)];
-        this.below = new double[SQUARE * (lower.blocksBefore + 1)];
-        for (int block = lower.blocks - 1; block >= 0; block--) {
-            fill(block);
+        this.upper = factor.upper;
+        this.before = upper.width - BLOCK;
+        int wanted = BLOCK * ((halfBandwidth + BLOCK - 1) / BLOCK);
+        this.width = before + BLOCK + Math.max(before, Math.min(wanted, upper.length - BLOCK));
+        Math.multiplyExact(upper.length, width);
+        this.rows = new double[upper.length][width];
+        this.slots = BandMatrix.slots(upper.length, width);
+        for (int top = upper.length - BLOCK; top >= 0; top -= BLOCK) {
+            fill(top);
         }
     }
 
     /** The entry of the inverse for two coefficients at most the asked half-bandwidth apart. */
     double get(int one, int other) {
-        return above(Math.min(one, other), Math.max(one, other));
+        return rows[Math.min(one, other)][slots[Math.max(one, other)]];
     }
 
-    /** The entry for a row that is no greater than the column. */
-    double above(int row, int column) {
-        // Shifts instead of divisions: this is read some ten million times a green.
-        int square = (column >> 2) * panel + SQUARE * ((row >> 2) - (column >> 2) + blocksBefore);
-        return values[square + BLOCK * (row & 3) + (column & 3)];
+    /** Entries of a row, from the factor's band before it to the asked half-bandwidth behind it. */
+    double[] row(int one) {
+        return rows[one];
     }
 
-    private int square(int row, int column) {
-        return column * panel + SQUARE * (row - column + blocksBefore);
+    /** Where each coefficient stands in a row. */
+    int[] slots() {
+        return slots;
     }
 
-    private void fill(int block) {
-        int last = Math.min(lower.blocks - 1, block + lower.blocksBefore);
-        copyBelow(block, last);
-        for (int column = Math.min(lower.blocks - 1, block + blocksBefore); column > block; column--) {
-            sum(square(block + 1, column), BLOCK * (last - block), 0);
-            sum(square(block + 1, column), BLOCK * (last - block), 2);
-            for (int i = 0; i < SQUARE; i++) {
-                sums[i] = -sums[i];
+    private void fill(int top) {
+        int last = Math.min(upper.length, top + width - before);
+        for (int below = top + BLOCK; below < upper.end(top); below += BLOCK) {
+            for (int row = top; row < top + BLOCK; row++) {
+                subtract(row, below, top + BLOCK, last);
             }
-            divideAndStore(block, column);
         }
-        sum(square(block + 1, block), BLOCK * (last - block), 0);
-        sum(square(block + 1, block), BLOCK * (last - block), 2);
-        subtractFromInverseDiagonal(block);
-        divideAndStore(block, block);
-    }
-
-    /** The factor's squares under a diagonal block, one after the other. */
-    private void copyBelow(int block, int last) {
-        int to = 0;
-        for (int row = BLOCK * (block + 1); row < BLOCK * (last + 1); row++) {
-            System.arraycopy(lower.values, lower.offset(row, BLOCK * block), below, to, BLOCK);
-            to += BLOCK;
+        for (int row = top + BLOCK - 1; row >= top; row--) {
+            finish(row, top + BLOCK, last);
         }
-    }
-
-    /** Four rows by two columns of Σ L(K,I)ᵀ S(K,J). */
-    private void sum(int from, int rows, int column) {
-        double[] l = below;
-        double[] s = values;
-        int first = from + column;
-        double s00 = 0;
-        double s01 = 0;
-        double s10 = 0;
-        double s11 = 0;
-        double s20 = 0;
-        double s21 = 0;
-        double s30 = 0;
-        double s31 = 0;
-        for (int k = 0; k < BLOCK * rows; k += BLOCK) {
-            double y0 = s[first + k];
-            double y1 = s[first + k + 1];
-            double x0 = l[k];
-            double x1 = l[k + 1];
-            double x2 = l[k + 2];
-            double x3 = l[k + 3];
-            s00 += x0 * y0;
-            s01 += x0 * y1;
-            s10 += x1 * y0;
-            s11 += x1 * y1;
-            s20 += x2 * y0;
-            s21 += x2 * y1;
-            s30 += x3 * y0;
-            s31 += x3 * y1;
-        }
-        sums[column] = s00;
-        sums[column + 1] = s01;
-        sums[BLOCK + column] = s10;
-        sums[BLOCK + column + 1] = s11;
-        sums[2 * BLOCK + column] = s20;
-        sums[2 * BLOCK + column + 1] = s21;
-        sums[3 * BLOCK + column] = s30;
-        sums[3 * BLOCK + column + 1] = s31;
-    }
-
-    /** sums := L(I,I)⁻¹ − sums. */
-    private void subtractFromInverseDiagonal(int block) {
-        double[] a = lower.values;
-        for (int column = 0; column < BLOCK; column++) {
-            double[] inverse = new double[BLOCK];
-            for (int row = column; row < BLOCK; row++) {
-                int at = lower.offset(BLOCK * block + row, BLOCK * block);
-                double value = row == column ? 1 : 0;
-                for (int k = column; k < row; k++) {
-                    value -= a[at + k] * inverse[k];
-                }
-                inverse[row] = value / a[at + row];
+        for (int below = top + BLOCK; below < upper.end(top); below++) {
+            for (int row = top; row < top + BLOCK; row++) {
+                rows[below][slots[row]] = rows[row][slots[below]];
             }
+        }
+        fillDiagonal(top);
+    }
+
+    /** Takes four rows of the inverse times the factor's entries for them off a row. */
+    private void subtract(int row, int below, int fromColumn, int toColumn) {
+        double[] u = upper.rows[row];
+        int slot = upper.slot(below);
+        double a = u[slot];
+        double b = u[slot + 1];
+        double c = u[slot + 2];
+        double d = u[slot + 3];
+        double[] one = rows[below];
+        double[] two = rows[below + 1];
+        double[] three = rows[below + 2];
+        double[] four = rows[below + 3];
+        int from = slots[fromColumn];
+        int to = from + toColumn - fromColumn;
+        Rows.subtract(rows[row], a, one, b, two, c, three, d, four, from, Math.min(to, width));
+        Rows.subtract(rows[row], a, one, b, two, c, three, d, four, 0, to - width);
+    }
+
+    /** Takes the rows of its block behind it off a row, and divides it by the factor's diagonal. */
+    private void finish(int row, int fromColumn, int toColumn) {
+        if (fromColumn >= toColumn) {
+            return;
+        }
+        int from = slots[fromColumn];
+        int to = from + toColumn - fromColumn;
+        for (int after = row + 1; after < fromColumn; after++) {
+            double entry = upper.rows[row][upper.slot(after)];
+            Rows.subtract(rows[row], entry, rows[after], from, Math.min(to, width));
+            Rows.subtract(rows[row], entry, rows[after], 0, to - width);
+        }
+        double diagonal = upper.rows[row][upper.slot(row)];
+        Rows.divide(rows[row], diagonal, from, Math.min(to, width));
+        Rows.divide(rows[row], diagonal, 0, to - width);
+    }
+
+    /** The square on the diagonal, of which the other rows' entries are known: U(I,I)·S(I,I) = U(I,I)⁻ᵀ − Σ. */
+    private void fillDiagonal(int top) {
+        double[][] sums = new double[BLOCK][BLOCK];
+        for (int below = top + BLOCK; below < upper.end(top); below++) {
+            int slot = upper.slot(below);
             for (int row = 0; row < BLOCK; row++) {
-                sums[BLOCK * row + column] = inverse[row] - sums[BLOCK * row + column];
+                double entry = upper.rows[top + row][slot];
+                for (int column = row; column < BLOCK; column++) {
+                    sums[row][column] += entry * rows[below][slots[top] + column];
+                }
             }
         }
-    }
-
-    /** Stores L(I,I)⁻ᵀ · sums as S(I,J), and its transpose where later sums look for it. */
-    private void divideAndStore(int block, int columnBlock) {
-        double[] a = lower.values;
-        int to = square(block, columnBlock);
-        boolean mirrored = columnBlock > block && columnBlock - block <= lower.blocksBefore;
-        int mirror = mirrored ? square(columnBlock, block) : 0;
-        for (int column = 0; column < BLOCK; column++) {
-            for (int row = BLOCK - 1; row >= 0; row--) {
-                double value = sums[BLOCK * row + column];
-                for (int k = row + 1; k < BLOCK; k++) {
-                    value -= a[lower.offset(BLOCK * block + k, BLOCK * block + row)] * sums[BLOCK * k + column];
+        int slot = upper.slot(top);
+        for (int column = BLOCK - 1; column >= 0; column--) {
+            for (int row = column; row >= 0; row--) {
+                double[] u = upper.rows[top + row];
+                double value = (row == column ? 1 / u[slot + row] : 0) - sums[row][column];
+                for (int after = row + 1; after < BLOCK; after++) {
+                    value -= u[slot + after] * rows[top + after][slots[top] + column];
                 }
-                value /= a[lower.offset(BLOCK * block + row, BLOCK * block + row)];
-                sums[BLOCK * row + column] = value;
-                values[to + BLOCK * row + column] = value;
-                if (mirrored) {
-                    values[mirror + BLOCK * column + row] = value;
-                }
+                rows[top + row][slots[top] + column] = value / u[slot + row];
+                rows[top + column][slots[top] + row] = value / u[slot + row];
             }
         }
     }

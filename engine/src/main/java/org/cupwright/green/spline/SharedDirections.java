@@ -1,6 +1,8 @@
 package org.cupwright.green.spline;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.cupwright.green.Sharing;
 
 /**
@@ -18,15 +20,31 @@ final class SharedDirections {
             return List.of();
         }
         NormalEquations equations = fitted.equations;
-        if (sharing.alongWalk()) {
-            return WalkedDrift.parts(equations.points, sharing).stream()
-                    .map(equations::response)
-                    .map(fitted.factor::solve)
-                    .toList();
+        double[][] responses = sharing.alongWalk()
+                ? rows(WalkedDrift.parts(equations.points, sharing).stream()
+                        .map(equations::response)
+                        .toList())
+                : equations.responseToSurfaces(rows(SharedField.parts(equations.grid, sharing)));
+        new ManySolutions(fitted.factor).solve(responses);
+        return columns(responses);
+    }
+
+    /** A row for each coefficient, a column for each direction. */
+    static double[][] rows(List<double[]> directions) {
+        double[][] rows = new double[directions.get(0).length][directions.size()];
+        for (int column = 0; column < directions.size(); column++) {
+            double[] direction = directions.get(column);
+            for (int row = 0; row < rows.length; row++) {
+                rows[row][column] = direction[row];
+            }
         }
-        return SharedField.parts(equations.grid, sharing).stream()
-                .map(equations::responseToSurface)
-                .map(fitted.factor::solve)
+        return rows;
+    }
+
+    private static List<double[]> columns(double[][] rows) {
+        return IntStream.range(0, rows[0].length)
+                .mapToObj(column ->
+                        Arrays.stream(rows).mapToDouble(row -> row[column]).toArray())
                 .toList();
     }
 

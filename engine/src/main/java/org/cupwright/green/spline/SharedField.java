@@ -59,17 +59,28 @@ final class SharedField {
     private void take(int pivot) {
         double root = Math.sqrt(left[pivot]);
         double[] column = likenesses(pivot);
-        for (double[] before : columns) {
-            for (int i = 0; i < column.length; i++) {
-                column[i] -= before[pivot] * before[i];
-            }
-        }
+        takeOffBefore(pivot, column);
         for (int i = 0; i < column.length; i++) {
             column[i] /= root;
             left[i] -= column[i] * column[i];
         }
         left[pivot] = 0;
         columns.add(column);
+    }
+
+    private void takeOffBefore(int pivot, double[] column) {
+        int k = 0;
+        for (; k + 4 <= columns.size(); k += 4) {
+            double[] one = columns.get(k);
+            double[] two = columns.get(k + 1);
+            double[] three = columns.get(k + 2);
+            double[] four = columns.get(k + 3);
+            Rows.subtract(
+                    column, one[pivot], one, two[pivot], two, three[pivot], three, four[pivot], four, 0, column.length);
+        }
+        for (; k < columns.size(); k++) {
+            Rows.subtract(column, columns.get(k)[pivot], columns.get(k), 0, column.length);
+        }
     }
 
     /** Correlation of every coefficient's place with the pivot's: a product of one towards east and one north. */

@@ -73,7 +73,7 @@ final class SplineFitter {
         for (int i = 0; i < heights.length; i++) {
             heights[i] = points.heightMetres(i);
         }
-        return median(heights);
+        return Quantiles.median(heights);
     }
 
     private FittedSpline fit() {
@@ -115,7 +115,7 @@ final class SplineFitter {
         }
         return Arrays.equals(all, kept)
                 ? even
-                : new FittedSpline(new NormalEquations(grid, points, all, datumMetres, steps), even.lambda);
+                : new FittedSpline(new NormalEquations(even.equations.basis, all, datumMetres, steps), even.lambda);
     }
 
     /** The fit again with the penalty taken off at the steps; their points come back to be judged by it. */
@@ -136,10 +136,11 @@ final class SplineFitter {
      * @param start where the best ln λ is looked for first
      */
     private FittedSpline settle(KnotGrid knots, OptionalDouble start, double limit) {
+        PointBasis basis = new PointBasis(knots, points);
         OptionalDouble near = start;
         FittedSpline fitted = null;
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            NormalEquations equations = new NormalEquations(knots, points, kept, datumMetres, steps);
+            NormalEquations equations = new NormalEquations(basis, kept, datumMetres, steps);
             RestrictedLikelihood likelihood = new RestrictedLikelihood(equations);
             double lnLambda = near.isPresent() ? likelihood.bestNear(near.getAsDouble()) : likelihood.best();
             near = OptionalDouble.of(lnLambda);
@@ -199,18 +200,10 @@ final class SplineFitter {
         double[] sizes = IntStream.range(0, residuals.length)
                 .filter(i -> kept[i] && isAtStep(i) == atStep)
                 .mapToDouble(i -> Math.abs(residuals[i]))
-                .sorted()
                 .toArray();
         if (sizes.length == 0) {
             return 0;
         }
-        return atStep ? sizes[(int) (0.9 * sizes.length)] / 1.6449 : 1.4826 * median(sizes);
-    }
-
-    private static double median(double[] values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        int middle = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+        return atStep ? Quantiles.at((int) (0.9 * sizes.length), sizes) / 1.6449 : 1.4826 * Quantiles.median(sizes);
     }
 }

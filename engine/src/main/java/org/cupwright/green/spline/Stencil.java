@@ -10,12 +10,23 @@ import java.util.TreeMap;
  * cell.
  */
 final class Stencil {
+    /** Room for so many quantities: sums of all of them are made together. */
+    private static final int MOST = 5;
+
     private final int[] indices;
     private final double[][] weights;
+    /** The same, {@link #MOST} for each index, with zeros where there are fewer quantities. */
+    private final double[] together;
 
     private Stencil(int[] indices, double[][] weights) {
         this.indices = indices;
         this.weights = weights;
+        this.together = new double[MOST * indices.length];
+        for (int row = 0; row < weights.length; row++) {
+            for (int i = 0; i < indices.length; i++) {
+                together[MOST * i + row] = weights[row][i];
+            }
+        }
     }
 
     /**
@@ -77,38 +88,82 @@ final class Stencil {
         return vector;
     }
 
+    /** W D, with D a row for each coefficient and as many columns as there are directions; row by row. */
+    double[][] times(double[][] directions, int corner) {
+        double[][] products = new double[weights.length][directions[0].length];
+        for (int row = 0; row < products.length; row++) {
+            int i = 0;
+            for (; i + 4 <= indices.length; i += 4) {
+                subtractFour(products[row], weights[row], i, directions, corner);
+            }
+            for (; i < indices.length; i++) {
+                Rows.subtract(
+                        products[row], -weights[row][i], directions[corner + indices[i]], 0, products[row].length);
+            }
+        }
+        return products;
+    }
+
+    private void subtractFour(double[] product, double[] w, int i, double[][] directions, int corner) {
+        Rows.subtract(
+                product,
+                -w[i],
+                directions[corner + indices[i]],
+                -w[i + 1],
+                directions[corner + indices[i + 1]],
+                -w[i + 2],
+                directions[corner + indices[i + 2]],
+                -w[i + 3],
+                directions[corner + indices[i + 3]],
+                0,
+                product.length);
+    }
+
     /** W S W', with S the part of the inverse about the cell; row by row. */
     double[][] covariance(SelectedInverse inverse, int corner) {
         int rows = weights.length;
         double[][] sums = new double[rows][rows];
-        double[] entries = new double[indices.length];
-        double[] half = new double[rows];
+        double[] half = new double[MOST];
         for (int a = 0; a < indices.length; a++) {
-            for (int b = 0; b < a; b++) {
-                entries[b] = inverse.above(corner + indices[b], corner + indices[a]);
-            }
-            entries[a] = inverse.above(corner + indices[a], corner + indices[a]) / 2;
+            halfProducts(inverse, corner, a, half);
             for (int row = 0; row < rows; row++) {
-                half[row] = dot(entries, weights[row], a + 1);
+                for (int other = row; other < rows; other++) {
+                    sums[row][other] += together[MOST * a + row] * half[other] + together[MOST * a + other] * half[row];
+                }
             }
-            addSymmetric(sums, half, a);
+        }
+        for (int row = 0; row < rows; row++) {
+            for (int other = 0; other < row; other++) {
+                sums[row][other] = sums[other][row];
+            }
         }
         return sums;
     }
 
-    private static double dot(double[] one, double[] other, int length) {
-        double sum = 0;
-        for (int i = 0; i < length; i++) {
-            sum += one[i] * other[i];
+    /** One row of S, its diagonal entry halved, from there on, times all weights. */
+    private void halfProducts(SelectedInverse inverse, int corner, int a, double[] out) {
+        double[] row = inverse.row(corner + indices[a]);
+        double[] w = together;
+        int[] slots = inverse.slots();
+        double first = row[slots[corner + indices[a]]] / 2;
+        double s0 = first * w[MOST * a];
+        double s1 = first * w[MOST * a + 1];
+        double s2 = first * w[MOST * a + 2];
+        double s3 = first * w[MOST * a + 3];
+        double s4 = first * w[MOST * a + 4];
+        for (int i = a + 1; i < indices.length; i++) {
+            double entry = row[slots[corner + indices[i]]];
+            int at = MOST * i;
+            s0 += entry * w[at];
+            s1 += entry * w[at + 1];
+            s2 += entry * w[at + 2];
+            s3 += entry * w[at + 3];
+            s4 += entry * w[at + 4];
         }
-        return sum;
-    }
-
-    private void addSymmetric(double[][] sums, double[] half, int column) {
-        for (int row = 0; row < half.length; row++) {
-            for (int other = 0; other < half.length; other++) {
-                sums[row][other] += weights[row][column] * half[other] + weights[other][column] * half[row];
-            }
-        }
+        out[0] = s0;
+        out[1] = s1;
+        out[2] = s2;
+        out[3] = s3;
+        out[4] = s4;
     }
 }

@@ -27,7 +27,7 @@ final class Steps {
      * So many times less than the mean of a fit's squared differences asks for (our choice: they are shrunk by the
      * penalty they were fitted with, and a step has its bends at foot and shoulder, not evenly).
      */
-    private static final double TIMES_LESS = 3;
+    private static final double TIMES_LESS = 6;
 
     /** Penalties within such a factor of each other are alike (our choice: it moves an error by a tenth). */
     private static final double ALIKE = 1.5;
@@ -64,7 +64,6 @@ final class Steps {
         }
         dropSmallPieces(grid, flagged);
         boolean[] wide = widened(grid, flagged);
-        if (Boolean.getBoolean("w2")) wide = widened(grid, wide);
         return new Steps(grid, flagged, wide, weight(bends, flagged, wide));
     }
 

@@ -135,7 +135,7 @@ public final class SurveySpline {
     private DiscCovariances.Wanted wanted(KnotGrid knots) {
         PointIndex index = new PointIndex(used);
         double reach = nodes.withinMetres + Math.sqrt(2) * knots.spacingMetres() / DiscCovariances.NODES_PER_CELL;
-        return (east, north) -> index.countWithin(east, north, reach) >= nodes.leastPoints;
+        return (east, north) -> index.holds(nodes.leastPoints, east, north, reach);
     }
 
     /** The same fit again, on knots so many times as far apart; its penalty falls with the square of the spacing. */
@@ -147,7 +147,7 @@ public final class SurveySpline {
         KnotGrid knots = timesSpacing == 1 ? grid : grid.coarser(timesSpacing);
         boolean[] all = new boolean[used.count()];
         Arrays.fill(all, true);
-        NormalEquations equations = new NormalEquations(knots, points, all, datumMetres, steps);
+        NormalEquations equations = new NormalEquations(new PointBasis(knots, points), all, datumMetres, steps);
         return new FittedSpline(equations, summary.lambda() / (timesSpacing * timesSpacing));
     }
 

@@ -1,9 +1,6 @@
 package org.cupwright.green.spline;
 
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.stream.IntStream;
-import org.cupwright.green.SurveyPoints;
 
 /**
  * Relief that a fit has left in its residuals because it is finer than the knots or weaker than the penalty allows, and
@@ -16,9 +13,6 @@ import org.cupwright.green.SurveyPoints;
  * and counts only where it stands out from its own error.
  */
 final class UnresolvedRelief {
-    /** Distances are sorted into classes so wide, m (our choice: a few hundred pairs in each even on thin surveys). */
-    private static final double CLASS_METRES = 0.15;
-
     /**
      * It counts when the change of slope it makes exceeds so many of its own errors (our choice: missing it costs
      * more).
@@ -36,10 +30,10 @@ final class UnresolvedRelief {
     private final double[] counts;
     private final HeightFunctionals disc;
 
-    private UnresolvedRelief(HeightFunctionals disc) {
+    private UnresolvedRelief(HeightFunctionals disc, ResidualPairs pairs) {
         this.disc = disc;
-        this.sums = new double[(int) Math.ceil(2 * disc.reachMetres / CLASS_METRES)];
-        this.counts = new double[sums.length];
+        this.sums = pairs.sums;
+        this.counts = pairs.counts;
     }
 
     /**
@@ -50,8 +44,10 @@ final class UnresolvedRelief {
      * @param variance σ² of the heights
      */
     static double[] over(HeightFunctionals disc, FittedSpline fitted, SelectedInverse inverse, double variance) {
-        UnresolvedRelief relief = new UnresolvedRelief(disc);
-        relief.sort(fitted, inverse, variance);
+        int classes = (int) Math.ceil(2 * disc.reachMetres / ResidualPairs.CLASS_METRES);
+        int cells = disc.coefficientsApart(fitted.equations.grid.spacingMetres()) - 3;
+        UnresolvedRelief relief =
+                new UnresolvedRelief(disc, ResidualPairs.of(fitted, inverse, variance, classes, cells));
         double slope = Math.max(0, relief.sumOver(ENTRIES[0]));
         double bend = relief.sumOver(ENTRIES[1]);
         if (bend <= ERRORS * relief.errorOver(ENTRIES[1], variance)) {
@@ -62,72 +58,13 @@ final class UnresolvedRelief {
         return new double[] {slope, 0, slope, bend, 0, both, mixed, 0, bend};
     }
 
-    /** Sorts products of residuals by the distance of their points. */
-    private void sort(FittedSpline fitted, SelectedInverse inverse, double variance) {
-        NormalEquations equations = fitted.equations;
-        PointIndex index = new PointIndex(equations.points);
-        double[] residuals = equations.residuals(fitted.coefficients);
-        NormalEquations.Basis[] bases = new NormalEquations.Basis[residuals.length];
-        Arrays.setAll(bases, i -> counts(equations, i) ? equations.basis(i) : null);
-        int[] order = byCell(bases);
-        // Each pair once: the earlier point finds those of its own cell and of later ones.
-        int[] ranks = new int[bases.length];
-        for (int rank = 0; rank < order.length; rank++) {
-            ranks[order[rank]] = rank;
-        }
-        int cells = disc.coefficientsApart(equations.grid.spacingMetres()) - 3;
-        Leverages leverages = new Leverages(equations, inverse, cells);
-        for (int one : order) {
-            leverages.about(one);
-            forEachAbout(one, index, (other, place) -> {
-                if (ranks[other] > ranks[one] && leverages.reaches(bases[other])) {
-                    sums[place] += residuals[one] * residuals[other] + variance * leverages.with(bases[other]);
-                    counts[place]++;
-                }
-            });
-        }
-    }
-
-    /** At steps what is missed is another matter: {@link StepMisfit}. */
-    private static boolean counts(NormalEquations equations, int point) {
-        SurveyPoints points = equations.points;
-        return equations.isKept(point) && !equations.steps.at(points.east(point), points.north(point));
-    }
-
-    /** The points that count, by the cell they lie in. */
-    private static int[] byCell(NormalEquations.Basis[] bases) {
-        return IntStream.range(0, bases.length)
-                .filter(point -> bases[point] != null)
-                .boxed()
-                .sorted(Comparator.<Integer>comparingInt(point -> bases[point].cellEast())
-                        .thenComparingInt(point -> bases[point].cellNorth()))
-                .mapToInt(Integer::intValue)
-                .toArray();
-    }
-
-    /** A neighbour and the class of its distance. */
-    private interface Neighbour {
-        void visit(int point, int place);
-    }
-
-    private void forEachAbout(int one, PointIndex index, Neighbour neighbour) {
-        SurveyPoints points = index.points();
-        double reach = sums.length * CLASS_METRES;
-        index.forEachWithin(
-                points.east(one),
-                points.north(one),
-                reach,
-                (other, dx, dy) -> neighbour.visit(other, (int)
-                        Math.min(sums.length - 1, Math.sqrt(dx * dx + dy * dy) / CLASS_METRES)));
-    }
-
     /** For each class of distance, the products of the weights of all pairs of places in the disc. */
     private double[] products(int[] entry) {
         double[] products = new double[sums.length];
         for (int i = 0; i < disc.east.length; i++) {
             for (int j = 0; j < disc.east.length; j++) {
                 double distance = Math.hypot(disc.east[i] - disc.east[j], disc.north[i] - disc.north[j]);
-                int place = (int) Math.min(sums.length - 1, distance / CLASS_METRES);
+                int place = (int) Math.min(sums.length - 1, distance / ResidualPairs.CLASS_METRES);
                 products[place] += disc.weights[entry[0]][i] * disc.weights[entry[1]][j];
             }
         }

@@ -29,6 +29,9 @@ import org.cupwright.policy.Policy;
  * judgement. Immutable, safe for use by several threads.
  */
 public final class GreenJudge {
+    /** So many cells of the lattice apart, a metre: our choice, as such ground is seldom wanted. */
+    private static final int EASED_EVERY = 4;
+
     private final GreenMeasurement measured;
     private final Policy policy;
     private final JudgedPositions positions;
@@ -87,7 +90,32 @@ public final class GreenJudge {
 
     private Judgement judge(JudgedPosition judged) {
         List<RuleResult> results = rules.judge(judged);
-        Set<RuleId> setAside = conceded.setAside(results);
+        return judgement(judged, results, conceded.setAside(results));
+    }
+
+    /**
+     * Spots of about every metre that fail, each as it is with what it fails by set aside: as far as the course sets
+     * those rules aside before the rest of old holes. None where something was conceded for the whole green already.
+     */
+    public List<Judgement> eased() {
+        if (!judgement.concessions().isEmpty()) {
+            return List.of();
+        }
+        EasedSpots eased = new EasedSpots(policy);
+        return judgement
+                .failing(EASED_EVERY, eased::mayEase)
+                .mapToObj(positions::cell)
+                .filter(judged -> !inGap(judged))
+                .flatMap(judged -> eased(judged, eased).stream())
+                .toList();
+    }
+
+    private Optional<Judgement> eased(JudgedPosition judged, EasedSpots eased) {
+        List<RuleResult> results = rules.judge(judged);
+        return eased.setAside(results).map(setAside -> judgement(judged, results, setAside));
+    }
+
+    private Judgement judgement(JudgedPosition judged, List<RuleResult> results, Set<RuleId> setAside) {
         return new Judgement(
                 judged.position(),
                 Concessions.verdict(results, setAside, inGap(judged)),

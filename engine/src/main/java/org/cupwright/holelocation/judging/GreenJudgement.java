@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.RandomAccess;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Green;
 import org.cupwright.green.GreenLattice;
@@ -116,6 +118,16 @@ public final class GreenJudgement {
     /** What a rule says of a cell, set aside or not; empty outside the outline. */
     public Optional<Outcome> findOutcome(int cell, RuleId rule) {
         return isInside(cell) ? Optional.of(cells.outcome(indexes[cell], rule.ordinal())) : Optional.empty();
+    }
+
+    /** Cells that fail, by rules of a kind alone, of every so many rows and columns; in the lattice's order. */
+    IntStream failing(int every, Predicate<RuleId> rules) {
+        return cells.cellNumbers()
+                .filter(cell -> cell % lattice.columns() % every == 0 && cell / lattice.columns() % every == 0)
+                .filter(cell -> cells.verdict(indexes[cell]) == Verdict.FAIL)
+                .filter(cell -> Arrays.stream(RuleId.values())
+                        .allMatch(rule ->
+                                rules.test(rule) || cells.outcome(indexes[cell], rule.ordinal()) != Outcome.FAIL));
     }
 
     private boolean isInside(int cell) {

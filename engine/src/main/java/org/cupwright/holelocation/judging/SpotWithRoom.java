@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GreenLattice;
 import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.Verdict;
 
 /** Where else a hole may go when a position has no room about it: the nearest spot that has. */
 public final class SpotWithRoom {
@@ -22,18 +23,28 @@ public final class SpotWithRoom {
      */
     public static Optional<MapPoint> nearest(
             Judgement position, GreenJudgement green, double metres, Predicate<MapPoint> among) {
+        return nearest(position.position(), position.verdict(), green, metres, among);
+    }
+
+    /**
+     * The same near any place.
+     *
+     * @param noWorse the worst verdict that will do, there and in the room about it
+     */
+    public static Optional<MapPoint> nearest(
+            MapPoint place, Verdict noWorse, GreenJudgement green, double metres, Predicate<MapPoint> among) {
         GreenLattice lattice = green.lattice();
         return IntStream.range(0, lattice.size())
-                .filter(cell -> !green.isWorse(cell, position.verdict()))
+                .filter(cell -> !green.isWorse(cell, noWorse))
                 .boxed()
-                .sorted(Comparator.comparingDouble(cell -> lattice.spot(cell).distanceMetres(position.position())))
+                .sorted(Comparator.comparingDouble(cell -> lattice.spot(cell).distanceMetres(place)))
                 .filter(cell -> among.test(lattice.spot(cell)))
-                .filter(cell -> hasRoom(cell, position, green, metres))
+                .filter(cell -> hasRoom(cell, noWorse, green, metres))
                 .findFirst()
                 .map(lattice::spot);
     }
 
-    private static boolean hasRoom(int cell, Judgement position, GreenJudgement green, double metres) {
+    private static boolean hasRoom(int cell, Verdict noWorse, GreenJudgement green, double metres) {
         GreenLattice lattice = green.lattice();
         int reach = (int) Math.ceil(metres / GreenLattice.CELL_METRES - 1e-9);
         int column = cell % lattice.columns();
@@ -42,7 +53,7 @@ public final class SpotWithRoom {
             for (int c = column - reach; c <= column + reach; c++) {
                 boolean near = (r - row) * (r - row) + (c - column) * (c - column) <= reach * reach;
                 boolean outside = r < 0 || c < 0 || r >= lattice.rows() || c >= lattice.columns();
-                if (near && (outside || green.isWorse(r * lattice.columns() + c, position.verdict()))) {
+                if (near && (outside || green.isWorse(r * lattice.columns() + c, noWorse))) {
                     return false;
                 }
             }

@@ -14,7 +14,7 @@ import java.util.List;
  * @param room holes that fit at most
  * @param fit holes that surely fit; of {@link Cause#OPEN} less than wanted
  * @param restDays the longest rest of a hole of those days
- * @param planned holes of the whole plan on these greens that are on resting ground
+ * @param planned holes of the whole plan on these greens for which a rule is set aside: on resting ground, or eased
  * @param atLeast so many are in every plan, or beside the other hole of their day: proved
  * @param proof how that is known
  * @param steps what setting something aside would buy, for the green by itself; what buys nothing is left out
@@ -41,6 +41,8 @@ public record Shortage(
     public enum Cause {
         /** More holes are wanted on a green than fit on it while the ground about each of them rests. */
         GROUND,
+        /** Its days cannot all have rested ground between them, though no window by itself has too many. */
+        DAYS,
         /** Holes that were fixed beforehand are too near to each other, or to an old hole. */
         FIXED,
         /** The green by itself has ground for all its days; other wishes of the same days took it. */
@@ -57,8 +59,10 @@ public record Shortage(
         SOLVED,
         /** By a plan that was found. */
         SHOWN,
-        /** Not at all. */
-        NONE
+        /** Not at all: the solver's work ended before it had an answer. */
+        WORK_ENDED,
+        /** Not at all: this machine has no solver to ask. */
+        NO_SOLVER
     }
 
     /** What may be set aside. */
@@ -76,7 +80,7 @@ public record Shortage(
      *
      * @param easing what is set aside
      * @param restDays for how many days ground would rest at most; as before for other easings
-     * @param onRestingGround holes that are on resting ground all the same, in a plan that was found
+     * @param holesSetAside holes for which a rule is set aside all the same, in a plan that was found
      */
-    public record Step(Easing easing, long restDays, int onRestingGround) {}
+    public record Step(Easing easing, long restDays, int holesSetAside) {}
 }

@@ -183,7 +183,7 @@ final class Choices {
     }
 
     /** The greens that have holes on resting ground. */
-    int[] onRestingGround() {
+    int[] greensWithSetAside() {
         RestingHoles resting = new RestingHoles(model);
         return IntStream.range(0, chosen.length)
                 .filter(green -> resting.count(this, List.of(green)) > 0)

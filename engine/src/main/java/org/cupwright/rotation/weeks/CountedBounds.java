@@ -55,8 +55,8 @@ final class CountedBounds {
         this.model = model;
     }
 
-    /** @param onRestingGround how many holes are on resting ground in every plan */
-    WeeksBounds of(int onRestingGround) {
+    /** @param holesSetAside for how many holes every plan sets a rule aside */
+    WeeksBounds of(int holesSetAside) {
         Map<Day, Least> known = new HashMap<>();
         int thirdsOff = 0;
         Map<Term, Double> terms = new EnumMap<>(Term.class);
@@ -66,7 +66,7 @@ final class CountedBounds {
             thirdsOff += least.thirdsOff();
             least.terms().forEach((term, value) -> terms.merge(term, value, Double::sum));
         }
-        return new WeeksBounds(onRestingGround, thirdsOff, terms);
+        return new WeeksBounds(holesSetAside, thirdsOff, terms);
     }
 
     private Day key(int day) {

@@ -84,12 +84,7 @@ final class Easings {
 
     private List<GreenWeeks> changed(UnaryOperator<GreenDay> change) {
         return greens.stream()
-                .map(green -> new GreenWeeks(
-                        green.hole(),
-                        green.candidates(),
-                        green.past(),
-                        green.yesterdaysThird(),
-                        green.days().stream().map(change).toList()))
+                .map(green -> green.withDays(green.days().stream().map(change).toList()))
                 .toList();
     }
 

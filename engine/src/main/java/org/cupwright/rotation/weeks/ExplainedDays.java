@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.message.Message;
 import org.cupwright.policy.Policy;
@@ -78,14 +79,17 @@ final class ExplainedDays {
         int spot = found.chosen(green, day);
         List<Candidate> there = new ArrayList<>();
         if (anew) {
-            there.addAll(today.of(table.choice()));
-        } else if (spot != GreenTable.NONE) {
-            there.addAll(today.of(List.of(table.spot(spot))));
+            // What breaks a rule is no alternative to a hole that has to.
+            there.addAll(today.of(IntStream.range(0, table.choice().size())
+                    .filter(one -> one != spot && !table.eased(one))
+                    .mapToObj(table::spot)
+                    .toList()));
         }
-        int place = anew ? spot : 0;
-        if (spot != GreenTable.NONE && place < there.size() && !there.get(place).usable()) {
-            there.set(place, today.setAside(table.spot(spot)));
-            if (!there.get(place).usable()) {
+        if (spot != GreenTable.NONE) {
+            Candidate chosen = today.setAside(table.spot(spot));
+            if (chosen.usable()) {
+                there.add(chosen);
+            } else {
                 there.clear(); // a plug is never cut into, whatever else is conceded
             }
         }

@@ -169,7 +169,7 @@ final class GreenCosts {
                 double metres = apart[holes[earlier]];
                 if (day <= clock.restsUntil[earlier]) {
                     resting = Math.min(resting, metres);
-                    cost += metres < prices.restMetres ? prices.resting(clock.restLeft[earlier][day]) : 0;
+                    cost += metres < prices.restMetres ? prices.resting(clock.restLeft[earlier][day], metres) : 0;
                 }
                 if (earlier >= source.lastFrom[day]) {
                     last = Math.min(last, metres);
@@ -182,7 +182,7 @@ final class GreenCosts {
                 cost += prices.onSharedGreen(apart[holes[day]]);
             }
         }
-        cost += plug < prices.onPlugMetres ? 2 * prices.resting(1) : 0;
+        cost += plug < prices.onPlugMetres ? 2 * prices.never() : 0;
         // What is set aside asks for no care besides: the rule about old holes answers once.
         boolean nearLast = resting >= prices.restMetres && last < prices.lastMetres;
         boolean care = green.care(day, spot) || nearLast || plug < prices.plugMetres;

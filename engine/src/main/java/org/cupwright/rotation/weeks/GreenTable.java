@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.policy.Policy;
@@ -24,6 +26,7 @@ final class GreenTable {
     private final int[][] offered;
     private final boolean[][] care;
     private final Stays stays;
+    private final boolean[] eased;
     private final long[] own;
     private final long[] tally;
     private final double[] room;
@@ -46,7 +49,13 @@ final class GreenTable {
         this.offered = all.offered();
         this.care = all.care();
         this.stays = all.stays();
-        this.own = spots.stream().mapToLong(prices::own).toArray();
+        Set<MapPoint> easedAt = green.eased().stream().map(Candidate::at).collect(Collectors.toSet());
+        this.eased = new boolean[spots.size()];
+        this.own = new long[spots.size()];
+        for (int spot = 0; spot < own.length; spot++) {
+            eased[spot] = easedAt.contains(at(spot));
+            own[spot] = prices.own(spots.get(spot)) + (eased[spot] ? prices.eased(spots.get(spot)) : 0);
+        }
         this.tally = spots.stream().mapToLong(Appraised::tally).toArray();
         this.room = spots.stream().mapToDouble(Candidate::goodWithinMetres).toArray();
         this.usualLeave = green.candidates().stream()
@@ -138,6 +147,11 @@ final class GreenTable {
     /** Whether somebody fixed its hole for a day. */
     boolean fixed(int day) {
         return open(day) && green.days().get(day).wishes().locked().isPresent();
+    }
+
+    /** Whether a rule other than that about old holes is set aside for a hole there. */
+    boolean eased(int spot) {
+        return eased[spot];
     }
 
     /** What a spot costs wherever the other holes are, in thousandths of a point. */

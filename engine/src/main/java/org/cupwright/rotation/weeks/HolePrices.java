@@ -1,6 +1,10 @@
 package org.cupwright.rotation.weeks;
 
+import java.util.List;
+import org.cupwright.holelocation.Concession;
 import org.cupwright.holelocation.DistancePolicy;
+import org.cupwright.holelocation.HoleLocationPolicy;
+import org.cupwright.holelocation.RuleId;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.Aims;
 import org.cupwright.rotation.RotationPolicy;
@@ -12,7 +16,24 @@ import org.cupwright.rotation.candidate.Candidate;
  * holes at hand.
  */
 final class HolePrices {
+    /**
+     * A hole on ground that rests about an old one: dearer than any easing with the little room and the care that it
+     * brings, and nearly as dear as moving two holes that stand. Our choice.
+     */
+    private static final double REST = 1.5;
+
+    /** Above a hole off even thirds and above a move of a hole that stands: our choice. */
+    private static final double FIRST_EASING = 0.82;
+
+    /** From one easing to the next, in the course's order: our choice. */
+    private static final double NEXT_EASING = 0.02;
+
+    /** For each rule set aside besides the one the course is loathest to set aside: our choice, to tell spots apart. */
+    private static final double FURTHER_EASING = 0.005;
+
     final double restMetres;
+    private final double closerMetres;
+    private final List<Concession> ranking;
     final double lastMetres;
     final double plugMetres;
     final double onPlugMetres;
@@ -36,6 +57,8 @@ final class HolePrices {
 
     HolePrices(Policy policy, Aims aims) {
         this.restMetres = policy.get(DistancePolicy.OLD_HOLE_METRES);
+        this.closerMetres = policy.get(DistancePolicy.OLD_HOLE_CLOSER_METRES);
+        this.ranking = policy.get(HoleLocationPolicy.CONCESSIONS);
         this.lastMetres = policy.get(DistancePolicy.LAST_HOLES_METRES);
         this.plugMetres = policy.get(DistancePolicy.PLUG_METRES);
         this.onPlugMetres = policy.get(DistancePolicy.ON_PLUG_METRES);
@@ -98,9 +121,50 @@ final class HolePrices {
                 + littleRoom * Math.max(0, roomEnough - Math.max(0, metres)));
     }
 
-    /** A hole on ground that rests about an old one, with what share of its rest still before it. */
-    long resting(double restLeft) {
-        return thousandths(resting * (1 + restLeft));
+    /**
+     * A hole on ground that rests about an old one. Where the course lets it be somewhat closer before it gives up the
+     * rest of old holes, that has its place among the other easings.
+     *
+     * @param restLeft what share of its rest it has still before it
+     * @param metres between the two
+     */
+    long resting(double restLeft, double metres) {
+        boolean closer = metres >= closerMetres && isBeforeRest(Concession.OLD_HOLE_CLOSER);
+        return thousandths(
+                resting * (closer ? share(Concession.OLD_HOLE_CLOSER) + NEXT_EASING / 2 * restLeft : REST + restLeft));
+    }
+
+    /** Beside a fixed hole, in its way, or on a plug: as dear as on ground with half of its rest before it. */
+    long never() {
+        return thousandths(resting * 2);
+    }
+
+    /** A hole where rules are set aside that go before the rest of old holes: by the one that goes last. */
+    long eased(Candidate spot) {
+        double dearest = 0;
+        int rules = 0;
+        for (RuleId rule : spot.judgement().setAside()) {
+            dearest = Math.max(dearest, share(rule));
+            rules++;
+        }
+        return thousandths(resting * (dearest + FURTHER_EASING * Math.max(0, rules - 1)));
+    }
+
+    private double share(RuleId rule) {
+        return ranking.stream()
+                .filter(concession -> concession.rule() == rule)
+                .findFirst()
+                .map(this::share)
+                .orElse(1.0);
+    }
+
+    private double share(Concession concession) {
+        return FIRST_EASING + NEXT_EASING * ranking.indexOf(concession);
+    }
+
+    private boolean isBeforeRest(Concession concession) {
+        int rest = ranking.indexOf(Concession.OLD_HOLE);
+        return ranking.contains(concession) && (rest < 0 || ranking.indexOf(concession) < rest);
     }
 
     /** Two holes of one green on the same day. */

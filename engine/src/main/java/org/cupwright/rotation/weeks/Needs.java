@@ -69,7 +69,9 @@ final class Needs {
         GreenTable table = model.table(green);
         BitSet offered = new BitSet();
         for (int spot : table.offered(day)) {
-            if (!model.green(green).onRestingPast(day, spot) && !besideFixed(table.at(spot), day)) {
+            if (!table.eased(spot)
+                    && !model.green(green).onRestingPast(day, spot)
+                    && !besideFixed(table.at(spot), day)) {
                 offered.set(firstSpot[i] + spot);
             }
         }

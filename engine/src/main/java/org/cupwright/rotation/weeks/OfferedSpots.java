@@ -1,11 +1,14 @@
 package org.cupwright.rotation.weeks;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.holelocation.Verdict;
@@ -26,6 +29,7 @@ final class OfferedSpots {
     private final List<Aims> aims;
     private final List<Candidate> spots;
     private final Map<MapPoint, Integer> numbers;
+    private final Set<MapPoint> eased;
     private final int[][] offered;
     private final boolean[][] care;
     private final int[] begins;
@@ -51,6 +55,7 @@ final class OfferedSpots {
         this.aims = aims;
         this.spots = spots;
         this.numbers = numbers;
+        this.eased = green.eased().stream().map(Candidate::at).collect(Collectors.toSet());
         int days = calendar.size();
         this.offered = new int[days][];
         this.care = new boolean[days][];
@@ -87,14 +92,32 @@ final class OfferedSpots {
         OnGround ground = new OnGround(known.ground(), policy);
         boolean fixed = known.wishes().locked().isPresent();
         List<Candidate> there = fixed ? List.of() : ground.of(choice);
-        GreenCandidates asked = new GreenCandidates(green.hole(), there, Optional.empty(), ground.of(known.wishes()));
-        List<Candidate> choosable = Choosable.of(asked, aims.get(day)).candidates();
+        Wishes wishes = ground.of(known.wishes());
+        List<Candidate> choosable = choosable(there, wishes, aims.get(day));
         offered[day] =
                 choosable.stream().mapToInt(spot -> numbers.get(spot.at())).toArray();
         care[day] = new boolean[spots.size()];
         for (Candidate spot : choosable) {
             care[day][numbers.get(spot.at())] = spot.verdict() != Verdict.PASS;
         }
+    }
+
+    /** What keeps to the rules as if there were nothing else, and with it what is eased and does what is wanted. */
+    private List<Candidate> choosable(List<Candidate> there, Wishes wishes, Aims aims) {
+        List<Candidate> strict =
+                there.stream().filter(spot -> !eased.contains(spot.at())).toList();
+        List<Candidate> choosable = new ArrayList<>(choosable(wishes, strict, aims));
+        if (strict.size() < there.size()) {
+            choosable(wishes, there, aims).stream()
+                    .filter(spot -> eased.contains(spot.at()))
+                    .forEach(choosable::add);
+        }
+        return choosable;
+    }
+
+    private List<Candidate> choosable(Wishes wishes, List<Candidate> spots, Aims aims) {
+        return Choosable.of(new GreenCandidates(green.hole(), spots, Optional.empty(), wishes), aims)
+                .candidates();
     }
 
     private boolean same(GreenDay day, GreenDay before, int number) {

@@ -56,9 +56,9 @@ final class PastDistances {
 
     private void rest(GreenTable green, MapPoint hole, int day, double restLeft, HolePrices prices) {
         nearest(resting[day], green, hole);
-        long price = prices.resting(restLeft);
         for (int spot = 0; spot < green.size(); spot++) {
-            conflicts[day][spot] += green.at(spot).distanceMetres(hole) < prices.restMetres ? price : 0;
+            double metres = green.at(spot).distanceMetres(hole);
+            conflicts[day][spot] += metres < prices.restMetres ? prices.resting(restLeft, metres) : 0;
         }
     }
 

@@ -2,7 +2,7 @@ package org.cupwright.rotation.weeks;
 
 import java.util.List;
 
-/** Which holes of a plan lie on ground that rests about an older one. */
+/** Which holes of a plan are against a rule: on ground that rests about an older one, or on eased ground. */
 final class RestingHoles {
     private final WeeksModel model;
 
@@ -26,7 +26,7 @@ final class RestingHoles {
         if (spot == GreenTable.NONE || !model.table(green).cut(day)) {
             return false;
         }
-        boolean rests = model.green(green).onRestingPast(day, spot);
+        boolean rests = model.table(green).eased(spot) || model.green(green).onRestingPast(day, spot);
         for (int source : model.sharing(green)) {
             Stays stays = model.table(source).stays();
             for (int before = 0; before < day; before++) {

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.rotation.candidate.Candidate;
@@ -28,7 +30,7 @@ final class Standing {
                 request.days().stream().map(day -> Optional.<Stand>empty()).toList();
         return new Standing(
                 request.greens().stream().map(green -> none).toList(),
-                request.greens().stream().map(GreenWeeks::candidates).toList());
+                request.greens().stream().map(GreenWeeks::spots).toList());
     }
 
     /** @param anew by number, whether a green may have any of its spots; else those where its holes stand */
@@ -39,15 +41,23 @@ final class Standing {
         for (int green = 0; green < greens.size(); green++) {
             List<Optional<Stand>> here = request.stands().get(greens.get(green).hole());
             stands.add(here);
-            choices.add(choice(anew[green] ? greens.get(green).candidates() : List.of(), here));
+            choices.add(choice(greens.get(green), anew[green], here));
         }
         return new Standing(stands, choices);
     }
 
-    private static List<Candidate> choice(List<Candidate> candidates, List<Optional<Stand>> stands) {
+    /** A hole that stands where a rule is set aside stands on such a spot of the green. */
+    private static List<Candidate> choice(GreenWeeks green, boolean anew, List<Optional<Stand>> stands) {
+        Map<MapPoint, Candidate> eased =
+                green.eased().stream().collect(Collectors.toMap(Candidate::at, Function.identity()));
         Map<MapPoint, Candidate> choice = new LinkedHashMap<>();
-        candidates.forEach(spot -> choice.put(spot.at(), spot));
-        stands.stream().flatMap(Optional::stream).map(Stand::spot).forEach(spot -> choice.putIfAbsent(spot.at(), spot));
+        if (anew) {
+            green.spots().forEach(spot -> choice.put(spot.at(), spot));
+        }
+        stands.stream()
+                .flatMap(Optional::stream)
+                .map(Stand::spot)
+                .forEach(spot -> choice.putIfAbsent(spot.at(), eased.getOrDefault(spot.at(), spot)));
         return List.copyOf(choice.values());
     }
 

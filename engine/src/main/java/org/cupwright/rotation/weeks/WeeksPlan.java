@@ -29,8 +29,8 @@ public record WeeksPlan(
         shortages = List.copyOf(shortages);
     }
 
-    /** Holes that are cut on ground that still rests about an old one, over all days. */
-    public long onRestingGround() {
+    /** Holes that are cut where a rule is set aside, mostly on ground that still rests; over all days. */
+    public long holesSetAside() {
         return days.stream()
                 .flatMap(day -> day.holes().stream())
                 .filter(hole -> !hole.setAside().isEmpty() && hole.since().isEmpty())

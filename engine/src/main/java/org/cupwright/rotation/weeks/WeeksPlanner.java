@@ -62,8 +62,8 @@ public final class WeeksPlanner {
                 .max()
                 .orElse(0);
         List<Shortage> shortages = new WhyShort(request, model, policy, solver).of(found);
-        int onRestingGround = shortages.stream().mapToInt(Shortage::atLeast).sum();
-        WeeksBounds bounds = new CountedBounds(model).of(onRestingGround);
+        int holesSetAside = shortages.stream().mapToInt(Shortage::atLeast).sum();
+        WeeksBounds bounds = new CountedBounds(model).of(holesSetAside);
         return new WeeksPlan(days, found.total() / 1000.0, hardest, bounds, shortages, found.work(), search.stopped());
     }
 }

@@ -14,8 +14,8 @@ public final class WeeksPolicy {
             "resting",
             "points/hole",
             500,
-            "more than a day's whole balance; up to twice as much where the hole was left just now, so "
-                    + "that the oldest ground is taken first");
+            "more than a day's whole balance; somewhat less for each easing that goes before the rest of old holes; "
+                    + "one and a half to two and a half times as much on ground that rests, the oldest ground first");
 
     public static final Setting<Double> WEIGHT_THIRDS = weight(
             "thirds", "points/hole", 300, "even thirds come before every wish of a day, but not before rested ground");

@@ -99,12 +99,12 @@ final class WeeksSearch {
     /** Greens that have holes on resting ground, one after another, until they have none. */
     private void repack() {
         for (int attempt = 0; attempt < PACKINGS; attempt++) {
-            int[] greens = choices.onRestingGround();
+            int[] greens = choices.greensWithSetAside();
             for (int green : greens) {
                 if (goesOn()) {
                     long share = (mostWork - choices.work()) / (REPACK_SHARE * PACKINGS * greens.length);
                     long work = Math.min(REPACK_PER_HOLE * model.dayCount(), share);
-                    repacking.run(green, HOT, COLD, work, this::goesOn);
+                    repacking.run(green, attempt % 2 == 0, HOT, COLD, work, this::goesOn);
                 }
             }
         }

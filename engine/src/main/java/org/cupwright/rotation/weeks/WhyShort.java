@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.exact.ZeroOneSolver;
+import org.cupwright.rotation.exact.ZeroOneSolver.SolverMissing;
+import org.cupwright.rotation.shortage.DayByDay;
+import org.cupwright.rotation.shortage.DayByDay.Answer;
 import org.cupwright.rotation.shortage.GroundNeed;
 import org.cupwright.rotation.shortage.GroundNeed.Stage;
 import org.cupwright.rotation.shortage.GroundNeed.Window;
@@ -22,6 +25,9 @@ import org.cupwright.rotation.shortage.Shortage.Step;
 final class WhyShort {
     /** For each question, in the solver's unit: our choice, so that a cause is named within seconds. */
     private static final double SOLVERS_WORK = 1;
+
+    /** For a green as a whole, in the same unit: our choice. */
+    private static final double WHOLE_WORK = 2;
 
     private final WeeksRequest request;
     private final WeeksModel model;
@@ -63,6 +69,7 @@ final class WhyShort {
         private final GroundNeed need;
         private final RestedRoom room;
         private final Easings easings;
+        private final Packing packing;
 
         OfGreen(List<Integer> greens, int planned) {
             // Two holes of one day on one green count as too near only if the course says so anyway.
@@ -70,7 +77,8 @@ final class WhyShort {
             this.planned = planned;
             Needs needs = new Needs(model, this.greens);
             this.need = needs.need();
-            this.room = new RestedRoom(need, new Packing(needs.spots(), model.restMetres(), solver, SOLVERS_WORK));
+            this.packing = new Packing(needs.spots(), model.restMetres(), solver, SOLVERS_WORK);
+            this.room = new RestedRoom(need, packing);
             this.easings = new Easings(request, greens, policy);
         }
 
@@ -79,14 +87,31 @@ final class WhyShort {
             if (!windows.isEmpty()) {
                 return tooLittle(windows);
             }
-            boolean alone = easings.alone() == 0;
             Window widest = room.widest();
-            return shortage(
-                    alone ? Cause.TOGETHER : Cause.OPEN,
-                    widest,
-                    0,
-                    alone ? Proof.SHOWN : Proof.NONE,
-                    alone ? List.of() : easings.steps(longestRest(widest)));
+            if (easings.alone() == 0) {
+                return shortage(Cause.TOGETHER, widest, 0, Proof.SHOWN, List.of());
+            }
+            return askedWhole(widest, easings.steps(longestRest(widest)));
+        }
+
+        /** What neither counting nor a plan settles is put to the solver as a whole; what it leaves open is told so. */
+        private Shortage askedWhole(Window widest, List<Step> steps) {
+            if (solver.isEmpty()) {
+                return shortage(Cause.OPEN, widest, 0, Proof.NO_SOLVER, steps);
+            }
+            try {
+                Answer answer = new DayByDay(need, packing.groups()).ask(solver.get(), WHOLE_WORK);
+                if (answer.atLeast() > 0) {
+                    int stages = need.stages().size();
+                    Window all = new Window(0, stages - 1, stages - answer.atLeast(), true);
+                    return shortage(Cause.DAYS, all, answer.atLeast(), Proof.SOLVED, steps);
+                }
+                return answer.fits()
+                        ? shortage(Cause.TOGETHER, widest, 0, Proof.SHOWN, List.of())
+                        : shortage(Cause.OPEN, widest, 0, Proof.WORK_ENDED, steps);
+            } catch (SolverMissing missing) {
+                return shortage(Cause.OPEN, widest, 0, Proof.NO_SOLVER, steps);
+            }
         }
 
         private Shortage tooLittle(List<Window> windows) {
@@ -117,7 +142,7 @@ final class WhyShort {
                     atLeast,
                     proof,
                     steps.stream()
-                            .filter(step -> step.onRestingGround() < planned)
+                            .filter(step -> step.holesSetAside() < planned)
                             .toList());
         }
 

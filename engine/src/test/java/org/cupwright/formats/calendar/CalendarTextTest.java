@@ -91,6 +91,13 @@ class CalendarTextTest {
         }
     }
 
+    /** {@code SUMMARY:} has eight octets: with 67 more the line is as long as it may be. */
+    @Test
+    void aLineGoesOnInAnotherWhenItIsLongerThan75Octets() {
+        assertThat(text("a".repeat(67), "")).contains("\r\nSUMMARY:" + "a".repeat(67) + "\r\n");
+        assertThat(text("a".repeat(68), "")).contains("\r\nSUMMARY:" + "a".repeat(67) + "\r\n a\r\n");
+    }
+
     /** The summary, its escapes taken off again. */
     private static String read(String unfolded) {
         String value = unfolded.replaceAll("(?s).*\r\nSUMMARY:(.*)\r\nDESCRIPTION.*", "$1");
@@ -109,6 +116,12 @@ class CalendarTextTest {
 
     private static String halvesAsBlanks(String text) {
         return text.replaceAll("\ud83d(?!\udea9)", " ");
+    }
+
+    @Test
+    void anEventThatWasNeverChangedHasTheSequenceNumberNought() {
+        assertThat(new DayEvent("a", 0, REVISED, LocalDate.of(2026, 6, 20), Status.TENTATIVE, "", "").sequence())
+                .isZero();
     }
 
     @Test

@@ -77,6 +77,39 @@ class GreenFieldTest {
         assertThat(corners).as("corner to corner is not together").hasSize(8);
     }
 
+    /** Its outermost spots lie on its edge: of their squares half is on the green, of those in a corner a quarter. */
+    private static final Outline ON_SPOTS = Shapes.rectangle(0, 0, 6, 4);
+
+    private static boolean isAt(MapPoint at, double east, double north) {
+        return at.distanceMetres(new MapPoint(east, north)) < 0.1;
+    }
+
+    @Test
+    void spotsOnTheEdgeCount() {
+        List<GroundArea> east = new GreenField(ON_SPOTS, at -> at.east() > 5.9 ? 1 : 0).areasAbove(0.5);
+        assertThat(east).hasSize(1);
+        assertThat(east.get(0).squareMetres()).isCloseTo(0.25 * 4, within(1e-9));
+        List<GroundArea> north = new GreenField(ON_SPOTS, at -> at.north() > 3.9 ? 1 : 0).areasAbove(0.5);
+        assertThat(north).hasSize(1);
+        assertThat(north.get(0).squareMetres()).isCloseTo(0.25 * 6, within(1e-9));
+        GreenField corners = new GreenField(ON_SPOTS, at -> at.east() * at.north() > 23.9 || isAt(at, 0, 0) ? 1 : 0);
+        assertThat(corners.areasAbove(0.5))
+                .hasSize(2)
+                .allSatisfy(corner -> assertThat(corner.squareMetres()).isCloseTo(0.0625, within(1e-9)));
+        assertThat(new GreenField(ON_SPOTS, MapPoint::east).quantile(1)).isEqualTo(6);
+        assertThat(new GreenField(ON_SPOTS, MapPoint::north).quantile(1)).isEqualTo(4);
+    }
+
+    /** The last spot of a row and the first of the next are numbered one after the other, and six metres apart. */
+    @Test
+    void theEndOfARowIsNotBesideTheBeginningOfTheNext() {
+        assertThat(new GreenField(ON_SPOTS, at -> isAt(at, 6, 1) || isAt(at, 0, 1.5) ? 1 : 0).areasAbove(0.5))
+                .hasSize(2);
+        assertThat(new GreenField(ON_SPOTS, at -> isAt(at, 6, 1) || isAt(at, 0, 1) || isAt(at, 0, 1.5) ? 1 : 0)
+                        .areasAbove(0.5))
+                .hasSize(2);
+    }
+
     /** Column and row of a spot: those at 0.5, 1.0, 1.5 … are the first, second, third. */
     private static String drawn(MapPoint at, String... rows) {
         int column = (int) Math.round(at.east() / 0.5) - 1;

@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 import org.cupwright.green.MadeSurface;
+import org.cupwright.green.PlaneFit;
 import org.cupwright.green.Surface;
 import org.cupwright.green.surveyed.SurveyTooThin;
 import org.cupwright.green.surveyed.SurveyedGround;
@@ -118,6 +119,27 @@ class ResurveyTest {
         Resurvey report = between(plane(10, 0.02, 0), plane(10, 0, 0.02));
         assertThat(report.steeperSquareMetres() + report.gentlerSquareMetres()).isGreaterThan(28);
         assertThat(report.medianChange().orElseThrow().points()).isCloseTo(0, within(0.1));
+    }
+
+    /** Points in a strip along a diagonal show the slope along it ten times as well as the slope across it. */
+    @Test
+    void aChangeCountsByWhatIsKnownOfItsDirection() {
+        Predicate<MapPoint> strip = at -> Math.abs(at.east() - at.north()) < 0.6;
+        SurveyedGround before = fit(plane(10, 0.01, 0.02), strip);
+        PlaneFit middle = before.planeAt(new MapPoint(2.75, 2.75)).orElseThrow();
+        double half = Math.sqrt(0.5);
+        double along = middle.componentStandardError(half, half);
+        double across = middle.componentStandardError(half, -half);
+        assertThat(across).isBetween(5 * along, 20 * along);
+        // Of two surveys 2 standard errors in each component are 2 of the size: a chi-square of 4 is below 5.99.
+        SurveyedGround turned = fit(plane(10, 0.01 + 2 * across, 0.02 - 2 * across), strip);
+        Resurvey unsure = Resurvey.between(GREEN, before, turned);
+        assertThat(unsure.comparedSquareMetres()).isGreaterThan(5);
+        assertThat(unsure.steeperSquareMetres() + unsure.gentlerSquareMetres()).isZero();
+        SurveyedGround raised = fit(plane(10, 0.01 + 8 * along, 0.02 + 8 * along), strip);
+        Resurvey sure = Resurvey.between(GREEN, before, raised);
+        assertThat(sure.steeperSquareMetres()).isEqualTo(sure.comparedSquareMetres());
+        assertThat(sure.gentlerSquareMetres()).isZero();
     }
 
     /** Each survey has half of the green: hardly any of it can be compared. */

@@ -63,9 +63,26 @@ class BandCholeskyAgainstReferenceTest {
             assertThat(Arrays.copyOf(factor.solve(padded(right)), order))
                     .as(label)
                     .containsExactly(reference.getSolver().solve(right).toArray(), within(1e-10));
+            manyAgree(factor, reference, random, label);
             int wide = Math.min(order - 1, halfBandwidth + random.nextInt(20));
             inverseAgrees(
                     new SelectedInverse(factor, wide), reference.getSolver().getInverse(), wide, label);
+        }
+    }
+
+    private static void manyAgree(BandCholesky factor, CholeskyDecomposition reference, Random random, String label) {
+        double[][] columns = new double[factor.upper.length][1 + random.nextInt(9)];
+        RealMatrix right = new Array2DRowRealMatrix(factor.upper.order, columns[0].length);
+        for (int row = 0; row < factor.upper.order; row++) {
+            for (int column = 0; column < columns[0].length; column++) {
+                columns[row][column] = random.nextGaussian();
+                right.setEntry(row, column, columns[row][column]);
+            }
+        }
+        new ManySolutions(factor).solve(columns);
+        RealMatrix solved = reference.getSolver().solve(right);
+        for (int row = 0; row < factor.upper.order; row++) {
+            assertThat(columns[row]).as(label).containsExactly(solved.getRow(row), within(1e-10));
         }
     }
 

@@ -23,7 +23,7 @@ public final class PriorSurface {
         KnotGrid grid = KnotGrid.covering(-halfMetres, -halfMetres, halfMetres, halfMetres, 0.5);
         BandMatrix matrix = new BandMatrix(grid.coefficients(), grid.halfBandwidth(3));
         new DifferencePenalty(grid).addTo(matrix, 1);
-        double[] right = new double[matrix.blocks * BandMatrix.BLOCK];
+        double[] right = new double[matrix.length];
         for (int i = 0; i < matrix.order; i++) {
             matrix.add(i, i, HOLD);
             right[i] = Math.sqrt(HOLD) * random.nextGaussian();

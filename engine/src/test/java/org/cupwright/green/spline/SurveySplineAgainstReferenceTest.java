@@ -97,15 +97,21 @@ class SurveySplineAgainstReferenceTest {
         RealMatrix smoother = dense.design.multiply(dense.inverse(LAMBDA)).multiply(dense.design.transpose());
         Leverages leverages = new Leverages(equations, fitted.inverse(HeightFunctionals.overDisc(0.91)), 4);
         int compared = 0;
-        for (int one = 0; one < points.count(); one += 5) {
-            leverages.about(one);
-            for (int other = 0; other < points.count(); other++) {
-                NormalEquations.Basis basis = equations.basis(other);
-                if (leverages.reaches(basis)) {
-                    compared++;
-                    assertThat(leverages.with(basis))
-                            .as("points %d and %d, seed %d", one, other, Suite.seed())
-                            .isCloseTo(smoother.getEntry(one, other), within(1e-6));
+        PointBasis basis = equations.basis;
+        for (int cell = 0; cell < basis.cells(); cell += 3) {
+            for (int one = basis.firsts[cell]; one < basis.firsts[cell + 1]; one++) {
+                leverages.about(cell, one);
+                for (int otherCell = 0; otherCell < basis.cells(); otherCell++) {
+                    for (int other = basis.firsts[otherCell];
+                            leverages.reaches(otherCell) && other < basis.firsts[otherCell + 1];
+                            other++) {
+                        compared++;
+                        int point = basis.order[one];
+                        int neighbour = basis.order[other];
+                        assertThat(leverages.with(otherCell, other))
+                                .as("points %d and %d, seed %d", point, neighbour, Suite.seed())
+                                .isCloseTo(smoother.getEntry(point, neighbour), within(1e-6));
+                    }
                 }
             }
         }

@@ -13,6 +13,7 @@ import org.cupwright.green.Green;
 import org.cupwright.green.GroundItem;
 import org.cupwright.green.MadeSurface;
 import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.Policy;
 import org.cupwright.testing.Days;
 import org.cupwright.testing.ModelGround;
@@ -75,6 +76,27 @@ class SpotWithRoomTest {
             }
         }
         return Math.ceil(nearest / 0.25 - 1e-9) * 0.25 - 0.25;
+    }
+
+    /** By the edge nothing is good; the nearest good spot is looked for, not one that is as bad. */
+    @Test
+    void isNoWorseThanWhatIsWantedWhateverThePlaceIs() {
+        GreenJudge judge = judge();
+        MapPoint byTheEdge = new MapPoint(-11.5, 1);
+        assertThat(judge.judge(byTheEdge).verdict()).isEqualTo(Verdict.FAIL);
+        GreenJudgement green = judge.judgeGreen();
+
+        MapPoint found = SpotWithRoom.nearest(byTheEdge, Verdict.PASS, green, HALF_A_PACE, at -> true)
+                .orElseThrow();
+
+        double nearest = green.candidates().stream()
+                .filter(spot -> spot.verdict() == Verdict.PASS)
+                .filter(spot -> roomAsGoodAs(spot, spot, green) >= HALF_A_PACE)
+                .mapToDouble(spot -> spot.position().distanceMetres(byTheEdge))
+                .min()
+                .orElseThrow();
+        assertThat(judge.judge(found).verdict()).isEqualTo(Verdict.PASS);
+        assertThat(found.distanceMetres(byTheEdge)).isEqualTo(nearest);
     }
 
     @Test

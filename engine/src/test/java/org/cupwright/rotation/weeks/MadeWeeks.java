@@ -17,6 +17,7 @@ import org.cupwright.green.GroundOnDay;
 import org.cupwright.holelocation.Difficulty;
 import org.cupwright.holelocation.DifficultyClass;
 import org.cupwright.holelocation.Judgement;
+import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.rotation.MadeGreens;
 import org.cupwright.rotation.SharedGreen;
@@ -57,7 +58,7 @@ final class MadeWeeks {
     static GreenWeeks with(GreenWeeks green, int day, GreenDay other) {
         List<GreenDay> days = new ArrayList<>(green.days());
         days.set(day, other);
-        return new GreenWeeks(green.hole(), green.candidates(), green.past(), green.yesterdaysThird(), days);
+        return green.withDays(days);
     }
 
     /** Good spots all over a green of thirty metres, so many metres apart, easier in front and harder at the back. */
@@ -96,6 +97,10 @@ final class MadeWeeks {
         }
         List<Candidate> all = new ArrayList<>(candidates.values());
         all.sort((a, b) -> Double.compare(a.at().east() * 100 + a.at().north(), b.at().east() * 100 + b.at().north()));
+        List<Candidate> strict = all.subList(random.nextInt(3) == 0 ? all.size() / 3 : 0, all.size());
+        List<Candidate> eased = all.subList(0, all.size() - strict.size()).stream()
+                .map(spot -> MadeGreens.eased(spot, EASED.get(random.nextInt(EASED.size()))))
+                .toList();
         List<PastHole> past = past(random);
         List<GreenDay> known = new ArrayList<>();
         boolean everyDay = random.nextBoolean();
@@ -110,8 +115,15 @@ final class MadeWeeks {
             Wishes stays = new Wishes(Optional.of(there), List.of(), false);
             known.set(0, new GreenDay(known.get(0).ground(), stays, false));
         }
-        return new GreenWeeks(hole, all, past, Optional.empty(), known);
+        return new GreenWeeks(hole, strict, eased, past, Optional.empty(), known);
     }
+
+    private static final List<Set<RuleId>> EASED = List.of(
+            Set.of(RuleId.EDGE),
+            Set.of(RuleId.HAZARD),
+            Set.of(RuleId.EDGE, RuleId.HAZARD),
+            Set.of(RuleId.LEVEL),
+            Set.of(RuleId.HOLLOW, RuleId.RIDGE));
 
     private static Candidate spot(Random random) {
         double east = 4 + random.nextInt(23);

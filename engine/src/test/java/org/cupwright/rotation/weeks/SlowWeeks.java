@@ -5,7 +5,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundItem;
@@ -13,6 +15,7 @@ import org.cupwright.green.GroundItem.Kind;
 import org.cupwright.green.GroundOnDay;
 import org.cupwright.green.Third;
 import org.cupwright.holelocation.DifficultyClass;
+import org.cupwright.holelocation.RuleId;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.holelocation.judging.OtherGround;
 import org.cupwright.policy.Policy;
@@ -108,7 +111,8 @@ final class SlowWeeks {
             if (resting && spot.at().distanceMetres(hole.at) < 2.74) {
                 double whole = ChronoUnit.DAYS.between(hole.left, rests) + 1;
                 double ahead = ChronoUnit.DAYS.between(today, rests) + 1;
-                points += 500 * (1 + Math.min(1, ahead / whole));
+                double left = Math.min(1, ahead / whole);
+                points += 500 * (spot.at().distanceMetres(hole.at) < 2.44 ? 1.5 + left : 0.88 + 0.01 * left);
             }
             boolean plugged = hole.left.isBefore(today)
                     && !hole.left.isBefore(request.days().get(0));
@@ -119,6 +123,7 @@ final class SlowWeeks {
             }
         }
         points += onPlug ? 2000 : 0;
+        points += request.greens().get(green).eased().contains(spot) ? eased(spot) : 0;
         GroundOnDay ground = new GroundOnDay(today, items);
         OtherGround rules = new OtherGround(ground, policy);
         boolean care = rules.setAside(spot.judgement()).verdict() != Verdict.PASS;
@@ -128,6 +133,21 @@ final class SlowWeeks {
         points += room(spot, ground, care);
         points += yesterday(green, day, spot);
         return points + shared(green, day, spot);
+    }
+
+    /** By the rule that the settings, as they come, set aside last; each further one adds a little. */
+    private static double eased(Candidate spot) {
+        Map<RuleId, Double> shares = Map.of(
+                RuleId.HOLLOW, 0.82,
+                RuleId.EVEN_GRADE, 0.84,
+                RuleId.HAZARD, 0.86,
+                RuleId.RIDGE, 0.90,
+                RuleId.EDGE, 0.92,
+                RuleId.LEVEL, 0.94,
+                RuleId.HOLDABLE, 0.96);
+        Set<RuleId> rules = spot.judgement().setAside();
+        double dearest = rules.stream().mapToDouble(shares::get).max().orElseThrow();
+        return 500 * (dearest + 0.005 * (rules.size() - 1));
     }
 
     private double room(Candidate spot, GroundOnDay ground, boolean care) {

@@ -63,7 +63,7 @@ class WeeksPlannerTest {
                 }
             }
         }
-        assertThat(plan.onRestingGround()).isZero();
+        assertThat(plan.holesSetAside()).isZero();
     }
 
     @Test
@@ -158,7 +158,7 @@ class WeeksPlannerTest {
                 MadeGreens.good(15, 15, DifficultyClass.MEDIUM),
                 MadeGreens.good(24, 15, DifficultyClass.MEDIUM));
         WeeksPlan plan = plan(MadeWeeks.request(9, MadeWeeks.rests(10, 1), MadeWeeks.green("1", 9, spots)));
-        assertThat(plan.onRestingGround()).isEqualTo(6);
+        assertThat(plan.holesSetAside()).isEqualTo(6);
         for (int day = 3; day < 9; day++) {
             PlannedHole hole = plan.days().get(day).holes().get(0);
             assertThat(hole.setAside()).containsExactly(RuleId.OLD_HOLE);
@@ -185,7 +185,7 @@ class WeeksPlannerTest {
                 MadeWeeks.green("1", 4, spots), 3, new GreenDay(new GroundOnDay(last, List.of(front)), Wishes.none()));
         WeeksPlan plan = plan(MadeWeeks.request(4, MadeWeeks.rests(10, 10), green));
         assertThat(at(plan, 3, "1")).isEqualTo(needed.at());
-        assertThat(plan.onRestingGround()).isZero();
+        assertThat(plan.holesSetAside()).isZero();
     }
 
     /** The front ten metres of the green. */

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.policy.Policy;
@@ -33,11 +35,11 @@ public final class WeeksWays {
      * What a plan comes to.
      *
      * @param points worked out anew, at the weights the settings come with
-     * @param onRestingGround holes on ground that rests
+     * @param holesSetAside holes on ground that rests
      * @param daysSetAside days with such a hole
      * @param thirdsOff holes off even thirds
      */
-    public record Worth(double points, int onRestingGround, int daysSetAside, int thirdsOff) {}
+    public record Worth(double points, int holesSetAside, int daysSetAside, int thirdsOff) {}
 
     /** Hole after hole where it costs least, given those before it. */
     public Worth greedy() {
@@ -62,6 +64,25 @@ public final class WeeksWays {
     /** The program's own search with so much work, or until it is stopped. */
     public Worth own(long mostWork, SearchWatch watch) {
         return worth(new WeeksSearch(model, request.seed(), mostWork, watch).find());
+    }
+
+    /** The same: by day, where each hole is, and whether a rule is set aside for it; no reasons are made. */
+    public List<Map<String, Stand>> spots(long mostWork, SearchWatch watch) {
+        Choices choices = new WeeksSearch(model, request.seed(), mostWork, watch).find();
+        RestingHoles against = new RestingHoles(model);
+        List<Map<String, Stand>> days = new ArrayList<>();
+        for (int day = 0; day < model.dayCount(); day++) {
+            Map<String, Stand> holes = new TreeMap<>();
+            for (int green = 0; green < model.greenCount(); green++) {
+                int spot = choices.chosen(green, day);
+                if (spot != GreenTable.NONE) {
+                    GreenTable table = model.table(green);
+                    holes.put(table.green().hole(), new Stand(table.spot(spot), against.rests(choices, green, day)));
+                }
+            }
+            days.add(holes);
+        }
+        return days;
     }
 
     /**

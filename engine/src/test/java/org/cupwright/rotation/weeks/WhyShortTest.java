@@ -3,6 +3,7 @@ package org.cupwright.rotation.weeks;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -16,6 +17,8 @@ import org.cupwright.rotation.MadeGreens;
 import org.cupwright.rotation.Term;
 import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.rotation.candidate.Wishes;
+import org.cupwright.rotation.exact.ZeroOneAnswer;
+import org.cupwright.rotation.exact.ZeroOneSolver;
 import org.cupwright.rotation.shortage.Shortage;
 import org.cupwright.rotation.shortage.Shortage.Cause;
 import org.cupwright.rotation.shortage.Shortage.Easing;
@@ -51,9 +54,9 @@ class WhyShortTest {
     @Test
     void aPlanThatKeepsToAllRulesHasNothingToExplain() {
         WeeksPlan plan = plan(MadeWeeks.request(6, MadeWeeks.rests(10, 1), MadeWeeks.green("1", 6, row(8))));
-        assertThat(plan.onRestingGround()).isZero();
+        assertThat(plan.holesSetAside()).isZero();
         assertThat(plan.shortages()).isEmpty();
-        assertThat(plan.bounds().onRestingGround()).isZero();
+        assertThat(plan.bounds().holesSetAside()).isZero();
     }
 
     /** Fifteen days at a time want fifteen of eight spots: seven too many, and five more of the last five days. */
@@ -69,17 +72,17 @@ class WhyShortTest {
         assertThat(shortage.restDays()).isEqualTo(14);
         assertThat(shortage.proof()).isEqualTo(Proof.COUNTED);
         assertThat(shortage.atLeast()).isEqualTo(7);
-        assertThat((long) shortage.planned()).isEqualTo(plan.onRestingGround()).isGreaterThanOrEqualTo(7);
+        assertThat((long) shortage.planned()).isEqualTo(plan.holesSetAside()).isGreaterThanOrEqualTo(7);
         assertThat(shortage.steps()).containsExactly(new Step(Easing.REST_DAYS, 7, 0));
-        assertThat(plan.bounds().onRestingGround()).isEqualTo(7);
+        assertThat(plan.bounds().holesSetAside()).isEqualTo(7);
     }
 
     /** Where every window is short of ground the plan is as good as the bound says any can be. */
     @Test
     void theBoundOnRestingGroundIsMet() {
         WeeksPlan plan = plan(MadeWeeks.request(9, MadeWeeks.rests(10, 1), MadeWeeks.green("1", 9, row(3))));
-        assertThat(plan.onRestingGround())
-                .isEqualTo(plan.bounds().onRestingGround())
+        assertThat(plan.holesSetAside())
+                .isEqualTo(plan.bounds().holesSetAside())
                 .isEqualTo(6);
     }
 
@@ -101,10 +104,32 @@ class WhyShortTest {
         assertThat(solved.steps()).as("a week of rest helps three days nothing").isEmpty();
         Shortage open = only(plan(request, new WeeksPlanner(Policy.defaults())));
         assertThat(open.cause()).isEqualTo(Cause.OPEN);
-        assertThat(open.proof()).isEqualTo(Proof.NONE);
+        assertThat(open.proof()).isEqualTo(Proof.NO_SOLVER);
         assertThat(open.wanted()).isEqualTo(3);
         assertThat(open.fit()).isEqualTo(2);
         assertThat(open.atLeast()).isZero();
+    }
+
+    /** A solver that has no answer in the work it may do, and one that is not there. */
+    @Test
+    void whatStaysOpenSaysWhetherTheWorkEndedOrNobodyWasThereToAsk() {
+        List<Candidate> ring = IntStream.range(0, 5)
+                .mapToObj(i -> MadeGreens.good(
+                        15 + 2 * StrictMath.cos(i * 1.2566),
+                        15 + 2 * StrictMath.sin(i * 1.2566),
+                        DifficultyClass.MEDIUM))
+                .toList();
+        WeeksRequest request = MadeWeeks.request(3, MadeWeeks.rests(10, 1), MadeWeeks.green("4", 3, ring));
+        ZeroOneSolver tired = (problem, work) -> new ZeroOneAnswer(ZeroOneAnswer.Outcome.OPEN, new BitSet(), 0, 0);
+        Shortage ended = only(plan(request, new WeeksPlanner(Policy.defaults(), Optional.of(tired))));
+        assertThat(ended.cause()).isEqualTo(Cause.OPEN);
+        assertThat(ended.proof()).isEqualTo(Proof.WORK_ENDED);
+        ZeroOneSolver missing = (problem, work) -> {
+            throw new ZeroOneSolver.SolverMissing(null);
+        };
+        Shortage nobody = only(plan(request, new WeeksPlanner(Policy.defaults(), Optional.of(missing))));
+        assertThat(nobody.cause()).isEqualTo(Cause.OPEN);
+        assertThat(nobody.proof()).isEqualTo(Proof.NO_SOLVER);
     }
 
     @Test

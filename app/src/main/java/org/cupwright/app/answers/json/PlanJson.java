@@ -83,7 +83,7 @@ public final class PlanJson {
         Map<String, Double> terms = new TreeMap<>();
         bounds.terms().forEach((term, value) -> terms.put(EnumNames.lowerCamel(term), value));
         return new Shape()
-                .with("onRestingGround", bounds.onRestingGround())
+                .with("holesSetAside", bounds.holesSetAside())
                 .with("thirdsOff", bounds.thirdsOff())
                 .with("terms", terms);
     }
@@ -98,7 +98,7 @@ public final class PlanJson {
                 .with("roomAtMost", shortage.room())
                 .with("fit", shortage.fit())
                 .with("restDays", shortage.restDays())
-                .with("onRestingGround", shortage.planned())
+                .with("holesSetAside", shortage.planned())
                 .with("atLeast", shortage.atLeast())
                 .with("proof", shortage.proof())
                 .with("steps", shortage.steps())
@@ -109,7 +109,7 @@ public final class PlanJson {
         return new Shape()
                 .with("setAside", step.easing())
                 .with("restDays", step.restDays())
-                .with("onRestingGround", step.onRestingGround());
+                .with("holesSetAside", step.holesSetAside());
     }
 
     /** What the days fall short of is told of all together. */

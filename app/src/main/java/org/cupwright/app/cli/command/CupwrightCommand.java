@@ -79,7 +79,7 @@ public final class CupwrightCommand implements Runnable, AutoCloseable {
             names = "--lang",
             paramLabel = "LANG",
             scope = ScopeType.INHERIT,
-            description = "Language, as en. Default: the setting desk.language.")
+            description = "Language, en or es. Default: the setting desk.language.")
     private String language;
 
     @Option(
@@ -146,6 +146,11 @@ public final class CupwrightCommand implements Runnable, AutoCloseable {
 
     Optional<String> language() {
         return Optional.ofNullable(language).map(text -> text.toLowerCase(Locale.ROOT));
+    }
+
+    /** The language asked for, or else the course's; empty as long as no command was begun. */
+    Optional<String> languageOfFailures() {
+        return language().or(() -> Optional.ofNullable(task).flatMap(Task::languageSet));
     }
 
     Optional<UnitSystem> units() {

@@ -84,7 +84,7 @@ public record Failures(Surroundings surroundings, CupwrightCommand options, bool
 
     private Texts words() {
         UnitSystem units = options.units().orElse(UnitSystem.PACES);
-        return options.language()
+        return options.languageOfFailures()
                 .flatMap(language -> Texts.find(language, Door.COMMANDS, units, Paces.STANDARD_METRES))
                 .or(() -> Texts.find("en", Door.COMMANDS, units, Paces.STANDARD_METRES))
                 .orElseThrow();

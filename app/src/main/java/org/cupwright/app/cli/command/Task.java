@@ -1,7 +1,9 @@
 package org.cupwright.app.cli.command;
 
 import java.io.PrintStream;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -60,6 +62,16 @@ public final class Task implements AutoCloseable {
         return folder;
     }
 
+    /** Where the data folder lies. */
+    public Path dataFolder() {
+        return options.data(surroundings.home());
+    }
+
+    /** Opens the pages. */
+    public Serving serving() {
+        return surroundings.serving();
+    }
+
     /** The session of whoever sits at this machine: it is theirs, and so may they do everything. */
     public Session session() {
         return session(System.getProperty("user.name", "").strip());
@@ -87,6 +99,31 @@ public final class Task implements AutoCloseable {
                 options.language().orElseGet(() -> policy.get(DeskPolicy.LANGUAGE)),
                 options.units().orElseGet(() -> policy.get(DeskPolicy.UNITS)),
                 policy.get(PlacePolicy.PACE_METRES));
+    }
+
+    /** By whose clock moments are told: the course's, or this machine's where no course is meant. */
+    public ZoneId zone() {
+        try {
+            return folder.read(stores ->
+                    new CourseChoice(options.course()).in(stores).frame().zone());
+        } catch (Problem noneMeant) {
+            return surroundings.clock().getZone();
+        }
+    }
+
+    /** The language set for the course, in which failures are told too; empty where it cannot be told. */
+    Optional<String> languageSet() {
+        try {
+            Policy policy = basis == null ? folder.read(this::policyOfToday) : basis.policy();
+            return Optional.of(policy.get(DeskPolicy.LANGUAGE));
+        } catch (RuntimeException cannotTell) { // what has to be told is the failure before it
+            return Optional.empty();
+        }
+    }
+
+    private Policy policyOfToday(Stores stores) {
+        CourseChoice course = new CourseChoice(options.course());
+        return PolicyKeys.history(stores, course).at(CourseToday.of(stores, course, surroundings.clock()));
     }
 
     /** The day asked for; empty where none was. */
@@ -159,10 +196,10 @@ public final class Task implements AutoCloseable {
         answer(() -> new Shapes(texts()).tree(said), words);
     }
 
-    /** Puts a question to whoever sits there; empty when nobody does. */
+    /** Whether whoever sits there says yes to a question; anything else is a no. Empty when nobody sits there. */
     public Optional<Boolean> ask(String question) {
         surroundings.out().flush();
-        return surroundings.asked().apply(question);
+        return surroundings.asked().apply(question).map(texts()::isYes);
     }
 
     /** What has to be known of what was read is told before it. */

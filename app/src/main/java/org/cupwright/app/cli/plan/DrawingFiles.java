@@ -6,11 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.cupwright.app.answers.DayText;
+import org.cupwright.app.answers.GreenText;
 import org.cupwright.app.cli.command.Task;
 import org.cupwright.app.cli.command.Writing;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.GreenOnDay;
+import org.cupwright.app.maps.AreaOnMap;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.maps.GreenGeoJson;
 import org.cupwright.app.maps.GreenMap;
@@ -80,15 +81,16 @@ final class DrawingFiles {
     }
 
     private static GreenDrawing drawing(CourseDay day, GreenOnDay green, Optional<Judgement> asked, Texts texts) {
-        String title = texts.say(
-                "map.picture.title",
-                green.hole().id(),
-                day.course().name(),
-                texts.day(day.date()),
-                new DayText(texts).speed(day));
         return GreenDrawing.of(green.judgement(), green.ground())
-                .withTitle(title)
+                .withTitle(new GreenText(texts).pictureTitle(day, green.hole()))
+                .withAreas(areas(green))
                 .withSpots(asked.map(Judgement::position).stream().toList());
+    }
+
+    private static List<AreaOnMap> areas(GreenOnDay green) {
+        return green.areas().stream()
+                .map(one -> new AreaOnMap(one.area().number(), one.area().place(), one.today()))
+                .toList();
     }
 
     private static String document(CourseDay day, GreenOnDay green, Optional<Judgement> asked) {

@@ -3,11 +3,10 @@ package org.cupwright.app.cli.upkeep;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.cupwright.app.answers.PolicyText;
 import org.cupwright.app.cli.command.Layout;
 import org.cupwright.app.desk.policy.PolicyEntry;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.policy.EnumNames;
-import org.cupwright.policy.Setting;
 
 /** Settings as a page. */
 final class PolicyPrint {
@@ -17,10 +16,12 @@ final class PolicyPrint {
     private static final int SCREEN = 24;
 
     private final Texts texts;
+    private final PolicyText words;
     private final LocalDate day;
 
     PolicyPrint(Texts texts, LocalDate day) {
         this.texts = texts;
+        this.words = new PolicyText(texts);
         this.day = day;
     }
 
@@ -57,37 +58,19 @@ final class PolicyPrint {
     }
 
     private List<String> block(PolicyEntry entry) {
-        Setting<?> setting = entry.setting();
-        String from = entry.isDefault()
-                ? texts.say("policy.from." + EnumNames.lowerCamel(setting.sourceKind()))
-                : texts.say("policy.isSet", withUnit(entry.defaultText(), setting));
-        String head = Layout.left("  " + withUnit(entry.value(), setting), VALUE_WIDTH);
-        String says = texts.say(setting.sentenceKey()) + " (" + setting.key() + "; " + from + ")";
+        String head = Layout.left("  " + words.value(entry), VALUE_WIDTH);
+        String says = words.says(entry) + " (" + entry.setting().key() + "; " + words.from(entry) + ")";
         List<String> block = Layout.wrapped(" ".repeat(VALUE_WIDTH), says);
         block.set(0, head + block.get(0).strip());
         return block;
     }
 
     private List<String> lines(PolicyEntry entry) {
-        Setting<?> setting = entry.setting();
         List<String> lines = new ArrayList<>();
-        String own = entry.isDefault()
-                ? texts.say("policy.isDefault")
-                : texts.say("policy.isSet", withUnit(entry.defaultText(), setting));
-        lines.add(Layout.left(setting.key(), 36) + Layout.left(withUnit(entry.value(), setting), 24) + own);
-        lines.addAll(Layout.wrapped("    ", texts.say(setting.sentenceKey())));
-        lines.addAll(Layout.wrapped(
-                "    ", texts.say("policy.accepts", texts.say(setting.type().accepts()))));
-        lines.addAll(Layout.wrapped("    ", mark(setting) + ": " + setting.source() + "."));
+        lines.add(Layout.left(entry.setting().key(), 36) + Layout.left(words.value(entry), 24) + words.standing(entry));
+        lines.addAll(Layout.wrapped("    ", words.says(entry)));
+        lines.addAll(Layout.wrapped("    ", words.accepts(entry)));
+        lines.addAll(Layout.wrapped("    ", words.source(entry)));
         return lines;
-    }
-
-    private String mark(Setting<?> setting) {
-        return texts.say("mark." + EnumNames.lowerCamel(setting.sourceKind()));
-    }
-
-    private static String withUnit(String value, Setting<?> setting) {
-        String shown = value.isEmpty() ? "–" : value;
-        return setting.unit().isEmpty() ? shown : shown + " " + setting.unit();
     }
 }

@@ -41,6 +41,21 @@ public record CorrectFact(Session session) {
     public record Answer(
             Course course, Policy policy, UUID correction, Fact was, Optional<Fact> now, List<Message> remarks) {}
 
+    /**
+     * An entry that may be put right.
+     *
+     * @param was it as it counts
+     */
+    public record Standing(Course course, Policy policy, Fact was) {}
+
+    /** The entry as it counts now. */
+    public Standing standing(String id) {
+        return session.read(stores -> {
+            Ground ground = ground(stores, id);
+            return new Standing(ground.course(), ground.policy(), ground.was());
+        });
+    }
+
     /** Corrects what is named and leaves the rest. */
     public Answer correct(Change change) {
         if (change.hole().isEmpty() && change.says().isEmpty()) {

@@ -17,6 +17,7 @@ import org.cupwright.cupchange.CrewNote.SomethingOdd;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
+import org.cupwright.policy.Policy;
 
 /** Something odd that was entered: its photo, and that somebody has read of it. */
 public record SeeToOdd(Session session) {
@@ -41,6 +42,23 @@ public record SeeToOdd(Session session) {
             stores.facts().add(seen);
             return new RecordFact.Answer(
                     course, stores.policies().history(course.id()).at(day(course, when)), List.of(seen), List.of());
+        });
+    }
+
+    /**
+     * Odd things that nobody has seen to.
+     *
+     * @param things the urgent first
+     */
+    public record Unseen(Course course, Policy policy, List<OddThings.Thing> things) {}
+
+    /** What was entered up to the end of a day and is not seen to by then. */
+    public Unseen unseen(LocalDate date) {
+        return session.read(stores -> {
+            Course course = session.course(stores);
+            Instant end = date.plusDays(1).atStartOfDay(course.frame().zone()).toInstant();
+            Policy policy = stores.policies().history(course.id()).at(date);
+            return new Unseen(course, policy, OddThings.unseen(stores.facts(), course.id(), end));
         });
     }
 

@@ -13,6 +13,7 @@ import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
+import org.cupwright.green.Ground;
 import org.cupwright.message.Problem;
 
 /** Judges a green for a day, and one position on it where one is asked about. */
@@ -39,18 +40,35 @@ public record AssessGreen(Session session) {
 
     /** @throws Problem when the position is not on the green */
     public Answer of(DayQuestion question, String holeId, Optional<Spot> spot) {
-        GreensOfDay one = session.read(stores -> {
+        GreensOfDay read = read(question, holeId);
+        Optional<MapPoint> asked = spot.map(place ->
+                SpotOnGreen.of(read.open().get(0).green().hole(), read.day().policy(), place));
+        JudgedGreen one = judged(read);
+        Ground ground = one.green().judgement().green().ground();
+        Optional<SlopeError> slopeError = asked.flatMap(place -> SlopeError.at(ground, place));
+        return new Answer(
+                one.day(),
+                one.green(),
+                asked.map(one.judging()::at),
+                slopeError,
+                one.judging().best());
+    }
+
+    /** The green alone, to be asked about one position after another. */
+    public JudgedGreen judged(DayQuestion question, String holeId) {
+        return judged(read(question, holeId));
+    }
+
+    private GreensOfDay read(DayQuestion question, String holeId) {
+        return session.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, session);
             return GreensOfDay.read(stores, day, question, List.of(HoleChoice.hole(day.course(), holeId)));
         });
-        Hole hole = one.open().get(0).green().hole();
-        Optional<MapPoint> asked =
-                spot.map(place -> SpotOnGreen.of(hole, one.day().policy(), place));
+    }
+
+    private JudgedGreen judged(GreensOfDay one) {
         Map<String, Judging> judged = one.judge(session.folder().cache(), Progress.unheard());
-        Judging judging = judged.get(holeId);
         GreenOnDay green = one.onDay(judged).get(0);
-        Optional<SlopeError> slopeError =
-                asked.flatMap(place -> SlopeError.at(green.judgement().green().ground(), place));
-        return new Answer(one.day(), green, asked.map(judging::at), slopeError, judging.best());
+        return new JudgedGreen(one.day(), green, judged.get(green.hole().id()));
     }
 }

@@ -33,8 +33,9 @@ import org.cupwright.turf.today.TurfDay;
  * @param open the greens in round order
  * @param before what the day finds
  * @param drawn all that is drawn on the course's greens
+ * @param known how far what is known of their ground has come
  */
-public record GreensOfDay(CourseDay day, List<Open> open, DayGround before, DrawnOnCourse drawn) {
+public record GreensOfDay(CourseDay day, List<Open> open, DayGround before, DrawnOnCourse drawn, GroundKnown known) {
     /** One green, not judged yet. */
     public record Open(MeasuredGreen green, GroundOnDay ground) {}
 
@@ -47,11 +48,12 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before, Draw
         DayGround before = DayGround.of(stores, day);
         GroundItems items = onGreens(question.ground(), day.course());
         List<Open> greens = new ArrayList<>();
-        for (MeasuredGreen green : MeasuredGreen.of(stores, day.course().id(), holes)) {
+        GroundKnown known = GroundKnown.of(stores, day);
+        for (MeasuredGreen green : known.greens(stores, holes)) {
             greens.add(new Open(green, before.on(green.hole(), items)));
         }
         return new GreensOfDay(
-                day, greens, before, stores.drawn().of(day.course().id()));
+                day, greens, before, stores.drawn().of(day.course().id()), known);
     }
 
     /** What a file says of the greens. Every item must be understood: a closed patch passed over would be cut into. */
@@ -70,7 +72,10 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before, Draw
     public Map<String, Judging> judge(ResultCache cache, Progress progress) {
         GreenMeasuring measuring = new GreenMeasuring(cache, day);
         List<Judging> judgings = progress.sideBySide(
-                "greens", open, green -> Judging.of(measuring.of(green.green()), day, green.ground()));
+                "greens",
+                open,
+                green -> known.judged(
+                        cache, green, day, () -> Judging.of(measuring.of(green.green()), day, green.ground())));
         Map<String, Judging> judged = new HashMap<>();
         for (int i = 0; i < open.size(); i++) {
             judged.put(open.get(i).green().hole().id(), judgings.get(i));
@@ -81,6 +86,13 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before, Draw
     /** The areas in one of which a hole is to be on a day; none where it may be anywhere. */
     public List<Area> areas(String hole, LocalDate date) {
         return new AreaCycle(day.policy(), hole, drawn.areas(hole)).areas(date);
+    }
+
+    private List<AreaOnDay> numbered(String hole) {
+        List<Area> today = areas(hole, day.date());
+        return drawn.areas(hole).stream()
+                .map(area -> new AreaOnDay(area, today.contains(area)))
+                .toList();
     }
 
     /** What lies on a hole's green on the day, before its change. */
@@ -119,7 +131,8 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before, Draw
                 other,
                 open.stream().map(green -> new Open(green.green(), clear)).toList(),
                 before,
-                drawn);
+                drawn,
+                known);
     }
 
     /** What will lie on a green on a coming day besides its old holes, if nothing was cut until then. */
@@ -137,7 +150,8 @@ public record GreensOfDay(CourseDay day, List<Open> open, DayGround before, Draw
         return open.stream()
                 .map(green -> {
                     String hole = green.green().hole().id();
-                    return new GreenOnDay(judged.get(hole).green(), green.ground(), last(hole), roughly(hole));
+                    return new GreenOnDay(
+                            judged.get(hole).green(), green.ground(), last(hole), roughly(hole), numbered(hole));
                 })
                 .toList();
     }

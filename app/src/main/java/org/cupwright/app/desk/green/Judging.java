@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.green;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,6 +21,7 @@ import org.cupwright.holelocation.spot.GreenMeasurement;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.RotationPolicy;
 import org.cupwright.rotation.candidate.Candidate;
+import org.cupwright.rotation.candidate.EasedCandidates;
 import org.cupwright.rotation.candidate.GreenSpots;
 import org.cupwright.rotation.candidate.JudgedSpot;
 
@@ -29,6 +29,9 @@ import org.cupwright.rotation.candidate.JudgedSpot;
 public final class Judging {
     /** Fewer candidates than this are few for weeks: our choice, see docs/decisions/0023. */
     private static final int FEW = 400;
+
+    /** Ground that is seldom wanted is offered in squares so many times as wide: our choice. */
+    private static final double EASED_SQUARES = 2;
 
     private final GreenJudge judge;
     private final Optional<GreenFrame> frame;
@@ -93,12 +96,20 @@ public final class Judging {
         return usual.size() >= FEW ? usual : candidates(square / 2);
     }
 
+    /** What a plan of weeks may have besides, on days on which all that is used up: where a rule is set aside. */
+    public List<Candidate> easedForWeeks() {
+        double square = EASED_SQUARES * policy.get(RotationPolicy.CANDIDATE_SQUARE_METRES);
+        return EasedCandidates.of(spots(judge.eased()), ground, square);
+    }
+
+    private List<JudgedSpot> spots(List<Judgement> judgements) {
+        return judgements.stream()
+                .map(judgement -> new JudgedSpot(judgement, place(judgement.position())))
+                .toList();
+    }
+
     private List<Candidate> candidates(double squareMetres) {
-        List<JudgedSpot> spots = new ArrayList<>();
-        for (Judgement judgement : green().candidates()) {
-            spots.add(new JudgedSpot(judgement, place(judgement.position())));
-        }
-        GreenSpots all = new GreenSpots(spots, ground);
+        GreenSpots all = new GreenSpots(spots(green().candidates()), ground);
         return all.thinned(squareMetres).stream().map(this::withRoom).toList();
     }
 

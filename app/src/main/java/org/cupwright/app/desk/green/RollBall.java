@@ -1,5 +1,6 @@
 package org.cupwright.app.desk.green;
 
+import java.util.List;
 import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.SpotOnGreen;
 import org.cupwright.app.desk.day.CourseDay;
@@ -18,6 +19,9 @@ import org.cupwright.units.Heading;
 
 /** Rolls one ball on a green. */
 public record RollBall(Session session) {
+    /** Finer is not seen on a drawing of a green: our choice. */
+    private static final double PATH_STEP_METRES = 0.1;
+
     /**
      * Rolls the ball to its end.
      *
@@ -36,6 +40,28 @@ public record RollBall(Session session) {
             return new BallRoller(surface, day.fastest(), Edge.of(hole.green()))
                     .roll(from, heading, launchMetresPerSecond);
         });
+    }
+
+    /**
+     * A ball rolled over a green that is judged already, with its way.
+     *
+     * @param roll its end
+     * @param path the places it rolled over, a tenth of a metre apart or more
+     */
+    public record Traced(Roll roll, List<MapPoint> path) {}
+
+    /**
+     * The same on a green that is judged already, with the ball's way.
+     *
+     * @param levelMetres how hard: so far it would roll on level ground
+     */
+    public static Traced traced(JudgedGreen green, MapPoint from, Heading heading, double levelMetres) {
+        Hole hole = green.hole();
+        SpotOnGreen.onGreen(hole, from, "from");
+        Surface surface = green.green().judgement().green().ground().surface().orElseThrow(() -> noSurvey(hole));
+        BallRoller roller = new BallRoller(surface, green.day().fastest(), Edge.of(hole.green()));
+        double launch = roller.launchForLevel(levelMetres);
+        return new Traced(roller.roll(from, heading, launch), roller.path(from, heading, launch, PATH_STEP_METRES));
     }
 
     private static Problem noSurvey(Hole hole) {

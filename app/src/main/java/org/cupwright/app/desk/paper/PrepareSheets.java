@@ -15,6 +15,7 @@ import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.desk.plan.PlanChoice;
+import org.cupwright.app.desk.plan.ShowHole;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredPlan;
@@ -28,22 +29,34 @@ public record PrepareSheets(Session session) {
     private record Read(StoredPlan plan, GreensOfDay greens, HolesCut cut, FirstOfDay first) {}
 
     /**
+     * A day's paper.
+     *
+     * @param cut where the holes are, as far as the logbook says
+     */
+    record Prepared(DayPaper paper, HolesCut cut) {}
+
+    /**
      * The paper of a day. Speed and weather are those of its plan, whatever the question says.
      *
      * @throws Problem when there is no plan for the day
      */
     public DayPaper of(DayQuestion question, Progress progress) {
+        return prepare(question, progress).paper();
+    }
+
+    Prepared prepare(DayQuestion question, Progress progress) {
         Read read = session.read(stores -> read(stores, question));
         Map<String, Judging> judged = read.greens().judge(session.folder().cache(), progress);
         CourseDay day = read.greens().day();
         Map<String, JudgedPosition> positions = positions(read, judged);
-        return new DayPaper(
+        DayPaper paper = new DayPaper(
                 day,
                 read.plan(),
                 read.greens().onDay(judged),
                 positions,
                 CutSoFar.of(read.plan(), read.cut()),
                 read.first().with(SpotNotices.of(day.course(), positions, day.policy())));
+        return new Prepared(paper, read.cut());
     }
 
     /** Where the plan has the holes, and where they really are once the logbook says so. */
@@ -66,11 +79,7 @@ public record PrepareSheets(Session session) {
         Course course = session.course(stores);
         LocalDate date = question.date().orElseGet(() -> CourseToday.of(course, session.clock()));
         StoredPlan plan = PlanChoice.plan(stores, course, date);
-        DayQuestion asPlanned = new DayQuestion(
-                Optional.of(date),
-                Optional.of(plan.basis().daySpeed()),
-                Optional.of(plan.basis().dayRain()),
-                question.ground());
+        DayQuestion asPlanned = ShowHole.asPlanned(question, plan);
         CourseDay day = CourseDay.of(stores, asPlanned, session);
         GreensOfDay greens = GreensOfDay.read(stores, day, asPlanned);
         return new Read(

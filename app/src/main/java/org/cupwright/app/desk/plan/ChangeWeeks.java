@@ -80,7 +80,19 @@ public record ChangeWeeks(Session session, String engineVersion) {
 
     /** @param question the first day that may be changed, today or later */
     public Answer change(DayQuestion question, ChangeAsked asked, Progress progress) {
-        Read read = session.read(stores -> read(stores, question, asked));
+        return change(question, asked, SeenPlans.NONE, progress);
+    }
+
+    /**
+     * The same, for somebody who has looked at the plans.
+     *
+     * @throws org.cupwright.message.Problem where some of them are others by now
+     */
+    public Answer change(DayQuestion question, ChangeAsked asked, SeenPlans seen, Progress progress) {
+        Read read = session.read(stores -> {
+            seen.refuseIfOthers(stores, session.course(stores));
+            return read(stores, question, asked);
+        });
         Map<String, Judging> judged =
                 read.greens().cleared(read.judgedAs()).judge(session.folder().cache(), progress);
         WeeksAsked weeks = new WeeksAsked(read.greens(), judged, read.days());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.TreeMap;
 import org.cupwright.app.desk.ChangedMeanwhile;
 import org.cupwright.app.desk.Progress;
@@ -68,16 +69,27 @@ public record PlanDay(Session session, String engineVersion) {
 
     /** Plans the whole day; what was asked for single holes counts. */
     public Answer plan(DayQuestion question, long seed, Progress progress) {
-        return planned(question, Optional.empty(), seed, progress);
+        return planned(question, Optional.empty(), OptionalLong.empty(), seed, progress);
     }
 
     /** Plans one hole as a person wants it; where the day has a draft, its other holes stay as they are. */
     public Answer plan(DayQuestion question, HoleWish wish, long seed, Progress progress) {
-        return planned(question, Optional.of(wish), seed, progress);
+        return planned(question, Optional.of(wish), OptionalLong.empty(), seed, progress);
     }
 
-    private Answer planned(DayQuestion question, Optional<HoleWish> wish, long seed, Progress progress) {
-        Read read = session.read(stores -> read(stores, question, wish));
+    /**
+     * The same for somebody who has looked at the day's plan.
+     *
+     * @param seen its number when it was looked at; 0: there was none
+     * @throws Problem when it is another by now
+     */
+    public Answer plan(DayQuestion question, HoleWish wish, long seen, long seed, Progress progress) {
+        return planned(question, Optional.of(wish), OptionalLong.of(seen), seed, progress);
+    }
+
+    private Answer planned(
+            DayQuestion question, Optional<HoleWish> wish, OptionalLong seen, long seed, Progress progress) {
+        Read read = session.read(stores -> read(stores, question, wish, seen));
         GreensOfDay greens = read.greens();
         CourseDay day = greens.day();
         Map<String, Judging> judged = greens.judge(session.folder().cache(), progress);
@@ -131,10 +143,13 @@ public record PlanDay(Session session, String engineVersion) {
         return PlanChoice.find(stores, day.course(), day.date()).filter(plan -> plan.state() != State.DRAFT);
     }
 
-    private Read read(Stores stores, DayQuestion question, Optional<HoleWish> wish) {
+    private Read read(Stores stores, DayQuestion question, Optional<HoleWish> wish, OptionalLong seen) {
         CourseDay day = CourseDay.of(stores, question, session);
-        refuseToReplace(stores, day);
         Versions versions = stores.versions(day.course().id(), day.date());
+        if (seen.isPresent() && seen.getAsLong() != versions.of(Part.PLAN)) {
+            throw Problem.of("planChanged", "date", day.date(), new Message.Day(day.date()));
+        }
+        refuseToReplace(stores, day);
         GreensOfDay greens = GreensOfDay.read(stores, day, question);
         FirstOfDay first = FirstOfDay.of(stores, day, greens.turf());
         Optional<StoredPlan> draft = PlanChoice.find(stores, day.course(), day.date());

@@ -96,10 +96,23 @@ public record PlanWeeks(Session session, String engineVersion) {
      * @param ceiling how long the search may take at most; equal requests have equal plans only without
      */
     public Answer plan(DayQuestion question, int days, long seed, Optional<Duration> ceiling, Progress progress) {
+        return plan(question, days, seed, ceiling, SeenPlans.NONE, progress);
+    }
+
+    /**
+     * The same, for somebody who has looked at the plans that there are.
+     *
+     * @throws Problem where some of them are others by now
+     */
+    public Answer plan(
+            DayQuestion question, int days, long seed, Optional<Duration> ceiling, SeenPlans seen, Progress progress) {
         if (days < 1 || days > MOST_DAYS) {
             throw Problem.of("daysToPlan", "days", days, new Count(MOST_DAYS));
         }
-        Read read = session.read(stores -> read(stores, question, days));
+        Read read = session.read(stores -> {
+            seen.refuseIfOthers(stores, session.course(stores));
+            return read(stores, question, days);
+        });
         Map<String, Judging> judged =
                 read.greens().cleared(read.judgedAs()).judge(session.folder().cache(), progress);
         WeeksAsked asked = new WeeksAsked(read.greens(), judged, read.days());

@@ -7,8 +7,11 @@ import java.util.Set;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
+import org.cupwright.app.storage.AuditKind;
+import org.cupwright.app.storage.AuditLine.About;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.StoredPlan.State;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Course;
 import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
@@ -20,13 +23,15 @@ public record PublishPlan(Session session) {
 
     /** What is wanted of the plan. */
     public enum Step {
-        PUBLISH(State.PUBLISHED),
-        WITHDRAW(State.DRAFT);
+        PUBLISH(State.PUBLISHED, AuditKind.PLAN_PUBLISHED),
+        WITHDRAW(State.DRAFT, AuditKind.PLAN_WITHDRAWN);
 
         private final State leadsTo;
+        private final AuditKind isCalled;
 
-        Step(State leadsTo) {
+        Step(State leadsTo, AuditKind isCalled) {
             this.leadsTo = leadsTo;
+            this.isCalled = isCalled;
         }
     }
 
@@ -51,7 +56,7 @@ public record PublishPlan(Session session) {
                 if (step == Step.PUBLISH && !sure) {
                     askAboutSharedGreens(answer.plan());
                 }
-                stores.plans().add(answer.plan());
+                keep(stores, step, answer.plan());
             }
             return answer;
         });
@@ -67,10 +72,16 @@ public record PublishPlan(Session session) {
             }
             Answer answer = taken(Step.PUBLISH, course, now);
             if (answer.changed()) {
-                stores.plans().add(answer.plan());
+                keep(stores, Step.PUBLISH, answer.plan());
             }
             return answer;
         });
+    }
+
+    private void keep(Stores stores, Step step, StoredPlan plan) {
+        stores.plans().add(plan);
+        About about = new About(plan.courseId(), new Message.Day(plan.date()));
+        stores.audit().add(session.did(step.isCalled, about, Optional.empty(), Optional.empty()));
     }
 
     /** The plan as it stands before anything is done. */

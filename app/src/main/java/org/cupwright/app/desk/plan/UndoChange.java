@@ -39,8 +39,14 @@ public record UndoChange(Session session) {
 
     /** @throws Problem where there is none, or something of it was changed since: then with which days, and how */
     public Answer undo() {
+        return undo(SeenPlans.NONE);
+    }
+
+    /** The same, for somebody who has looked at the plans; a problem too where some of them are others by now. */
+    public Answer undo(SeenPlans seen) {
         return session.decide(Right.PLAN, stores -> {
             Course course = session.course(stores);
+            seen.refuseIfOthers(stores, course);
             LocalDate today = CourseToday.of(course, session.clock());
             PlanChange last = last(stores, course, today);
             refuseIfChanged(stores, course, last, today);

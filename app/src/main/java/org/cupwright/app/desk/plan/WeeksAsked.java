@@ -61,7 +61,12 @@ record WeeksAsked(GreensOfDay greens, Map<String, Judging> judged, List<WeekDay>
         Optional<Third> roughly = greens.roughly(hole.id())
                 .map(rough -> Third.valueOf(rough.part().depth().name()));
         return new GreenWeeks(
-                hole.id(), judged.get(hole.id()).candidatesForWeeks(), past(greens.holes(hole.id())), roughly, known);
+                hole.id(),
+                judged.get(hole.id()).candidatesForWeeks(),
+                judged.get(hole.id()).easedForWeeks(),
+                past(greens.holes(hole.id())),
+                roughly,
+                known);
     }
 
     private GreenDay known(Hole hole, int number) {

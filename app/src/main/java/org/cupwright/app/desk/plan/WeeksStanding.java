@@ -104,7 +104,7 @@ record WeeksStanding(
         List<PastHole> past = cutToday
                 ? green.past().stream().filter(old -> old.leftOn().isPresent()).toList()
                 : green.past();
-        return new GreenWeeks(hole, green.candidates(), past, green.yesterdaysThird(), days);
+        return new GreenWeeks(hole, green.candidates(), green.eased(), past, green.yesterdaysThird(), days);
     }
 
     private GreenDay withMore(GreenDay known, String hole) {

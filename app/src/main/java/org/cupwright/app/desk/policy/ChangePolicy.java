@@ -6,10 +6,14 @@ import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
+import org.cupwright.app.storage.AuditKind;
+import org.cupwright.app.storage.AuditLine.About;
 import org.cupwright.app.storage.PolicyStore;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Message.Said;
+import org.cupwright.message.Message.Translated;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 import org.cupwright.policy.PolicyCatalogue;
@@ -43,7 +47,7 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
                 wanted.stream().map(value -> change(from, value)).toList();
         session.decide(Right.SET, stores -> {
             String owner = PolicyKeys.owner(stores, session.course());
-            changes.forEach(change -> stores.policies().add(owner, change));
+            changes.forEach(change -> keep(stores, owner, change));
             boolean ofSchemes = wanted.stream().anyMatch(value -> value.key().startsWith(ROTATION));
             if (ofSchemes && !owner.equals(PolicyStore.EVERY_COURSE)) {
                 Policy then = stores.policies().history(owner).at(from);
@@ -51,6 +55,23 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
             }
             return owner;
         });
+    }
+
+    /** The audit trail has what was in force on the day from which on the setting is another. */
+    private void keep(Stores stores, String owner, PolicyChange change) {
+        String before = value(
+                stores.policies().history(owner).at(change.effective()), PolicyKeys.setting(catalogue, change.key()));
+        stores.policies().add(owner, change);
+        stores.audit()
+                .add(session.did(
+                        AuditKind.POLICY_CHANGED,
+                        new About(owner, new Name(change.key())),
+                        Optional.of(new Name(before)),
+                        Optional.of(new Name(change.value()))));
+    }
+
+    private static <T> String value(Policy policy, Setting<T> setting) {
+        return setting.type().write(policy.get(setting));
     }
 
     private PolicyChange change(LocalDate from, Wanted wanted) {
@@ -96,6 +117,10 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
         return character == JOINER || character == NON_JOINER || !HIDDEN.contains((byte) Character.getType(character));
     }
 
+    private static Message.Argument unit(Setting<?> setting) {
+        return setting.unit().isEmpty() ? new Name("") : new Translated(setting.unitKey());
+    }
+
     private static Problem refused(Setting<?> setting, String text, Message accepts) {
         Message refused = Message.of("problem.settingValue", new Name(setting.key()), new Name(text));
         return Problem.of(
@@ -104,6 +129,6 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
                         .orElse(refused),
                 Message.of("where.setting", new Name(setting.key())),
                 text,
-                Message.of("try.settingValue", new Said(accepts), new Name(setting.unit())));
+                Message.of("try.settingValue", new Said(accepts), unit(setting)));
     }
 }

@@ -22,7 +22,7 @@ public final class DeskPolicy {
             SLICE.setting("language", text(3), "", "en").ours("the language every text exists in");
 
     /** Languages that there are words in. */
-    public static final List<String> LANGUAGES = List.of("en");
+    public static final List<String> LANGUAGES = List.of("en", "es");
 
     private DeskPolicy() {}
 

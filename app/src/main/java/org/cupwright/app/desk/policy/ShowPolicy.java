@@ -2,10 +2,12 @@ package org.cupwright.app.desk.policy;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.cupwright.app.session.Session;
 import org.cupwright.policy.Policy;
 import org.cupwright.policy.PolicyCatalogue;
+import org.cupwright.policy.PolicyChange;
 
 /** The settings in force on a day, with where their defaults come from. */
 public record ShowPolicy(Session session, PolicyCatalogue catalogue) {
@@ -31,6 +33,19 @@ public record ShowPolicy(Session session, PolicyCatalogue catalogue) {
     /** The setting of a key. */
     public PolicyEntry one(LocalDate day, String key) {
         return PolicyEntry.of(PolicyKeys.setting(catalogue, key), inForce(day));
+    }
+
+    /** Since which day each setting has its value of a day; those that were never set are missing. */
+    public Map<String, LocalDate> since(LocalDate day) {
+        return session.read(
+                stores -> PolicyKeys.history(stores, session.course()).since(day));
+    }
+
+    /** Every value a setting was ever given, in the order in which that was done. */
+    public List<PolicyChange> changes(String key) {
+        return session.read(stores -> PolicyKeys.history(stores, session.course()).changes().stream()
+                .filter(change -> change.key().equals(key))
+                .toList());
     }
 
     /** The policy in force on a day; without any course the one for every course. */

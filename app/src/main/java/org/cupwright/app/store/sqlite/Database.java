@@ -17,7 +17,7 @@ import org.sqlite.SQLiteDataSource;
 /** One data file: opening it, and what it says of itself. */
 record Database(Path file) {
     /** The data format this program writes; the newest migration sets it as the file's user_version. */
-    static final int FORMAT = 7;
+    static final int FORMAT = 8;
 
     /** The file's application_id, "CUPW". */
     static final int APPLICATION = 1129664599;
@@ -110,9 +110,14 @@ record Database(Path file) {
         return checked(readable(), "PRAGMA query_only = false");
     }
 
-    /** Opens the file for writing; it must exist and be of the newest format. */
+    /**
+     * Opens the file for writing; it must exist and be of the newest format. What is written over or taken away is
+     * written over with zeros, so that an erased name or an old password's hash is not left in pages that are free.
+     */
     Connection openToWrite() throws SQLException {
-        return checked(opened(config(), ""), "PRAGMA journal_mode = WAL");
+        Connection connection = checked(opened(config(), ""), "PRAGMA journal_mode = WAL");
+        run(connection, "PRAGMA secure_delete = ON");
+        return connection;
     }
 
     /** Opens the file for exchanging its tables, whatever its format; links between them are left alone meanwhile. */

@@ -25,11 +25,11 @@ final class EmptyDatabase {
             "V4__stretches.sql",
             "V5__photos.sql",
             "V6__sums.sql",
-            "V7__kind.sql");
+            "V7__kind.sql",
+            "V8__people.sql");
 
     /** What Flyway makes beside, to write down in which migrations were done. */
-    private static final List<String> HISTORY =
-            List.of("index flyway_schema_history_s_idx", "table flyway_schema_history");
+    static final List<String> HISTORY = List.of("index flyway_schema_history_s_idx", "table flyway_schema_history");
 
     private EmptyDatabase() {}
 

@@ -22,6 +22,7 @@ import org.cupwright.app.storage.upkeep.FolderCounts;
 import org.cupwright.app.storage.upkeep.FolderReport.Damage;
 import org.cupwright.app.store.CheckedRow;
 import org.cupwright.app.store.Documents;
+import org.cupwright.app.store.PeopleRows;
 import org.cupwright.app.store.PointBlob;
 import org.cupwright.app.store.Sql;
 import org.cupwright.course.Course;
@@ -49,15 +50,18 @@ final class FolderContents {
     }
 
     /** Of every table of ours, the column by which its rows are numbered. */
-    static final SortedMap<String, String> NUMBERED = new TreeMap<>(Map.of(
-            "course_version", "id",
-            "levels_version", "id",
-            "drawn_version", "id",
-            "plan_version", "id",
-            "policy_change", "id",
-            "survey_version", "id",
-            "fact", "received",
-            "photo", "id"));
+    static final SortedMap<String, String> NUMBERED = new TreeMap<>(Map.ofEntries(
+            Map.entry("course_version", "id"),
+            Map.entry("levels_version", "id"),
+            Map.entry("drawn_version", "id"),
+            Map.entry("plan_version", "id"),
+            Map.entry("policy_change", "id"),
+            Map.entry("survey_version", "id"),
+            Map.entry("fact", "received"),
+            Map.entry("photo", "id"),
+            Map.entry("person", "id"),
+            Map.entry("sign_in_code", "id"),
+            Map.entry("audit", "id")));
 
     private boolean holdsAnything() {
         return tables.stream()
@@ -105,6 +109,9 @@ final class FolderContents {
         look("survey_version", FolderContents::points, found);
         look("fact", FolderContents::fact, found);
         look("photo", FolderContents::photo, found);
+        look("person", PeopleRows::person, found);
+        look("sign_in_code", PeopleRows::code, found);
+        look("audit", PeopleRows::audit, found);
         return found;
     }
 

@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.cupwright.app.storage.DamagedRow;
 import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.storage.Memory;
 import org.cupwright.app.storage.ResultCache;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.upkeep.FolderUpkeep;
@@ -38,6 +39,7 @@ public final class SqliteFolder implements DataFolder {
     private final ReadingConnection reading;
     private final FolderLock lock;
     private final Clock clock;
+    private final Memory memory;
     private final Set<DamagedRow> leftOut = Collections.synchronizedSet(new LinkedHashSet<>());
 
     /**
@@ -45,11 +47,17 @@ public final class SqliteFolder implements DataFolder {
      * @param clock tells when something was recorded
      */
     public SqliteFolder(Path folder, Clock clock) {
+        this(folder, clock, Memory.NONE);
+    }
+
+    /** The same, for those that stay and remember. */
+    public SqliteFolder(Path folder, Clock clock, Memory memory) {
         this.folder = folder.toAbsolutePath().normalize();
         this.database = Database.in(this.folder);
         this.reading = new ReadingConnection(database);
         this.lock = FolderLock.of(this.folder);
         this.clock = clock;
+        this.memory = memory;
     }
 
     @Override
@@ -71,7 +79,7 @@ public final class SqliteFolder implements DataFolder {
 
     @Override
     public ResultCache cache() {
-        return new FileCache(folder, EngineBuild.current(), clock);
+        return new FileCache(folder, EngineBuild.current(), clock, new MemoryOfFile(memory, database.file()));
     }
 
     private Stores stores(Connection connection) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.logging.Level;
@@ -37,9 +38,19 @@ record Upgrade(Database database, Clock clock) {
         return false;
     }
 
+    /** A file of ours that nothing was ever written down in is not an older one: to fill it would hide what is gone. */
+    private void refuseUnlessWhole(int format) throws SQLException {
+        try (Connection connection = database.openToRead()) {
+            if (EmptyDatabase.differences(connection, format).containsAll(EmptyDatabase.HISTORY)) {
+                throw StoreProblems.about("damaged", database.file(), String.join(", ", EmptyDatabase.HISTORY));
+            }
+        }
+    }
+
     /** Where nothing comes of it, as in a file that names another format than it has, the copy is not kept either. */
     private void upgrade(int format, Path copy) throws SQLException, IOException {
         try {
+            refuseUnlessWhole(format);
             migrate(database);
             if (database.format() < Database.FORMAT) {
                 throw StoreProblems.about("damaged", database.file(), "user_version " + format);

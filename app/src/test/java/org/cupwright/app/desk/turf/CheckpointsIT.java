@@ -57,6 +57,11 @@ class CheckpointsIT {
         public void keep(String name, byte[] result) {
             kept.put(name, result);
         }
+
+        @Override
+        public void clear() {
+            kept.clear();
+        }
     };
 
     private SqliteFolder data(int number) {

@@ -47,6 +47,7 @@ public final class EveryTable {
                 stores.policies().add("", new PolicyChange(day, "desk.units", "metric"));
                 double[] some = new Random(3).doubles(500).toArray();
                 SurveyPoints points = SurveyPoints.scattered(some, some, some);
+                PeopleRowsMade.fill(stores);
                 stores.surveys().add("made", new GreenSurvey("1", points, new Origin(32626, "m", "made.csv")));
             });
             folder.upkeep().backup(backup, false);

@@ -26,6 +26,7 @@ import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.GreenSurvey.Origin;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Writes;
+import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.MadeFacts;
 import org.cupwright.green.SurveyKind;
 import org.cupwright.green.SurveyPoints;
@@ -82,6 +83,7 @@ class UpgradeTest {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = connection.createStatement()) {
             statement.executeUpdate("ALTER TABLE survey_version DROP COLUMN kind");
+            takePeopleAway(statement);
             statement.executeUpdate("DELETE FROM flyway_schema_history WHERE version = '7'");
             statement.executeUpdate("PRAGMA user_version = 6");
         }
@@ -97,6 +99,37 @@ class UpgradeTest {
                         .points()
                         .kind())
                 .contains(SurveyKind.SCAN);
+    }
+
+    /** As format 7 left it. */
+    private static void takePeopleAway(Statement statement) throws SQLException {
+        for (String table : List.of("person", "sign_in_code", "audit")) {
+            statement.executeUpdate("DROP TABLE " + table);
+        }
+        statement.executeUpdate("DELETE FROM flyway_schema_history WHERE version = '8'");
+        statement.executeUpdate("PRAGMA user_version = 7");
+    }
+
+    /** What was kept keeps its check sums, and there is room for people; the copy is as it was. */
+    @Test
+    void aFileOfFormat7TakesPeopleInAfterABackup() throws SQLException, IOException {
+        Fact kept = MadeFacts.recorded(new Random(5), CLOCK.instant());
+        folder().write(stores -> stores.facts().add(kept));
+        Path file = files.resolve("cupwright.db");
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = connection.createStatement()) {
+            takePeopleAway(statement);
+        }
+        Writes.to(folder(), PeopleRowsMade::fill);
+        assertThat(format(file)).isEqualTo(Database.FORMAT);
+        assertThat(backups()).containsExactly("cupwright-backup-format7-20260621T050000Z.db");
+        assertThat(format(files.resolve(backups().get(0)))).isEqualTo(7);
+        assertThat(folder().<Integer>read(stores -> stores.people().all().size()))
+                .isEqualTo(2);
+        assertThat(folder().<Boolean>read(
+                                stores -> stores.facts().find(kept.id()).isPresent()))
+                .isTrue();
+        assertThat(folder().upkeep().check().damages()).isEmpty();
     }
 
     @Test

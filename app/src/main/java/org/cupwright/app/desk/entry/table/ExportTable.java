@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.entry.typed.EntryForm;
+import org.cupwright.app.desk.entry.typed.WrittenPart;
 import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.FactStore;
@@ -43,11 +44,11 @@ public record ExportTable(Session session) {
     static List<String> cells(EntryForm form, Fact fact, ZoneId zone) {
         List<String> cells = new ArrayList<>(List.of(
                 fact.id().toString(),
-                PartColumns.moment(fact.happenedAt(), zone),
+                WrittenPart.moment(fact.happenedAt(), zone),
                 fact.hole().map(CellText::guarded).orElse(""),
                 CellText.guarded(fact.person())));
         form.parts().forEach(part -> cells.addAll(PartColumns.of(part).cells(fact.payload(), zone)));
-        cells.add(PartColumns.moment(fact.recordedAtDevice(), zone));
+        cells.add(WrittenPart.moment(fact.recordedAtDevice(), zone));
         return cells;
     }
 }

@@ -1,9 +1,6 @@
 package org.cupwright.app.desk.entry.table;
 
-import java.math.BigDecimal;
-import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -17,16 +14,14 @@ import org.cupwright.app.desk.entry.typed.EntryPlace;
 import org.cupwright.app.desk.entry.typed.MomentText;
 import org.cupwright.app.desk.entry.typed.Part;
 import org.cupwright.app.desk.entry.typed.PartText;
-import org.cupwright.app.desk.log.LogProblems;
+import org.cupwright.app.desk.entry.typed.WrittenPart;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.Area;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.formats.table.CellText;
 import org.cupwright.formats.table.Column;
-import org.cupwright.formats.table.CsvText;
 import org.cupwright.formats.table.Layout;
 import org.cupwright.message.Problem;
-import org.cupwright.policy.EnumNames;
 
 /**
  * The columns of a part of what entries say. A place has two, a piece of ground four, and either may be typed in one
@@ -118,48 +113,26 @@ record PartColumns(
         }
         Object value = said.get();
         if (value instanceof MapPoint point) {
-            return List.of(plain(point.east()), plain(point.north()));
+            return List.of(WrittenPart.number(point.east()), WrittenPart.number(point.north()));
         }
         if (value instanceof Area.Around around) {
             MapPoint centre = around.centre();
-            return List.of(plain(centre.east()), plain(centre.north()), plain(around.radiusMetres()), "");
+            return List.of(
+                    WrittenPart.number(centre.east()),
+                    WrittenPart.number(centre.north()),
+                    WrittenPart.number(around.radiusMetres()),
+                    "");
         }
         return value instanceof Area.Drawn drawn ? List.of("", "", "", drawn(drawn)) : List.of(single(value, zone));
     }
 
     private static String single(Object value, ZoneId zone) {
-        if (value instanceof Boolean yes) {
-            return yes ? "yes" : "no";
-        }
-        if (value instanceof Number number) {
-            return plain(number);
-        }
-        if (value instanceof Instant moment) {
-            return moment(moment, zone);
-        }
-        if (value instanceof List<?> items) {
-            return items.isEmpty()
-                    ? ""
-                    : CsvText.joined(items.stream().map(Object::toString).toList());
-        }
-        return value instanceof Enum<?> choice
-                ? LogProblems.typed(EnumNames.lowerCamel(choice))
-                : CellText.guarded(value.toString());
-    }
-
-    /** A moment by the course's clock with its offset, so that it stays one where clocks are put back. */
-    static String moment(Instant moment, ZoneId zone) {
-        return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(moment.atZone(zone));
+        return value instanceof String text ? CellText.guarded(text) : WrittenPart.of(value, zone);
     }
 
     private static String drawn(Area.Drawn area) {
         return area.corners().stream()
-                .map(corner -> plain(corner.east()) + "," + plain(corner.north()))
+                .map(corner -> WrittenPart.number(corner.east()) + "," + WrittenPart.number(corner.north()))
                 .collect(Collectors.joining(" "));
-    }
-
-    /** A number without exponent, of as many digits as give it back. */
-    private static String plain(Number number) {
-        return new BigDecimal(number.toString()).stripTrailingZeros().toPlainString();
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.cupchange.CrewNote.Severity;
@@ -67,6 +68,11 @@ public final class Draft {
     public static boolean goesWithoutSaying(Part part) {
         boolean today = part.type() == LocalDate.class && !part.name().equals("forDay");
         return today || part.type() == List.class || USUAL.containsKey(part.name());
+    }
+
+    /** What a part is taken to say where nobody says it; empty where that is a day, a list, or nothing at all. */
+    public static Optional<Object> usual(Part part) {
+        return Optional.ofNullable(USUAL.get(part.name()));
     }
 
     /** Fills in what goes without saying. */

@@ -35,7 +35,7 @@ public record EntryPlace(Optional<Hole> hole, Policy policy) {
     }
 
     /** {@code E,N}, or {@code 12,L5} for paces on and from the left. */
-    static Spot spot(String text) {
+    public static Spot spot(String text) {
         Matcher at = AT.matcher(text);
         if (at.matches()) {
             return new Spot.At(new MapPoint(Double.parseDouble(at.group(1)), Double.parseDouble(at.group(2))));

@@ -1,0 +1,2 @@
+/** Who may sign in, from the command line. */
+package org.cupwright.app.cli.people;

@@ -1,0 +1,2 @@
+/** The command that opens the pages. */
+package org.cupwright.app.cli.serve;

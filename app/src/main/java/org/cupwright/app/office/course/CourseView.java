@@ -1,0 +1,115 @@
+package org.cupwright.app.office.course;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.answers.FindingText;
+import org.cupwright.app.answers.PlaceText;
+import org.cupwright.app.desk.findings.FindDoubts;
+import org.cupwright.app.desk.findings.GreenFindings;
+import org.cupwright.app.desk.findings.KnowGround;
+import org.cupwright.app.storage.SurveyVersion;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.course.Course;
+import org.cupwright.green.RestsOn;
+import org.cupwright.policy.EnumNames;
+
+/** The course in the words and the order of its page. */
+record CourseView(Texts texts) {
+    /**
+     * The page.
+     *
+     * @param name the course's
+     * @param says how large it is, and in which frame and zone
+     * @param rests on what how many greens rest
+     * @param greens green by green
+     */
+    record Page(String name, String says, List<String> rests, List<Row> greens) {}
+
+    /**
+     * A green.
+     *
+     * @param hole the hole
+     * @param area its size
+     * @param restsOn what the knowledge of its ground rests on
+     * @param survey its newest survey; empty where there is none
+     * @param day when that came in
+     * @param readings how many level readings it has
+     */
+    record Row(String hole, String area, String restsOn, String survey, String day, int readings) {}
+
+    Page of(KnowGround.Answer answer) {
+        Course course = answer.day().course();
+        ZoneId zone = course.frame().zone();
+        return new Page(
+                course.name(),
+                texts.say(
+                        "course.says",
+                        answer.greens().size(),
+                        texts.area(answer.areaSquareMetres()),
+                        "EPSG:" + course.frame().epsg(),
+                        zone),
+                rests(answer),
+                answer.greens().stream().map(green -> row(green, zone)).toList());
+    }
+
+    private List<String> rests(KnowGround.Answer answer) {
+        return List.of(RestsOn.values()).stream()
+                .map(what -> {
+                    long greens = answer.greens().stream()
+                            .filter(green -> green.restsOn() == what)
+                            .count();
+                    return greens == 0
+                            ? ""
+                            : texts.say("course.rests", greens, texts.say("restsOn." + EnumNames.lowerCamel(what)));
+                })
+                .filter(says -> !says.isEmpty())
+                .toList();
+    }
+
+    private Row row(KnowGround.OfGreen green, ZoneId zone) {
+        Optional<SurveyVersion> newest = green.surveys().stream().reduce((older, newer) -> newer);
+        return new Row(
+                green.hole().id(),
+                texts.area(green.hole().green().areaSquareMetres()),
+                texts.say("restsOn." + EnumNames.lowerCamel(green.restsOn())),
+                newest.map(this::survey).orElse(""),
+                newest.map(survey -> texts.day(survey.recordedAt().atZone(zone).toLocalDate()))
+                        .orElse(""),
+                green.readings());
+    }
+
+    private String survey(SurveyVersion survey) {
+        String points = texts.say("course.points", survey.points());
+        return survey.kind()
+                .map(kind -> texts.say("survey.kind." + EnumNames.lowerCamel(kind)) + " · " + points)
+                .orElse(points);
+    }
+
+    /**
+     * What is doubtful about a green.
+     *
+     * @param hole the hole
+     * @param says on what it rests and how much is doubtful
+     * @param count how much that is
+     * @param alike kind by kind, the worst first
+     */
+    record Doubts(String hole, String says, int count, List<FindingText.Alike> alike) {}
+
+    List<Doubts> doubts(FindDoubts.Answer answer) {
+        PlaceText places =
+                new PlaceText(texts, answer.day().course(), answer.day().policy());
+        return answer.greens().stream().map(green -> doubts(green, places)).toList();
+    }
+
+    private Doubts doubts(GreenFindings green, PlaceText places) {
+        String says = texts.say(
+                "findings.green",
+                green.hole().id(),
+                texts.say("restsOn." + EnumNames.lowerCamel(green.restsOn())),
+                green.readings(),
+                green.findings().size());
+        List<FindingText.Alike> alike = new FindingText(texts).alike(green, places);
+        return new Doubts(green.hole().id(), says, green.findings().size(), alike);
+    }
+}

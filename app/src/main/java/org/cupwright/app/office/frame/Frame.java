@@ -1,0 +1,48 @@
+package org.cupwright.app.office.frame;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.texts.Texts;
+
+/**
+ * What stands about every page.
+ *
+ * @param words all words of the page come from here
+ * @param language as in {@code en}
+ * @param theme {@code light}, {@code dark}, or empty: as the machine is set
+ * @param course the course's name; empty as long as there is none
+ * @param courses the ids of all courses
+ * @param date the day that is looked at
+ * @param today today on the course
+ * @param person who is signed in
+ * @param places where one can go
+ * @param remarks what has to be known of what was read: rows that are damaged
+ * @param demo whether the course is the invented one, open to whoever sits at this machine
+ */
+public record Frame(
+        Texts words,
+        String language,
+        String theme,
+        String course,
+        List<String> courses,
+        LocalDate date,
+        LocalDate today,
+        String person,
+        List<Place> places,
+        List<String> remarks,
+        boolean demo) {
+    /**
+     * A page one can go to.
+     *
+     * @param key its name among the pages
+     * @param address where it is
+     * @param here whether one is there
+     */
+    public record Place(String key, String address, boolean here) {}
+
+    /** A right that stands on a page as it is asked for there. */
+    public static Right right(String name) {
+        return Right.valueOf(name);
+    }
+}

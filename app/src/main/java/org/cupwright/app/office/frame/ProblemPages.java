@@ -1,0 +1,111 @@
+package org.cupwright.app.office.frame;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.office.visit.VisitArgument;
+import org.cupwright.app.office.visit.Visits;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.message.Message;
+import org.cupwright.message.Problem;
+import org.springframework.http.HttpStatus;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.web.ErrorResponse;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.servlet.ModelAndView;
+
+/** What somebody reads who could not be given what was asked for. */
+@ControllerAdvice
+public final class ProblemPages {
+    private static final System.Logger LOG = System.getLogger(ProblemPages.class.getName());
+
+    private final FrameAround frames;
+
+    public ProblemPages(FrameAround frames) {
+        this.frames = frames;
+    }
+
+    /**
+     * A problem in words.
+     *
+     * @param what what is wrong
+     * @param where what it is about
+     * @param value the value found there
+     * @param tryThis what to do about it
+     */
+    public record Told(String what, String where, String value, String tryThis) {
+        /** A problem that a person can mend. */
+        public static Told of(Problem problem, Texts texts) {
+            return new Told(
+                    texts.say(problem.what()),
+                    problem.where().stream().map(texts::say).collect(Collectors.joining(", ")),
+                    texts.show(problem.value()),
+                    texts.say(problem.tryThis()));
+        }
+
+        /** A failure of ours, under a name in the log. */
+        public static Told defect(String reference, Texts texts) {
+            return new Told(texts.say("problem.defect"), "", reference, texts.say("page.defect.try", reference));
+        }
+    }
+
+    @ExceptionHandler(Problem.class)
+    ModelAndView mendable(Problem problem, HttpServletRequest request) {
+        return page(request, Told.of(problem, texts(request)), status(problem.what()));
+    }
+
+    /** Whoever may not do something is told so; what stands on another's plan is told as a conflict. */
+    private static HttpStatus status(Message what) {
+        return switch (what.key()) {
+            case "problem.notAllowed" -> HttpStatus.FORBIDDEN;
+            case "problem.planChanged", "problem.plansChanged", "problem.changedMeanwhile" -> HttpStatus.CONFLICT;
+            case "problem.noCourse", "problem.unknownCourse", "problem.unknownHole", "problem.noSuchWork" ->
+                HttpStatus.NOT_FOUND;
+            default -> HttpStatus.UNPROCESSABLE_CONTENT;
+        };
+    }
+
+    @ExceptionHandler(AccessDeniedException.class)
+    void refused(AccessDeniedException refused) {
+        throw refused; // for whoever guards the doors
+    }
+
+    /**
+     * Whatever is no problem of the person's is ours: told with a number by which the log can be searched. Whoever went
+     * away in the middle of the answer is told nothing.
+     */
+    @ExceptionHandler(Exception.class)
+    ModelAndView defect(Exception failure, HttpServletRequest request, HttpServletResponse response) {
+        if (response.isCommitted()) {
+            LOG.log(System.Logger.Level.DEBUG, "nobody waits for the answer", failure);
+            return null;
+        }
+        Texts texts = texts(request);
+        if (failure instanceof ErrorResponse wrong && wrong.getStatusCode().is4xxClientError()) {
+            HttpStatus status = HttpStatus.valueOf(wrong.getStatusCode().value());
+            Told told = new Told(texts.say("page.wrong"), "", "", texts.say("page.wrong.try"));
+            return page(request, told, status);
+        }
+        String reference = UUID.randomUUID().toString().substring(0, 8);
+        LOG.log(System.Logger.Level.ERROR, "reference " + reference, failure);
+        return page(request, Told.defect(reference, texts), HttpStatus.INTERNAL_SERVER_ERROR);
+    }
+
+    private ModelAndView page(HttpServletRequest request, Told told, HttpStatus status) {
+        boolean part = request.getHeader("HX-Request") != null;
+        ModelAndView page = new ModelAndView(part ? "problem :: box" : "problem", status);
+        page.addObject("told", told);
+        page.addObject("words", texts(request));
+        VisitArgument.of(request)
+                .map(visit -> frames.of(visit, request))
+                .ifPresent(frame -> page.addObject("frame", frame));
+        return page;
+    }
+
+    private static Texts texts(HttpServletRequest request) {
+        return VisitArgument.of(request).map(Visit::texts).orElseGet(() -> Visits.words(request));
+    }
+}

@@ -1,0 +1,57 @@
+package org.cupwright.app.office.people;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.Optional;
+import org.cupwright.app.office.visit.OfficeHouse;
+import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.people.ChangePassword;
+import org.cupwright.app.people.Passwords;
+import org.cupwright.app.people.SlowDown;
+import org.cupwright.message.Problem;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** One's own password. */
+@Controller
+public final class PasswordController {
+    private final Passwords passwords;
+    private final SlowDown slowDown;
+
+    public PasswordController(OfficeHouse house, Passwords passwords) {
+        this.passwords = passwords;
+        this.slowDown = new SlowDown(house.clock());
+    }
+
+    @GetMapping("/password")
+    String page(Visit visit, Model model) {
+        return page(visit, model, Optional.empty());
+    }
+
+    private static String page(Visit visit, Model model, Optional<Problem> problem) {
+        model.addAttribute(
+                "problem", problem.map(found -> visit.texts().say(found.what())).orElse(""));
+        model.addAttribute(
+                "tryThis",
+                problem.map(found -> visit.texts().say(found.tryThis())).orElse(""));
+        return "password";
+    }
+
+    /** The account is another afterwards: whoever was signed in with it signs in anew, here and elsewhere. */
+    @PostMapping("/password")
+    String change(
+            Visit visit,
+            Model model,
+            HttpServletRequest request,
+            @RequestParam String old,
+            @RequestParam String fresh) {
+        try {
+            new ChangePassword(visit.session(), passwords, slowDown).change(old, fresh, request.getRemoteAddr());
+            return "redirect:/";
+        } catch (Problem problem) {
+            return page(visit, model, Optional.of(problem));
+        }
+    }
+}

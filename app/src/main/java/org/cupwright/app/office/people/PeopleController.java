@@ -1,0 +1,60 @@
+package org.cupwright.app.office.people;
+
+import java.security.SecureRandom;
+import java.util.Optional;
+import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.people.ChangeRole;
+import org.cupwright.app.people.Deactivate;
+import org.cupwright.app.people.Erase;
+import org.cupwright.app.people.Invite;
+import org.cupwright.app.people.NewCode;
+import org.cupwright.app.session.Role;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The page of the people. */
+@Controller
+public final class PeopleController {
+    private final SecureRandom random;
+
+    public PeopleController(SecureRandom random) {
+        this.random = random;
+    }
+
+    @GetMapping("/people")
+    String page(Visit visit, Model model) {
+        return page(visit, model, Optional.empty());
+    }
+
+    private static String page(Visit visit, Model model, Optional<NewCode> made) {
+        model.addAttribute("people", new PeopleView(visit).of(made));
+        return "people";
+    }
+
+    /** The code is said this once: nobody can look it up again. */
+    @PostMapping("/people/invite")
+    String invite(Visit visit, Model model, @RequestParam String name, @RequestParam Role role) {
+        return page(visit, model, Optional.of(new Invite(visit.session(), random).person(name, role)));
+    }
+
+    @PostMapping("/people/role")
+    String role(Visit visit, @RequestParam String name, @RequestParam Role role) {
+        new ChangeRole(visit.session()).of(name, role);
+        return "redirect:/people";
+    }
+
+    @PostMapping("/people/remove")
+    String remove(Visit visit, @RequestParam String name) {
+        new Deactivate(visit.session()).person(name);
+        return "redirect:/people";
+    }
+
+    @PostMapping("/people/erase")
+    String erase(Visit visit, @RequestParam String name) {
+        new Erase(visit.session()).person(name);
+        return "redirect:/people";
+    }
+}

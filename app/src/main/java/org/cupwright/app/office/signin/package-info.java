@@ -1,0 +1,2 @@
+/** Coming in. */
+package org.cupwright.app.office.signin;

@@ -1,0 +1,193 @@
+package org.cupwright.app.office.today;
+
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import org.cupwright.app.answers.DayText;
+import org.cupwright.app.answers.FirstText;
+import org.cupwright.app.answers.PlanText;
+import org.cupwright.app.desk.log.HolesCut;
+import org.cupwright.app.desk.log.HolesCut.HoleCut;
+import org.cupwright.app.desk.paper.ShowDay;
+import org.cupwright.app.desk.plan.DayPaper;
+import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.sheets.DaySheet;
+import org.cupwright.app.sheets.Flags;
+import org.cupwright.app.sheets.PlaceWords;
+import org.cupwright.app.sheets.SheetHole;
+import org.cupwright.app.storage.StoredHole;
+import org.cupwright.app.storage.StoredPlan;
+import org.cupwright.app.storage.StoredPlan.State;
+import org.cupwright.app.storage.Versions.Part;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.course.Loop;
+import org.cupwright.course.MapPoint;
+import org.cupwright.holelocation.Verdict;
+import org.cupwright.policy.EnumNames;
+
+/** The day in the words and the order of its page. */
+record DayView(Visit visit) {
+    /**
+     * The page.
+     *
+     * @param title the day
+     * @param speed the green speed that is judged for, and where it comes from
+     * @param first what has to be known first, the gravest first
+     * @param plan the day's plan; empty as long as there is none
+     * @param mayPlan whether whoever looks may make and publish plans
+     */
+    record Day(String title, String speed, List<String> first, Optional<Plan> plan, boolean mayPlan) {}
+
+    /**
+     * A plan.
+     *
+     * @param number which of the day's plans it is
+     * @param state how far it has come, by its key
+     * @param says how far it has come, in words
+     * @param flags how many of which flag to load
+     * @param spread how the holes are spread
+     * @param findings what could not be done
+     * @param parts its holes in round order
+     * @param cut how many holes have been cut
+     * @param all how many there are
+     */
+    record Plan(
+            long number,
+            String state,
+            String says,
+            List<String> flags,
+            Optional<String> spread,
+            List<String> findings,
+            List<Block> parts,
+            int cut,
+            int all) {
+        public boolean draft() {
+            return state.equals("draft");
+        }
+
+        public boolean published() {
+            return state.equals("published");
+        }
+    }
+
+    /** Some holes of the round, with what stands over them. */
+    record Block(Optional<String> title, List<Row> rows) {}
+
+    /**
+     * One hole.
+     *
+     * @param hole its name
+     * @param where the part of the green, in words
+     * @param paces how many on and from which side
+     * @param flag which flag
+     * @param within how far off is still as good
+     * @param plays how hard it plays
+     * @param verdict what the rules say, by its key
+     * @param says what the rules say, in words
+     * @param done what was done there, by its key; empty as long as nothing was
+     * @param doneSays the same in words
+     * @param locked whether somebody wanted it there
+     * @param notices what to know at this hole
+     */
+    record Row(
+            String hole,
+            String where,
+            String paces,
+            String flag,
+            String within,
+            String plays,
+            String verdict,
+            String says,
+            String done,
+            String doneSays,
+            boolean locked,
+            List<String> notices) {}
+
+    Day of(ShowDay.Answer answer) {
+        Texts texts = visit.texts();
+        FirstText first = new FirstText(texts, answer.day());
+        return new Day(
+                texts.day(answer.day().date()),
+                new DayText(texts).whence(answer.day().speed(), answer.day().rain()),
+                answer.first().before().stream().map(first::says).toList(),
+                answer.paper().map(paper -> plan(paper, answer.cut())),
+                visit.may(Right.PLAN));
+    }
+
+    private Plan plan(DayPaper paper, HolesCut cut) {
+        Texts texts = visit.texts();
+        StoredPlan plan = paper.plan();
+        DaySheet sheet = DaySheet.of(paper, texts);
+        PlanText said = new PlanText(texts);
+        List<Block> parts = sheet.blocks().all().stream()
+                .map(loop -> block(loop, sheet, plan, cut))
+                .toList();
+        return new Plan(
+                number(plan),
+                EnumNames.lowerCamel(plan.state()),
+                plan.state() == State.DRAFT ? texts.say("state.draft") : sheet.state(texts),
+                new Flags(texts, sheet.policy()).load(sheet),
+                said.spread(plan),
+                said.findings(plan),
+                parts,
+                paper.soFar().holes().size(),
+                plan.holes().size());
+    }
+
+    private long number(StoredPlan plan) {
+        return visit.session()
+                .read(stores -> stores.versions(plan.courseId(), plan.date()).of(Part.PLAN));
+    }
+
+    private Block block(Loop loop, DaySheet sheet, StoredPlan plan, HolesCut cut) {
+        List<Row> rows = sheet.holes(loop).stream()
+                .map(hole -> row(hole, sheet, plan.find(hole.hole()), cut.find(hole.hole())))
+                .toList();
+        return new Block(sheet.blocks().title(loop), rows);
+    }
+
+    private Row row(SheetHole hole, DaySheet sheet, Optional<StoredHole> planned, Optional<HoleCut> cut) {
+        Texts texts = visit.texts();
+        PlaceWords words = new PlaceWords(texts, sheet.paceMetres());
+        Optional<Verdict> verdict = hole.cut().map(SheetHole.Cut::verdict);
+        String done = cut.map(was -> done(was, planned)).orElse("");
+        return new Row(
+                hole.hole(),
+                words.where(hole),
+                hole.paced().map(place -> words.paces(place.metres())).orElse(""),
+                hole.paced()
+                        .map(place -> new Flags(texts, sheet.policy()).named(place.third()))
+                        .orElse(""),
+                hole.cut()
+                        .flatMap(spot -> spot.directions().leeway().map(room -> words.within(room, spot.verdict())))
+                        .orElse(""),
+                planned.flatMap(one -> one.position().judgement().difficulty().rank())
+                        .map(rank -> texts.say("difficulty." + EnumNames.lowerCamel(rank)))
+                        .orElse(""),
+                verdict.map(EnumNames::lowerCamel).orElse(""),
+                verdict.map(found -> texts.say("verdict." + EnumNames.lowerCamel(found)))
+                        .orElse(""),
+                done,
+                cut.map(was -> texts.say("today.done." + done, time(was.time()), was.person()))
+                        .orElse(""),
+                planned.filter(StoredHole::locked).isPresent(),
+                hole.notices());
+    }
+
+    /** Cut as planned or elsewhere, left where it was, or moved while it was played to. */
+    private static String done(HoleCut cut, Optional<StoredHole> planned) {
+        if (cut.inPlay()) {
+            return "inPlay";
+        }
+        Optional<MapPoint> wanted =
+                planned.map(hole -> hole.position().judgement().position());
+        return cut.at()
+                .map(at -> Optional.of(at).equals(wanted) ? "cut" : "elsewhere")
+                .orElse("left");
+    }
+
+    private static String time(LocalTime time) {
+        return time.toString();
+    }
+}

@@ -1,0 +1,37 @@
+package org.cupwright.app.office.visit;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.session.Right;
+import org.cupwright.app.session.Session;
+import org.cupwright.app.texts.Texts;
+
+/**
+ * One request for a page.
+ *
+ * @param session who asks, about which course
+ * @param texts the words of the page
+ * @param today today on the course
+ * @param date the day that is asked about
+ * @param courses the ids of all courses
+ * @param courseName the name of the course asked about; empty as long as there is none
+ * @param version of the program
+ */
+public record Visit(
+        Session session,
+        Texts texts,
+        LocalDate today,
+        LocalDate date,
+        List<String> courses,
+        String courseName,
+        String version) {
+    /** The day, with nothing said of its speed and weather. */
+    public DayQuestion question() {
+        return DayQuestion.of(date);
+    }
+
+    public boolean may(Right right) {
+        return session.person().role().may(right);
+    }
+}

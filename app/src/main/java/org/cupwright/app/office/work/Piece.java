@@ -1,0 +1,118 @@
+package org.cupwright.app.office.work;
+
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+import org.cupwright.app.answers.Lines;
+import org.cupwright.app.desk.Progress;
+import org.cupwright.app.desk.Progress.Step;
+import org.cupwright.app.session.Person;
+import org.cupwright.app.session.Role;
+import org.cupwright.message.Problem;
+
+/** A piece of long work: whose, how far it has come, and what became of it. Safe to be looked at while it goes on. */
+public final class Piece {
+    private final UUID id;
+    private final Person whose;
+    private final String title;
+    private final Way way;
+    private final Progress progress;
+    private volatile Optional<Step> step = Optional.empty();
+    private volatile boolean stopping;
+    private volatile Optional<Outcome> outcome = Optional.empty();
+
+    Piece(UUID id, Person whose, String title, Way way) {
+        this.id = id;
+        this.whose = whose;
+        this.title = title;
+        this.way = way;
+        this.progress = new Progress(now -> step = Optional.of(now));
+    }
+
+    /**
+     * Where it leads.
+     *
+     * @param done the address of the page to go to once it is done, without {@code work}, which says by which piece
+     * @param back the address of the page from which it was begun
+     */
+    public record Way(String done, String back) {}
+
+    /**
+     * What became of it; one of the first three is there.
+     *
+     * @param answer what it came to, in words
+     * @param problem why it could not be done, or that it was stopped
+     * @param reference a failure of the program's own, under this name in its log
+     * @param at when
+     */
+    public record Outcome(Optional<Lines> answer, Optional<Problem> problem, Optional<String> reference, Instant at) {
+        static Outcome of(Lines answer, Instant at) {
+            return new Outcome(Optional.of(answer), Optional.empty(), Optional.empty(), at);
+        }
+
+        static Outcome of(Problem problem, Instant at) {
+            return new Outcome(Optional.empty(), Optional.of(problem), Optional.empty(), at);
+        }
+
+        static Outcome defect(String reference, Instant at) {
+            return new Outcome(Optional.empty(), Optional.empty(), Optional.of(reference), at);
+        }
+    }
+
+    public UUID id() {
+        return id;
+    }
+
+    /** As it is called on pages. */
+    public String title() {
+        return title;
+    }
+
+    public String back() {
+        return way.back();
+    }
+
+    /** The page to go to once it is done. */
+    public String next() {
+        return way.done() + (way.done().contains("?") ? "&" : "?") + "work=" + id;
+    }
+
+    /** How far it has come; empty as long as it has not begun, or told nothing. */
+    public Optional<Step> step() {
+        return step;
+    }
+
+    /** What became of it; empty as long as it goes on. */
+    public Optional<Outcome> outcome() {
+        return outcome;
+    }
+
+    /** What it came to, in words; empty as long as it goes on, and where it came to nothing. */
+    public Optional<Lines> answer() {
+        return outcome.flatMap(Outcome::answer);
+    }
+
+    /** Whether it was to stop. */
+    public boolean stopping() {
+        return stopping;
+    }
+
+    /** Only whoever began it may see it, and who answers for the greens. */
+    boolean isFor(Person person) {
+        boolean begun = whose.id().isPresent() && whose.id().equals(person.id());
+        return begun || person.role() == Role.SUPERINTENDENT;
+    }
+
+    void stop() {
+        stopping = true;
+        progress.stop();
+    }
+
+    Progress progress() {
+        return progress;
+    }
+
+    void end(Outcome became) {
+        outcome = Optional.of(became);
+    }
+}

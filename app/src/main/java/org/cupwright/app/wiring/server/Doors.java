@@ -1,0 +1,96 @@
+package org.cupwright.app.wiring.server;
+
+import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.util.Set;
+import org.cupwright.app.cli.command.Serving.Request;
+import org.cupwright.app.office.access.Route;
+import org.cupwright.app.office.access.Routes;
+import org.cupwright.app.office.visit.OfficeHouse;
+import org.cupwright.app.people.Passwords;
+import org.cupwright.app.people.SlowDown;
+import org.cupwright.app.session.Role;
+import org.cupwright.app.wiring.server.Accounts.HasToWait;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.http.HttpMethod;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configuration.EnableWebSecurity;
+import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
+import org.springframework.security.core.AuthenticationException;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
+import org.springframework.security.web.util.matcher.RequestMatcher;
+
+/** Who guards the doors: whatever is not allowed by the table of addresses is refused. */
+@Configuration(proxyBeanMethods = false)
+@EnableWebSecurity
+class Doors {
+    /** Nothing from anywhere but here; pictures and styles within pages are no exception. */
+    private static final String CONTENT = String.join(
+            "; ",
+            "default-src 'none'",
+            "script-src 'self'",
+            "style-src 'self'",
+            "img-src 'self' data:",
+            "font-src 'self'",
+            "connect-src 'self'",
+            "manifest-src 'self'",
+            "form-action 'self'",
+            "frame-ancestors 'none'",
+            "base-uri 'none'");
+
+    @Bean
+    Accounts accounts(OfficeHouse house, Passwords passwords) {
+        return new Accounts(house, passwords, new SlowDown(house.clock()));
+    }
+
+    @Bean
+    SecurityFilterChain guarded(HttpSecurity http, Request request, Accounts accounts) throws Exception {
+        http.authorizeHttpRequests(Doors::allow)
+                .formLogin(form -> form.loginPage("/sign-in")
+                        .usernameParameter("name")
+                        .failureHandler(Doors::refused)
+                        .defaultSuccessUrl("/"))
+                .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in"))
+                .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT))
+                        .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
+                        .permissionsPolicyHeader(
+                                permissions -> permissions.policy("camera=(), microphone=(), payment=(), usb=()")));
+        http.addFilterBefore(new HostsKnown(request), AnonymousAuthenticationFilter.class);
+        http.authenticationProvider(accounts);
+        http.addFilterBefore(
+                request.demo() ? new OpenDemo() : new StillIn(accounts), AnonymousAuthenticationFilter.class);
+        return http.build();
+    }
+
+    /** Where somebody has to wait before trying again, the page says how long. */
+    private static void refused(HttpServletRequest request, HttpServletResponse response, AuthenticationException why)
+            throws IOException {
+        String how = why instanceof HasToWait wait ? "wait=" + (wait.left().toSeconds() + 1) : "refused";
+        response.sendRedirect(request.getContextPath() + "/sign-in?" + how);
+    }
+
+    private static void allow(
+            AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests) {
+        for (Route route : Routes.ALL) {
+            RequestMatcher matcher = PathPatternRequestMatcher.withDefaults()
+                    .matcher(HttpMethod.valueOf(route.method()), route.pattern());
+            if (route.open()) {
+                requests.requestMatchers(matcher).permitAll();
+            } else {
+                requests.requestMatchers(matcher).hasAnyRole(names(route.roles()));
+            }
+        }
+        requests.dispatcherTypeMatchers(DispatcherType.ERROR).permitAll(); // what is said of a refusal
+        requests.anyRequest().denyAll();
+    }
+
+    private static String[] names(Set<Role> roles) {
+        return roles.stream().map(Role::name).toArray(String[]::new);
+    }
+}

@@ -1,0 +1,156 @@
+package org.cupwright.app.wiring.server;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.Consumer;
+import org.cupwright.app.cli.command.Serving;
+import org.cupwright.app.cli.command.Version;
+import org.cupwright.app.office.OfficeConfiguration;
+import org.cupwright.app.office.visit.OfficeHouse;
+import org.cupwright.app.people.FirstSuperintendent;
+import org.cupwright.app.people.NewCode;
+import org.cupwright.app.people.Passwords;
+import org.cupwright.app.storage.Memory;
+import org.cupwright.app.store.RecentResults;
+import org.cupwright.app.store.sqlite.SqliteFolder;
+import org.springframework.boot.Banner;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.WebApplicationType;
+import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
+import org.springframework.boot.security.autoconfigure.UserDetailsServiceAutoConfiguration;
+import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
+import org.springframework.context.ApplicationContextInitializer;
+import org.springframework.context.ApplicationListener;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
+import org.springframework.context.event.ContextClosedEvent;
+import org.springframework.context.support.GenericApplicationContext;
+
+/** Serves the pages until the program is told to end. */
+public record OfficeServer(Clock clock, SecureRandom random) implements Serving {
+    public OfficeServer(Clock clock) {
+        this(clock, new SecureRandom());
+    }
+
+    /** Greens judged and measured, of two courses on two days: some 200 MB at most. Our choice. */
+    private static final int REMEMBERED = 96;
+
+    /** As large as the largest map that is read; larger surveys come in by the import command. Our choice. */
+    private static final String LARGEST_FILE = "256MB";
+
+    @Configuration(proxyBeanMethods = false)
+    @EnableAutoConfiguration(exclude = UserDetailsServiceAutoConfiguration.class)
+    @Import({OfficeConfiguration.class, Doors.class})
+    static class Pages {}
+
+    @Override
+    public void serve(Request request, Consumer<Opened> opened, PrintStream err) {
+        Optional<String> code = code(request); // first of all: whatever keeps the folder from being used is told
+        CountDownLatch closed = new CountDownLatch(1);
+        ServletWebServerApplicationContext context = start(request, closed);
+        opened.accept(new Opened(address(request, context.getWebServer().getPort()), code));
+        try {
+            closed.await();
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+            context.close();
+        }
+    }
+
+    private static String address(Request request, int port) {
+        String scheme = request.tls().isPresent() ? "https" : "http";
+        String host = Serving.isLoopback(request.bind()) ? "localhost" : request.bind();
+        return scheme + "://" + host + ":" + port + "/";
+    }
+
+    private ServletWebServerApplicationContext start(Request request, CountDownLatch closed) {
+        SpringApplication application = new SpringApplication(Pages.class);
+        application.setBannerMode(Banner.Mode.OFF);
+        application.setWebApplicationType(WebApplicationType.SERVLET);
+        application.setLogStartupInfo(false);
+        application.setDefaultProperties(properties(request));
+        application.addInitializers((ApplicationContextInitializer<GenericApplicationContext>) context -> {
+            context.registerBean(OfficeHouse.class, () -> house(request));
+            context.registerBean(Request.class, () -> request);
+            context.registerBean(SecureRandom.class, () -> random);
+            context.registerBean(Passwords.class, () -> new Passwords(random));
+        });
+        application.addListeners((ApplicationListener<ContextClosedEvent>) event -> closed.countDown());
+        try {
+            return (ServletWebServerApplicationContext) application.run();
+        } catch (RuntimeException failed) {
+            throw NotOpened.because(failed, request);
+        }
+    }
+
+    /** The invented course needs no code: it is open to whoever sits there. */
+    private Optional<String> code(Request request) {
+        if (request.demo()) {
+            return Optional.empty();
+        }
+        try (SqliteFolder folder = new SqliteFolder(request.data(), clock)) {
+            return new FirstSuperintendent(folder, clock, random).code().map(NewCode::code);
+        }
+    }
+
+    private OfficeHouse house(Request request) {
+        Memory memory = new RecentResults(REMEMBERED);
+        return new OfficeHouse(
+                () -> new SqliteFolder(request.data(), clock, memory), clock, Version.text(), request.demo());
+    }
+
+    /** Beside the data, or where there is room for what is passing if nothing may be written there. */
+    private static Path log(Path data) {
+        Path beside = data.resolve("log");
+        try {
+            Files.createDirectories(beside);
+        } catch (IOException refused) {
+            return temporary();
+        }
+        return Files.isWritable(beside) ? beside.resolve("office.log") : temporary();
+    }
+
+    private static Path temporary() {
+        return Path.of(System.getProperty("java.io.tmpdir"), "cupwright-office.log");
+    }
+
+    private static Map<String, Object> properties(Request request) {
+        Map<String, Object> properties = new HashMap<>();
+        properties.put("server.address", request.bind());
+        properties.put("server.port", request.port());
+        properties.put("server.forward-headers-strategy", request.behindProxy() ? "framework" : "none");
+        properties.put("server.servlet.session.cookie.name", "cupwright");
+        properties.put("server.servlet.session.cookie.http-only", true);
+        properties.put("server.servlet.session.cookie.same-site", "lax");
+        properties.put("server.servlet.session.cookie.secure", request.tls().isPresent() || request.behindProxy());
+        properties.put("server.servlet.session.tracking-modes", "cookie");
+        properties.put("server.servlet.session.timeout", "12h");
+        properties.put("server.error.whitelabel.enabled", false);
+        properties.put("server.shutdown", "graceful");
+        properties.put("spring.lifecycle.timeout-per-shutdown-phase", "10s");
+        properties.put("spring.main.lazy-initialization", false);
+        properties.put("spring.thymeleaf.prefix", "classpath:/org/cupwright/app/office/pages/");
+        properties.put("spring.thymeleaf.check-template-location", false);
+        properties.put("spring.web.resources.add-mappings", true);
+        properties.put("spring.web.resources.static-locations", "classpath:/org/cupwright/app/office/none/");
+        properties.put("spring.jmx.enabled", false);
+        properties.put("spring.servlet.multipart.max-file-size", LARGEST_FILE);
+        properties.put("spring.servlet.multipart.max-request-size", LARGEST_FILE);
+        properties.put("logging.file.name", log(request.data()).toString());
+        properties.put("logging.config", "classpath:org/cupwright/app/wiring/server/log.xml");
+        request.tls().ifPresent(tls -> {
+            properties.put("server.ssl.bundle", "office");
+            properties.put("spring.ssl.bundle.pem.office.keystore.certificate", "file:" + tls.certificate());
+            properties.put("spring.ssl.bundle.pem.office.keystore.private-key", "file:" + tls.key());
+        });
+        return properties;
+    }
+}

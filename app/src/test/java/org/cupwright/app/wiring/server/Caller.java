@@ -1,0 +1,96 @@
+package org.cupwright.app.wiring.server;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpClient.Redirect;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Somebody who asks for pages, with cookies of his own. */
+final class Caller {
+    private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
+
+    private final OpenOffice office;
+    private final HttpClient client = HttpClient.newBuilder()
+            .cookieHandler(new CookieManager())
+            .followRedirects(Redirect.NEVER)
+            .build();
+
+    Caller(OpenOffice office) {
+        this.office = office;
+    }
+
+    HttpResponse<String> get(String path) {
+        return send(request(path).GET().build());
+    }
+
+    /** Sends a form as the page at an address would, with the token that stands there. */
+    HttpResponse<String> post(String from, String path, Map<String, String> fields) {
+        Map<String, String> all = new TreeMap<>(fields);
+        Matcher token = TOKEN.matcher(get(from).body());
+        if (token.find()) {
+            all.put("_csrf", token.group(1));
+        }
+        return postAsItIs(path, all);
+    }
+
+    HttpResponse<String> postAsItIs(String path, Map<String, String> fields) {
+        String form = fields.entrySet().stream()
+                .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
+                .collect(Collectors.joining("&"));
+        return send(request(path)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(BodyPublishers.ofString(form))
+                .build());
+    }
+
+    /** Signs in; answers where the page leads. */
+    String signIn(String name, String password) {
+        return leadsTo(post("/sign-in", "/sign-in", Map.of("name", name, "password", password)));
+    }
+
+    /** Takes a code; answers where the page leads, or what it says. */
+    String join(String code, String name, String password) {
+        HttpResponse<String> said = post("/join", "/join", Map.of("code", code, "name", name, "password", password));
+        return said.statusCode() == 200 ? said.body() : leadsTo(said);
+    }
+
+    /** Without the address of the pages themselves. */
+    static String leadsTo(HttpResponse<String> answer) {
+        return answer.headers()
+                .firstValue("Location")
+                .map(to -> to.replaceFirst("^http://[^/]+", ""))
+                .orElse("");
+    }
+
+    private HttpRequest.Builder request(String path) {
+        return HttpRequest.newBuilder(URI.create(office.at(path)));
+    }
+
+    HttpResponse<String> send(HttpRequest request) {
+        try {
+            return client.send(request, BodyHandlers.ofString());
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(interrupted);
+        }
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}

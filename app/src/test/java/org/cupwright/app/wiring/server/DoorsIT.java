@@ -1,0 +1,201 @@
+package org.cupwright.app.wiring.server;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.URI;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.cupwright.app.cli.DemoFolder;
+import org.cupwright.app.office.access.Route;
+import org.cupwright.app.office.access.Routes;
+import org.cupwright.app.session.Role;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Who comes in, and who may ask for what: every address with every role, by asking. What a page answers to somebody who
+ * may ask is its own business; here it is anything but a refusal.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class DoorsIT {
+    private static final String PASSWORD = "three plain oars";
+    private static final Pattern CODE = Pattern.compile("class=\"code\">([^<]+)<");
+    private static final int REFUSED = 403;
+
+    private Path data;
+    private OpenOffice office;
+    private final Map<Role, Caller> callers = new EnumMap<>(Role.class);
+
+    @BeforeAll
+    void everybodyComesIn(@TempDir Path folder) throws Exception {
+        data = folder.resolve("data");
+        DemoFolder.copyTo(data);
+        office = new OpenOffice(data, Clock.systemUTC(), false);
+        Caller first = new Caller(office);
+        assertThat(first.join(office.code(), "Superintendent One", PASSWORD)).isEqualTo("/sign-in?joined");
+        assertThat(first.signIn("Superintendent One", PASSWORD)).isEqualTo("/");
+        callers.put(Role.SUPERINTENDENT, first);
+        for (Role role : List.of(Role.OFFICIAL, Role.CHANGER, Role.READER)) {
+            callers.put(role, invited(role.name() + " One", role));
+        }
+    }
+
+    private Caller invited(String name, Role role) {
+        Caller caller = new Caller(office);
+        assertThat(caller.join(code(name, role), name, PASSWORD)).isEqualTo("/sign-in?joined");
+        assertThat(caller.signIn(name, PASSWORD)).isEqualTo("/");
+        return caller;
+    }
+
+    private String code(String name, Role role) {
+        String page = callers.get(Role.SUPERINTENDENT)
+                .post("/people", "/people/invite", Map.of("name", name, "role", role.name()))
+                .body();
+        Matcher code = CODE.matcher(page);
+        assertThat(code.find()).as("a code on the page").isTrue();
+        return code.group(1);
+    }
+
+    @AfterAll
+    void close() throws InterruptedException {
+        office.close();
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyAddressWithEveryRole() {
+        return Routes.ALL.stream()
+                .filter(route -> !route.pattern().equals("/sign-out"))
+                .flatMap(route -> Stream.of(Role.values())
+                        .map(role -> DynamicTest.dynamicTest(
+                                route.method() + " " + route.pattern() + " " + role, () -> asked(route, role))));
+    }
+
+    private void asked(Route route, Role role) {
+        String path = route.pattern().replace("**", "nothing").replaceAll("\\{[^}]*}", "7");
+        Caller caller = callers.get(role);
+        HttpResponse<String> answer =
+                route.method().equals("GET") ? caller.get(path) : caller.post("/", path, Map.of());
+        boolean may = route.open() || route.roles().contains(role);
+        assertThat(answer.statusCode() == REFUSED).as("%s", answer.statusCode()).isEqualTo(!may);
+    }
+
+    /** Whoever is not signed in is led to where one signs in, or refused; no page says anything of the course. */
+    @TestFactory
+    Stream<DynamicTest> everyAddressWithoutSigningIn() {
+        return Routes.ALL.stream()
+                .filter(route -> !route.open())
+                .map(route -> DynamicTest.dynamicTest(route.method() + " " + route.pattern(), () -> {
+                    String path = route.pattern().replaceAll("\\{[^}]*}", "7");
+                    Caller stranger = new Caller(office);
+                    HttpResponse<String> answer = route.method().equals("GET")
+                            ? stranger.get(path)
+                            : stranger.post("/sign-in", path, Map.of());
+                    assertThat(answer.body()).doesNotContain("Wrenfold");
+                    assertThat(answer.statusCode() == REFUSED
+                                    || Caller.leadsTo(answer).equals("/sign-in"))
+                            .as("%s %s", answer.statusCode(), Caller.leadsTo(answer))
+                            .isTrue();
+                }));
+    }
+
+    /** A form that no page of ours made changes nothing. */
+    @Test
+    void aFormFromElsewhereIsRefused() {
+        HttpResponse<String> answer =
+                callers.get(Role.SUPERINTENDENT).postAsItIs("/plan?date=2026-06-20", Map.of("_csrf", "guessed"));
+        assertThat(answer.statusCode()).isEqualTo(REFUSED);
+    }
+
+    @Test
+    void whatIsNotInTheTableIsRefused() {
+        assertThat(callers.get(Role.SUPERINTENDENT).get("/actuator").statusCode())
+                .isEqualTo(REFUSED);
+        assertThat(callers.get(Role.SUPERINTENDENT).get("/assets/../today.html").statusCode())
+                .isIn(400, 403, 404);
+    }
+
+    /** Whoever may come in no more is out with the next request; a wrong password says nothing of what is wrong. */
+    @Test
+    void whoeverIsRemovedIsOutAtOnce() {
+        Caller helper = invited("Helper for a day", Role.CHANGER);
+        assertThat(helper.get("/").statusCode()).isEqualTo(200);
+        callers.get(Role.SUPERINTENDENT).post("/people", "/people/remove", Map.of("name", "Helper for a day"));
+        assertThat(Caller.leadsTo(helper.get("/"))).isEqualTo("/sign-in?ended");
+        assertThat(helper.signIn("Helper for a day", PASSWORD)).isEqualTo("/sign-in?refused");
+        assertThat(new Caller(office).signIn("Nobody at all", PASSWORD)).isEqualTo("/sign-in?refused");
+    }
+
+    @Test
+    void whoeverTriesTooOftenWaits() {
+        Caller guesser = new Caller(office);
+        String last = "";
+        for (int i = 0; i < 7; i++) {
+            last = guesser.signIn("Reader Two", "wrong password " + i);
+        }
+        assertThat(last).startsWith("/sign-in?wait=");
+        assertThat(guesser.get(last).body()).contains("tried too often");
+    }
+
+    @Test
+    void aCodeCountsOnce() {
+        String code = code("Twice", Role.READER);
+        assertThat(new Caller(office).join(code, "Twice", "short")).contains("too short");
+        assertThat(new Caller(office).join(code, "Twice", PASSWORD)).isEqualTo("/sign-in?joined");
+        assertThat(new Caller(office).join(code, "Twice", PASSWORD)).contains("does not count");
+    }
+
+    /** A page elsewhere whose name is made to lead here gets nothing. */
+    @Test
+    void anotherNameForThisMachineIsRefused() throws Exception {
+        int port = URI.create(office.at("/")).getPort();
+        try (var socket = new java.net.Socket("127.0.0.1", port)) {
+            socket.getOutputStream()
+                    .write("GET /sign-in HTTP/1.1\r\nHost: elsewhere.example\r\nConnection: close\r\n\r\n"
+                            .getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+            String answer = new String(socket.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+            assertThat(answer).startsWith("HTTP/1.1 400").doesNotContain("password");
+        }
+    }
+
+    /** Neither names nor passwords nor codes stand in the log. */
+    @Test
+    void theLogKnowsNobody() throws Exception {
+        new Caller(office).signIn("Somebody Unheard", "a password unheard of");
+        callers.get(Role.SUPERINTENDENT).get("/paper/nothing");
+        Path log = data.resolve("log").resolve("office.log");
+        Optional<String> said = Files.exists(log) ? Optional.of(Files.readString(log)) : Optional.empty();
+        assertThat(said.orElse(""))
+                .doesNotContain("Superintendent One")
+                .doesNotContain("Somebody Unheard")
+                .doesNotContain(PASSWORD)
+                .doesNotContain("a password unheard of")
+                .doesNotContain("generated security password");
+    }
+
+    @Test
+    void everyAnswerSaysWhatABrowserMayDo() {
+        HttpRequest request =
+                HttpRequest.newBuilder(URI.create(office.at("/sign-in"))).build();
+        Map<String, List<String>> headers =
+                new Caller(office).send(request).headers().map();
+        assertThat(headers.get("content-security-policy").get(0))
+                .contains("default-src 'none'", "frame-ancestors 'none'")
+                .doesNotContain("unsafe");
+        assertThat(headers).containsKeys("x-content-type-options", "referrer-policy", "cache-control");
+    }
+}

@@ -1,0 +1,42 @@
+package org.cupwright.app.wiring.server;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import org.cupwright.app.cli.command.Serving.Opened;
+import org.cupwright.app.cli.command.Serving.Request;
+
+/** The pages of a data folder, open in the test's own process. */
+final class OpenOffice implements AutoCloseable {
+    private static final int OPENS_WITHIN_SECONDS = 120;
+
+    private final Thread serving;
+    private final Opened opened;
+
+    OpenOffice(Path data, Clock clock, boolean demo) throws InterruptedException {
+        BlockingQueue<Opened> told = new LinkedBlockingQueue<>();
+        Request request = new Request(data, "127.0.0.1", 0, demo, false, Optional.empty());
+        serving = new Thread(() -> new OfficeServer(clock).serve(request, told::add, System.err), "office");
+        serving.start();
+        opened = Optional.ofNullable(told.poll(OPENS_WITHIN_SECONDS, TimeUnit.SECONDS))
+                .orElseThrow(() -> new IllegalStateException("the pages were not opened"));
+    }
+
+    /** An address of the pages. */
+    String at(String path) {
+        return opened.address().replaceFirst("/$", "") + path;
+    }
+
+    String code() {
+        return opened.code().orElseThrow();
+    }
+
+    @Override
+    public void close() throws InterruptedException {
+        serving.interrupt();
+        serving.join();
+    }
+}

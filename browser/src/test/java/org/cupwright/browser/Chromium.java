@@ -1,0 +1,72 @@
+package org.cupwright.browser;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType.LaunchOptions;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Debian's own browser; nothing is fetched for it. A missing browser fails the tests, and says what to install. */
+final class Chromium implements AutoCloseable {
+    private static final List<Path> PLACES = List.of(
+            Path.of("/usr/bin/chromium"), Path.of("/usr/bin/chromium-browser"), Path.of("/usr/bin/google-chrome"));
+
+    /** A busy machine is no reason to fail. */
+    private static final int PATIENCE_MILLISECONDS = 240_000;
+
+    private final Playwright playwright;
+    private final Browser browser;
+
+    Chromium() {
+        Path program = Stream.concat(
+                        Stream.ofNullable(System.getenv("CHROMIUM")).map(Path::of), PLACES.stream())
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(
+                        "No browser found: install the package chromium, or name one in CHROMIUM"));
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLISECONDS);
+        browser = playwright
+                .chromium()
+                .launch(new LaunchOptions()
+                        .setExecutablePath(program)
+                        .setArgs(List.of(
+                                "--no-sandbox",
+                                "--disable-gpu",
+                                "--disable-quic",
+                                "--no-first-run",
+                                "--disable-background-networking",
+                                "--disable-component-update",
+                                "--disable-sync")));
+    }
+
+    /** Somebody at a laptop. */
+    BrowserContext laptop(ColorScheme light) {
+        return someone(1366, 768, light);
+    }
+
+    /** Somebody with a telephone. */
+    BrowserContext phone(ColorScheme light) {
+        return someone(360, 740, light);
+    }
+
+    private BrowserContext someone(int width, int height, ColorScheme light) {
+        BrowserContext context = browser.newContext(
+                new Browser.NewContextOptions().setViewportSize(width, height).setColorScheme(light));
+        context.setDefaultTimeout(PATIENCE_MILLISECONDS);
+        return context;
+    }
+
+    @Override
+    public void close() {
+        browser.close();
+        playwright.close();
+    }
+}
