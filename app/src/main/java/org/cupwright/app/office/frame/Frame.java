@@ -2,7 +2,6 @@ package org.cupwright.app.office.frame;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.cupwright.app.session.Right;
 import org.cupwright.app.texts.Texts;
 
 /**
@@ -40,9 +39,4 @@ public record Frame(
      * @param here whether one is there
      */
     public record Place(String key, String address, boolean here) {}
-
-    /** A right that stands on a page as it is asked for there. */
-    public static Right right(String name) {
-        return Right.valueOf(name);
-    }
 }

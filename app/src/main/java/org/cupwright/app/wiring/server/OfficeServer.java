@@ -40,7 +40,7 @@ public record OfficeServer(Clock clock, SecureRandom random) implements Serving 
         this(clock, new SecureRandom());
     }
 
-    /** Greens judged and measured, of two courses on two days: some 200 MB at most. Our choice. */
+    /** Results, most of them greens judged: two courses of eighteen on two days, and some. Our choice. */
     private static final int REMEMBERED = 96;
 
     /** As large as the largest map that is read; larger surveys come in by the import command. Our choice. */
