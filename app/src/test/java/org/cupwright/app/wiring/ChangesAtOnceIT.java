@@ -31,8 +31,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Plans of weeks changed by two people at once, and changes that are stopped: by the real program. */
 class ChangesAtOnceIT {
     private static final String COURSE = "made";
-    private static final int GREENS = 6;
-    private static final int DAYS = 14;
+    private static final int GREENS = 4;
+    private static final int DAYS = 7;
     private static final long LONGEST_SECONDS = 300;
 
     /** Days to come by the clock of the machine, as the program itself has it. */
@@ -44,7 +44,7 @@ class ChangesAtOnceIT {
     private Path made;
 
     @BeforeEach
-    void twoWeeks() throws IOException, InterruptedException {
+    void aWeek() throws IOException, InterruptedException {
         made = files.resolve("made");
         kept(made, "import", "--course", COURSE, "--outlines", MadeCourse.outlines(files, GREENS));
         kept(made, "plan", "--days", DAYS, "--date", FIRST);
@@ -114,7 +114,7 @@ class ChangesAtOnceIT {
     /** Ash's spot of hole 1 is spoiled and Oak's of hole 2: none moves a hole of the other's green. */
     @Test
     void ofTwoChangesAtOnceBothAreKept_orOneIsToldWhatTheOtherMoved() throws IOException, InterruptedException {
-        int rounds = Suite.count("two changes at once", 30, 4);
+        int rounds = Suite.count("two changes at once", 30, 3);
         Random random = new Random(Suite.seed());
         Map<String, MapPoint> before = places(made);
         int refused = 0;
@@ -159,7 +159,7 @@ class ChangesAtOnceIT {
      */
     @Test
     void aChangeThatIsStoppedLeavesTheLastPlansWhole() throws IOException, InterruptedException {
-        int rounds = Suite.count("changes stopped", 30, 6);
+        int rounds = Suite.count("changes stopped", 30, 4);
         Map<String, MapPoint> before = places(made);
         Path whole = copy(rounds);
         long began = System.nanoTime();
