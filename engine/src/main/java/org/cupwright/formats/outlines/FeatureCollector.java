@@ -56,7 +56,11 @@ final class FeatureCollector {
         }
     }
 
+    /** Parts that join into nothing are an outline of no points. */
     private static Geometry bounded(Geometry shape, Message where) {
+        if (shape.isEmpty()) {
+            throw Finding.of(FindingKind.RING_TOO_SHORT, where, 0).failure();
+        }
         if (shape.getNumPoints() > FileBounds.MOST_CORNERS) {
             throw Finding.of(FindingKind.TOO_MANY_CORNERS, where, shape.getNumPoints())
                     .trying(FileBounds.MOST_CORNERS)

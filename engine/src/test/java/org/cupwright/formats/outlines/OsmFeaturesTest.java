@@ -98,6 +98,21 @@ class OsmFeaturesTest {
                 .contains(FindingKind.FEATURE_LEFT_OUT);
     }
 
+    /** Its members' kinds are not told, so no way of the map is its edge. */
+    @Test
+    void tellsAGreenOfNoPartsAndLeavesOutABunkerOfNone() {
+        String green = """
+                <relation id="31"><member ref="11" role="outer"/>
+                <tag k="type" v="multipolygon"/><tag k="golf" v="green"/></relation>
+                """;
+        Finding finding = InventedMap.troubleOf(() -> read(NODES + green));
+        assertThat(finding.kind()).isEqualTo(FindingKind.RING_TOO_SHORT);
+        assertThat(finding.where()).isEqualTo(Where.feature(1, "golf=green @id=relation/31"));
+        assertThat(read(NODES + GREEN + green.replace("green", "bunker")).findings())
+                .extracting(Finding::kind)
+                .contains(FindingKind.FEATURE_LEFT_OUT);
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {"", "<osm><node id='1' lon='1' lat='2'/>", "<html></html>", "{\"type\":\"FeatureCollection\"}"})
