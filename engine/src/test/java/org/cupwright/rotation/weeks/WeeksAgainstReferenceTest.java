@@ -79,7 +79,10 @@ class WeeksAgainstReferenceTest {
         return plan;
     }
 
-    /** Of all plans of few spots over few days, one by one, the search finds the best mostly, and never a poor one. */
+    /**
+     * Of all plans of few spots over few days, one by one, the search by as much work as pays finds nearly always the
+     * best, and never a poor one.
+     */
     @Test
     void whereEveryPlanCanBeLookedAtOneOfTheBestIsFound() {
         Random random = new Random(Suite.seed());
@@ -90,12 +93,12 @@ class WeeksAgainstReferenceTest {
             WeeksModel model = new WeeksModel(request, Policy.defaults());
             double best = best(request, model, new Choices(model), 0);
             double points = new WeeksPlanner(Policy.defaults())
-                    .plan(request, 100_000, SearchWatch.patient())
+                    .plan(request, SearchWatch.patient())
                     .points();
-            assertThat(points).as("case %s", i).isBetween(best - 0.05, 1.1 * best + 0.05);
+            assertThat(points).as("case %s", i).isBetween(best - 0.05, 1.02 * best + 0.05);
             found += points <= best + 0.05 ? 1 : 0;
         }
-        assertThat(found).as("best plans found of %s", count).isGreaterThanOrEqualTo(count * 9 / 10);
+        assertThat(found).as("best plans found of %s", count).isGreaterThanOrEqualTo(count * 98 / 100);
     }
 
     private static double best(WeeksRequest request, WeeksModel model, Choices choices, int from) {
