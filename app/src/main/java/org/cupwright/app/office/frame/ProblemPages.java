@@ -89,6 +89,10 @@ public final class ProblemPages {
             Told told = new Told(texts.say("page.wrong"), "", "", texts.say("page.wrong.try"));
             return page(request, told, status);
         }
+        if (failure.getCause() instanceof OutOfMemoryError) {
+            Problem problem = Problem.of(Message.of("problem.memory"), Message.of("try.memory"));
+            return page(request, Told.of(problem, texts), HttpStatus.SERVICE_UNAVAILABLE);
+        }
         String reference = UUID.randomUUID().toString().substring(0, 8);
         LOG.log(System.Logger.Level.ERROR, "reference " + reference, failure);
         return page(request, Told.defect(reference, texts), HttpStatus.INTERNAL_SERVER_ERROR);

@@ -115,6 +115,10 @@ public final class Works implements AutoCloseable {
             return Outcome.of(work.in(session, piece.progress()), house.clock().instant());
         } catch (Problem problem) {
             return Outcome.of(problem, house.clock().instant());
+        } catch (OutOfMemoryError full) {
+            return Outcome.of(
+                    Problem.of(Message.of("problem.memory"), Message.of("try.memory")),
+                    house.clock().instant());
         } catch (RuntimeException | Error failure) {
             String reference = piece.id().toString().substring(0, 8);
             LOG.log(System.Logger.Level.ERROR, "reference " + reference, failure);

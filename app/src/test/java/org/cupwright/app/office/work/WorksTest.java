@@ -137,6 +137,15 @@ class WorksTest {
     }
 
     @Test
+    void tooLittleMemoryIsNoDefect() throws InterruptedException {
+        Piece piece = ended(begin((session, progress) -> {
+            throw new OutOfMemoryError("invented");
+        }));
+        assertThat(piece.outcome().orElseThrow().reference()).isEmpty();
+        assertThat(page(piece).told().orElseThrow().what()).contains("too little memory");
+    }
+
+    @Test
     void worksInAFolderOfItsOwnForWhoeverBeganIt() throws InterruptedException {
         List<Session> sessions = new ArrayList<>();
         ended(begin((session, progress) -> {
