@@ -39,7 +39,10 @@ public record GroundKnown(String course, Map<Part, Long> parts) {
 
     private record Measured(GroundKnown known, List<String> holes) {}
 
-    private record Judged(GroundKnown known, String hole, double feet, boolean rain, GroundOnDay ground) {}
+    private record Judged(AtSpeed first, GroundOnDay ground) {}
+
+    /** What of a judging stays the same whatever lies on the green: most of the work, and of the memory. */
+    private record AtSpeed(GroundKnown known, String hole, double feet, boolean rain) {}
 
     /** What was measured on some greens. */
     List<MeasuredGreen> greens(Stores stores, List<Hole> holes) {
@@ -47,13 +50,16 @@ public record GroundKnown(String course, Map<Part, Long> parts) {
         return stores.cache().remembered(key, () -> MeasuredGreen.of(stores, course, holes));
     }
 
+    /**
+     * The judging of one green on a day.
+     *
+     * @param work judges it as if nothing of it were known
+     */
     Judging judged(ResultCache cache, Open green, CourseDay day, Supplier<Judging> work) {
-        Judged key = new Judged(
-                this,
-                green.green().hole().id(),
-                day.fastest().feet(),
-                day.rain().expected(),
-                green.ground());
-        return cache.remembered(key, work);
+        String hole = green.green().hole().id();
+        AtSpeed first = new AtSpeed(this, hole, day.fastest().feet(), day.rain().expected());
+        return cache.remembered(
+                new Judged(first, green.ground()),
+                () -> cache.remembered(first, work).on(green.ground()));
     }
 }

@@ -35,13 +35,13 @@ public final class Judging {
 
     private final GreenJudge judge;
     private final Optional<GreenFrame> frame;
-    private final GroundOnDay ground;
+    private final DayConditions conditions;
     private final Policy policy;
 
-    private Judging(GreenJudge judge, Optional<GreenFrame> frame, GroundOnDay ground, Policy policy) {
+    private Judging(GreenJudge judge, Optional<GreenFrame> frame, DayConditions conditions, Policy policy) {
         this.judge = judge;
         this.frame = frame;
-        this.ground = ground;
+        this.conditions = conditions;
         this.policy = policy;
     }
 
@@ -49,7 +49,17 @@ public final class Judging {
     static Judging of(GreenMeasurement measured, CourseDay day, GroundOnDay ground) {
         DayConditions conditions = new DayConditions(day.fastest(), day.rain().expected(), false, ground);
         Optional<GreenFrame> frame = frame(measured.green().hole(), day.policy());
-        return new Judging(new GreenJudge(measured, conditions, day.policy()), frame, ground, day.policy());
+        return new Judging(new GreenJudge(measured, conditions, day.policy()), frame, conditions, day.policy());
+    }
+
+    /** The same green with something else lying on it: what was measured, and worked out of it, serves both. */
+    Judging on(GroundOnDay ground) {
+        if (ground.equals(conditions.ground())) {
+            return this;
+        }
+        DayConditions other =
+                new DayConditions(conditions.fastest(), conditions.rainExpected(), conditions.event(), ground);
+        return new Judging(judge.onDay(other), frame, other, policy);
     }
 
     static Optional<GreenFrame> frame(Hole hole, Policy policy) {
@@ -99,7 +109,7 @@ public final class Judging {
     /** What a plan of weeks may have besides, on days on which all that is used up: where a rule is set aside. */
     public List<Candidate> easedForWeeks() {
         double square = EASED_SQUARES * policy.get(RotationPolicy.CANDIDATE_SQUARE_METRES);
-        return EasedCandidates.of(spots(judge.eased()), ground, square);
+        return EasedCandidates.of(spots(judge.eased()), conditions.ground(), square);
     }
 
     private List<JudgedSpot> spots(List<Judgement> judgements) {
@@ -109,7 +119,7 @@ public final class Judging {
     }
 
     private List<Candidate> candidates(double squareMetres) {
-        GreenSpots all = new GreenSpots(spots(green().candidates()), ground);
+        GreenSpots all = new GreenSpots(spots(green().candidates()), conditions.ground());
         return all.thinned(squareMetres).stream().map(this::withRoom).toList();
     }
 
@@ -117,7 +127,7 @@ public final class Judging {
     public Candidate candidate(MapPoint point) {
         JudgedPosition position = at(point);
         JudgedSpot spot = new JudgedSpot(position.judgement(), position.place());
-        Candidate candidate = new GreenSpots(List.of(spot), ground).candidate(spot);
+        Candidate candidate = new GreenSpots(List.of(spot), conditions.ground()).candidate(spot);
         double room = position.goodWithinMetres().orElse(0);
         return new Candidate(candidate.judgement(), candidate.place(), room, candidate.onSavedGround());
     }

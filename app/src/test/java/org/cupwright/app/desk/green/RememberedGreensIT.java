@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -21,8 +22,10 @@ import org.cupwright.app.storage.DaySpeed;
 import org.cupwright.app.storage.DrawnOnCourse;
 import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.GreenSurvey.Origin;
+import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Writes;
+import org.cupwright.app.store.RecentResults;
 import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.course.Course;
 import org.cupwright.course.MapPoint;
@@ -106,6 +109,31 @@ class RememberedGreensIT {
         MapPoint next = plan(10).find("6").orElseThrow().position().judgement().position();
         assertThat(next.distanceMetres(first)).isGreaterThan(4);
         assertThat(kept()).as("nothing was measured anew").hasSize(1);
+    }
+
+    /** Days differ by what lies on the green alone: whoever stays works that out, and finds what a newcomer finds. */
+    @Test
+    void onOtherDaysWhoeverStaysFindsWhatANewcomerFinds() {
+        LocalDate first = LocalDate.of(2026, 6, 20);
+        plan(10);
+        SqliteFolder stays = new SqliteFolder(path, CLOCK, new RecentResults(100));
+        AssessGreen staying = new AssessGreen(MadeSession.in(stays, CLOCK));
+        AssessGreen newcomer = new AssessGreen(MadeSession.in(folder, CLOCK));
+        List<List<JudgedPosition>> found = new ArrayList<>();
+        for (LocalDate day : List.of(first, first.plusDays(1), first, first.plusDays(9))) {
+            for (String hole : List.of("6", "10")) {
+                List<JudgedPosition> best =
+                        staying.of(DayQuestion.of(day), hole, Optional.empty()).best();
+                assertThat(best)
+                        .as(day + " " + hole)
+                        .isEqualTo(newcomer.of(DayQuestion.of(day), hole, Optional.empty())
+                                .best());
+                found.add(best);
+            }
+        }
+        assertThat(found.get(2))
+                .as("the planned hole lies there on the next day")
+                .isNotEqualTo(found.get(0));
     }
 
     @Test
