@@ -14,39 +14,48 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Somebody who asks for pages, with cookies of his own. */
-final class Caller {
+public final class Caller {
     private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
 
-    private final OpenOffice office;
+    private final UnaryOperator<String> addresses;
     private final HttpClient client = HttpClient.newBuilder()
             .cookieHandler(new CookieManager())
             .followRedirects(Redirect.NEVER)
             .build();
 
     Caller(OpenOffice office) {
-        this.office = office;
+        this(office::at);
     }
 
-    HttpResponse<String> get(String path) {
+    /** @param addresses the address of a path of the pages */
+    public Caller(UnaryOperator<String> addresses) {
+        this.addresses = addresses;
+    }
+
+    public HttpResponse<String> get(String path) {
         return send(request(path).GET().build());
     }
 
     /** Sends a form as the page at an address would, with the token that stands there. */
-    HttpResponse<String> post(String from, String path, Map<String, String> fields) {
+    public HttpResponse<String> post(String from, String path, Map<String, String> fields) {
         Map<String, String> all = new TreeMap<>(fields);
-        Matcher token = TOKEN.matcher(get(from).body());
-        if (token.find()) {
-            all.put("_csrf", token.group(1));
-        }
+        all.putAll(token(from));
         return postAsItIs(path, all);
     }
 
-    HttpResponse<String> postAsItIs(String path, Map<String, String> fields) {
+    /** The token that stands in the forms of a page, which holds as long as one is signed in; nothing where there is none. */
+    public Map<String, String> token(String from) {
+        Matcher token = TOKEN.matcher(get(from).body());
+        return token.find() ? Map.of("_csrf", token.group(1)) : Map.of();
+    }
+
+    public HttpResponse<String> postAsItIs(String path, Map<String, String> fields) {
         String form = fields.entrySet().stream()
                 .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
                 .collect(Collectors.joining("&"));
@@ -57,18 +66,18 @@ final class Caller {
     }
 
     /** Signs in; answers where the page leads. */
-    String signIn(String name, String password) {
+    public String signIn(String name, String password) {
         return leadsTo(post("/sign-in", "/sign-in", Map.of("name", name, "password", password)));
     }
 
     /** Takes a code; answers where the page leads, or what it says. */
-    String join(String code, String name, String password) {
+    public String join(String code, String name, String password) {
         HttpResponse<String> said = post("/join", "/join", Map.of("code", code, "name", name, "password", password));
         return said.statusCode() == 200 ? said.body() : leadsTo(said);
     }
 
     /** Without the address of the pages themselves. */
-    static String leadsTo(HttpResponse<String> answer) {
+    public static String leadsTo(HttpResponse<String> answer) {
         return answer.headers()
                 .firstValue("Location")
                 .map(to -> to.replaceFirst("^http://[^/]+", ""))
@@ -76,7 +85,7 @@ final class Caller {
     }
 
     private HttpRequest.Builder request(String path) {
-        return HttpRequest.newBuilder(URI.create(office.at(path)));
+        return HttpRequest.newBuilder(URI.create(addresses.apply(path)));
     }
 
     HttpResponse<String> send(HttpRequest request) {

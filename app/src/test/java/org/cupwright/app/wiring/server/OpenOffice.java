@@ -10,13 +10,13 @@ import org.cupwright.app.cli.command.Serving.Opened;
 import org.cupwright.app.cli.command.Serving.Request;
 
 /** The pages of a data folder, open in the test's own process. */
-final class OpenOffice implements AutoCloseable {
+public final class OpenOffice implements AutoCloseable {
     private static final int OPENS_WITHIN_SECONDS = 120;
 
     private final Thread serving;
     private final Opened opened;
 
-    OpenOffice(Path data, Clock clock, boolean demo) throws InterruptedException {
+    public OpenOffice(Path data, Clock clock, boolean demo) throws InterruptedException {
         BlockingQueue<Opened> told = new LinkedBlockingQueue<>();
         Request request = new Request(data, "127.0.0.1", 0, demo, false, Optional.empty());
         serving = new Thread(() -> new OfficeServer(clock).serve(request, told::add, System.err), "office");
@@ -26,11 +26,11 @@ final class OpenOffice implements AutoCloseable {
     }
 
     /** An address of the pages. */
-    String at(String path) {
+    public String at(String path) {
         return opened.address().replaceFirst("/$", "") + path;
     }
 
-    String code() {
+    public String code() {
         return opened.code().orElseThrow();
     }
 
