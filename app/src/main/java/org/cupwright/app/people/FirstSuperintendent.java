@@ -19,8 +19,11 @@ import org.cupwright.message.Message.Translated;
  * @param random makes the code
  */
 public record FirstSuperintendent(DataFolder folder, Clock clock, SecureRandom random) {
-    /** A code for one, in place of any that was made before; empty where there is an active superintendent. */
+    /** A code for one, in place of any that was made before; empty, and nothing written, where there is an active one. */
     public Optional<NewCode> code() {
+        if (folder.read(stores -> Superintendents.active(stores.people())) > 0) {
+            return Optional.empty();
+        }
         return folder.write(stores -> {
             if (Superintendents.active(stores.people()) > 0) {
                 return Optional.empty();

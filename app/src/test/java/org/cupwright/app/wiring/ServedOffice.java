@@ -23,11 +23,14 @@ final class ServedOffice implements AutoCloseable {
     }
 
     static ServedOffice open(Path data) throws IOException {
+        return open(data, data.resolveSibling(data.getFileName() + ".err"));
+    }
+
+    /** @param err what it has to say besides goes there */
+    static ServedOffice open(Path data, Path err) throws IOException {
         List<String> line = RealProcess.program(List.of());
         line.addAll(List.of("serve", "--json", "--port", "0", "--data", data.toString()));
-        Process process = new ProcessBuilder(line)
-                .redirectError(data.resolveSibling(data.getFileName() + ".err").toFile())
-                .start();
+        Process process = new ProcessBuilder(line).redirectError(err.toFile()).start();
         BufferedReader said =
                 new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
         StringBuilder document = new StringBuilder();

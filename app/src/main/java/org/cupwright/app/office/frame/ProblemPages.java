@@ -2,13 +2,11 @@ package org.cupwright.app.office.frame;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.UUID;
 import java.util.stream.Collectors;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.office.visit.VisitArgument;
 import org.cupwright.app.office.visit.Visits;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.access.AccessDeniedException;
@@ -52,33 +50,14 @@ public final class ProblemPages {
         }
     }
 
-    @ExceptionHandler(Problem.class)
-    ModelAndView mendable(Problem problem, HttpServletRequest request) {
-        return page(request, Told.of(problem, texts(request)), status(problem.what()));
-    }
-
-    /** Whoever may not do something is told so; what stands on another's plan is told as a conflict. */
-    private static HttpStatus status(Message what) {
-        return switch (what.key()) {
-            case "problem.notAllowed" -> HttpStatus.FORBIDDEN;
-            case "problem.planChanged", "problem.plansChanged", "problem.changedMeanwhile" -> HttpStatus.CONFLICT;
-            case "problem.noCourse", "problem.unknownCourse", "problem.unknownHole", "problem.noSuchWork" ->
-                HttpStatus.NOT_FOUND;
-            default -> HttpStatus.UNPROCESSABLE_CONTENT;
-        };
-    }
-
     @ExceptionHandler(AccessDeniedException.class)
     void refused(AccessDeniedException refused) {
         throw refused; // for whoever guards the doors
     }
 
-    /**
-     * Whatever is no problem of the person's is ours: told with a number by which the log can be searched. Whoever went
-     * away in the middle of the answer is told nothing.
-     */
+    /** Whoever went away in the middle of the answer is told nothing. */
     @ExceptionHandler(Exception.class)
-    ModelAndView defect(Exception failure, HttpServletRequest request, HttpServletResponse response) {
+    ModelAndView failed(Exception failure, HttpServletRequest request, HttpServletResponse response) {
         if (response.isCommitted()) {
             LOG.log(System.Logger.Level.DEBUG, "nobody waits for the answer", failure);
             return null;
@@ -89,13 +68,8 @@ public final class ProblemPages {
             Told told = new Told(texts.say("page.wrong"), "", "", texts.say("page.wrong.try"));
             return page(request, told, status);
         }
-        if (failure.getCause() instanceof OutOfMemoryError) {
-            Problem problem = Problem.of(Message.of("problem.memory"), Message.of("try.memory"));
-            return page(request, Told.of(problem, texts), HttpStatus.SERVICE_UNAVAILABLE);
-        }
-        String reference = UUID.randomUUID().toString().substring(0, 8);
-        LOG.log(System.Logger.Level.ERROR, "reference " + reference, failure);
-        return page(request, Told.defect(reference, texts), HttpStatus.INTERNAL_SERVER_ERROR);
+        Failure why = Failure.of(failure, texts);
+        return page(request, why.told(), why.status());
     }
 
     private ModelAndView page(HttpServletRequest request, Told told, HttpStatus status) {

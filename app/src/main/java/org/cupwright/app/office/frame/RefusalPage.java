@@ -11,21 +11,32 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.ModelAndView;
 
-/** What somebody reads whom the doors refused, or who asked for what is not there. */
+/** What somebody reads whom the doors refused, who asked for what is not there, or where the doors themselves failed. */
 @Controller
 public final class RefusalPage implements ErrorController {
     @RequestMapping("/error")
     ModelAndView refused(HttpServletRequest request) {
-        HttpStatus status = status(request);
         Texts texts = Visits.words(request);
-        String key = switch (status) {
+        HttpStatus status = status(request);
+        if (status.is4xxClientError()) {
+            String key = refusal(status);
+            return page(new Told(texts.say(key), "", "", texts.say(key + ".try")), status, texts);
+        }
+        Failure why = Failure.of((Throwable) request.getAttribute(RequestDispatcher.ERROR_EXCEPTION), texts);
+        return page(why.told(), why.status(), texts);
+    }
+
+    private static String refusal(HttpStatus status) {
+        return switch (status) {
             case FORBIDDEN -> "page.refused";
             case CONTENT_TOO_LARGE -> "page.tooLarge";
-            default -> status.is4xxClientError() ? "page.wrong" : "problem.defect";
+            default -> "page.wrong";
         };
-        String tryThis = status.is4xxClientError() ? key + ".try" : "try.defect";
+    }
+
+    private static ModelAndView page(Told told, HttpStatus status, Texts texts) {
         ModelAndView page = new ModelAndView("problem", status);
-        page.addObject("told", new Told(texts.say(key), "", "", texts.say(tryThis)));
+        page.addObject("told", told);
         page.addObject("words", texts);
         return page;
     }

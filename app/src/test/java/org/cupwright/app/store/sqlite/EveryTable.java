@@ -25,7 +25,7 @@ import org.cupwright.policy.PolicyChange;
 /** An invented data folder with something in most tables, all of its rows in full, and a bit of it turned over. */
 public final class EveryTable {
     /** What a newer program writes down beside the number of its format. */
-    static final String NEWER_MIGRATION = "INSERT INTO flyway_schema_history VALUES"
+    public static final String NEWER_MIGRATION = "INSERT INTO flyway_schema_history VALUES"
             + " (99, '99', 'invented', 'SQL', 'V99__invented.sql', 1, '', '2030-01-01', 1, 1)";
 
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T05:00:00Z"), ZoneOffset.UTC);
