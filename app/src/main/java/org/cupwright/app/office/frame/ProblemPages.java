@@ -2,6 +2,7 @@ package org.cupwright.app.office.frame;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.cupwright.app.office.visit.Visit;
@@ -10,6 +11,7 @@ import org.cupwright.app.office.visit.Visits;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
+import org.springframework.beans.TypeMismatchException;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.web.ErrorResponse;
@@ -48,7 +50,7 @@ public final class ProblemPages {
 
         /** A failure of ours, under a name in the log. */
         public static Told defect(String reference, Texts texts) {
-            return new Told(texts.say("problem.defect"), "", reference, texts.say("page.defect.try", reference));
+            return new Told(texts.say("problem.defect"), "", "", texts.say("page.defect.try", reference));
         }
     }
 
@@ -84,18 +86,33 @@ public final class ProblemPages {
             return null;
         }
         Texts texts = texts(request);
-        if (failure instanceof ErrorResponse wrong && wrong.getStatusCode().is4xxClientError()) {
-            HttpStatus status = HttpStatus.valueOf(wrong.getStatusCode().value());
+        Optional<HttpStatus> wrong = askedWrongly(failure);
+        if (wrong.isPresent()) {
             Told told = new Told(texts.say("page.wrong"), "", "", texts.say("page.wrong.try"));
-            return page(request, told, status);
+            return page(request, told, wrong.get());
         }
         if (failure.getCause() instanceof OutOfMemoryError) {
             Problem problem = Problem.of(Message.of("problem.memory"), Message.of("try.memory"));
             return page(request, Told.of(problem, texts), HttpStatus.SERVICE_UNAVAILABLE);
         }
+        return page(request, defect(failure, texts), HttpStatus.INTERNAL_SERVER_ERROR);
+    }
+
+    /** An address or a form that is none of ours: a part is missing, or is no number, no day or no name there is. */
+    private static Optional<HttpStatus> askedWrongly(Exception failure) {
+        if (failure instanceof TypeMismatchException) {
+            return Optional.of(HttpStatus.BAD_REQUEST);
+        }
+        return failure instanceof ErrorResponse wrong && wrong.getStatusCode().is4xxClientError()
+                ? Optional.of(HttpStatus.valueOf(wrong.getStatusCode().value()))
+                : Optional.empty();
+    }
+
+    /** Writes a failure of ours down, and tells under which reference. */
+    static Told defect(Throwable failure, Texts texts) {
         String reference = UUID.randomUUID().toString().substring(0, 8);
         LOG.log(System.Logger.Level.ERROR, "reference " + reference, failure);
-        return page(request, Told.defect(reference, texts), HttpStatus.INTERNAL_SERVER_ERROR);
+        return Told.defect(reference, texts);
     }
 
     private ModelAndView page(HttpServletRequest request, Told told, HttpStatus status) {
@@ -103,9 +120,7 @@ public final class ProblemPages {
         ModelAndView page = new ModelAndView(part ? "problem :: box" : "problem", status);
         page.addObject("told", told);
         page.addObject("words", texts(request));
-        VisitArgument.of(request)
-                .map(visit -> frames.of(visit, request))
-                .ifPresent(frame -> page.addObject("frame", frame));
+        frames.put(page, request);
         return page;
     }
 

@@ -18,16 +18,24 @@ public final class RefusalPage implements ErrorController {
     ModelAndView refused(HttpServletRequest request) {
         HttpStatus status = status(request);
         Texts texts = Visits.words(request);
+        ModelAndView page = new ModelAndView("problem", status);
+        page.addObject("told", status.is4xxClientError() ? told(status, texts) : defect(request, texts));
+        page.addObject("words", texts);
+        return page;
+    }
+
+    private static Told told(HttpStatus status, Texts texts) {
         String key = switch (status) {
             case FORBIDDEN -> "page.refused";
             case CONTENT_TOO_LARGE -> "page.tooLarge";
-            default -> status.is4xxClientError() ? "page.wrong" : "problem.defect";
+            default -> "page.wrong";
         };
-        String tryThis = status.is4xxClientError() ? key + ".try" : "try.defect";
-        ModelAndView page = new ModelAndView("problem", status);
-        page.addObject("told", new Told(texts.say(key), "", "", texts.say(tryThis)));
-        page.addObject("words", texts);
-        return page;
+        return new Told(texts.say(key), "", "", texts.say(key + ".try"));
+    }
+
+    /** What failed while the page was laid out; whatever failed before is told by {@link ProblemPages}. */
+    private static Told defect(HttpServletRequest request, Texts texts) {
+        return ProblemPages.defect((Throwable) request.getAttribute(RequestDispatcher.ERROR_EXCEPTION), texts);
     }
 
     private static HttpStatus status(HttpServletRequest request) {
