@@ -47,19 +47,24 @@ final class Chromium implements AutoCloseable {
                                 "--disable-sync")));
     }
 
-    /** Somebody at a laptop. */
-    BrowserContext laptop(ColorScheme light) {
-        return someone(1366, 768, light);
+    /**
+     * Somebody at a laptop.
+     *
+     * @param keys what that person's browser keeps; empty: nothing
+     */
+    BrowserContext laptop(ColorScheme light, String keys) {
+        return someone(1366, 768, light, keys);
     }
 
     /** Somebody with a telephone. */
-    BrowserContext phone(ColorScheme light) {
-        return someone(360, 740, light);
+    BrowserContext phone(ColorScheme light, String keys) {
+        return someone(360, 740, light, keys);
     }
 
-    private BrowserContext someone(int width, int height, ColorScheme light) {
-        BrowserContext context = browser.newContext(
-                new Browser.NewContextOptions().setViewportSize(width, height).setColorScheme(light));
+    private BrowserContext someone(int width, int height, ColorScheme light, String keys) {
+        Browser.NewContextOptions options =
+                new Browser.NewContextOptions().setViewportSize(width, height).setColorScheme(light);
+        BrowserContext context = browser.newContext(keys.isEmpty() ? options : options.setStorageState(keys));
         context.setDefaultTimeout(PATIENCE_MILLISECONDS);
         return context;
     }

@@ -19,7 +19,7 @@ import org.cupwright.message.Message.Translated;
  * @param random makes the code
  */
 public record FirstSuperintendent(DataFolder folder, Clock clock, SecureRandom random) {
-    /** A code for one, in place of any that was made before; empty, and nothing written, where there is an active one. */
+    /** A code for one, in place of any made before; empty, and nothing written, where there is an active one. */
     public Optional<NewCode> code() {
         if (folder.read(stores -> Superintendents.active(stores.people())) > 0) {
             return Optional.empty();

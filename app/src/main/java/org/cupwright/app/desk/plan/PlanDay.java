@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.TreeMap;
 import org.cupwright.app.desk.ChangedMeanwhile;
 import org.cupwright.app.desk.Progress;
@@ -69,12 +68,12 @@ public record PlanDay(Session session, String engineVersion) {
 
     /** Plans the whole day; what was asked for single holes counts. */
     public Answer plan(DayQuestion question, long seed, Progress progress) {
-        return planned(question, Optional.empty(), OptionalLong.empty(), seed, progress);
+        return planned(question, Optional.empty(), SeenPlans.NONE, seed, progress);
     }
 
     /** Plans one hole as a person wants it; where the day has a draft, its other holes stay as they are. */
     public Answer plan(DayQuestion question, HoleWish wish, long seed, Progress progress) {
-        return planned(question, Optional.of(wish), OptionalLong.empty(), seed, progress);
+        return planned(question, Optional.of(wish), SeenPlans.NONE, seed, progress);
     }
 
     /**
@@ -84,11 +83,20 @@ public record PlanDay(Session session, String engineVersion) {
      * @throws Problem when it is another by now
      */
     public Answer plan(DayQuestion question, HoleWish wish, long seen, long seed, Progress progress) {
-        return planned(question, Optional.of(wish), OptionalLong.of(seen), seed, progress);
+        return planned(question, Optional.of(wish), seen(question, seen), seed, progress);
+    }
+
+    /** Plans the whole day for somebody who has looked at its plan. */
+    public Answer plan(DayQuestion question, long seen, long seed, Progress progress) {
+        return planned(question, Optional.empty(), seen(question, seen), seed, progress);
+    }
+
+    private static SeenPlans seen(DayQuestion question, long seen) {
+        return new SeenPlans(Map.of(question.date().orElseThrow(), seen));
     }
 
     private Answer planned(
-            DayQuestion question, Optional<HoleWish> wish, OptionalLong seen, long seed, Progress progress) {
+            DayQuestion question, Optional<HoleWish> wish, SeenPlans seen, long seed, Progress progress) {
         Read read = session.read(stores -> read(stores, question, wish, seen));
         GreensOfDay greens = read.greens();
         CourseDay day = greens.day();
@@ -143,12 +151,10 @@ public record PlanDay(Session session, String engineVersion) {
         return PlanChoice.find(stores, day.course(), day.date()).filter(plan -> plan.state() != State.DRAFT);
     }
 
-    private Read read(Stores stores, DayQuestion question, Optional<HoleWish> wish, OptionalLong seen) {
+    private Read read(Stores stores, DayQuestion question, Optional<HoleWish> wish, SeenPlans seen) {
         CourseDay day = CourseDay.of(stores, question, session);
         Versions versions = stores.versions(day.course().id(), day.date());
-        if (seen.isPresent() && seen.getAsLong() != versions.of(Part.PLAN)) {
-            throw Problem.of("planChanged", "date", day.date(), new Message.Day(day.date()));
-        }
+        seen.refuseIfOthers(stores, day.course());
         refuseToReplace(stores, day);
         GreensOfDay greens = GreensOfDay.read(stores, day, question);
         FirstOfDay first = FirstOfDay.of(stores, day, greens.turf());

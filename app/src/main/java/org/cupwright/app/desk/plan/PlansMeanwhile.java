@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.cupwright.app.storage.Asked;
 import org.cupwright.app.storage.PlanChange;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Stores;
@@ -38,10 +39,21 @@ record PlansMeanwhile(Stores stores, String courseId) {
         }
         Optional<String> by = now.change()
                 .filter(change -> !before.change().equals(now.change()))
-                .map(PlanChange::person);
+                .map(PlanChange::person)
+                .or(() -> asked(before, now));
         Name moved = new Name(String.join(", ", holes));
         return by.map(person -> Message.of("meanwhile.holesBy", day, moved, new Name(person)))
                 .orElseGet(() -> Message.of("meanwhile.holes", day, moved));
+    }
+
+    /** Who asked for something since, where that was one person. */
+    private static Optional<String> asked(StoredPlan before, StoredPlan now) {
+        List<String> people = now.asked().stream()
+                .filter(one -> !before.asked().contains(one))
+                .map(Asked::person)
+                .distinct()
+                .toList();
+        return people.size() == 1 ? Optional.of(people.get(0)) : Optional.empty();
     }
 
     private static Optional<?> place(StoredPlan plan, String hole) {

@@ -2,6 +2,7 @@ package org.cupwright.app.desk.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.desk.CourseToday;
@@ -73,6 +74,24 @@ public record PublishPlan(Session session) {
             Answer answer = taken(Step.PUBLISH, course, now);
             if (answer.changed()) {
                 keep(stores, Step.PUBLISH, answer.plan());
+            }
+            return answer;
+        });
+    }
+
+    /**
+     * Takes the step for somebody who has looked at the day's plan, whatever is near on it.
+     *
+     * @param seen its number when it was looked at
+     * @throws Problem when it is another by now: with what became of it
+     */
+    public Answer take(Step step, LocalDate day, long seen) {
+        return session.decide(Right.PLAN, stores -> {
+            Course course = session.course(stores);
+            new SeenPlans(Map.of(day, seen)).refuseIfOthers(stores, course);
+            Answer answer = taken(step, course, PlanChoice.plan(stores, course, day));
+            if (answer.changed()) {
+                keep(stores, step, answer.plan());
             }
             return answer;
         });

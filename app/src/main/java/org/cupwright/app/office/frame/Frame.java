@@ -17,6 +17,7 @@ import org.cupwright.app.texts.Texts;
  * @param person who is signed in
  * @param places where one can go
  * @param remarks what has to be known of what was read: rows that are damaged
+ * @param here the address of the page, to which a wish for another language leads back
  * @param demo whether the course is the invented one, open to whoever sits at this machine
  */
 public record Frame(
@@ -30,6 +31,7 @@ public record Frame(
         String person,
         List<Place> places,
         List<String> remarks,
+        String here,
         boolean demo) {
     /**
      * A page one can go to.

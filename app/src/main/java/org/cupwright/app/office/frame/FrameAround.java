@@ -1,5 +1,6 @@
 package org.cupwright.app.office.frame;
 
+import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.LocalDate;
@@ -21,8 +22,15 @@ public record FrameAround(OfficeHouse house) implements HandlerInterceptor {
     public void postHandle(
             HttpServletRequest request, HttpServletResponse response, Object handler, ModelAndView page) {
         if (page != null && page.getViewName() != null && !page.getViewName().startsWith("redirect:")) {
-            VisitArgument.of(request).ifPresent(visit -> page.addObject(NAME, of(visit, request)));
+            put(page, request);
         }
+    }
+
+    /** The frame of a visit's page; what is outside of it still keeps to what was chosen on that machine. */
+    void put(ModelAndView page, HttpServletRequest request) {
+        page.addObject("here", here(request));
+        page.addObject("theme", Wishes.theme(request).orElse(null));
+        VisitArgument.of(request).ifPresent(visit -> page.addObject(NAME, of(visit, request)));
     }
 
     /** The frame of a visit's page. */
@@ -39,7 +47,16 @@ public record FrameAround(OfficeHouse house) implements HandlerInterceptor {
                 session.person().name(),
                 places(visit, request.getRequestURI()),
                 session.folder().remarks().stream().map(visit.texts()::say).toList(),
+                here(request),
                 house.demo());
+    }
+
+    /** What was asked for; after a form, what it was sent from is not known. */
+    private static String here(HttpServletRequest request) {
+        String more = request.getQueryString() == null ? "" : "?" + request.getQueryString();
+        boolean page = request.getDispatcherType() == DispatcherType.REQUEST
+                && request.getMethod().equals("GET");
+        return page ? request.getRequestURI() + more : "/";
     }
 
     private static List<Place> places(Visit visit, String here) {

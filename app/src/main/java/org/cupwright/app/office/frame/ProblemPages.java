@@ -2,12 +2,14 @@ package org.cupwright.app.office.frame;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.office.visit.VisitArgument;
 import org.cupwright.app.office.visit.Visits;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.message.Problem;
+import org.springframework.beans.TypeMismatchException;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.web.ErrorResponse;
@@ -46,7 +48,7 @@ public final class ProblemPages {
 
         /** A failure of ours, under a name in the log. */
         public static Told defect(String reference, Texts texts) {
-            return new Told(texts.say("problem.defect"), "", reference, texts.say("page.defect.try", reference));
+            return new Told(texts.say("problem.defect"), "", "", texts.say("page.defect.try", reference));
         }
     }
 
@@ -63,13 +65,23 @@ public final class ProblemPages {
             return null;
         }
         Texts texts = texts(request);
-        if (failure instanceof ErrorResponse wrong && wrong.getStatusCode().is4xxClientError()) {
-            HttpStatus status = HttpStatus.valueOf(wrong.getStatusCode().value());
+        Optional<HttpStatus> wrong = askedWrongly(failure);
+        if (wrong.isPresent()) {
             Told told = new Told(texts.say("page.wrong"), "", "", texts.say("page.wrong.try"));
-            return page(request, told, status);
+            return page(request, told, wrong.get());
         }
         Failure why = Failure.of(failure, texts);
         return page(request, why.told(), why.status());
+    }
+
+    /** An address or a form that is none of ours: a part is missing, or is no number, no day or no name there is. */
+    private static Optional<HttpStatus> askedWrongly(Exception failure) {
+        if (failure instanceof TypeMismatchException) {
+            return Optional.of(HttpStatus.BAD_REQUEST);
+        }
+        return failure instanceof ErrorResponse wrong && wrong.getStatusCode().is4xxClientError()
+                ? Optional.of(HttpStatus.valueOf(wrong.getStatusCode().value()))
+                : Optional.empty();
     }
 
     private ModelAndView page(HttpServletRequest request, Told told, HttpStatus status) {
@@ -77,9 +89,7 @@ public final class ProblemPages {
         ModelAndView page = new ModelAndView(part ? "problem :: box" : "problem", status);
         page.addObject("told", told);
         page.addObject("words", texts(request));
-        VisitArgument.of(request)
-                .map(visit -> frames.of(visit, request))
-                .ifPresent(frame -> page.addObject("frame", frame));
+        frames.put(page, request);
         return page;
     }
 

@@ -11,7 +11,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.servlet.ModelAndView;
 
-/** What somebody reads whom the doors refused, who asked for what is not there, or where the doors themselves failed. */
+/** What somebody reads whom the doors refused, who asked for what is not there, or where the doors failed. */
 @Controller
 public final class RefusalPage implements ErrorController {
     @RequestMapping("/error")

@@ -36,13 +36,13 @@ record DayView(Visit visit) {
      * @param first what has to be known first, the gravest first
      * @param plan the day's plan; empty as long as there is none
      * @param mayPlan whether whoever looks may make and publish plans
+     * @param seen which of the day's plans it is; 0: there is none
      */
-    record Day(String title, String speed, List<String> first, Optional<Plan> plan, boolean mayPlan) {}
+    record Day(String title, String speed, List<String> first, Optional<Plan> plan, boolean mayPlan, long seen) {}
 
     /**
      * A plan.
      *
-     * @param number which of the day's plans it is
      * @param state how far it has come, by its key
      * @param says how far it has come, in words
      * @param flags how many of which flag to load
@@ -53,7 +53,6 @@ record DayView(Visit visit) {
      * @param all how many there are
      */
     record Plan(
-            long number,
             String state,
             String says,
             List<String> flags,
@@ -112,7 +111,8 @@ record DayView(Visit visit) {
                 new DayText(texts).whence(answer.day().speed(), answer.day().rain()),
                 answer.first().before().stream().map(first::says).toList(),
                 answer.paper().map(paper -> plan(paper, answer.cut())),
-                visit.may(Right.PLAN));
+                visit.may(Right.PLAN),
+                answer.paper().map(paper -> number(paper.plan())).orElse(0L));
     }
 
     private Plan plan(DayPaper paper, HolesCut cut) {
@@ -124,7 +124,6 @@ record DayView(Visit visit) {
                 .map(loop -> block(loop, sheet, plan, cut))
                 .toList();
         return new Plan(
-                number(plan),
                 EnumNames.lowerCamel(plan.state()),
                 plan.state() == State.DRAFT ? texts.say("state.draft") : sheet.state(texts),
                 new Flags(texts, sheet.policy()).load(sheet),

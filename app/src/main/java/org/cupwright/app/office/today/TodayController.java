@@ -1,6 +1,5 @@
 package org.cupwright.app.office.today;
 
-import java.time.LocalDate;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.paper.ShowDay;
 import org.cupwright.app.desk.plan.PlanDay;
@@ -29,23 +28,23 @@ public final class TodayController {
         return "today";
     }
 
+    /** @param seen the plan's number when it was looked at; 0: there was none */
     @PostMapping("/plan")
-    String plan(Visit visit) {
-        new PlanDay(visit.session(), visit.version()).plan(visit.question(), SEED, Progress.unheard());
+    String plan(Visit visit, @RequestParam long seen) {
+        new PlanDay(visit.session(), visit.version()).plan(visit.question(), seen, SEED, Progress.unheard());
         return back(visit);
     }
 
     /** @param seen the plan's number when it was looked at */
     @PostMapping("/publish")
     String publish(Visit visit, @RequestParam long seen) {
-        LocalDate date = visit.date();
-        new PublishPlan(visit.session()).publish(new SeenPlan(visit.session()).of(date, seen));
+        new PublishPlan(visit.session()).take(Step.PUBLISH, visit.date(), seen);
         return back(visit);
     }
 
     @PostMapping("/withdraw")
-    String withdraw(Visit visit) {
-        new PublishPlan(visit.session()).take(Step.WITHDRAW, java.util.Optional.of(visit.date()), false);
+    String withdraw(Visit visit, @RequestParam long seen) {
+        new PublishPlan(visit.session()).take(Step.WITHDRAW, visit.date(), seen);
         return back(visit);
     }
 

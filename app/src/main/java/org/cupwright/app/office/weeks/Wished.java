@@ -54,12 +54,12 @@ record Wished(LocalDate date, List<Wish> all) {
         return all.stream().anyMatch(wish -> wish.isOf(day, hole));
     }
 
-    List<String> texts() {
+    public List<String> texts() {
         return all.stream().map(Wish::text).toList();
     }
 
     /** Of the page. */
-    String address() {
+    public String address() {
         StringBuilder address = new StringBuilder("/weeks?date=" + date);
         texts().forEach(text -> address.append("&" + FIELD + "=" + URLEncoder.encode(text, StandardCharsets.UTF_8)));
         return address.toString();

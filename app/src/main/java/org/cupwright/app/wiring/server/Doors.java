@@ -16,12 +16,13 @@ import org.cupwright.app.wiring.server.Accounts.HasToWait;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.http.HttpMethod;
+import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configuration.EnableWebSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.SecurityFilterChain;
-import org.springframework.security.web.authentication.AnonymousAuthenticationFilter;
+import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
@@ -61,10 +62,15 @@ class Doors {
                         .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
                         .permissionsPolicyHeader(
                                 permissions -> permissions.policy("camera=(), microphone=(), payment=(), usb=()")));
-        http.addFilterBefore(new HostsKnown(request), AnonymousAuthenticationFilter.class);
         http.authenticationProvider(accounts);
-        http.addFilterBefore(
-                request.demo() ? new OpenDemo() : new StillIn(accounts), AnonymousAuthenticationFilter.class);
+        http.requestCache(cache -> cache.requestCache(ComeIn.wanted()));
+        http.exceptionHandling(
+                refusals -> refusals.authenticationEntryPoint((asked, answer, why) -> ComeIn.lead(asked, answer))
+                        .accessDeniedHandler(Doors::notTaken));
+        // before a form's token is looked for, which reads what was sent
+        http.addFilterBefore(new HostsKnown(request), CsrfFilter.class);
+        http.addFilterBefore(request.demo() ? new OpenDemo() : new StillIn(accounts), CsrfFilter.class);
+        http.addFilterBefore(new FilesTaken(OfficeServer.LARGEST_REQUEST.toBytes()), CsrfFilter.class);
         return http.build();
     }
 
@@ -73,6 +79,16 @@ class Doors {
             throws IOException {
         String how = why instanceof HasToWait wait ? "wait=" + (wait.left().toSeconds() + 1) : "refused";
         response.sendRedirect(request.getContextPath() + "/sign-in?" + how);
+    }
+
+    /** Whoever was signed in when the form was shown, and is not any more, signs in; all others are refused. */
+    private static void notTaken(HttpServletRequest request, HttpServletResponse response, AccessDeniedException why)
+            throws IOException {
+        if (ComeIn.isIn()) {
+            response.sendError(HttpServletResponse.SC_FORBIDDEN);
+        } else {
+            ComeIn.lead(request, response);
+        }
     }
 
     private static void allow(

@@ -33,6 +33,7 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import org.springframework.context.event.ContextClosedEvent;
 import org.springframework.context.support.GenericApplicationContext;
+import org.springframework.util.unit.DataSize;
 
 /** Serves the pages until the program is told to end. */
 public record OfficeServer(Clock clock, SecureRandom random) implements Serving {
@@ -44,7 +45,10 @@ public record OfficeServer(Clock clock, SecureRandom random) implements Serving 
     private static final int REMEMBERED = 96;
 
     /** As large as the largest map that is read; larger surveys come in by the import command. Our choice. */
-    private static final String LARGEST_FILE = "256MB";
+    private static final DataSize LARGEST_FILE = DataSize.ofMegabytes(256);
+
+    /** What stands about the files of a form. */
+    static final DataSize LARGEST_REQUEST = DataSize.ofMegabytes(257);
 
     @Configuration(proxyBeanMethods = false)
     @EnableAutoConfiguration(exclude = UserDetailsServiceAutoConfiguration.class)
@@ -139,11 +143,13 @@ public record OfficeServer(Clock clock, SecureRandom random) implements Serving 
         properties.put("spring.main.lazy-initialization", false);
         properties.put("spring.thymeleaf.prefix", "classpath:/org/cupwright/app/office/pages/");
         properties.put("spring.thymeleaf.check-template-location", false);
+        properties.put(
+                "spring.thymeleaf.servlet.produce-partial-output-while-processing", false); // whole, or not at all
         properties.put("spring.web.resources.add-mappings", true);
         properties.put("spring.web.resources.static-locations", "classpath:/org/cupwright/app/office/none/");
         properties.put("spring.jmx.enabled", false);
-        properties.put("spring.servlet.multipart.max-file-size", LARGEST_FILE);
-        properties.put("spring.servlet.multipart.max-request-size", LARGEST_FILE);
+        properties.put("spring.servlet.multipart.max-file-size", LARGEST_FILE.toString());
+        properties.put("spring.servlet.multipart.max-request-size", LARGEST_REQUEST.toString());
         properties.put("logging.file.name", log(request.data()).toString());
         properties.put("logging.config", "classpath:org/cupwright/app/wiring/server/log.xml");
         request.tls().ifPresent(tls -> {

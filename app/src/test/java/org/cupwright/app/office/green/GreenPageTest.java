@@ -134,7 +134,7 @@ class GreenPageTest {
         set(visit, OTHER, seen);
         assertThatThrownBy(() -> set(visit, SPOT, seen))
                 .isInstanceOfSatisfying(
-                        Problem.class, one -> assertThat(one.what().key()).isEqualTo("problem.planChanged"));
+                        Problem.class, one -> assertThat(one.what().key()).isEqualTo("problem.plansChanged"));
         assertThatThrownBy(() -> set(visit, SPOT, 0)).isInstanceOf(Problem.class);
         assertThat(made.stands(visit, "1").spot()).contains(OTHER);
     }

@@ -1,0 +1,69 @@
+package org.cupwright.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.cupwright.browser.Workplace.button;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Two people have the same day before them. */
+@ExtendWith(AtWork.class)
+class TogetherIT {
+    private static final String DAY = "2026-07-14";
+    private static final String OTHER = "Hazel Underhill";
+
+    /** The second is told what the first did, by name; what the first did is still there. */
+    @Test
+    void theSecondIsToldAndNothingIsLost(Workplace work) {
+        Days.planned(work, DAY, 1);
+        try (BrowserContext one = work.laptop(ColorScheme.LIGHT);
+                BrowserContext other = work.colleague(OTHER, "OFFICIAL")) {
+            Page second = other.newPage();
+            second.navigate(work.at("/?date=" + DAY));
+            Locator third = second.locator("tr[data-hole='3'] .where");
+            String before = third.locator(".paces").textContent();
+
+            Page first = one.newPage();
+            first.navigate(work.at("/green/3?on=9&from=8&side=L&date=" + DAY));
+            first.locator("#spot form[action*='/set'] button").click();
+            assertThat(first.locator(".wishes")).containsText(Workplace.FIRST);
+
+            button(second, "Plan anew").click();
+            assertThat(second.getByRole(com.microsoft.playwright.options.AriaRole.ALERT))
+                    .containsText("hole 3 elsewhere, by " + Workplace.FIRST);
+            second.navigate(work.at("/?date=" + DAY));
+            assertThat(third.locator(".locked")).isVisible();
+            String asked = third.locator(".paces").textContent();
+            assertThat(asked).isNotEqualTo(before);
+            button(second, "Plan anew").click();
+            assertThat(button(second, "Publish")).isVisible();
+            assertThat(third.locator(".paces")).hasText(asked);
+        }
+    }
+
+    /** Nobody publishes what somebody else has made another plan of meanwhile. */
+    @Test
+    void whatWasSeenIsWhatIsPublished(Workplace work) {
+        String day = work.at("/?date=2026-07-15");
+        Days.planned(work, "2026-07-15", 1);
+        try (BrowserContext one = work.laptop(ColorScheme.LIGHT);
+                BrowserContext other = work.colleague(OTHER, "OFFICIAL")) {
+            Page planner = one.newPage();
+            planner.navigate(day);
+            Page publisher = other.newPage();
+            publisher.navigate(day);
+            button(planner, "Plan anew").click();
+            assertThat(button(planner, "Publish")).isVisible();
+            button(publisher, "Publish").click();
+            assertThat(publisher.getByRole(com.microsoft.playwright.options.AriaRole.ALERT))
+                    .containsText("Since these plans were shown");
+            planner.reload();
+            assertThat(button(planner, "Publish")).isVisible();
+        }
+    }
+}
