@@ -49,7 +49,7 @@ public final class Caller {
         return postAsItIs(path, all);
     }
 
-    /** The token that stands in a page's forms, which holds as long as one is signed in; nothing where there is none. */
+    /** The token in a page's forms, which holds as long as one is signed in; nothing where there is none. */
     public Map<String, String> token(String from) {
         Matcher token = TOKEN.matcher(get(from).body());
         return token.find() ? Map.of("_csrf", token.group(1)) : Map.of();
