@@ -28,8 +28,11 @@ public record Hole(
         List<Tee> tees,
         List<Mark> marks,
         List<WalkOff> walkOffs) {
+    /** What a hole's name looks like. */
+    public static final String ID_PATTERN = "[A-Za-z0-9]{1,8}";
+
     public Hole {
-        if (!id.matches("[A-Za-z0-9]{1,8}")) {
+        if (!id.matches(ID_PATTERN)) {
             throw new IllegalArgumentException("a hole's name is one to eight letters and digits: " + id);
         }
         hazards = List.copyOf(hazards);
@@ -52,8 +55,23 @@ public record Hole(
                 List.of());
     }
 
+    /** The same under another name. */
+    public Hole called(String other) {
+        return new Hole(other, green, lineOfPlay, par, measuredMetres, hazards, tees, marks, walkOffs);
+    }
+
+    /** The same hole on another outline of its green. */
+    public Hole withGreen(Outline other) {
+        return new Hole(id, other, lineOfPlay, par, measuredMetres, hazards, tees, marks, walkOffs);
+    }
+
     public Hole withLineOfPlay(LineOfPlay line) {
         return new Hole(id, green, Optional.of(line), par, measuredMetres, hazards, tees, marks, walkOffs);
+    }
+
+    /** The same with nothing said of the direction of play. */
+    public Hole withoutLineOfPlay() {
+        return new Hole(id, green, Optional.empty(), par, measuredMetres, hazards, tees, marks, walkOffs);
     }
 
     public Hole withHazards(List<Hazard> others) {

@@ -19,6 +19,8 @@ public interface Stores {
 
     DrawnStore drawn();
 
+    SetUpStore setUp();
+
     PhotoStore photos();
 
     PeopleStore people();

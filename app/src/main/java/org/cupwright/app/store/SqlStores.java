@@ -15,6 +15,7 @@ import org.cupwright.app.storage.PhotoStore;
 import org.cupwright.app.storage.PlanStore;
 import org.cupwright.app.storage.PolicyStore;
 import org.cupwright.app.storage.ResultCache;
+import org.cupwright.app.storage.SetUpStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.SurveyStore;
 import org.cupwright.app.storage.Versions;
@@ -46,6 +47,11 @@ public record SqlStores(Sql sql, Dialect dialect, ResultCache cache, Clock clock
     @Override
     public DrawnStore drawn() {
         return new SqlDrawn(new CourseDocuments(sql, clock, "drawn_version"));
+    }
+
+    @Override
+    public SetUpStore setUp() {
+        return new SqlSetUp(new CourseDocuments(sql, clock, "set_up_version"));
     }
 
     @Override

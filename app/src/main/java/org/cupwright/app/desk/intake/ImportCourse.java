@@ -1,23 +1,17 @@
 package org.cupwright.app.desk.intake;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.cupwright.app.desk.ChangedMeanwhile;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.drawn.DrawnFile;
 import org.cupwright.app.desk.drawn.DrawnLeftBehind;
 import org.cupwright.app.desk.files.FileFinding;
-import org.cupwright.app.desk.files.FileReading;
-import org.cupwright.app.desk.files.FirstSign;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.intake.ImportResult.GreenKnown;
 import org.cupwright.app.desk.intake.ImportResult.Points;
@@ -34,10 +28,6 @@ import org.cupwright.course.Hole;
 import org.cupwright.finding.UnreadableFile;
 import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.formats.items.ReadDrawn;
-import org.cupwright.formats.outlines.CourseOutlines;
-import org.cupwright.formats.outlines.GeoJsonFeatures;
-import org.cupwright.formats.outlines.MapFeatures;
-import org.cupwright.formats.outlines.OsmFeatures;
 import org.cupwright.formats.outlines.OutlineRequest;
 import org.cupwright.formats.outlines.ReadCourse;
 import org.cupwright.formats.points.GreenPoints;
@@ -236,15 +226,9 @@ public record ImportCourse(Session session, LocalDate today) {
                 before.map(course -> course.frame().zone()).orElse(request.zone()),
                 frame(request, before),
                 request.towards());
-        ReadCourse read = FileReading.read(file, in -> CourseOutlines.read(features(in), wanted));
+        ReadCourse read = MapFile.read(file, wanted);
         read.findings().forEach(finding -> findings.add(new FileFinding(file.name(), finding)));
         return read.course();
-    }
-
-    /** A map is GeoJSON or OpenStreetMap XML, whichever it is. */
-    private static MapFeatures features(InputStream in) throws IOException, UnreadableFile {
-        Predicate<Map<String, String>> essential = CourseOutlines::essential;
-        return FirstSign.isOneOf("<", in) ? OsmFeatures.read(in, essential) : GeoJsonFeatures.read(in, essential);
     }
 
     /** A course keeps its frame: its surveys are in it. A new one takes that of its first survey. */

@@ -43,18 +43,31 @@ public record ChangePolicy(Session session, PolicyCatalogue catalogue) {
 
     /** Checks all values first; then sets them from the day on. */
     public void set(LocalDate from, List<Wanted> wanted) {
+        wanted.forEach(this::read);
+        session.decide(Right.SET, stores -> setIn(stores, from, wanted));
+    }
+
+    /**
+     * A value as it is kept.
+     *
+     * @throws Problem if it is none
+     */
+    public Wanted read(Wanted wanted) {
+        return new Wanted(wanted.key(), change(LocalDate.EPOCH, wanted).value());
+    }
+
+    /** The same within a transaction of whoever has the right to set. */
+    public String setIn(Stores stores, LocalDate from, List<Wanted> wanted) {
         List<PolicyChange> changes =
                 wanted.stream().map(value -> change(from, value)).toList();
-        session.decide(Right.SET, stores -> {
-            String owner = PolicyKeys.owner(stores, session.course());
-            changes.forEach(change -> keep(stores, owner, change));
-            boolean ofSchemes = wanted.stream().anyMatch(value -> value.key().startsWith(ROTATION));
-            if (ofSchemes && !owner.equals(PolicyStore.EVERY_COURSE)) {
-                Policy then = stores.policies().history(owner).at(from);
-                new SchemeChecks(then, session.course(stores), stores.drawn().of(owner)).check();
-            }
-            return owner;
-        });
+        String owner = PolicyKeys.owner(stores, session.course());
+        changes.forEach(change -> keep(stores, owner, change));
+        boolean ofSchemes = wanted.stream().anyMatch(value -> value.key().startsWith(ROTATION));
+        if (ofSchemes && !owner.equals(PolicyStore.EVERY_COURSE)) {
+            Policy then = stores.policies().history(owner).at(from);
+            new SchemeChecks(then, session.course(stores), stores.drawn().of(owner)).check();
+        }
+        return owner;
     }
 
     /** The audit trail has what was in force on the day from which on the setting is another. */

@@ -30,6 +30,14 @@ public record ShowPolicy(Session session, PolicyCatalogue catalogue) {
                 .toList();
     }
 
+    /** What a course decides first, and nothing else. */
+    public List<PolicyEntry> decidedFirst(LocalDate day) {
+        Policy policy = inForce(day);
+        return Settings.FIRST.stream()
+                .map(setting -> PolicyEntry.of(setting, policy))
+                .toList();
+    }
+
     /** The setting of a key. */
     public PolicyEntry one(LocalDate day, String key) {
         return PolicyEntry.of(PolicyKeys.setting(catalogue, key), inForce(day));

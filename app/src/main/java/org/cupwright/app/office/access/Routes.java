@@ -59,7 +59,26 @@ public final class Routes {
             with(Right.SET, "POST", "/course/settings"),
             with(Right.SURVEY, "GET", "/course/files"),
             with(Right.SURVEY, "POST", "/course/files/look"),
-            with(Right.SURVEY, "POST", "/course/files/bring"));
+            with(Right.SURVEY, "POST", "/course/files/bring"),
+            with(Right.SURVEY, "GET", "/begin"),
+            with(Right.SURVEY, "GET", "/begin/place"),
+            with(Right.SURVEY, "POST", "/begin/place"),
+            with(Right.SURVEY, "GET", "/begin/greens"),
+            with(Right.SURVEY, "POST", "/begin/greens/map"),
+            with(Right.SURVEY, "POST", "/begin/greens/remove"),
+            with(Right.SURVEY, "GET", "/begin/greens/picture"),
+            with(Right.SURVEY, "POST", "/begin/greens/picture"),
+            with(Right.SURVEY, "POST", "/begin/greens/traced"),
+            with(Right.SURVEY, "GET", "/begin/greens/paced"),
+            with(Right.SURVEY, "POST", "/begin/greens/paced"),
+            with(Right.SURVEY, "GET", "/begin/numbers"),
+            with(Right.SURVEY, "POST", "/begin/numbers"),
+            with(Right.SURVEY, "GET", "/begin/settings"),
+            with(Right.SET, "POST", "/begin/settings"),
+            with(Right.SURVEY, "GET", "/begin/look"),
+            with(Right.SURVEY, "POST", "/begin/finish"),
+            with(Right.SURVEY, "GET", "/begin/print"),
+            with(Right.PLAN, "POST", "/begin/plan"));
 
     private Routes() {}
 }

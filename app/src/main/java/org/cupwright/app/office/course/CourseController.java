@@ -18,7 +18,7 @@ public final class CourseController {
     @GetMapping("/course")
     String course(Visit visit, Model model) {
         if (visit.courses().isEmpty()) {
-            return "no-course";
+            return visit.may(Right.SURVEY) ? "redirect:/begin" : "no-course";
         }
         KnowGround.Answer known = new KnowGround(visit.session()).of(visit.question());
         mayBring(visit, model);

@@ -6,6 +6,7 @@ import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.desk.plan.PublishPlan.Step;
 import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.session.Right;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -21,7 +22,7 @@ public final class TodayController {
     @GetMapping("/")
     String day(Visit visit, Model model) {
         if (visit.courses().isEmpty()) {
-            return "no-course";
+            return visit.may(Right.SURVEY) ? "redirect:/begin" : "no-course";
         }
         ShowDay.Answer answer = new ShowDay(visit.session()).of(visit.question(), Progress.unheard());
         model.addAttribute("day", new DayView(visit).of(answer));

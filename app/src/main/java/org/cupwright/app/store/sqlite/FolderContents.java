@@ -15,6 +15,7 @@ import org.cupwright.app.storage.DamagedRow;
 import org.cupwright.app.storage.DrawnOnCourse;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.Photo;
+import org.cupwright.app.storage.SettingUp;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.json.FactJson;
 import org.cupwright.app.storage.json.UnreadableFact;
@@ -54,6 +55,7 @@ final class FolderContents {
             Map.entry("course_version", "id"),
             Map.entry("levels_version", "id"),
             Map.entry("drawn_version", "id"),
+            Map.entry("set_up_version", "id"),
             Map.entry("plan_version", "id"),
             Map.entry("policy_change", "id"),
             Map.entry("survey_version", "id"),
@@ -104,6 +106,7 @@ final class FolderContents {
         look("course_version", row -> Documents.read(row.getString("document"), Course.class), found);
         look("levels_version", row -> Documents.read(row.getString("document"), LevelSpots.class), found);
         look("drawn_version", row -> Documents.read(row.getString("document"), DrawnOnCourse.class), found);
+        look("set_up_version", row -> Documents.read(row.getString("document"), SettingUp.class), found);
         look("plan_version", row -> Documents.read(row.getString("document"), StoredPlan.class), found);
         look("policy_change", row -> LocalDate.parse(row.getString("effective")), found);
         look("survey_version", FolderContents::points, found);

@@ -101,13 +101,35 @@ class UpgradeTest {
                 .contains(SurveyKind.SCAN);
     }
 
+    /** As format 8 left it. */
+    private static void takeSettingUpAway(Statement statement) throws SQLException {
+        statement.executeUpdate("DROP TABLE set_up_version");
+        statement.executeUpdate("DELETE FROM flyway_schema_history WHERE version = '9'");
+        statement.executeUpdate("PRAGMA user_version = 8");
+    }
+
     /** As format 7 left it. */
     private static void takePeopleAway(Statement statement) throws SQLException {
+        takeSettingUpAway(statement);
         for (String table : List.of("person", "sign_in_code", "audit")) {
             statement.executeUpdate("DROP TABLE " + table);
         }
         statement.executeUpdate("DELETE FROM flyway_schema_history WHERE version = '8'");
         statement.executeUpdate("PRAGMA user_version = 7");
+    }
+
+    /** There is room for a course that is being set up, and none is. */
+    @Test
+    void aFileOfFormat8HasNoCourseBegun() throws SQLException {
+        folder().write(stores -> stores.facts().add(MadeFacts.recorded(new Random(5), CLOCK.instant())));
+        Path file = files.resolve("cupwright.db");
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = connection.createStatement()) {
+            takeSettingUpAway(statement);
+        }
+        boolean begun = folder().<Boolean>read(stores -> stores.setUp().find().isPresent());
+        assertThat(begun).isFalse();
+        assertThat(format(file)).isEqualTo(Database.FORMAT);
     }
 
     /** What was kept keeps its check sums, and there is room for people; the copy is as it was. */
