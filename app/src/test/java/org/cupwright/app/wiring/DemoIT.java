@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.cupwright.app.wiring.RealProcess.Result;
+import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -32,15 +33,19 @@ class DemoIT {
     @Test
     void theSameMorningComesOutWheneverItIsAskedFor() throws Exception {
         Result first = demo("data", "first");
-        Result again = demo("data", "again");
         Result elsewhere = demo("other", "elsewhere");
-        assertThat(again.out()).isEqualTo(first.out());
-        assertThat(elsewhere.out()).isEqualTo(first.out());
-        for (String name : List.of("hole-locations.pdf", "changers-card.pdf")) {
-            assertThat(paper("again", name)).as(name).isEqualTo(paper("first", name));
-            assertThat(paper("elsewhere", name)).as(name).isEqualTo(paper("first", name));
+        assertSame(elsewhere, "elsewhere", first);
+        if (Suite.full()) {
+            assertSame(demo("data", "again"), "again", first);
         }
         holdsAFullPlan(first.out());
+    }
+
+    private void assertSame(Result other, String out, Result first) throws Exception {
+        assertThat(other.out()).isEqualTo(first.out());
+        for (String name : List.of("hole-locations.pdf", "changers-card.pdf")) {
+            assertThat(paper(out, name)).as(name).isEqualTo(paper("first", name));
+        }
     }
 
     private static void holdsAFullPlan(String json) {

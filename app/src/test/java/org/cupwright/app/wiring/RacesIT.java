@@ -100,7 +100,7 @@ class RacesIT {
      */
     @Test
     void aPublishedPlanStandsThoughItIsPlannedMeanwhile() throws IOException {
-        int rounds = Suite.count("plan against publish", 50, 4);
+        int rounds = Suite.count("plan against publish", 50, 2);
         Random random = new Random(Suite.seed());
         Path made = made(1);
         kept(made, "plan", "--date", DAY);
@@ -143,7 +143,7 @@ class RacesIT {
 
     @Test
     void ofTwoEntriesAsPlannedAtOnceOneIsKeptAndTheOtherAsks() throws IOException {
-        int rounds = Suite.count("two entries as planned at once", 50, 4);
+        int rounds = Suite.count("two entries as planned at once", 50, 2);
         Random random = new Random(Suite.seed());
         Path made = made(2);
         kept(made, "plan");
@@ -196,7 +196,7 @@ class RacesIT {
     /** Every command sets two settings to one value: a reading that saw them otherwise saw half a command. */
     @Test
     void aReadingDuringAPolicyChangeIsOfOneMoment() throws IOException, InterruptedException {
-        int rounds = Suite.count("policy changes during readings", 50, 4);
+        int rounds = Suite.count("policy changes during readings", 50, 2);
         Path data = made(1);
         Path said = files.resolve("said");
         Process reader = PolicyReader.start(data, COURSE, Suite.seed(), said);
