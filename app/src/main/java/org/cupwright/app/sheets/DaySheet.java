@@ -72,7 +72,7 @@ public record DaySheet(
     }
 
     /** From where "on" is measured. */
-    OnConvention convention() {
+    public OnConvention convention() {
         return policy.get(PlacePolicy.ON_CONVENTION);
     }
 

@@ -26,6 +26,10 @@ public final class PaperPolicy {
     public static final Setting<String> RING =
             SLICE.setting("ring", text(LINE), "", "").ours("nobody, until the course names whom to ring");
 
+    /** Whether the day's sheet has an address that is open to everybody. */
+    public static final Setting<Boolean> PUBLIC_SHEET =
+            SLICE.setting("publicSheet", yesNo(), "", false).ours("nothing is given out until the course says so");
+
     public static final Setting<Boolean> WHITE_RIM = SLICE.setting("whiteRim", yesNo(), "", false)
             .commonPractice("common practice, no source: rims are whited for events");
 

@@ -17,6 +17,7 @@ public final class Routes {
             open("GET", "/join"),
             open("POST", "/join"),
             open("POST", "/wish"),
+            open("GET", "/sheet/{course}"),
             signedIn("POST", "/sign-out"),
             signedIn("GET", "/"),
             with(Right.PLAN, "POST", "/plan"),

@@ -50,8 +50,11 @@ record Failure(Told told, HttpStatus status) {
         return switch (what.key()) {
             case "problem.notAllowed" -> HttpStatus.FORBIDDEN;
             case "problem.planChanged", "problem.plansChanged", "problem.changedMeanwhile" -> HttpStatus.CONFLICT;
-            case "problem.noCourse", "problem.unknownCourse", "problem.unknownHole", "problem.noSuchWork" ->
-                HttpStatus.NOT_FOUND;
+            case "problem.noCourse",
+                    "problem.unknownCourse",
+                    "problem.unknownHole",
+                    "problem.noSuchWork",
+                    "problem.noSheet" -> HttpStatus.NOT_FOUND;
             case "problem.memory" -> HttpStatus.SERVICE_UNAVAILABLE;
             default -> HttpStatus.UNPROCESSABLE_CONTENT;
         };

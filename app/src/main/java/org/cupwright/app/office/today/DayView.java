@@ -1,6 +1,7 @@
 package org.cupwright.app.office.today;
 
-import java.time.LocalTime;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.answers.DayText;
@@ -8,6 +9,7 @@ import org.cupwright.app.answers.FirstText;
 import org.cupwright.app.answers.PlanText;
 import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.app.desk.log.HolesCut.HoleCut;
+import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.app.desk.paper.ShowDay;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.office.visit.Visit;
@@ -25,6 +27,7 @@ import org.cupwright.course.Loop;
 import org.cupwright.course.MapPoint;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.EnumNames;
+import org.cupwright.policy.Policy;
 
 /** The day in the words and the order of its page. */
 record DayView(Visit visit) {
@@ -51,6 +54,7 @@ record DayView(Visit visit) {
      * @param parts its holes in round order
      * @param cut how many holes have been cut
      * @param all how many there are
+     * @param openSheet where everybody finds the day's sheet; empty where the course gives none out
      */
     record Plan(
             String state,
@@ -60,7 +64,8 @@ record DayView(Visit visit) {
             List<String> findings,
             List<Block> parts,
             int cut,
-            int all) {
+            int all,
+            Optional<String> openSheet) {
         public boolean draft() {
             return state.equals("draft");
         }
@@ -131,7 +136,14 @@ record DayView(Visit visit) {
                 said.findings(plan),
                 parts,
                 paper.soFar().holes().size(),
-                plan.holes().size());
+                plan.holes().size(),
+                openSheet(plan, sheet.policy()));
+    }
+
+    private Optional<String> openSheet(StoredPlan plan, Policy policy) {
+        boolean open = policy.get(PaperPolicy.PUBLIC_SHEET) && plan.date().equals(visit.today());
+        return Optional.of("/sheet/" + URLEncoder.encode(plan.courseId(), StandardCharsets.UTF_8))
+                .filter(address -> open && plan.state() != State.DRAFT);
     }
 
     private long number(StoredPlan plan) {
@@ -168,7 +180,7 @@ record DayView(Visit visit) {
                 verdict.map(found -> texts.say("verdict." + EnumNames.lowerCamel(found)))
                         .orElse(""),
                 done,
-                cut.map(was -> texts.say("today.done." + done, time(was.time()), was.person()))
+                cut.map(was -> texts.say("today.done." + done, was.time().toString(), was.person()))
                         .orElse(""),
                 planned.filter(StoredHole::locked).isPresent(),
                 hole.notices());
@@ -184,9 +196,5 @@ record DayView(Visit visit) {
         return cut.at()
                 .map(at -> Optional.of(at).equals(wanted) ? "cut" : "elsewhere")
                 .orElse("left");
-    }
-
-    private static String time(LocalTime time) {
-        return time.toString();
     }
 }

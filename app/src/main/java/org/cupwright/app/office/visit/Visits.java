@@ -32,11 +32,7 @@ public record Visits(OfficeHouse house) {
     /** The visit of somebody who is signed in; the folder is closed with the request. */
     public Visit of(HttpServletRequest request, SignedIn person, DataFolder folder) {
         Basis basis = folder.read(stores -> basis(stores, request));
-        Speech speech = new Speech(
-                Door.PAGES,
-                Wishes.language(request).orElseGet(() -> basis.policy().get(DeskPolicy.LANGUAGE)),
-                basis.policy().get(DeskPolicy.UNITS),
-                basis.policy().get(PlacePolicy.PACE_METRES));
+        Speech speech = speech(request, basis.policy());
         Session session = new Session(folder, person.person(), basis.course(), house.clock(), UUID::randomUUID, speech);
         return new Visit(
                 session,
@@ -58,6 +54,19 @@ public record Visits(OfficeHouse house) {
         Policy policy =
                 missing ? Policy.defaults() : PolicyKeys.history(stores, course).at(today);
         return new Basis(courses, course, name, today, policy);
+    }
+
+    private static Speech speech(HttpServletRequest request, Policy policy) {
+        return new Speech(
+                Door.PAGES,
+                Wishes.language(request).orElseGet(() -> policy.get(DeskPolicy.LANGUAGE)),
+                policy.get(DeskPolicy.UNITS),
+                policy.get(PlacePolicy.PACE_METRES));
+    }
+
+    /** The words of a course, for somebody of whom nothing else is known. */
+    public static Texts words(HttpServletRequest request, Policy policy) {
+        return words(speech(request, policy));
     }
 
     /** The words for somebody of whom nothing is known but what was asked. */
