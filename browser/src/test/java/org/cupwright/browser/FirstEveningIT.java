@@ -81,6 +81,7 @@ class FirstEveningIT {
                     complaints.append(message.text()).append('\n');
                 }
             });
+            page.onPageError(complaints::append);
             comeIn(page);
             place(page);
             trace(page);
