@@ -69,7 +69,8 @@ public final class PictureController {
     /** What was kept of a green: its size and its drawing show whether the measures were right. */
     static void kept(Visit visit, int number, RedirectAttributes next) {
         Texts texts = visit.texts();
-        BegunGreen green = new BeginCourse(visit.session()).stands().find(number).orElseThrow();
+        BegunGreen green =
+                new BeginCourse(visit.session()).stands().find(number).orElseThrow();
         String name = green.named() ? green.hole().id() : "#" + number;
         String size = texts.area(green.hole().green().areaSquareMetres());
         next.addFlashAttribute("said", List.of(texts.say("begin.kept", name, size)));

@@ -42,7 +42,9 @@ class FirstEveningFormsIT {
     /** A form that leads on to an address. */
     private static void on(Caller caller, String page, String form, Map<String, String> fields, String next) {
         HttpResponse<String> answer = caller.post(page, form, fields);
-        assertThat(Caller.leadsTo(answer)).as("%s %s", form, answer.statusCode()).isEqualTo(next);
+        assertThat(Caller.leadsTo(answer))
+                .as("%s %s", form, answer.statusCode())
+                .isEqualTo(next);
     }
 
     private static Map<String, String> place(Map<String, String> at) {
@@ -57,7 +59,9 @@ class FirstEveningFormsIT {
         Map<String, String> typed = new HashMap<>(Map.of(
                 "green", "0", "hole", Integer.toString(hole), "unit", "paces", "frontEast", "", "frontNorth", ""));
         typed.putAll(Map.of("play", hole % 2 == 0 ? "south-west" : "20", "length", Integer.toString(28 + hole % 5)));
-        String[][] rows = {{"4", "6½", "7"}, {"9", "10", "9,5"}, {"15", "11", "10"}, {"21", "9.5", "9"}, {"25", "6", "6"}};
+        String[][] rows = {
+            {"4", "6½", "7"}, {"9", "10", "9,5"}, {"15", "11", "10"}, {"21", "9.5", "9"}, {"25", "6", "6"}
+        };
         for (int i = 0; i < rows.length; i++) {
             typed.put("on" + (i + 1), rows[i][0]);
             typed.put("left" + (i + 1), rows[i][1]);
@@ -113,7 +117,9 @@ class FirstEveningFormsIT {
     private static void finish(Caller ida, String way) {
         assertThat(ida.get("/begin/numbers").body()).contains(way);
         on(ida, "/begin/settings", "/begin/settings", Map.of("place.paceMetres", "0.9"), "/begin/look");
-        assertThat(ida.get("/begin/look").body()).doesNotContain("Still missing").contains("18 greens");
+        assertThat(ida.get("/begin/look").body())
+                .doesNotContain("Still missing")
+                .contains("18 greens");
         on(ida, "/begin/look", "/begin/finish", Map.of(), "/begin/print");
         on(ida, "/begin/print", "/begin/plan?date=2026-06-21", Map.of(), "/begin/print");
         Matcher seen = SEEN.matcher(ida.get("/begin/print").body());
@@ -123,7 +129,9 @@ class FirstEveningFormsIT {
         for (String paper : new String[] {"card", "sheet"}) {
             assertThat(ida.get("/paper/" + paper + "?date=2026-06-21").body()).startsWith("%PDF-");
         }
-        assertThat(ida.get("/begin/greens").statusCode()).as("closed once the course is there").isEqualTo(422);
+        assertThat(ida.get("/begin/greens").statusCode())
+                .as("closed once the course is there")
+                .isEqualTo(422);
         assertThat(Caller.leadsTo(ida.get("/begin"))).isEqualTo("/begin/print");
     }
 
