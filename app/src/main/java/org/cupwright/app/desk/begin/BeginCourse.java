@@ -21,6 +21,19 @@ public record BeginCourse(Session session) {
         return session.look(Right.SURVEY, stores -> stores.setUp().find());
     }
 
+    /** Whether a course can be begun or gone on with here: there is none yet. */
+    public boolean isOpen() {
+        return session.look(Right.SURVEY, stores -> stores.courses().ids().isEmpty());
+    }
+
+    /** @throws Problem if there is a course already */
+    public void checkOpen() {
+        session.look(Right.SURVEY, stores -> {
+            refuseBesideACourse(stores);
+            return stores;
+        });
+    }
+
     /** As it stands, begun and not done. */
     public SettingUp stands() {
         return session.look(Right.SURVEY, BeginCourse::stands);

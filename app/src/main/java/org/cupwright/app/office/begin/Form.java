@@ -50,6 +50,13 @@ record Form(Texts texts, Map<String, String> values, Map<String, Problem> wrong)
         return Optional.ofNullable(wrong.get(name)).map(this::said).orElse("");
     }
 
+    /** The same after the word of the field, where it has one of these forms. */
+    public String told(String name) {
+        Field field = field(name);
+        boolean worded = !field.label().startsWith("begin.field.");
+        return (worded ? field.label() + ": " : "") + field.problem();
+    }
+
     private String said(Problem problem) {
         String value = texts.show(problem.value());
         String what = texts.say(problem.what());

@@ -79,8 +79,12 @@ record GreensView(Texts texts) {
                 .map(green -> new Small(
                         green.named() ? green.hole().id() : "#" + green.number(),
                         texts.area(green.hole().green().areaSquareMetres()),
-                        new CourseMap(texts.say("map.title", green.hole().id()))
-                                .green(green.hole(), SMALL_WIDTH, SMALL_HEIGHT)))
+                        drawn(green)))
                 .toList();
+    }
+
+    /** A green drawn by itself, play running up. */
+    String drawn(BegunGreen green) {
+        return new CourseMap(texts.say("map.title", green.hole().id())).green(green.hole(), SMALL_WIDTH, SMALL_HEIGHT);
     }
 }

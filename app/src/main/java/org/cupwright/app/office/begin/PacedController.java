@@ -61,7 +61,7 @@ public final class PacedController {
                                     green,
                                     new HeadingWords(visit.texts()).inDegrees(typed),
                                     visit.session().speech().paceMetres());
-                    next.addFlashAttribute("said", List.of(PictureController.kept(visit, number)));
+                    PictureController.kept(visit, number, next);
                 },
                 green > 0 ? Step.GREENS.address() : ADDRESS,
                 form -> page(evening, green, form));

@@ -60,23 +60,21 @@ public final class PictureController {
                 () -> {
                     int number = new PictureStep(visit.session())
                             .keepGreen(new HeadingWords(visit.texts()).inDegrees(typed));
-                    next.addFlashAttribute("said", List.of(kept(visit, number)));
+                    kept(visit, number, next);
                 },
                 ADDRESS,
                 form -> page(evening, stands, form));
     }
 
-    /** What was kept of a green: its size shows whether the measures were right. */
-    static String kept(Visit visit, int number) {
+    /** What was kept of a green: its size and its drawing show whether the measures were right. */
+    static void kept(Visit visit, int number, RedirectAttributes next) {
         Texts texts = visit.texts();
-        return new BeginCourse(visit.session())
-                .stands()
-                .find(number)
-                .map(green -> texts.say(
-                        "begin.kept",
-                        green.named() ? green.hole().id() : "#" + number,
-                        texts.area(green.hole().green().areaSquareMetres())))
-                .orElse("");
+        BegunGreen green =
+                new BeginCourse(visit.session()).stands().find(number).orElseThrow();
+        String name = green.named() ? green.hole().id() : "#" + number;
+        String size = texts.area(green.hole().green().areaSquareMetres());
+        next.addFlashAttribute("said", List.of(texts.say("begin.kept", name, size)));
+        next.addFlashAttribute("drawn", new GreensView(texts).drawn(green));
     }
 
     private static ModelAndView page(Evening evening, SettingUp stands, Form form) {

@@ -27,12 +27,17 @@ public final class PlaceController {
     /** Leads to where one left off. */
     @GetMapping("/begin")
     String begin(Visit visit) {
-        Optional<SettingUp> stands = new BeginCourse(visit.session()).find();
+        BeginCourse begin = new BeginCourse(visit.session());
+        Optional<SettingUp> stands = begin.find();
+        if (!begin.isOpen() && stands.isEmpty()) {
+            return "redirect:/"; // there is a course that came otherwise
+        }
         return "redirect:" + Step.next(stands).address();
     }
 
     @GetMapping("/begin/place")
     ModelAndView place(Visit visit) {
+        new BeginCourse(visit.session()).checkOpen();
         Evening evening = new Evening(visit, Step.PLACE);
         return page(evening, evening.form(values(evening)));
     }

@@ -200,12 +200,14 @@ function traceOnPicture(canvas) {
     canvas.width = canvas.clientWidth * ratio;
     canvas.height = canvas.clientHeight * ratio;
     view.scale = Math.max(view.scale, least());
+    view.x = Math.min(Math.max(view.x, 0), image.width);
+    view.y = Math.min(Math.max(view.y, 0), image.height);
     const pen = canvas.getContext("2d");
     pen.setTransform(ratio, 0, 0, ratio, 0, 0);
     pen.clearRect(0, 0, canvas.clientWidth, canvas.clientHeight);
     const corner = screen({ x: 0, y: 0 });
     pen.drawImage(image, corner.x, corner.y, image.width * view.scale, image.height * view.scale);
-    canvas.dataset.rings.split(";").filter(Boolean).forEach((ring) =>
+    (canvas.dataset.rings || "").split(";").filter(Boolean).forEach((ring) =>
       line(pen, ring.split(" ").map((pair) => ({ x: Number(pair.split(",")[0]), y: Number(pair.split(",")[1]) })), true));
     ["first", "second"].forEach((point, i) => {
       if (value(point + "Right") !== "") {
@@ -269,11 +271,12 @@ function traceOnPicture(canvas) {
     }
   });
   canvas.addEventListener("pointerup", (event) => {
-    if (finger && finger.slipped <= CLICK) {
+    const still = finger && finger.slipped <= CLICK;
+    finger = null;
+    if (still) {
       cross = null;
       clicked(under(event));
     }
-    finger = null;
   });
   canvas.addEventListener("pointercancel", () => { finger = null; });
 
