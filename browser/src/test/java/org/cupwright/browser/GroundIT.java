@@ -7,6 +7,7 @@ import static org.cupwright.browser.Workplace.button;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import org.junit.jupiter.api.Test;
@@ -49,7 +50,10 @@ class GroundIT {
             page.locator("form.close input[name=from]").fill(DAY);
             page.locator("form.close input[name=until]").fill(DAY);
             page.locator("form.close input[name=sure]").check();
-            button(page, "Keep it").click();
+            Response kept = page.waitForResponse(
+                    answer -> answer.request().method().equals("POST"),
+                    () -> button(page, "Keep it").click());
+            assertThat(kept.status()).isEqualTo(302);
             page.waitForLoadState();
             page.navigate(work.at("/green/11?date=" + DAY));
             double[] again = middle(page);

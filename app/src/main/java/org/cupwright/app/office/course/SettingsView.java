@@ -115,7 +115,7 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
                 words.says(entry),
                 shown(entry, entry.value()),
                 words.standing(entry),
-                choices(entry).isEmpty() ? words.accepts(entry) : "",
+                accepts(entry),
                 words.source(entry),
                 from == null ? "" : texts.say("course.settings.since", texts.day(from)),
                 !entry.isDefault());
@@ -152,6 +152,14 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
                 .map(Choice::says)
                 .findFirst()
                 .orElseGet(() -> new PolicyText(texts).withUnit(value, entry.setting()));
+    }
+
+    private String accepts(PolicyEntry entry) {
+        List<Choice> choices = choices(entry);
+        String says = String.join(", ", choices.stream().map(Choice::says).toList());
+        return choices.isEmpty()
+                ? new PolicyText(texts).accepts(entry)
+                : texts.say("policy.accepts", texts.say("accepts.oneOf", says));
     }
 
     private List<Choice> choices(PolicyEntry entry) {
