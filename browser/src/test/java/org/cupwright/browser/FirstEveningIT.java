@@ -73,7 +73,7 @@ class FirstEveningIT {
 
     @Test
     void fromAnEmptyFolderToTheCard() {
-        try (BrowserContext laptop = chromium.laptop(ColorScheme.LIGHT)) {
+        try (BrowserContext laptop = chromium.laptop(ColorScheme.LIGHT, "")) {
             Page page = laptop.newPage();
             StringBuilder complaints = new StringBuilder();
             page.onConsoleMessage(message -> {
