@@ -43,7 +43,7 @@ class FilesIT {
             page.reload();
             assertThat(page.locator("#weather")).isVisible();
             handIn(work, page, file); // what is there already is told
-            assertThat(page.locator("form.read")).containsText("2 the same");
+            assertThat(page.locator("form.read")).containsText("the same already: 2");
         }
     }
 
@@ -53,8 +53,7 @@ class FilesIT {
         try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT)) {
             Page page = laptop.newPage();
             handIn(work, page, file);
-            assertThat(page.locator("main")).containsText("bad.csv");
-            assertThat(page.locator("main")).containsText("warm");
+            assertThat(page.locator("main")).containsText("line 2: \"warm\" is not a number");
             assertThat(page.locator("main")).not().containsText("Exception");
         }
     }
@@ -100,7 +99,11 @@ class FilesIT {
 
     private static String start(InputStream in) throws IOException {
         StringBuilder answer = new StringBuilder();
-        for (int read = in.read(); read >= 0 && answer.indexOf("\r\n\r\n") < 0; read = in.read()) {
+        while (answer.indexOf("\r\n\r\n") < 0) {
+            int read = in.read();
+            if (read < 0) {
+                break;
+            }
             answer.append((char) read);
         }
         return answer.toString();

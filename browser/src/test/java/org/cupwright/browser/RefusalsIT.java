@@ -24,7 +24,7 @@ class RefusalsIT {
         "/work/00000000-0000-0000-0000-000000000000, 404, There is no such work",
         "/green/99, 404, hole",
         "/?date=someday, 422, someday",
-        "/log/photo/7, 4.., There is no"
+        "/log/photo/zz, 4.., entry"
     })
     void itIsToldInWordsWithTheWayBack(String path, String status, String says, Workplace work) {
         try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT)) {
@@ -34,7 +34,7 @@ class RefusalsIT {
             assertThat(page.locator("main")).containsText(says);
             assertThat(page.locator("main")).containsText("try:");
             assertThat(page.content()).doesNotContain("Exception", "\tat ", "Whitelabel");
-            page.getByText("To today").click();
+            Workplace.link(page, "To today").click();
             assertThat(page.locator("h1")).hasText("Sat 20 Jun 2026");
         }
     }

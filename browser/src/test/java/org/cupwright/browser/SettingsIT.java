@@ -22,7 +22,7 @@ class SettingsIT {
             button(page, "Set it").click();
             assertThat(page.locator(".said")).containsText("paper.size is letter");
             page.reload();
-            assertThat(page.locator(".facts")).containsText("letter");
+            assertThat(page.locator(".facts")).containsText("Letter");
             page.navigate(work.at("/people"));
             assertThat(page.locator(".rows").last())
                     .containsText(Workplace.FIRST + ": set paper.size to letter, before a4");

@@ -51,6 +51,11 @@ public final class FactText {
         return TIME.format(fact.happenedAt().atZone(zone));
     }
 
+    /** The day on the course, with its weekday. */
+    public String day(Fact fact) {
+        return texts.day(fact.happenedAt().atZone(zone).toLocalDate());
+    }
+
     public String id(Fact fact) {
         return fact.id().toString().substring(0, ID_SHOWN);
     }

@@ -67,11 +67,14 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
     record One(
             Row row,
             String text,
-            List<String> choices,
+            List<Choice> choices,
             String unit,
             String from,
             List<String> changes,
             String problem) {}
+
+    /** One of a few values: as it is kept, and in words. */
+    record Choice(String value, String says) {}
 
     /** What is decided first, then all others by what they are about. */
     List<Group> groups(List<PolicyEntry> first, List<PolicyEntry> all) {
@@ -110,9 +113,9 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
         return new Row(
                 key,
                 words.says(entry),
-                words.value(entry),
+                shown(entry, entry.value()),
                 words.standing(entry),
-                words.accepts(entry),
+                accepts(entry),
                 words.source(entry),
                 from == null ? "" : texts.say("course.settings.since", texts.day(from)),
                 !entry.isDefault());
@@ -133,9 +136,7 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
                 from,
                 changes.stream()
                         .map(change -> texts.say(
-                                "course.settings.change",
-                                texts.day(change.effective()),
-                                words.withUnit(change.value(), entry.setting())))
+                                "course.settings.change", texts.day(change.effective()), shown(entry, change.value())))
                         .toList(),
                 problem);
     }
@@ -144,13 +145,33 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
         return setting.unit().isEmpty() ? "" : texts.say(setting.unitKey());
     }
 
-    private static List<String> choices(PolicyEntry entry) {
+    /** A value as it is read: one of a few in words, any other with its unit. */
+    private String shown(PolicyEntry entry, String value) {
+        return choices(entry).stream()
+                .filter(choice -> choice.value().equals(value))
+                .map(Choice::says)
+                .findFirst()
+                .orElseGet(() -> new PolicyText(texts).withUnit(value, entry.setting()));
+    }
+
+    private String accepts(PolicyEntry entry) {
+        List<Choice> choices = choices(entry);
+        String says = String.join(", ", choices.stream().map(Choice::says).toList());
+        return choices.isEmpty()
+                ? new PolicyText(texts).accepts(entry)
+                : texts.say("policy.accepts", texts.say("accepts.oneOf", says));
+    }
+
+    private List<Choice> choices(PolicyEntry entry) {
         Message accepts = entry.setting().type().accepts();
-        return switch (accepts.key()) {
+        List<String> values = switch (accepts.key()) {
             case "accepts.yesNo" -> List.of("yes", "no");
             case "accepts.oneOf" ->
                 List.of(((Message.Name) accepts.arguments().get(0)).text().split(", "));
             default -> List.of();
         };
+        return values.stream()
+                .map(value -> new Choice(value, texts.say("course.choice." + value)))
+                .toList();
     }
 }

@@ -46,6 +46,16 @@ public final class ProblemPages {
                     texts.say(problem.tryThis()));
         }
 
+        /** What the doors refused, or what is not there. */
+        static Told refused(HttpStatus status, Texts texts) {
+            String key = switch (status.value()) { // some have two names
+                case HttpServletResponse.SC_FORBIDDEN -> "page.refused";
+                case HttpServletResponse.SC_REQUEST_ENTITY_TOO_LARGE -> "page.tooLarge";
+                default -> "page.wrong";
+            };
+            return new Told(texts.say(key), "", "", texts.say(key + ".try"));
+        }
+
         /** A failure of ours, under a name in the log. */
         public static Told defect(String reference, Texts texts) {
             return new Told(texts.say("problem.defect"), "", "", texts.say("page.defect.try", reference));
@@ -67,8 +77,7 @@ public final class ProblemPages {
         Texts texts = texts(request);
         Optional<HttpStatus> wrong = askedWrongly(failure);
         if (wrong.isPresent()) {
-            Told told = new Told(texts.say("page.wrong"), "", "", texts.say("page.wrong.try"));
-            return page(request, told, wrong.get());
+            return page(request, Told.refused(wrong.get(), texts), wrong.get());
         }
         Failure why = Failure.of(failure, texts);
         return page(request, why.told(), why.status());

@@ -19,19 +19,10 @@ public final class RefusalPage implements ErrorController {
         Texts texts = Visits.words(request);
         HttpStatus status = status(request);
         if (status.is4xxClientError()) {
-            String key = refusal(status);
-            return page(new Told(texts.say(key), "", "", texts.say(key + ".try")), status, texts);
+            return page(Told.refused(status, texts), status, texts);
         }
         Failure why = Failure.of((Throwable) request.getAttribute(RequestDispatcher.ERROR_EXCEPTION), texts);
         return page(why.told(), why.status(), texts);
-    }
-
-    private static String refusal(HttpStatus status) {
-        return switch (status) {
-            case FORBIDDEN -> "page.refused";
-            case CONTENT_TOO_LARGE -> "page.tooLarge";
-            default -> "page.wrong";
-        };
     }
 
     private static ModelAndView page(Told told, HttpStatus status, Texts texts) {

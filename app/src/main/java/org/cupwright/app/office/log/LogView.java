@@ -97,7 +97,7 @@ record LogView(Visit visit) {
                 texts.say("log.choice.severity." + EnumNames.lowerCamel(odd.severity())),
                 odd.severity() == Severity.NOW,
                 odd.text(),
-                hole + words.moment(fact) + ", " + fact.person(),
+                hole + words.day(fact) + " " + words.time(fact) + ", " + fact.person(),
                 odd.photo().isPresent());
     }
 

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.cupwright.app.cli.InProcess;
+import org.cupwright.app.desk.policy.PolicyEntry;
 import org.cupwright.app.desk.policy.Settings;
+import org.cupwright.app.desk.policy.ShowPolicy;
 import org.cupwright.app.office.MadeVisit;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Role;
@@ -126,7 +128,22 @@ class SettingsPageTest {
 
     @Test
     void whereFewValuesArePossibleTheyAreChosenFrom() {
-        assertThat(one(controller.settings(visit, "", "desk.units")).choices()).contains("paces", "metric");
+        assertThat(one(controller.settings(visit, "", "desk.units")).choices())
+                .extracting(SettingsView.Choice::value)
+                .contains("paces", "metric");
         assertThat(one(controller.settings(visit, "", EDGE)).choices()).isEmpty();
+    }
+
+    /** Whatever is one of a few has its words, in every language. */
+    @Test
+    void whatIsChosenIsInWords() {
+        for (PolicyEntry entry : new ShowPolicy(visit.session(), Settings.catalogue()).all(visit.date())) {
+            String key = entry.setting().key();
+            assertThat(one(controller.settings(visit, "", key)).choices())
+                    .as(key)
+                    .allMatch(choice -> !choice.says().isBlank());
+        }
+        assertThat(one(controller.settings(visit, "", "rotation.scheme")).row().value())
+                .isEqualTo("six front, six middle, six back");
     }
 }
