@@ -14,8 +14,8 @@ import org.locationtech.jts.geom.Polygon;
  *
  * <p>The edge is drawn round through the measured points by a closed Catmull–Rom curve of centripetal knots, which has
  * neither loops nor cusps between two points (Yuksel, Schaefer, Keyser, "Parameterization and applications of
- * Catmull–Rom curves", Computer-Aided Design 43, 2011; recalled). Straight lines would cut the bends off: of an oval measured at
- * five places they lose 7 % of the ground.
+ * Catmull–Rom curves", Computer-Aided Design 43, 2011; recalled). Straight lines would cut the bends off: of an oval
+ * measured at five places they lose 7 % of the ground.
  */
 final class PacedOutline {
     /** Corners drawn from one measured point to the next: our choice, a few decimetres off the curve at most. */
