@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.cupwright.app.cli.DemoFolder;
 import org.cupwright.app.cli.InProcess;
+import org.cupwright.democourse.DemoCourse;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -39,21 +40,21 @@ class OpenSheetIT {
     void isOpenWhereTheCourseSaysSoAndShowsWhatIsPublished() throws Exception {
         try (OpenOffice office = new OpenOffice(folder.resolve("data"), InProcess.CLOCK, false)) {
             Caller stranger = new Caller(office);
-            String closed = refused(stranger, "/sheet/demo");
-            assertThat(closed).contains("There is no open sheet of demo");
-            assertThat(refused(stranger, "/sheet/nowhere").replace("nowhere", "demo"))
+            String closed = refused(stranger, "/sheet/" + DemoCourse.ID);
+            assertThat(closed).contains("There is no open sheet of " + DemoCourse.ID);
+            assertThat(refused(stranger, "/sheet/nowhere").replace("nowhere", DemoCourse.ID))
                     .as("nobody learns which courses there are")
                     .isEqualTo(closed);
 
             done("policy", "paper.publicSheet=yes");
             InProcess.Result planned = commands.run("plan", "--json");
             assertThat(planned.status()).as(planned.err()).isZero();
-            HttpResponse<String> draft = stranger.get("/sheet/demo");
+            HttpResponse<String> draft = stranger.get("/sheet/" + DemoCourse.ID);
             assertThat(draft.statusCode()).isEqualTo(200);
             assertThat(draft.body()).contains("not published yet").doesNotContain("scope=\"row\"");
 
             done("publish");
-            HttpResponse<String> published = stranger.get("/sheet/demo");
+            HttpResponse<String> published = stranger.get("/sheet/" + DemoCourse.ID);
             assertThat(published.headers().firstValue("Cache-Control").orElse(""))
                     .contains("max-age=60");
             List<String> rows = ROW.matcher(published.body())
