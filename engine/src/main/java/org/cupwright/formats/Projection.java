@@ -53,7 +53,7 @@ public final class Projection {
         if (onEarth) {
             try {
                 transform.transform(new ProjCoordinate(x, y), out);
-            } catch (Proj4jException e) {
+            } catch (Proj4jException | IllegalStateException e) { // the second from where datums are changed
                 throw outside(x, y).failure(e);
             }
         }

@@ -52,8 +52,12 @@ public enum DayOrder {
         /** Whether the two orders make two days of it. */
         private boolean unclear() {
             return figures()
-                    .filter(of -> of[0] != of[1] && of[0] <= MONTHS && of[1] <= MONTHS)
+                    .filter(of -> of[0] != of[1] && isMonth(of[0]) && isMonth(of[1]))
                     .isPresent();
+        }
+
+        private static boolean isMonth(int figure) {
+            return figure >= 1 && figure <= MONTHS;
         }
     }
 
