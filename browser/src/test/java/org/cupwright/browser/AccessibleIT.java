@@ -53,6 +53,7 @@ class AccessibleIT {
                             "/green/2?on=12&from=5&side=L&level=true&date=" + DAY,
                             "/green/99?date=" + DAY),
             "/log", List.of("/log?date=" + DAY, "/log?date=2026-06-19", "/log?do=greenSpeed"),
+            "/sheet/{course}", List.of("/sheet/wrenfold-moor"),
             "/work/{id}", List.of("/work/00000000-0000-0000-0000-000000000000"),
             "/weeks", List.of("/weeks?date=" + DAY, "/weeks?date=" + DAY + "&cell=" + DAY + ":4"),
             "/weeks/why", List.of("/weeks/why?hole=4&on=" + DAY),

@@ -44,8 +44,9 @@ class GroundIT {
             String before = verdict.textContent();
             page.locator("details:has(form.close) summary").first().click();
             button(page, "Draw it on the map instead").click();
+            double[] scrolled = middle(page);
             for (double[] corner : new double[][] {{-1, -1}, {1, -1}, {1, 1}, {-1, 1}}) {
-                page.mouse().click(at[0] + CORNER * corner[0], at[1] + CORNER * corner[1]);
+                page.mouse().click(scrolled[0] + CORNER * corner[0], scrolled[1] + CORNER * corner[1]);
             }
             page.locator("form.close input[name=from]").fill(DAY);
             page.locator("form.close input[name=until]").fill(DAY);
