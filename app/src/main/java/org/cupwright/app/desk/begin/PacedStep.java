@@ -58,7 +58,7 @@ public record PacedStep(Session session) {
         GreenAdded.refuseTaken(name, number, before, fields, PictureStep.HOLE);
         Optional<MapPoint> front = TypedPlace.read(fields, EAST, NORTH, before.place());
         Optional<Paced> paced = paced(fields, play.orElse(new Heading(0)), front, paceMetres);
-        paced.flatMap(measures -> outline(measures, new MapPoint(0, 0), fields));
+        paced.ifPresent(measures -> outline(measures, new MapPoint(0, 0), fields)); // what is wrong with it is told
         fields.check();
         int[] kept = {number};
         new BeginCourse(session).keep(stands -> {
