@@ -4,13 +4,12 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.Progress;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.plan.DayPaper;
-import org.cupwright.app.desk.policy.PolicyKeys;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.storage.Stores;
-import org.cupwright.course.Course;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
@@ -27,28 +26,25 @@ public record PublicSheet(Session session) {
      */
     public record Answer(String course, LocalDate date, Policy policy, Optional<DayPaper> paper) {}
 
-    private record Open(Course course, LocalDate date, Policy policy) {}
-
     /** @throws Problem where there is no such course, and in the same words where it gives nothing out */
     public Answer today() {
-        Open open = session.read(this::open);
+        CourseDay day = session.read(this::open);
         Optional<DayPaper> paper = new ShowDay(session)
-                .of(DayQuestion.of(open.date()), Progress.unheard())
+                .of(DayQuestion.of(day.date()), Progress.unheard())
                 .paper();
         return new Answer(
-                open.course().name(),
-                open.date(),
-                open.policy(),
-                paper.filter(day -> day.plan().state() != State.DRAFT));
+                day.course().name(),
+                day.date(),
+                day.policy(),
+                paper.filter(known -> known.plan().state() != State.DRAFT));
     }
 
-    private Open open(Stores stores) {
+    private CourseDay open(Stores stores) {
         if (!session.course().isMissingIn(stores)) {
-            Course course = session.course(stores);
-            LocalDate today = CourseToday.of(course, session.clock());
-            Policy policy = PolicyKeys.history(stores, session.course()).at(today);
-            if (policy.get(PaperPolicy.PUBLIC_SHEET)) {
-                return new Open(course, today, policy);
+            LocalDate today = CourseToday.of(session.course(stores), session.clock());
+            CourseDay day = CourseDay.of(stores, DayQuestion.of(today), session);
+            if (day.policy().get(PaperPolicy.PUBLIC_SHEET)) {
+                return day;
             }
         }
         String asked = session.course().id().orElse("");

@@ -2,8 +2,6 @@ package org.cupwright.app.office.ahead;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
-import java.util.UUID;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -13,16 +11,9 @@ import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.JudgeAhead;
 import org.cupwright.app.desk.paper.ShowDay;
 import org.cupwright.app.office.visit.OfficeHouse;
-import org.cupwright.app.session.CourseChoice;
-import org.cupwright.app.session.Person;
-import org.cupwright.app.session.Role;
 import org.cupwright.app.session.Session;
-import org.cupwright.app.session.Speech;
 import org.cupwright.app.storage.DataFolder;
-import org.cupwright.app.texts.Door;
 import org.cupwright.message.Problem;
-import org.cupwright.units.Paces;
-import org.cupwright.units.UnitSystem;
 import org.springframework.context.SmartLifecycle;
 import org.springframework.stereotype.Component;
 
@@ -73,7 +64,7 @@ public final class GreensAhead implements SmartLifecycle {
     private void judge() {
         try (DataFolder folder = house.folders().get()) {
             for (String course : folder.read(stores -> stores.courses().ids())) {
-                judge(session(folder, course));
+                judge(house.ofNobody(folder, course));
             }
         } catch (Problem mendable) {
             LOG.log(System.Logger.Level.DEBUG, "nothing was judged ahead", mendable);
@@ -92,15 +83,5 @@ public final class GreensAhead implements SmartLifecycle {
                 new JudgeAhead(session).day(question, progress);
             }
         }
-    }
-
-    private Session session(DataFolder folder, String course) {
-        return new Session(
-                folder,
-                new Person("", Role.READER),
-                new CourseChoice(Optional.of(course)),
-                house.clock(),
-                UUID::randomUUID,
-                new Speech(Door.PAGES, "en", UnitSystem.PACES, Paces.STANDARD_METRES));
     }
 }

@@ -2,22 +2,12 @@ package org.cupwright.app.office.sheet;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.Optional;
-import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import org.cupwright.app.desk.paper.PublicSheet;
 import org.cupwright.app.office.visit.OfficeHouse;
 import org.cupwright.app.office.visit.Visits;
-import org.cupwright.app.session.CourseChoice;
-import org.cupwright.app.session.Person;
-import org.cupwright.app.session.Role;
-import org.cupwright.app.session.Session;
-import org.cupwright.app.session.Speech;
 import org.cupwright.app.storage.DataFolder;
-import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.units.Paces;
-import org.cupwright.units.UnitSystem;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpHeaders;
 import org.springframework.stereotype.Controller;
@@ -41,22 +31,12 @@ public final class SheetController {
     @GetMapping("/sheet/{course}")
     String sheet(HttpServletRequest request, HttpServletResponse response, @PathVariable String course, Model model) {
         try (DataFolder folder = house.folders().get()) {
-            PublicSheet.Answer today = new PublicSheet(session(folder, course)).today();
+            PublicSheet.Answer today = new PublicSheet(house.ofNobody(folder, course)).today();
             Texts words = Visits.words(request, today.policy());
             model.addAttribute("words", words);
             model.addAttribute("sheet", new SheetView(words).of(today));
         }
         response.setHeader(HttpHeaders.CACHE_CONTROL, KEPT);
         return "sheet";
-    }
-
-    private Session session(DataFolder folder, String course) {
-        return new Session(
-                folder,
-                new Person("", Role.READER),
-                new CourseChoice(Optional.of(course)),
-                house.clock(),
-                UUID::randomUUID,
-                new Speech(Door.PAGES, "en", UnitSystem.PACES, Paces.STANDARD_METRES));
     }
 }

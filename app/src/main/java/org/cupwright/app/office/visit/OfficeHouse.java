@@ -1,8 +1,18 @@
 package org.cupwright.app.office.visit;
 
 import java.time.Clock;
+import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Supplier;
+import org.cupwright.app.session.CourseChoice;
+import org.cupwright.app.session.Person;
+import org.cupwright.app.session.Role;
+import org.cupwright.app.session.Session;
+import org.cupwright.app.session.Speech;
 import org.cupwright.app.storage.DataFolder;
+import org.cupwright.app.texts.Door;
+import org.cupwright.units.Paces;
+import org.cupwright.units.UnitSystem;
 
 /**
  * What all pages share.
@@ -12,4 +22,15 @@ import org.cupwright.app.storage.DataFolder;
  * @param version of the program, kept with the plans it makes
  * @param demo whether it is open to whoever sits at this machine, on the invented course
  */
-public record OfficeHouse(Supplier<DataFolder> folders, Clock clock, String version, boolean demo) {}
+public record OfficeHouse(Supplier<DataFolder> folders, Clock clock, String version, boolean demo) {
+    /** A session of nobody, who may look at one course. */
+    public Session ofNobody(DataFolder folder, String course) {
+        return new Session(
+                folder,
+                new Person("", Role.READER),
+                new CourseChoice(Optional.of(course)),
+                clock,
+                UUID::randomUUID,
+                new Speech(Door.PAGES, "en", UnitSystem.PACES, Paces.STANDARD_METRES));
+    }
+}
