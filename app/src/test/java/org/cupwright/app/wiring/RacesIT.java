@@ -100,7 +100,7 @@ class RacesIT {
      */
     @Test
     void aPublishedPlanStandsThoughItIsPlannedMeanwhile() throws IOException {
-        int rounds = Suite.count("plan against publish", 50, 2);
+        int rounds = Suite.count("plan against publish", 50, 4);
         Random random = new Random(Suite.seed());
         Path made = made(1);
         kept(made, "plan", "--date", DAY);
