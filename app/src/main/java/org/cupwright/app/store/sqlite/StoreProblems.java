@@ -21,8 +21,9 @@ import org.sqlite.SQLiteException;
 
 /** What can go wrong with a data folder, or with its backup, and a person can mend. */
 final class StoreProblems {
-    /** What the database says where a table or column is asked for that every file of ours has. */
-    private static final Pattern LACKING = Pattern.compile("no such (table|column)|malformed database schema");
+    /** What the database says of a file whose head or schema is not as in every file of ours. */
+    private static final Pattern LACKING =
+            Pattern.compile("no such (table|column)|malformed database schema|unsupported file format");
 
     private StoreProblems() {}
 

@@ -34,6 +34,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class UpkeepTest {
+    /** Where a file says in which format its schema is, 1 to 4: sqlite.org/fileformat2.html, section 1.3; recalled. */
+    private static final int SCHEMA_FORMAT = 44;
+
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T05:00:00Z"), ZoneOffset.UTC);
     private static final int FACTS = 300;
 
@@ -210,6 +213,12 @@ class UpkeepTest {
         refused("problem.upkeep.backupDamaged", () -> upkeep.restore(backup));
         Path text = Files.writeString(files.resolve("t.db"), "no database at all ".repeat(500));
         refused("problem.upkeep.backupDamaged", () -> upkeep.restore(text));
+        Path whole = files.resolve("whole.db");
+        upkeep.backup(whole, false);
+        byte[] bytes = Files.readAllBytes(whole);
+        bytes[SCHEMA_FORMAT + 3] = 0x13;
+        Path format = Files.write(files.resolve("format.db"), bytes);
+        refused("problem.upkeep.backupDamaged", () -> upkeep.restore(format));
         Path theirs = files.resolve("theirs.db");
         change(theirs, "CREATE TABLE theirs (a)");
         refused("problem.upkeep.notABackup", () -> upkeep.restore(theirs));
