@@ -33,20 +33,6 @@ final class SplineFitter {
      */
     private static final double LEAST_BLUNDER_SIGMA_METRES = 0.005;
 
-    /** Residuals count no farther than this when steps are looked for, standard deviations (our choice). */
-    private static final double GROSS_SIGMAS = 6;
-
-    /** Fewer points show no step (our choice). */
-    private static final int LEAST_AT_STEP = 10;
-
-    /**
-     * A fit misses a step when the mean square of its residuals there exceeds the one elsewhere by more than a quarter
-     * and by two and a half errors of such a mean (our choice).
-     */
-    private static final double LEAST_EXCESS = 0.25;
-
-    private static final double EXCESS_ERRORS = 2.5;
-
     private final SurveyPoints points;
     private final KnotGrid grid;
     private final FitSettings settings;
@@ -83,26 +69,12 @@ final class SplineFitter {
         double start = StrictMath.log(coarse.lambda * settings.penaltyDivisor() * COARSE * COARSE);
         FittedSpline even = settle(grid, OptionalDouble.of(start), settings.blunderLimit());
         Steps found = Steps.of(grid, withCompany(even).coefficients);
-        return found.isNone() || isFollowed(found, even) ? even : withSteps(found, even);
-    }
-
-    /** Whether the even fit follows the steps as well as the ground elsewhere: then it is kept. */
-    private boolean isFollowed(Steps found, FittedSpline even) {
-        double[] residuals = even.equations.residuals(even.coefficients);
-        double most = GROSS_SIGMAS * robustSigma(residuals, false);
-        double[] squares = new double[2];
-        int[] counts = new int[2];
-        for (int i = 0; i < residuals.length; i++) {
-            int at = found.isInMidst(points.east(i), points.north(i)) ? 1 : 0;
-            double size = Math.min(Math.abs(residuals[i]), most);
-            squares[at] += size * size;
-            counts[at]++;
+        StepChoice choice = new StepChoice(points, found, even);
+        if (found.isNone() || choice.isFollowed()) {
+            return even;
         }
-        if (counts[1] < LEAST_AT_STEP || counts[0] == 0) {
-            return true;
-        }
-        double ratio = squares[1] / counts[1] / (squares[0] / counts[0]);
-        return ratio < 1 + Math.max(LEAST_EXCESS, EXCESS_ERRORS * Math.sqrt(2.0 / counts[1]));
+        FittedSpline stepped = withSteps(found, even);
+        return choice.isBetter(stepped) ? stepped : even;
     }
 
     /** The fit with the points taken back that lie far off in company: those of a step do. */
