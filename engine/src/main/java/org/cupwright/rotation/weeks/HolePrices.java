@@ -1,6 +1,8 @@
 package org.cupwright.rotation.weeks;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.cupwright.holelocation.Concession;
 import org.cupwright.holelocation.DistancePolicy;
 import org.cupwright.holelocation.HoleLocationPolicy;
@@ -33,7 +35,9 @@ final class HolePrices {
 
     final double restMetres;
     private final double closerMetres;
-    private final List<Concession> ranking;
+    private final Map<RuleId, Double> easings;
+    private final double closerAndItsRest;
+    private final boolean closerBeforeRest;
     final double lastMetres;
     final double plugMetres;
     final double onPlugMetres;
@@ -58,7 +62,10 @@ final class HolePrices {
     HolePrices(Policy policy, Aims aims) {
         this.restMetres = policy.get(DistancePolicy.OLD_HOLE_METRES);
         this.closerMetres = policy.get(DistancePolicy.OLD_HOLE_CLOSER_METRES);
-        this.ranking = policy.get(HoleLocationPolicy.CONCESSIONS);
+        List<Concession> ranking = policy.get(HoleLocationPolicy.CONCESSIONS);
+        this.easings = easings(ranking);
+        this.closerAndItsRest = easing(ranking.indexOf(Concession.OLD_HOLE_CLOSER));
+        this.closerBeforeRest = isBeforeRest(Concession.OLD_HOLE_CLOSER, ranking);
         this.lastMetres = policy.get(DistancePolicy.LAST_HOLES_METRES);
         this.plugMetres = policy.get(DistancePolicy.PLUG_METRES);
         this.onPlugMetres = policy.get(DistancePolicy.ON_PLUG_METRES);
@@ -129,9 +136,8 @@ final class HolePrices {
      * @param metres between the two
      */
     long resting(double restLeft, double metres) {
-        boolean closer = metres >= closerMetres && isBeforeRest(Concession.OLD_HOLE_CLOSER);
-        return thousandths(
-                resting * (closer ? share(Concession.OLD_HOLE_CLOSER) + NEXT_EASING / 2 * restLeft : REST + restLeft));
+        boolean closer = closerBeforeRest && metres >= closerMetres;
+        return thousandths(resting * (closer ? closerAndItsRest + NEXT_EASING / 2 * restLeft : REST + restLeft));
     }
 
     /** Beside a fixed hole, in its way, or on a plug: as dear as on ground with half of its rest before it. */
@@ -144,25 +150,26 @@ final class HolePrices {
         double dearest = 0;
         int rules = 0;
         for (RuleId rule : spot.judgement().setAside()) {
-            dearest = Math.max(dearest, share(rule));
+            dearest = Math.max(dearest, easings.getOrDefault(rule, 1.0));
             rules++;
         }
         return thousandths(resting * (dearest + FURTHER_EASING * Math.max(0, rules - 1)));
     }
 
-    private double share(RuleId rule) {
-        return ranking.stream()
-                .filter(concession -> concession.rule() == rule)
-                .findFirst()
-                .map(this::share)
-                .orElse(1.0);
+    /** Of the easings of one rule the one that goes first. */
+    private static Map<RuleId, Double> easings(List<Concession> ranking) {
+        Map<RuleId, Double> easings = new EnumMap<>(RuleId.class);
+        for (Concession concession : ranking) {
+            easings.putIfAbsent(concession.rule(), easing(ranking.indexOf(concession)));
+        }
+        return easings;
     }
 
-    private double share(Concession concession) {
-        return FIRST_EASING + NEXT_EASING * ranking.indexOf(concession);
+    private static double easing(int rank) {
+        return FIRST_EASING + NEXT_EASING * rank;
     }
 
-    private boolean isBeforeRest(Concession concession) {
+    private static boolean isBeforeRest(Concession concession, List<Concession> ranking) {
         int rest = ranking.indexOf(Concession.OLD_HOLE);
         return ranking.contains(concession) && (rest < 0 || ranking.indexOf(concession) < rest);
     }
