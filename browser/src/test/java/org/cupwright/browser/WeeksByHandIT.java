@@ -81,7 +81,7 @@ class WeeksByHandIT {
             weeks.press("End", "Enter");
             assertThat(page.locator(".chosen h2")).isFocused();
             weeks.press("Escape");
-            assertThat(weeks.cell(THIRD, "1")).isFocused();
+            assertThat(weeks.last("1")).isFocused();
             assertThat(page.locator(".chosen")).hasCount(0);
         }
     }

@@ -17,6 +17,11 @@ record WeeksTable(Workplace work, Page page) {
         return page.locator("#c-" + date + "-" + hole);
     }
 
+    /** The last day of a hole's row: which it is, depends on what else was planned. */
+    Locator last(String hole) {
+        return page.locator("tr[data-hole='" + hole + "'] button").last();
+    }
+
     /** Where a hole is on a day, as it is read there. */
     String spot(String date, String hole) {
         return cell(date, hole).locator("span[aria-hidden] > b").textContent()
