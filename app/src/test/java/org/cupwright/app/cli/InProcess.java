@@ -16,11 +16,19 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.cupwright.app.cli.command.Serving;
 import org.cupwright.app.cli.command.Surroundings;
+import org.cupwright.app.storage.Memory;
+import org.cupwright.app.store.RecentResults;
 import org.cupwright.app.store.sqlite.SqliteFolder;
 
-/** Runs command lines in this process on a data folder, on an invented morning. */
+/**
+ * Runs command lines in this process on a data folder, on an invented morning. What was worked out for one command is
+ * remembered for the next, as an open office remembers it; commands that remember nothing are run by the real program.
+ */
 public final class InProcess {
     public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-20T05:00:00Z"), ZoneOffset.UTC);
+
+    /** Judged greens are some megabytes each. */
+    private static final Memory MEMORY = new RecentResults(60);
 
     private final Path data;
     private final Clock clock;
@@ -72,7 +80,7 @@ public final class InProcess {
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 clock,
                 data,
-                folder -> new SqliteFolder(folder, clock),
+                folder -> new SqliteFolder(folder, clock, MEMORY),
                 asked,
                 InProcess::openedAndClosed);
         int status = new Cli(surroundings).run(line.toArray(String[]::new));

@@ -25,10 +25,12 @@ import org.cupwright.app.wiring.RealProcess.Result;
 import org.cupwright.course.MapPoint;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Plans of weeks changed by two people at once, and changes that are stopped: by the real program. */
+@Tag("long")
 class ChangesAtOnceIT {
     private static final String COURSE = "made";
     private static final int GREENS = 4;
@@ -159,7 +161,7 @@ class ChangesAtOnceIT {
      */
     @Test
     void aChangeThatIsStoppedLeavesTheLastPlansWhole() throws IOException, InterruptedException {
-        int rounds = Suite.count("changes stopped", 30, 4);
+        int rounds = Suite.count("changes stopped", 30, 2);
         Map<String, MapPoint> before = places(made);
         Path whole = copy(rounds);
         long began = System.nanoTime();

@@ -81,6 +81,7 @@ public final class FactWriter {
         List<String> line = List.of(
                 java,
                 "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
                 "-cp",
                 System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
                 FactWriter.class.getName(),

@@ -9,13 +9,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.cupwright.app.cli.DemoFolder;
 import org.cupwright.app.cli.MadeCourse;
 import org.cupwright.democourse.DemoCourse;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Ctrl-C while longer work goes on: the real program, told to stop as a terminal tells it. */
+@Tag("long")
 class InterruptIT {
     private static final int GREENS = 24;
     private static final int POINTS_EACH = 12_000;
@@ -24,26 +27,29 @@ class InterruptIT {
     @TempDir
     private Path path;
 
+    private static ProcessBuilder program(Object... arguments) {
+        List<String> line = RealProcess.program(List.of());
+        Stream.of(arguments).map(Object::toString).forEach(line::add);
+        return new ProcessBuilder(line);
+    }
+
     @Test
     void anImportThatIsStoppedSaysSoAndKeepsNothing() throws IOException, InterruptedException {
         Path data = path.resolve("data");
         Path outlines = MadeCourse.outlines(path, GREENS);
         Path points = MadeCourse.survey(path, GREENS, POINTS_EACH, 1);
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-jar",
-                        System.getProperty("cupwright.jar"),
+        Process process = program(
                         "import",
                         "--course",
                         "made",
                         "--outlines",
-                        outlines.toString(),
+                        outlines,
                         "--elevation",
-                        points.toString(),
+                        points,
                         "--crs",
                         "EPSG:32626",
                         "--data",
-                        data.toString())
+                        data)
                 .start();
         try (BufferedReader said = process.errorReader(StandardCharsets.UTF_8)) {
             assertThat(said.readLine()).as("the first word of progress").contains("of " + GREENS + " greens");
@@ -67,17 +73,7 @@ class InterruptIT {
         Path data = path.resolve("weeks");
         Path out = path.resolve("said.txt");
         DemoFolder.copyTo(data);
-        Process process = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-jar",
-                        System.getProperty("cupwright.jar"),
-                        "plan",
-                        "--days",
-                        "84",
-                        "--date",
-                        DemoCourse.TODAY.toString(),
-                        "--data",
-                        data.toString())
+        Process process = program("plan", "--days", 84, "--date", DemoCourse.TODAY, "--data", data)
                 .redirectOutput(out.toFile())
                 .start();
         try (BufferedReader said = process.errorReader(StandardCharsets.UTF_8)) {

@@ -18,6 +18,7 @@ import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.app.wiring.RealProcess.Result;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
  * whole, what it said to be done is done, and the next start leaves nothing lying about. {@code ./check kills} kills
  * two hundred.
  */
+@Tag("long")
 class KilledCopiesIT {
     /** Bytes that make the copying last some tens of milliseconds. */
     private static final int LARGE = 1 << 20;

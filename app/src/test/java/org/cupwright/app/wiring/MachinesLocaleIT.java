@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.cupwright.app.cli.MadeCourse;
 import org.cupwright.app.wiring.RealProcess.Result;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
  * What the real program says, draws and prints is the same on every machine: one whose digits are not 0 to 9, one whose
  * small letter of I has no dot, and one on the other side of the world. Only the course's own settings count.
  */
+@Tag("long")
 class MachinesLocaleIT {
     private static final String DAY = "2026-06-20";
 

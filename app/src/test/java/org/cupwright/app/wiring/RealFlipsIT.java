@@ -13,10 +13,12 @@ import org.cupwright.app.wiring.RealProcess.Result;
 import org.cupwright.cupchange.MadeFacts;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** One bit turned over in a data file or a backup, and what the real program says of it. */
+@Tag("long")
 class RealFlipsIT {
     @TempDir
     Path files;

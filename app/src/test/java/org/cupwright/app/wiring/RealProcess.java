@@ -54,11 +54,14 @@ final class RealProcess {
         }
     }
 
-    /** How the program is started: by the quick compiler alone, as commands are over before the other one pays. */
+    /**
+     * How the program is started: by the quick compiler alone, as commands are over before the other one pays, and with
+     * the launcher's collector.
+     */
     static List<String> program(List<String> machine) {
         List<String> line = new ArrayList<>();
         line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        line.add("-XX:TieredStopAtLevel=1");
+        line.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
         line.addAll(machine);
         line.addAll(List.of("-jar", System.getProperty("cupwright.jar")));
         return line;
