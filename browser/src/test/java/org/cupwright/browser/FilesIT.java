@@ -55,6 +55,7 @@ class FilesIT {
             handIn(work, page, file);
             assertThat(page.locator("main")).containsText("line 2: \"warm\" is not a number");
             assertThat(page.locator("main")).not().containsText("Exception");
+            assertThat(button(page, "Bring in")).hasCount(0);
         }
     }
 

@@ -36,8 +36,9 @@ record FilesRead(Visit visit) {
      *
      * @param lines in the words of the commands
      * @param asks what has to be answered before they are brought in
+     * @param brings whether there is anything to bring in, as far as looking tells
      */
-    record Read(List<Told> lines, List<Asked> asks) {}
+    record Read(List<Told> lines, List<Asked> asks, boolean brings) {}
 
     /** A line: what stands in columns, and what is said. */
     record Told(String head, String text) {}
@@ -76,7 +77,8 @@ record FilesRead(Visit visit) {
         return read(
                 new FindingText(visit.texts())
                         .imported(new ImportCourse(visit.session(), visit.today()).run(request, Progress.unheard())),
-                List.of());
+                List.of(),
+                true);
     }
 
     private static SurveyOptions options(Parcel parcel) {
@@ -112,7 +114,8 @@ record FilesRead(Visit visit) {
                 keep);
         ImportWeather.Answer answer =
                 new ImportWeather(visit.session().by(forecast ? "forecast" : "weather table")).read(request);
-        return read(new TakenInText(visit.texts()).weather(answer), answer.asks());
+        boolean brings = answer.added() + answer.changed() > 0 || !answer.asks().isEmpty();
+        return read(new TakenInText(visit.texts()).weather(answer), answer.asks(), brings);
     }
 
     /** {@code tmax=Hi, rain=Rain}. */
@@ -137,10 +140,10 @@ record FilesRead(Visit visit) {
                         parcel.find("order").flatMap(order -> EnumNames.find(DayOrder.class, order)),
                         parcel.find(FAR_DAYS).isPresent(),
                         keep);
-        return read(new TakenInText(visit.texts()).notebook(answer), List.of());
+        return read(new TakenInText(visit.texts()).notebook(answer), List.of(), answer.read() > 0);
     }
 
-    private Read read(Lines lines, List<Question> asks) {
+    private Read read(Lines lines, List<Question> asks, boolean brings) {
         return new Read(
                 lines.all().stream()
                         .map(FilesRead::told)
@@ -151,7 +154,8 @@ record FilesRead(Visit visit) {
                                 ask.about(),
                                 visit.texts().say(ask.asks()) + " "
                                         + visit.texts().say(ask.tryThis())))
-                        .toList());
+                        .toList(),
+                brings);
     }
 
     private static Told told(Line line) {

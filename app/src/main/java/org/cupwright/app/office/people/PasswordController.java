@@ -2,7 +2,6 @@ package org.cupwright.app.office.people;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Optional;
-import org.cupwright.app.office.visit.OfficeHouse;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.people.ChangePassword;
 import org.cupwright.app.people.Passwords;
@@ -20,9 +19,10 @@ public final class PasswordController {
     private final Passwords passwords;
     private final SlowDown slowDown;
 
-    public PasswordController(OfficeHouse house, Passwords passwords) {
+    /** @param slowDown the one of the doors: tries at this page and at signing in count together */
+    public PasswordController(Passwords passwords, SlowDown slowDown) {
         this.passwords = passwords;
-        this.slowDown = new SlowDown(house.clock());
+        this.slowDown = slowDown;
     }
 
     @GetMapping("/password")

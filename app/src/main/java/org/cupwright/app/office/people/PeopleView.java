@@ -2,6 +2,7 @@ package org.cupwright.app.office.people;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +54,7 @@ record PeopleView(Visit visit) {
                 new ListAudit(visit.session()).between(Optional.of(today().minusDays(DAYS)), Optional.empty());
         Everybody all = new ListPeople(visit.session()).all();
         ZoneId zone = trail.zone();
-        List<String> done = new java.util.ArrayList<>(new AuditText(texts).said(trail));
+        List<String> done = new ArrayList<>(new AuditText(texts).said(trail));
         Collections.reverse(done);
         return new People(
                 made.map(NewCode::code).orElse(""),

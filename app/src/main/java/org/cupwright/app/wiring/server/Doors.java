@@ -46,8 +46,13 @@ class Doors {
             "base-uri 'none'");
 
     @Bean
-    Accounts accounts(OfficeHouse house, Passwords passwords) {
-        return new Accounts(house, passwords, new SlowDown(house.clock()));
+    SlowDown slowDown(OfficeHouse house) {
+        return new SlowDown(house.clock());
+    }
+
+    @Bean
+    Accounts accounts(OfficeHouse house, Passwords passwords, SlowDown slowDown) {
+        return new Accounts(house, passwords, slowDown);
     }
 
     @Bean

@@ -193,11 +193,31 @@ class FilesPageTest {
         assertThat(log).contains("3.5 mm (weather table)", "12 on", "(notebook)");
     }
 
+    private boolean brings(Parcel.What what, String text) {
+        ModelAndView looked = look(what, Map.of(), "file", "file.csv", text);
+        return ((FilesRead.Read) looked.getModel().get("read")).brings();
+    }
+
+    @Test
+    void whatBringsNothingIsNotOfferedToBeBroughtIn() {
+        assertThat(brings(Parcel.What.WEATHER, "date,tmax,tmin,rain\n2026-06-18,warm,11,0\n"))
+                .isFalse();
+        assertThat(brings(Parcel.What.WEATHER, WEATHER)).isTrue();
+        assertThat(brings(Parcel.What.HISTORY, "date,hole,on,side\n2026-06-18,1,12,L5\n"))
+                .isTrue();
+        assertThat(brings(Parcel.What.HISTORY, "date,hole,on,side\n2026-06-18,77,12,L5\n"))
+                .isFalse();
+        bring(parcel(look(Parcel.What.WEATHER, Map.of(), "file", "weather.csv", WEATHER)), Set.of());
+        assertThat(brings(Parcel.What.WEATHER, WEATHER)).isFalse();
+        assertThat(brings(Parcel.What.WEATHER, WEATHER.replace("3.5", "4.5"))).isTrue();
+    }
+
     @Test
     void whatLooksWrongIsAskedBeforeItIsBroughtIn() {
         String hot = "date,tmax,tmin\n2026-06-18,58,51\n2026-06-19,59,52\n";
         ModelAndView looked = look(Parcel.What.WEATHER, Map.of(), "file", "hot.csv", hot);
         FilesRead.Read read = (FilesRead.Read) looked.getModel().get("read");
+        assertThat(read.brings()).isTrue();
         assertThat(read.asks()).extracting(FilesRead.Asked::about).contains("tmax");
         UUID parcel = parcel(looked);
         assertThat(told(bring(parcel, Set.of())).what()).contains("°F");
