@@ -23,9 +23,11 @@ class CpSatTest {
         }
         for (int i = 0; i < 5; i++) {
             int[] some = random.ints(0, DECISIONS).distinct().limit(3).toArray();
-            switch (random.nextInt(3)) {
+            switch (random.nextInt(5)) {
                 case 0 -> problem.exactlyOne(some);
                 case 1 -> problem.atMostOne(some);
+                case 2 -> problem.between(0, 2, some);
+                case 3 -> problem.between(1, 2, some);
                 default -> problem.between(2, 3, some);
             }
         }
@@ -88,6 +90,17 @@ class CpSatTest {
             assertThat(other).isEqualTo(one);
         }
         assertThat(new CpSat().solve(large(), 1e-6).outcome()).isNotEqualTo(Outcome.BEST);
+    }
+
+    /** Whoever knows a good answer says so: with little work it is what comes, where otherwise a worse one does. */
+    @Test
+    void anAnswerThatIsKnownIsBuiltUpon() {
+        double little = 0.02;
+        ZeroOneAnswer good = new CpSat().solve(large(), 3);
+        ZeroOneProblem known = large();
+        good.yes().stream().forEach(known::hint);
+        assertThat(new CpSat().solve(known, little).cost()).isEqualTo(good.cost());
+        assertThat(new CpSat().solve(large(), little).cost()).isGreaterThan(good.cost());
     }
 
     /** As many nos as can be, among many that stand in each other's way. */

@@ -1,6 +1,5 @@
 package org.cupwright.app.desk.paper;
 
-import java.time.LocalDate;
 import java.util.Optional;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
@@ -11,6 +10,7 @@ import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.desk.plan.PlanChoice;
 import org.cupwright.app.desk.turf.DayTurf;
 import org.cupwright.app.session.Session;
+import org.cupwright.app.storage.Stores;
 
 /** How a day stands: what to know first, its plan if there is one, and what has been cut of it. */
 public record ShowDay(Session session) {
@@ -27,15 +27,21 @@ public record ShowDay(Session session) {
     public Answer of(DayQuestion question, Progress progress) {
         Optional<Answer> unplanned = session.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, session);
-            LocalDate date = day.date();
-            if (PlanChoice.find(stores, day.course(), date).isPresent()) {
-                return Optional.empty();
-            }
-            FirstOfDay first = FirstOfDay.of(stores, day, DayTurf.of(stores, day));
-            return Optional.of(
-                    new Answer(day, first, Optional.empty(), HolesCut.of(stores.facts(), day.course(), date)));
+            return PlanChoice.find(stores, day.course(), day.date()).isPresent()
+                    ? Optional.empty()
+                    : Optional.of(withoutPlan(stores, day));
         });
         return unplanned.orElseGet(() -> planned(question, progress));
+    }
+
+    /** The day without its plan: at once, where judging the greens takes a while. */
+    public Answer withoutPlan(DayQuestion question) {
+        return session.read(stores -> withoutPlan(stores, CourseDay.of(stores, question, session)));
+    }
+
+    private static Answer withoutPlan(Stores stores, CourseDay day) {
+        FirstOfDay first = FirstOfDay.of(stores, day, DayTurf.of(stores, day));
+        return new Answer(day, first, Optional.empty(), HolesCut.of(stores.facts(), day.course(), day.date()));
     }
 
     private Answer planned(DayQuestion question, Progress progress) {

@@ -5,12 +5,15 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.cupwright.app.office.frame.Frame.Place;
 import org.cupwright.app.office.visit.OfficeHouse;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.office.visit.VisitArgument;
 import org.cupwright.app.office.visit.Wishes;
 import org.cupwright.app.session.Session;
+import org.cupwright.message.Message;
 import org.springframework.web.servlet.HandlerInterceptor;
 import org.springframework.web.servlet.ModelAndView;
 
@@ -30,11 +33,16 @@ public record FrameAround(OfficeHouse house) implements HandlerInterceptor {
     void put(ModelAndView page, HttpServletRequest request) {
         page.addObject("here", here(request));
         page.addObject("theme", Wishes.theme(request).orElse(null));
-        VisitArgument.of(request).ifPresent(visit -> page.addObject(NAME, of(visit, request)));
+        Set<Message> besides = page.getModel().get(Besides.NAME) instanceof Besides read ? read.remarks() : Set.of();
+        VisitArgument.of(request).ifPresent(visit -> page.addObject(NAME, of(visit, request, besides)));
     }
 
-    /** The frame of a visit's page. */
-    Frame of(Visit visit, HttpServletRequest request) {
+    /**
+     * The frame of a visit's page.
+     *
+     * @param besides remarks of what was read apart from the visit
+     */
+    Frame of(Visit visit, HttpServletRequest request, Set<Message> besides) {
         Session session = visit.session();
         return new Frame(
                 visit.texts(),
@@ -46,7 +54,10 @@ public record FrameAround(OfficeHouse house) implements HandlerInterceptor {
                 visit.today(),
                 session.person().name(),
                 places(visit, request.getRequestURI()),
-                session.folder().remarks().stream().map(visit.texts()::say).toList(),
+                Stream.concat(session.folder().remarks().stream(), besides.stream())
+                        .distinct()
+                        .map(visit.texts()::say)
+                        .toList(),
                 here(request),
                 house.demo());
     }

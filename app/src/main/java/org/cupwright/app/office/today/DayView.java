@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.cupwright.app.answers.DayText;
 import org.cupwright.app.answers.FirstText;
 import org.cupwright.app.answers.PlanText;
+import org.cupwright.app.desk.Progress.Step;
 import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.app.desk.log.HolesCut.HoleCut;
 import org.cupwright.app.desk.paper.PaperPolicy;
@@ -107,6 +108,23 @@ record DayView(Visit visit) {
             String doneSays,
             boolean locked,
             List<String> notices) {}
+
+    /**
+     * How far judging the day's greens has come.
+     *
+     * @param says in words
+     * @param done how many are judged
+     * @param all how many there are; 0 as long as nothing is known
+     */
+    record Far(String says, int done, int all) {}
+
+    static Far far(Visit visit, Step step) {
+        Texts texts = visit.texts();
+        String says = step.stage().isEmpty()
+                ? texts.say("work.begins")
+                : texts.say("progress." + step.stage(), step.done(), step.all());
+        return new Far(says, step.done(), step.all());
+    }
 
     Day of(ShowDay.Answer answer) {
         Texts texts = visit.texts();

@@ -1,10 +1,13 @@
 package org.cupwright.app.office.today;
 
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.paper.ShowDay;
 import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.desk.plan.PublishPlan.Step;
+import org.cupwright.app.office.frame.Besides;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Right;
 import org.springframework.stereotype.Controller;
@@ -19,14 +22,35 @@ public final class TodayController {
     /** Chooses among equal plans, as the commands do. */
     private static final long SEED = 1;
 
+    private final AwaitedDays days;
+
+    public TodayController(AwaitedDays days) {
+        this.days = days;
+    }
+
+    /** The day; while its greens are judged, what is known before that, and how far it has come. */
     @GetMapping("/")
-    String day(Visit visit, Model model) {
+    String day(Visit visit, Model model, HttpServletRequest request, HttpServletResponse answer) {
         if (visit.courses().isEmpty()) {
             return visit.may(Right.SURVEY) ? "redirect:/begin" : "no-course";
         }
-        ShowDay.Answer answer = new ShowDay(visit.session()).of(visit.question(), Progress.unheard());
-        model.addAttribute("day", new DayView(visit).of(answer));
-        return "today";
+        boolean part = request.getHeader("HX-Request") != null;
+        AwaitedDays.Outcome outcome = days.of(visit);
+        if (outcome.answer().isPresent()) {
+            if (part) {
+                answer.setHeader("HX-Refresh", "true");
+            }
+            model.addAttribute("besides", new Besides(outcome.remarks()));
+            model.addAttribute("day", new DayView(visit).of(outcome.answer().get()));
+            return "today";
+        }
+        model.addAttribute("far", DayView.far(visit, outcome.step()));
+        if (!part) {
+            ShowDay.Answer known = new ShowDay(visit.session()).withoutPlan(visit.question());
+            model.addAttribute("day", new DayView(visit).of(known));
+        }
+        answer.setHeader("Cache-Control", "no-store");
+        return part ? "awaited :: far" : "awaited";
     }
 
     /** @param seen the plan's number when it was looked at; 0: there was none */

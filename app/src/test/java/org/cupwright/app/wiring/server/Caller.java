@@ -21,6 +21,9 @@ import java.util.stream.Collectors;
 
 /** Somebody who asks for pages, with cookies of his own. */
 public final class Caller {
+    /** How a page asks again by itself. */
+    static final String AWAITED = "hx-trigger=\"every 1s\"";
+
     private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
 
     private final UnaryOperator<String> addresses;
@@ -40,6 +43,15 @@ public final class Caller {
 
     public HttpResponse<String> get(String path) {
         return send(request(path).GET().build());
+    }
+
+    /** The page of a day once its greens are judged: asked for as long as it says that they are not. */
+    public HttpResponse<String> awaited(String path) {
+        HttpResponse<String> page = get(path);
+        while (page.body().contains(AWAITED)) {
+            page = get(path);
+        }
+        return page;
     }
 
     /** Sends a form as the page at an address would, with the token that stands there. */

@@ -125,7 +125,7 @@ class FirstEveningFormsIT {
         Matcher seen = SEEN.matcher(ida.get("/begin/print").body());
         assertThat(seen.find()).isTrue();
         on(ida, "/begin/print", "/publish?date=2026-06-21", Map.of("seen", seen.group(1)), "/?date=2026-06-21");
-        assertThat(ida.get("/?date=2026-06-21").body()).contains("data-hole=\"18\"", "published");
+        assertThat(ida.awaited("/?date=2026-06-21").body()).contains("data-hole=\"18\"", "published");
         for (String paper : new String[] {"card", "sheet"}) {
             assertThat(ida.get("/paper/" + paper + "?date=2026-06-21").body()).startsWith("%PDF-");
         }

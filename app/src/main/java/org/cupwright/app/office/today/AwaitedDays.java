@@ -1,0 +1,130 @@
+package org.cupwright.app.office.today;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import org.cupwright.app.desk.Progress;
+import org.cupwright.app.desk.Progress.Step;
+import org.cupwright.app.desk.day.DayQuestion;
+import org.cupwright.app.desk.paper.ShowDay;
+import org.cupwright.app.office.visit.OfficeHouse;
+import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.session.CourseChoice;
+import org.cupwright.app.session.Person;
+import org.cupwright.app.session.Session;
+import org.cupwright.app.storage.DataFolder;
+import org.cupwright.message.Message;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.stereotype.Component;
+
+/**
+ * Days as they stand. Where their greens are not judged yet, which may take a minute, that goes on in the background:
+ * whoever asks waits a moment for it, is told how far it has come, and asks again.
+ */
+@Component
+public final class AwaitedDays implements AutoCloseable {
+    /** Longer nobody should look at a page that does not come, ms (our choice); a test has none. */
+    private static final String PATIENCE = "${cupwright.patience:1500}";
+
+    private final OfficeHouse house;
+    private final Duration patience;
+    private final Map<Asked, Run> runs = new ConcurrentHashMap<>();
+    private final ExecutorService judging = Executors.newCachedThreadPool(work -> {
+        Thread thread = new Thread(work, "awaited-day");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    @Autowired
+    public AwaitedDays(OfficeHouse house, @Value(PATIENCE) long patienceMilliseconds) {
+        this(house, Duration.ofMillis(patienceMilliseconds));
+    }
+
+    AwaitedDays(OfficeHouse house, Duration patience) {
+        this.house = house;
+        this.patience = patience;
+    }
+
+    private record Asked(Person person, CourseChoice course, LocalDate date) {}
+
+    /** Work under way. */
+    private static final class Run {
+        private volatile Step step = new Step("", 0, 0);
+        private final Progress progress = new Progress(now -> step = now);
+        private CompletableFuture<Shown> shown;
+    }
+
+    /**
+     * A day as it was found.
+     *
+     * @param remarks what has to be known of what was read for it
+     */
+    private record Shown(ShowDay.Answer answer, Set<Message> remarks) {}
+
+    /**
+     * What comes of a moment's waiting.
+     *
+     * @param answer the day, as it stood after it was asked for; empty as long as its greens are being judged
+     * @param remarks what has to be known of what was read for it
+     * @param step how far that has come
+     */
+    record Outcome(Optional<ShowDay.Answer> answer, Set<Message> remarks, Step step) {}
+
+    /** @throws RuntimeException what keeps the day from being shown */
+    Outcome of(Visit visit) {
+        Asked asked = new Asked(visit.session().person(), visit.session().course(), visit.date());
+        Run own = new Run();
+        Run run = runs.computeIfAbsent(asked, key -> begin(own, visit.session(), visit.question()));
+        try {
+            Shown shown = run.shown.get(patience.toMillis(), TimeUnit.MILLISECONDS);
+            runs.remove(asked, run);
+            // Begun for an earlier request, it may have missed what was written since; its greens are judged now.
+            return run == own ? new Outcome(Optional.of(shown.answer), shown.remarks, run.step) : of(visit);
+        } catch (TimeoutException goesOn) {
+            return new Outcome(Optional.empty(), Set.of(), run.step);
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+            return new Outcome(Optional.empty(), Set.of(), run.step);
+        } catch (ExecutionException failed) {
+            runs.remove(asked, run);
+            throw thrown(failed.getCause());
+        }
+    }
+
+    private static RuntimeException thrown(Throwable cause) {
+        if (cause instanceof Error error) {
+            throw error;
+        }
+        return cause instanceof RuntimeException failure ? failure : new IllegalStateException(cause);
+    }
+
+    private Run begin(Run run, Session asked, DayQuestion question) {
+        run.shown = CompletableFuture.supplyAsync(() -> day(asked, question, run.progress), judging);
+        return run;
+    }
+
+    private Shown day(Session asked, DayQuestion question, Progress progress) {
+        try (DataFolder folder = house.folders().get()) {
+            Session session =
+                    new Session(folder, asked.person(), asked.course(), asked.clock(), asked.ids(), asked.speech());
+            ShowDay.Answer answer = new ShowDay(session).of(question, progress);
+            return new Shown(answer, folder.remarks());
+        }
+    }
+
+    @Override
+    public void close() {
+        runs.values().forEach(run -> run.progress.stop());
+        judging.shutdownNow();
+    }
+}
