@@ -1,9 +1,5 @@
 package org.cupwright.green.spline;
 
-import java.util.ArrayDeque;
-import java.util.Arrays;
-import java.util.Deque;
-
 /**
  * Where ground steps: strips in which a fitted spline bends far more than it does on most of the green. There the
  * penalty that suits the rest is wrong by orders of magnitude, and points far off the surface are no blunders.
@@ -11,15 +7,6 @@ import java.util.Deque;
  * <p>Kept as the coefficients of the grid it was found on, so that it can be asked for any place.
  */
 final class Steps {
-    /**
-     * A second difference that exceeds the median one so many times is a step's (our choice: on even, on lively and on
-     * fractal ground one of a hundred is three times the median, and such do not lie together).
-     */
-    private static final double TIMES_MEDIAN = 3.5;
-
-    /** Fewer coefficients in one piece are a bump or a trampled spot, not a step (our choice). */
-    private static final int LEAST_COEFFICIENTS = 5;
-
     /** The penalty at a step is at least this share of the one elsewhere (our choice: keeps the equations sound). */
     private static final double LEAST_WEIGHT = 1e-6;
 
@@ -51,20 +38,10 @@ final class Steps {
 
     /** The steps that a fit shows. */
     static Steps of(KnotGrid grid, double[] coefficients) {
-        double[] bends = bends(grid, coefficients);
-        double[] sorted =
-                Arrays.stream(bends).filter(bend -> bend >= 0).sorted().toArray();
-        if (sorted.length == 0) {
-            return none(grid);
-        }
-        double limit = TIMES_MEDIAN * sorted[sorted.length / 2];
-        boolean[] flagged = new boolean[bends.length];
-        for (int i = 0; i < bends.length; i++) {
-            flagged[i] = limit > 0 && bends[i] > limit;
-        }
-        dropSmallPieces(grid, flagged);
-        boolean[] wide = widened(grid, flagged);
-        return new Steps(grid, flagged, wide, weight(bends, flagged, wide));
+        Bends bends = new Bends(grid, coefficients);
+        boolean[] bent = bends.strips();
+        boolean[] wide = bends.widened(bent);
+        return new Steps(grid, bent, wide, weight(bends.sizes(), bent, wide));
     }
 
     /** The same steps with the penalty that a fit shows to suit them. */
@@ -79,7 +56,7 @@ final class Steps {
                 about[knots.index(i, j)] = isIn(flagged, east, north);
             }
         }
-        return new Steps(grid, core, flagged, weight(bends(knots, coefficients), there, about));
+        return new Steps(grid, core, flagged, weight(new Bends(knots, coefficients).sizes(), there, about));
     }
 
     /** Whether two penalties at the steps are alike enough to stop. */
@@ -95,89 +72,6 @@ final class Steps {
             }
         }
         return true;
-    }
-
-    /** Size of the second differences about each coefficient; negative on the rim, where there is none. */
-    private static double[] bends(KnotGrid grid, double[] c) {
-        double[] bends = new double[c.length];
-        Arrays.fill(bends, -1);
-        int east = grid.strideEast();
-        int north = grid.strideNorth();
-        for (int i = 1; i < grid.coefficientsEast() - 1; i++) {
-            for (int j = 1; j < grid.coefficientsNorth() - 1; j++) {
-                int k = grid.index(i, j);
-                bends[k] = Math.hypot(c[k - east] - 2 * c[k] + c[k + east], c[k - north] - 2 * c[k] + c[k + north]);
-            }
-        }
-        return bends;
-    }
-
-    private interface About {
-        void visit(int other);
-    }
-
-    private static void forEachAbout(KnotGrid grid, int east, int north, About about) {
-        for (int i = Math.max(0, east - 1); i <= Math.min(grid.coefficientsEast() - 1, east + 1); i++) {
-            for (int j = Math.max(0, north - 1); j <= Math.min(grid.coefficientsNorth() - 1, north + 1); j++) {
-                about.visit(grid.index(i, j));
-            }
-        }
-    }
-
-    private static int[][] places(KnotGrid grid) {
-        int[][] places = new int[grid.coefficients()][];
-        for (int i = 0; i < grid.coefficientsEast(); i++) {
-            for (int j = 0; j < grid.coefficientsNorth(); j++) {
-                places[grid.index(i, j)] = new int[] {i, j};
-            }
-        }
-        return places;
-    }
-
-    private static void dropSmallPieces(KnotGrid grid, boolean[] flagged) {
-        int[][] places = places(grid);
-        boolean[] seen = new boolean[flagged.length];
-        for (int start = 0; start < flagged.length; start++) {
-            if (flagged[start] && !seen[start]) {
-                int[] piece = piece(grid, places, flagged, seen, start);
-                if (piece.length < LEAST_COEFFICIENTS) {
-                    for (int one : piece) {
-                        flagged[one] = false;
-                    }
-                }
-            }
-        }
-    }
-
-    private static int[] piece(KnotGrid grid, int[][] places, boolean[] flagged, boolean[] seen, int start) {
-        int[] piece = new int[flagged.length];
-        int count = 0;
-        Deque<Integer> open = new ArrayDeque<>();
-        open.add(start);
-        seen[start] = true;
-        while (!open.isEmpty()) {
-            int one = open.remove();
-            piece[count++] = one;
-            forEachAbout(grid, places[one][0], places[one][1], other -> {
-                if (flagged[other] && !seen[other]) {
-                    seen[other] = true;
-                    open.add(other);
-                }
-            });
-        }
-        return Arrays.copyOf(piece, count);
-    }
-
-    /** A coefficient wider all round: the penalty that straddles the step's edge is the step's. */
-    private static boolean[] widened(KnotGrid grid, boolean[] flagged) {
-        int[][] places = places(grid);
-        boolean[] wide = flagged.clone();
-        for (int one = 0; one < flagged.length; one++) {
-            if (flagged[one]) {
-                forEachAbout(grid, places[one][0], places[one][1], other -> wide[other] = true);
-            }
-        }
-        return wide;
     }
 
     /** What the prior of a penalised spline says of its weights: as the inverse of the mean squared differences. */
