@@ -16,15 +16,12 @@ final class DiscCovariances {
     static final int NODES_PER_CELL = 2;
 
     /** Entries kept: the plane's 3 and the quadratic's 6. */
-    private static final int[][] ENTRIES = {{0, 0}, {0, 1}, {1, 1}, {2, 2}, {2, 3}, {2, 4}, {3, 3}, {3, 4}, {4, 4}};
+    static final int[][] ENTRIES = {{0, 0}, {0, 1}, {1, 1}, {2, 2}, {2, 3}, {2, 4}, {3, 3}, {3, 4}, {4, 4}};
 
     static final int SIZE = ENTRIES.length;
 
-    /** At least so much of the noise is left in residuals (our choice). */
-    private static final double NOISE_LEFT = 0.1;
-
     /** Where the five variances stand among the entries. */
-    private static final int[] DIAGONAL = {0, 2, 3, 6, 8};
+    static final int[] DIAGONAL = {0, 2, 3, 6, 8};
 
     private final KnotGrid grid;
     private final HeightFunctionals functionals;
@@ -93,16 +90,30 @@ final class DiscCovariances {
         return values.length / SIZE;
     }
 
+    boolean isKnown(int node) {
+        return !Double.isNaN(values[SIZE * node]);
+    }
+
+    /** The entries of all nodes, {@link #SIZE} each. */
+    double[] values() {
+        return values.clone();
+    }
+
+    /** Nodes that lie so far apart are as many nodes apart, at most. */
+    int nodesWithin(double metres) {
+        return (int) Math.floor(metres * NODES_PER_CELL / grid.spacingMetres());
+    }
+
     HeightFunctionals functionals() {
         return functionals;
     }
 
-    private double east(int node) {
+    double east(int node) {
         int column = node / rows;
         return grid.west() + column * grid.spacingMetres() / NODES_PER_CELL;
     }
 
-    private double north(int node) {
+    double north(int node) {
         int row = node % rows;
         return grid.south() + row * grid.spacingMetres() / NODES_PER_CELL;
     }
@@ -131,69 +142,8 @@ final class DiscCovariances {
 
     /** These covariances with what was missed at steps added where a disc touches one. */
     DiscCovariances plus(StepMisfit misfit) {
-        int nodes = values.length / SIZE;
-        StepMisfit.Missed[] missed = new StepMisfit.Missed[nodes];
-        for (int node = 0; node < nodes; node++) {
-            if (!Double.isNaN(values[SIZE * node]) && misfit.touches(east(node), north(node))) {
-                missed[node] = misfit.at(east(node), north(node));
-            }
-        }
-        double[] more = values.clone();
-        double[] corrected = new double[5 * nodes];
-        for (int node = 0; node < nodes; node++) {
-            if (missed[node] != null) {
-                addMissed(node, missed, misfit.nearMetres(), more, corrected);
-            }
-        }
-        return new DiscCovariances(grid, functionals, stencils, more, corrected);
-    }
-
-    /** Adds the mean square of what the nodes about a node missed, less what noise makes of it. */
-    private void addMissed(
-            int node, StepMisfit.Missed[] missed, double nearMetres, double[] more, double[] corrections) {
-        int reach = (int) Math.floor(nearMetres * NODES_PER_CELL / grid.spacingMetres());
-        double[] squares = new double[SIZE];
-        double[] noise = new double[5];
-        int count = 0;
-        for (int i = -reach; i <= reach; i++) {
-            for (int j = -reach; j <= reach; j++) {
-                int column = node / rows + i;
-                int row = node % rows + j;
-                boolean within = i * i + j * j <= reach * reach && row >= 0 && row < rows;
-                int other = column * rows + row;
-                if (within && other >= 0 && other < missed.length && missed[other] != null) {
-                    for (int k = 0; k < SIZE; k++) {
-                        squares[k] += missed[other].values()[ENTRIES[k][0]]
-                                * missed[other].values()[ENTRIES[k][1]];
-                    }
-                    for (int k = 0; k < 5; k++) {
-                        // What the fit has taken up of the noise is no longer in the residuals.
-                        double left = missed[other].noise()[k] - values[SIZE * other + DIAGONAL[k]];
-                        noise[k] += Math.max(left, NOISE_LEFT * missed[other].noise()[k]);
-                    }
-                    count++;
-                }
-            }
-        }
-        double slopeSquares = squares[0] + squares[2];
-        double slopeNoise = noise[0] + noise[1];
-        double slope = MissedShare.of(MissedShare.SLOPE_SHAPE, slopeSquares, slopeNoise);
-        double bendSquares = squares[3] + squares[6] + squares[8];
-        double bendNoise = noise[2] + noise[3] + noise[4];
-        double bend = MissedShare.of(MissedShare.BEND_SHAPE, bendSquares, bendNoise);
-        for (int k = 0; k < SIZE; k++) {
-            double share = k < 3 ? slope : bend;
-            double shortfall = k < 3
-                    ? MissedShare.shortfall(slopeSquares, slopeNoise)
-                    : MissedShare.shortfall(bendSquares, bendNoise);
-            more[SIZE * node + k] *= missed[node].rougher();
-            more[SIZE * node + k] += share * (1 - share) * (1 - share) * shortfall * squares[k] / count;
-        }
-        for (int k = 0; k < 5; k++) {
-            double share = k < 2 ? slope : bend;
-            corrections[5 * node + k] = share * missed[node].values()[k];
-            more[SIZE * node + DIAGONAL[k]] += share * share * missed[node].own()[k];
-        }
+        MissedAtNodes missed = new MissedAtNodes(this, misfit);
+        return new DiscCovariances(grid, functionals, stencils, missed.values(), missed.corrections());
     }
 
     /** These covariances less the products of some directions d d' in the space of the coefficients. */
@@ -212,8 +162,8 @@ final class DiscCovariances {
 
     private DiscCovariances plus(double times, DirectionProducts products) {
         double[] changed = values.clone();
-        for (int node = 0; node < values.length / SIZE; node++) {
-            if (!Double.isNaN(values[SIZE * node])) {
+        for (int node = 0; node < count(); node++) {
+            if (isKnown(node)) {
                 double[] entries = products.at(node);
                 for (int k = 0; k < SIZE; k++) {
                     changed[SIZE * node + k] += times * entries[k];
