@@ -23,6 +23,8 @@ import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.message.Message;
+import org.cupwright.message.Message.Count;
+import org.cupwright.message.Problem;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
@@ -36,10 +38,15 @@ public final class AwaitedDays implements AutoCloseable {
     /** Longer nobody should look at a page that does not come, ms (our choice); a test has none. */
     private static final String PATIENCE = "${cupwright.patience:1500}";
 
+    /** So many days are looked at at once, and so many may wait for that: our choice, more than a club has people. */
+    private static final int AT_ONCE = 8;
+
+    private static final int MOST_WAITING = 100;
+
     private final OfficeHouse house;
     private final Duration patience;
     private final Map<Asked, Run> runs = new ConcurrentHashMap<>();
-    private final ExecutorService judging = Executors.newCachedThreadPool(work -> {
+    private final ExecutorService judging = Executors.newFixedThreadPool(AT_ONCE, work -> {
         Thread thread = new Thread(work, "awaited-day");
         thread.setDaemon(true);
         return thread;
@@ -61,7 +68,7 @@ public final class AwaitedDays implements AutoCloseable {
     private static final class Run {
         private volatile Step step = new Step("", 0, 0);
         private final Progress progress = new Progress(now -> step = now);
-        private CompletableFuture<Shown> shown;
+        private final CompletableFuture<Shown> shown = new CompletableFuture<>();
     }
 
     /**
@@ -84,7 +91,10 @@ public final class AwaitedDays implements AutoCloseable {
     Outcome of(Visit visit) {
         Asked asked = new Asked(visit.session().person(), visit.session().course(), visit.date());
         Run own = new Run();
-        Run run = runs.computeIfAbsent(asked, key -> begin(own, visit.session(), visit.question()));
+        Run run = Optional.ofNullable(runs.putIfAbsent(asked, own)).orElse(own);
+        if (run == own) {
+            begin(asked, own, visit);
+        }
         try {
             Shown shown = run.shown.get(patience.toMillis(), TimeUnit.MILLISECONDS);
             runs.remove(asked, run);
@@ -96,9 +106,25 @@ public final class AwaitedDays implements AutoCloseable {
             Thread.currentThread().interrupt();
             return new Outcome(Optional.empty(), Set.of(), run.step);
         } catch (ExecutionException failed) {
-            runs.remove(asked, run);
             throw thrown(failed.getCause());
         }
+    }
+
+    /** Begins the work; it is forgotten when it ends, so that nothing is held for somebody who went away. */
+    private void begin(Asked asked, Run run, Visit visit) {
+        run.shown.whenComplete((shown, failed) -> runs.remove(asked, run));
+        if (runs.size() > MOST_WAITING) {
+            run.shown.completeExceptionally(Problem.of(
+                    Message.of("problem.tooMuchWork", new Count(MOST_WAITING)), Message.of("try.tooMuchWork")));
+            return;
+        }
+        judging.execute(() -> {
+            try {
+                run.shown.complete(day(visit.session(), visit.question(), run.progress));
+            } catch (RuntimeException | Error failed) {
+                run.shown.completeExceptionally(failed);
+            }
+        });
     }
 
     private static RuntimeException thrown(Throwable cause) {
@@ -106,11 +132,6 @@ public final class AwaitedDays implements AutoCloseable {
             throw error;
         }
         return cause instanceof RuntimeException failure ? failure : new IllegalStateException(cause);
-    }
-
-    private Run begin(Run run, Session asked, DayQuestion question) {
-        run.shown = CompletableFuture.supplyAsync(() -> day(asked, question, run.progress), judging);
-        return run;
     }
 
     private Shown day(Session asked, DayQuestion question, Progress progress) {
