@@ -6,11 +6,11 @@ import java.util.Map;
 import org.cupwright.app.answers.PolicyText;
 import org.cupwright.app.desk.begin.FirstSettings;
 import org.cupwright.app.desk.policy.PolicyEntry;
+import org.cupwright.app.office.frame.SettingWords;
+import org.cupwright.app.office.frame.SettingWords.Choice;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.message.Message;
-import org.cupwright.message.Message.Name;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -29,7 +29,7 @@ public final class SettingsStepController {
      * @param came the value it came with
      * @param choices where it is one of a few; empty where it is typed
      */
-    record Question(Form.Field field, String unit, String accepts, String came, List<String> choices) {}
+    record Question(Form.Field field, String unit, String accepts, String came, List<Choice> choices) {}
 
     @GetMapping("/begin/settings")
     ModelAndView settings(Visit visit) {
@@ -61,6 +61,7 @@ public final class SettingsStepController {
 
     private static Question question(PolicyEntry entry, Form form, Texts texts) {
         PolicyText words = new PolicyText(texts);
+        SettingWords values = new SettingWords(texts);
         String key = entry.setting().key();
         Form.Field field = new Form.Field(key, words.says(entry), "", form.value(key), form.problem(key));
         return new Question(
@@ -68,18 +69,8 @@ public final class SettingsStepController {
                 entry.setting().unit().isEmpty()
                         ? ""
                         : texts.say(entry.setting().unitKey()),
-                words.accepts(entry),
-                texts.say("begin.came", words.withUnit(entry.defaultText(), entry.setting())),
-                choices(entry));
-    }
-
-    private static List<String> choices(PolicyEntry entry) {
-        Message accepts = entry.setting().type().accepts();
-        return switch (accepts.key()) {
-            case "accepts.yesNo" -> List.of("yes", "no");
-            case "accepts.oneOf" ->
-                List.of(((Name) accepts.arguments().get(0)).text().split(", "));
-            default -> List.of();
-        };
+                values.accepts(entry),
+                texts.say("begin.came", values.shown(entry, entry.defaultText())),
+                values.choices(entry));
     }
 }

@@ -9,8 +9,9 @@ import java.util.Map;
 import org.cupwright.app.answers.PolicyText;
 import org.cupwright.app.desk.policy.PolicyEntry;
 import org.cupwright.app.desk.policy.ShowPolicy;
+import org.cupwright.app.office.frame.SettingWords;
+import org.cupwright.app.office.frame.SettingWords.Choice;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.message.Message;
 import org.cupwright.policy.PolicyChange;
 import org.cupwright.policy.Setting;
 
@@ -73,9 +74,6 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
             List<String> changes,
             String problem) {}
 
-    /** One of a few values: as it is kept, and in words. */
-    record Choice(String value, String says) {}
-
     /** What is decided first, then all others by what they are about. */
     List<Group> groups(List<PolicyEntry> first, List<PolicyEntry> all) {
         Map<String, List<Row>> groups = new LinkedHashMap<>();
@@ -108,14 +106,15 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
 
     private Row row(PolicyEntry entry) {
         PolicyText words = new PolicyText(texts);
+        SettingWords values = new SettingWords(texts);
         String key = entry.setting().key();
         LocalDate from = since.get(key);
         return new Row(
                 key,
                 words.says(entry),
-                shown(entry, entry.value()),
+                values.shown(entry, entry.value()),
                 words.standing(entry),
-                accepts(entry),
+                values.accepts(entry),
                 words.source(entry),
                 from == null ? "" : texts.say("course.settings.since", texts.day(from)),
                 !entry.isDefault());
@@ -131,47 +130,19 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
         return new One(
                 row(entry),
                 text,
-                choices(entry),
+                new SettingWords(texts).choices(entry),
                 unit(entry.setting()),
                 from,
                 changes.stream()
                         .map(change -> texts.say(
-                                "course.settings.change", texts.day(change.effective()), shown(entry, change.value())))
+                                "course.settings.change",
+                                texts.day(change.effective()),
+                                new SettingWords(texts).shown(entry, change.value())))
                         .toList(),
                 problem);
     }
 
     private String unit(Setting<?> setting) {
         return setting.unit().isEmpty() ? "" : texts.say(setting.unitKey());
-    }
-
-    /** A value as it is read: one of a few in words, any other with its unit. */
-    private String shown(PolicyEntry entry, String value) {
-        return choices(entry).stream()
-                .filter(choice -> choice.value().equals(value))
-                .map(Choice::says)
-                .findFirst()
-                .orElseGet(() -> new PolicyText(texts).withUnit(value, entry.setting()));
-    }
-
-    private String accepts(PolicyEntry entry) {
-        List<Choice> choices = choices(entry);
-        String says = String.join(", ", choices.stream().map(Choice::says).toList());
-        return choices.isEmpty()
-                ? new PolicyText(texts).accepts(entry)
-                : texts.say("policy.accepts", texts.say("accepts.oneOf", says));
-    }
-
-    private List<Choice> choices(PolicyEntry entry) {
-        Message accepts = entry.setting().type().accepts();
-        List<String> values = switch (accepts.key()) {
-            case "accepts.yesNo" -> List.of("yes", "no");
-            case "accepts.oneOf" ->
-                List.of(((Message.Name) accepts.arguments().get(0)).text().split(", "));
-            default -> List.of();
-        };
-        return values.stream()
-                .map(value -> new Choice(value, texts.say("course.choice." + value)))
-                .toList();
     }
 }

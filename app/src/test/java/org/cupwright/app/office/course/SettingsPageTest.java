@@ -10,6 +10,7 @@ import org.cupwright.app.desk.policy.PolicyEntry;
 import org.cupwright.app.desk.policy.Settings;
 import org.cupwright.app.desk.policy.ShowPolicy;
 import org.cupwright.app.office.MadeVisit;
+import org.cupwright.app.office.frame.SettingWords;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.store.sqlite.SqliteFolder;
@@ -129,7 +130,7 @@ class SettingsPageTest {
     @Test
     void whereFewValuesArePossibleTheyAreChosenFrom() {
         assertThat(one(controller.settings(visit, "", "desk.units")).choices())
-                .extracting(SettingsView.Choice::value)
+                .extracting(SettingWords.Choice::value)
                 .contains("paces", "metric");
         assertThat(one(controller.settings(visit, "", EDGE)).choices()).isEmpty();
     }
