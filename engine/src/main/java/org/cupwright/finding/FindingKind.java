@@ -81,6 +81,8 @@ public enum FindingKind {
     SLOPES_UNCERTAIN_HERE,
     POINTS_UNEVEN,
     SURVEY_KIND_ASSUMED,
+    STRIPS_MEASURED,
+    STRIPS_TELL_NOTHING,
     STEP,
     // what level readings say of it
     SURVEY_TILTED,

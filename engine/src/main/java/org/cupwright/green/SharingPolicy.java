@@ -53,9 +53,17 @@ public final class SharingPolicy {
         return SLICE.setting("shared" + key, type, type == MILLIMETRES ? "mm" : "m", value);
     }
 
-    /** What the points of a survey share, by its kind; nothing where they have none. */
+    /** What the points of a survey share as it is set for its kind; nothing where they have none. */
     public static Sharing of(SurveyPoints points, Policy policy) {
         return points.kind().map(kind -> of(kind, points, policy)).orElse(Sharing.NONE);
+    }
+
+    /** The same, with what strips of the survey have measured of it. */
+    public static MeasuredSharing known(SurveyPoints points, Policy policy) {
+        Sharing set = of(points, policy);
+        return points.measured()
+                .map(measured -> MeasuredSharing.byStrips(set, measured))
+                .orElseGet(() -> MeasuredSharing.asSet(set));
     }
 
     private static Sharing of(SurveyKind kind, SurveyPoints points, Policy policy) {

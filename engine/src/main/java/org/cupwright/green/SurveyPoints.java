@@ -12,24 +12,31 @@ import java.util.stream.IntStream;
  * nodes of a grid, whose noise must be told because neighbouring nodes may have been smoothed together.
  */
 public final class SurveyPoints {
+    /** The strip of a point of which no strip is known. */
+    public static final int NO_STRIP = -1;
+
     private final double[] east;
     private final double[] north;
     private final double[] height;
     private final double cellMetres;
     private final double sigmaMetres;
-    private final Optional<SurveyKind> kind;
+    private final Told told;
+
+    /**
+     * What is known of the points besides where they lie.
+     *
+     * @param strips the strip of each; none where they are not told apart
+     */
+    private record Told(Optional<SurveyKind> kind, Optional<SharedAmplitude> measured, int[] strips) {
+        static final Told NOTHING = new Told(Optional.empty(), Optional.empty(), new int[0]);
+    }
 
     private SurveyPoints(double[] east, double[] north, double[] height, double cellMetres, double sigmaMetres) {
-        this(east, north, height, cellMetres, sigmaMetres, Optional.empty());
+        this(east, north, height, cellMetres, sigmaMetres, Told.NOTHING);
     }
 
     private SurveyPoints(
-            double[] east,
-            double[] north,
-            double[] height,
-            double cellMetres,
-            double sigmaMetres,
-            Optional<SurveyKind> kind) {
+            double[] east, double[] north, double[] height, double cellMetres, double sigmaMetres, Told told) {
         if (east.length != north.length || east.length != height.length) {
             throw new IllegalArgumentException(
                     "coordinates of different counts: " + east.length + ", " + north.length + ", " + height.length);
@@ -39,7 +46,7 @@ public final class SurveyPoints {
         this.height = checked(height);
         this.cellMetres = cellMetres;
         this.sigmaMetres = sigmaMetres;
-        this.kind = kind;
+        this.told = told;
     }
 
     private static double[] checked(double[] values) {
@@ -86,14 +93,50 @@ public final class SurveyPoints {
         return new SurveyPoints(east.clone(), north.clone(), heightMetres.clone(), cellMetres, sigmaMetres);
     }
 
+    private SurveyPoints with(Told other) {
+        return new SurveyPoints(east, north, height, cellMetres, sigmaMetres, other);
+    }
+
     /** The same points, of a survey of this kind: it tells what they share of their errors. */
     public SurveyPoints as(SurveyKind of) {
-        return new SurveyPoints(east, north, height, cellMetres, sigmaMetres, Optional.of(of));
+        return with(new Told(Optional.of(of), told.measured, told.strips));
     }
 
     /** The kind of survey; without one points are taken to share nothing of their errors. */
     public Optional<SurveyKind> kind() {
-        return kind;
+        return told.kind;
+    }
+
+    /** The same points after it was measured how much they share of their errors. */
+    public SurveyPoints sharing(SharedAmplitude measured) {
+        return with(new Told(told.kind, Optional.of(measured), told.strips));
+    }
+
+    /** How much they share of their errors, where the survey itself has shown it. */
+    public Optional<SharedAmplitude> measured() {
+        return told.measured;
+    }
+
+    /**
+     * The same points in strips: lines of flight, set-ups, walks.
+     *
+     * @param strips the strip of each point, {@link #NO_STRIP} where it is not known
+     */
+    public SurveyPoints inStrips(int[] strips) {
+        if (strips.length != east.length) {
+            throw new IllegalArgumentException(east.length + " points, but " + strips.length + " strips");
+        }
+        return with(new Told(told.kind, told.measured, strips.clone()));
+    }
+
+    /** Whether it was said in which strips the points were taken, were it a single one. */
+    public boolean hasStrips() {
+        return told.strips.length > 0;
+    }
+
+    /** The strip of a point; strips must have been said. */
+    public int strip(int i) {
+        return told.strips[i];
     }
 
     public int count() {
@@ -138,8 +181,15 @@ public final class SurveyPoints {
     /** The points whose number passes a test, in the same order. */
     public SurveyPoints where(IntPredicate wanted) {
         int[] chosen = IntStream.range(0, east.length).filter(wanted).toArray();
+        int[] strips =
+                hasStrips() ? Arrays.stream(chosen).map(i -> told.strips[i]).toArray() : told.strips;
         return new SurveyPoints(
-                pick(east, chosen), pick(north, chosen), pick(height, chosen), cellMetres, sigmaMetres, kind);
+                pick(east, chosen),
+                pick(north, chosen),
+                pick(height, chosen),
+                cellMetres,
+                sigmaMetres,
+                new Told(told.kind, told.measured, strips));
     }
 
     private static double[] pick(double[] values, int[] chosen) {

@@ -3,6 +3,7 @@ package org.cupwright.app.answers;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.green.MeasuredSharing;
 import org.cupwright.green.agreement.RoundBought;
+import org.cupwright.policy.EnumNames;
 
 /** What the points of a survey share of their errors, in words. */
 final class SharingText {
@@ -20,7 +21,8 @@ final class SharingText {
                         "sharing.measured",
                         millimetres(sharing.sigmaMetres()),
                         millimetres(2 * sharing.sigmaErrorMetres()),
-                        set)
+                        set,
+                        texts.say("sharing.by." + EnumNames.lowerCamel(sharing.by())))
                 : texts.say("sharing.set", set);
     }
 

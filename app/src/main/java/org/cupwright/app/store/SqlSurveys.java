@@ -14,6 +14,7 @@ import org.cupwright.app.storage.GreenSurvey.Origin;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.SurveyStore;
 import org.cupwright.app.storage.SurveyVersion;
+import org.cupwright.green.SharedAmplitude;
 import org.cupwright.green.SurveyKind;
 import org.cupwright.green.SurveyPoints;
 import org.cupwright.policy.EnumNames;
@@ -62,11 +63,22 @@ record SqlSurveys(Sql sql, Clock clock) implements SurveyStore {
                 row.getInt("point_count"),
                 orNotANumber(row, "cell_metres"),
                 orNotANumber(row, "sigma_metres"));
-        return new GreenSurvey(row.getString("hole"), kind(row).map(points::as).orElse(points), origin(row));
+        SurveyPoints ofKind = kind(row).map(points::as).orElse(points);
+        return new GreenSurvey(
+                row.getString("hole"), measured(row).map(ofKind::sharing).orElse(ofKind), origin(row));
     }
 
     private static Optional<SurveyKind> kind(ResultSet row) throws SQLException {
         return Optional.ofNullable(row.getString("kind")).flatMap(name -> EnumNames.find(SurveyKind.class, name));
+    }
+
+    private static Optional<SharedAmplitude> measured(ResultSet row) throws SQLException {
+        double sigma = orNotANumber(row, "shared_metres");
+        double error = orNotANumber(row, "shared_error_metres");
+        double length = orNotANumber(row, "shared_length_metres");
+        return Double.isNaN(sigma + error + length)
+                ? Optional.empty()
+                : Optional.of(new SharedAmplitude(sigma, error, length));
     }
 
     private static double orNotANumber(ResultSet row, String column) throws SQLException {
@@ -113,6 +125,7 @@ record SqlSurveys(Sql sql, Clock clock) implements SurveyStore {
     @Override
     public void add(String courseId, GreenSurvey survey) {
         SurveyPoints points = survey.points();
+        Optional<SharedAmplitude> measured = points.measured();
         sql.add(
                 "survey_version",
                 new CheckedRow()
@@ -125,6 +138,9 @@ record SqlSurveys(Sql sql, Clock clock) implements SurveyStore {
                         .with("sigma_metres", orNull(points.givenSigmaMetres()))
                         .with("source", survey.origin().file())
                         .with("kind", points.kind().map(EnumNames::lowerCamel).orElse(null))
+                        .with("shared_metres", measured.map(SharedAmplitude::sigmaMetres).orElse(null))
+                        .with("shared_error_metres", measured.map(SharedAmplitude::errorMetres).orElse(null))
+                        .with("shared_length_metres", measured.map(SharedAmplitude::lengthMetres).orElse(null))
                         .with("point_count", points.count())
                         .with("points", PointBlob.write(points)));
     }

@@ -16,10 +16,10 @@ import org.cupwright.formats.Separator;
 import org.cupwright.message.Message;
 
 /**
- * Which columns of a points file hold x, y, z and the class.
+ * Which columns of a points file hold x, y, z, the class, and the strip or the time of a point.
  *
  * @param separator between the fields
- * @param columns column of each role, the first being 0; a class is not needed
+ * @param columns column of each role, the first being 0; only x, y and z are needed
  * @param firstLineIsHeader whether the first line names columns and holds no point
  */
 record ColumnPlan(Separator separator, Map<ColumnRole, Integer> columns, boolean firstLineIsHeader) {
@@ -31,8 +31,8 @@ record ColumnPlan(Separator separator, Map<ColumnRole, Integer> columns, boolean
      * @param firstLine a header or a point
      * @param lineNumber its number
      * @param said roles in the order of the columns ({@code x,y,z,class}, {@code p,n,e,z,d}), or the header's own names
-     *     of x, y, z and, if wanted, class; empty: from the header, else three columns x, y, z or five and more: point
-     *     number, northing, easting, height, description
+     *     of x, y, z and, if wanted, class, strip and time; empty: from the header, else three columns x, y, z or five
+     *     and more: point number, northing, easting, height, description
      * @throws UnreadableFile if the columns cannot be told
      */
     static ColumnPlan of(String firstLine, long lineNumber, Optional<String> said) {
@@ -97,6 +97,17 @@ record ColumnPlan(Separator separator, Map<ColumnRole, Integer> columns, boolean
             ColumnRole.find(names.get(i)).ifPresent(role -> columns.putIfAbsent(role, column));
         }
         return columns;
+    }
+
+    /** Whether there is a column for the strips of points, or for their times. */
+    boolean saysStrips() {
+        return columns.containsKey(ColumnRole.STRIP) || columns.containsKey(ColumnRole.TIME);
+    }
+
+    /** What a line says of a role; empty where it says nothing. */
+    String text(ColumnRole role, List<String> fields) {
+        Integer column = columns.get(role);
+        return column == null || column >= fields.size() ? "" : fields.get(column);
     }
 
     /** The number of a role in a line's fields; NaN where there is none. */

@@ -8,7 +8,10 @@ enum ColumnRole {
     EAST("x|e|east|easting|lon|long|longitude|x_?coord"),
     NORTH("y|n|north|northing|lat|latitude|y_?coord"),
     HEIGHT("z|h|height|elev|elevation|alt|altitude|z_?coord"),
-    CLASS("class|c|cls|classification|classif");
+    CLASS("class|c|cls|classification|classif"),
+    STRIP("(strip|line|flight[_ ]?(line|strip)|set[_ -]?up)([_ ]?(no|nr|number|id))?"
+            + "|(point|pt)[_ ]?(source|src)([_ ]?id)?"),
+    TIME("(gps[_ ]?)?(time|seconds)");
 
     private final String names;
 

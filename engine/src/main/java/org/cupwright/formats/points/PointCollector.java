@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.DoubleStream;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -43,33 +42,15 @@ public final class PointCollector {
     private final STRtree nearGreens = new STRtree();
     private final Map<Integer, Long> byClass = new TreeMap<>();
     private final FileExtent extent;
-    private final Map<String, Collected> byHole = new LinkedHashMap<>();
+    private final Map<String, CollectedPoints> byHole = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
+    private final StripNames stripNames = new StripNames();
+    private boolean stripsSaid;
     private long read;
     private long kept;
 
     /** A hole's green with the margin about it. */
     private record Near(String holeId, Outline withMargin) {}
-
-    /** The points of a green so far. */
-    private record Collected(DoubleStream.Builder east, DoubleStream.Builder north, DoubleStream.Builder height) {
-        Collected() {
-            this(DoubleStream.builder(), DoubleStream.builder(), DoubleStream.builder());
-        }
-
-        void add(MapPoint point, double heightMetres) {
-            east.add(point.east());
-            north.add(point.north());
-            height.add(heightMetres);
-        }
-
-        SurveyPoints points() {
-            return SurveyPoints.scattered(
-                    east.build().toArray(),
-                    north.build().toArray(),
-                    height.build().toArray());
-        }
-    }
 
     /**
      * A collector for one survey of a course.
@@ -99,6 +80,26 @@ public final class PointCollector {
      * @param pointClass the file's class, or {@link #NO_CLASS}
      */
     public void accept(double x, double y, double z, int pointClass) {
+        accept(x, y, z, pointClass, Double.NaN, Double.NaN);
+    }
+
+    /** A file has a column for the strips of its points, or for their times. */
+    void saysStrips() {
+        stripsSaid = true;
+    }
+
+    /** The number of a strip that a file names; not a number where it names none. */
+    double strip(String name) {
+        return stripNames.number(name);
+    }
+
+    /**
+     * Takes one point of a strip.
+     *
+     * @param strip the strip's number; not a number where it is not said
+     * @param time when the point was taken, s; not a number where that is not said
+     */
+    void accept(double x, double y, double z, int pointClass, double strip, double time) {
         read++;
         if (pointClass != NO_CLASS) {
             byClass.merge(pointClass, 1L, Long::sum);
@@ -110,7 +111,7 @@ public final class PointCollector {
         MapPoint point = units.toCourse(x, y);
         boolean near = false;
         for (Object found : nearGreens.query(new Envelope(point.toCoordinate()))) {
-            near |= keep((Near) found, point, units.heightMetres(z));
+            near |= keep((Near) found, point, units.heightMetres(z), strip, time);
         }
         if (near && ++kept > MOST_POINTS) {
             throw Finding.of(FindingKind.TOO_MANY_POINTS, Where.file(), MOST_POINTS)
@@ -118,10 +119,10 @@ public final class PointCollector {
         }
     }
 
-    private boolean keep(Near green, MapPoint point, double heightMetres) {
+    private boolean keep(Near green, MapPoint point, double heightMetres, double strip, double time) {
         boolean near = green.withMargin.contains(point);
         if (near) {
-            byHole.computeIfAbsent(green.holeId, id -> new Collected()).add(point, heightMetres);
+            byHole.computeIfAbsent(green.holeId, id -> new CollectedPoints()).add(point, heightMetres, strip, time);
         }
         return near;
     }
@@ -142,12 +143,12 @@ public final class PointCollector {
         Map<String, SurveyPoints> found = new LinkedHashMap<>();
         List<Double> steepness = new ArrayList<>();
         for (Hole hole : course.holes()) {
-            Collected points = byHole.get(hole.id());
+            CollectedPoints points = byHole.get(hole.id());
             if (points == null) {
                 findings.add(Finding.of(FindingKind.GREEN_WITHOUT_POINTS, Where.hole(hole.id()), hole.id())
                         .at(hole.green().centroid()));
             } else {
-                SurveyPoints once = RepeatedPoints.dropped(hole.id(), points.points(), findings);
+                SurveyPoints once = RepeatedPoints.dropped(hole.id(), points.points(stripsSaid), findings);
                 steepness.add(HeightCheck.check(hole, once, findings));
                 found.put(hole.id(), once);
             }

@@ -18,6 +18,8 @@ import org.cupwright.message.Message;
  * without; separated by commas, semicolons, tabs or blanks; decimal commas where the comma does not separate; {@code #}
  * begins a comment.
  *
+ * <p>A column with the strip of each point, or the time at which it was taken, is read where there is one.
+ *
  * <p>Lines that do not read are told, the first few one by one, and passed over.
  */
 public final class PointsCsv {
@@ -40,8 +42,8 @@ public final class PointsCsv {
      * Reads all points of a file into a collector.
      *
      * @param in the file; not closed
-     * @param columns what the person says of the columns: {@code x,y,z,class}, {@code p,n,e,z,d}, or the header's names
-     *     of x, y and z (and class); empty: found out
+     * @param columns what the person says of the columns: {@code x,y,z,class,strip}, {@code p,n,e,z,d}, or the header's
+     *     names of x, y and z (and class, strip, time); empty: found out
      * @param points receives the points and the findings
      * @throws UnreadableFile if the file is empty, no text, or its columns cannot be told
      */
@@ -53,6 +55,9 @@ public final class PointsCsv {
                     .failure();
         }
         ColumnPlan plan = ColumnPlan.of(first.get(), lines.number(), columns);
+        if (plan.saysStrips()) {
+            points.saysStrips();
+        }
         PointsCsv reader = new PointsCsv(plan, points);
         Optional<String> line = plan.firstLineIsHeader() ? lines.next() : first;
         if (plan.firstLineIsHeader() && columns.isEmpty() && line.isPresent()) {
@@ -90,7 +95,8 @@ public final class PointsCsv {
                 points.tell(Finding.of(FindingKind.LINE_NOT_READABLE, Where.line(number), Excerpt.of(line)));
             }
         } else {
-            points.accept(x, y, z, (int) pointClass);
+            double strip = points.strip(plan.text(ColumnRole.STRIP, fields));
+            points.accept(x, y, z, (int) pointClass, strip, plan.number(ColumnRole.TIME, fields));
         }
     }
 

@@ -1,7 +1,7 @@
 package org.cupwright.green.spline;
 
 import java.util.List;
-import org.cupwright.green.Sharing;
+import org.cupwright.green.MeasuredSharing;
 
 /**
  * A fit after slopes were measured on the spot: what they measure of shared errors, and the coefficients conditioned on
@@ -14,17 +14,17 @@ import org.cupwright.green.Sharing;
 record ObservedFit(SharedMeasure.Measured measured, Conditioning whole, Conditioning own) {
     /**
      * @param variance σ² of the heights
-     * @param sharing what points share as it is set
+     * @param sharing what points share before
      */
     static ObservedFit of(
             FittedSpline fitted,
             double variance,
             double discRadiusMetres,
             List<SlopeObservation> observations,
-            Sharing sharing) {
+            MeasuredSharing sharing) {
         ObservedSlopes slopes = new ObservedSlopes(fitted, discRadiusMetres, observations);
-        List<double[]> asSet = SharedDirections.of(fitted, sharing);
-        SharedMeasure.Measured measured = SharedMeasure.of(fitted, variance, slopes, asSet);
+        List<double[]> before = SharedDirections.of(fitted, sharing.counts());
+        SharedMeasure.Measured measured = SharedMeasure.of(fitted, variance, slopes, before, sharing);
         Conditioning whole = new Conditioning(fitted, variance, slopes, measured.directions());
         Conditioning own =
                 measured.directions().isEmpty() ? whole : new Conditioning(fitted, variance, slopes, List.of());

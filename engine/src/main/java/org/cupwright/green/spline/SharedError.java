@@ -53,6 +53,16 @@ public record SharedError(double[] estimate, double[][] covariance) {
         return new BandCholesky(matrix);
     }
 
+    /**
+     * The solution of a small full system.
+     *
+     * @param matrix symmetric
+     * @throws ArithmeticException unless it is positive definite
+     */
+    public static double[] solved(double[][] matrix, double[] right) {
+        return Arrays.copyOf(factor(matrix).solve(padded(right)), right.length);
+    }
+
     /** A vector as long as such a factor takes it. */
     static double[] padded(double[] vector) {
         int blocks = (vector.length + BandMatrix.BLOCK - 1) / BandMatrix.BLOCK;

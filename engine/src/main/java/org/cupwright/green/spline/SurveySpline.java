@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.cupwright.green.MeasuredSharing;
-import org.cupwright.green.Sharing;
 import org.cupwright.green.SurveyPoints;
 
 /**
@@ -26,7 +25,7 @@ public final class SurveySpline {
     private final Steps steps;
     private final SplineSummary summary;
     private final Nodes nodes;
-    private final Sharing sharing;
+    private final MeasuredSharing sharing;
     private final DiscCovariances ofFit;
     private final List<SlopeObservation> observations;
     private final MeasuredSharing measuredSharing;
@@ -54,12 +53,13 @@ public final class SurveySpline {
      * @param points enough points, not on one line
      * @param sharing what they share of their errors; the surface does not depend on it
      */
-    public static SurveySpline fit(SurveyPoints points, Area area, FitSettings settings, Nodes nodes, Sharing sharing) {
+    public static SurveySpline fit(
+            SurveyPoints points, Area area, FitSettings settings, Nodes nodes, MeasuredSharing sharing) {
         KnotGrid grid = KnotGrid.covering(area.west, area.south, area.east, area.north, settings.knotSpacingMetres());
         return new SurveySpline(points, SplineFitter.fit(points, grid, settings), nodes, sharing);
     }
 
-    private SurveySpline(SurveyPoints points, FittedSpline fitted, Nodes nodes, Sharing sharing) {
+    private SurveySpline(SurveyPoints points, FittedSpline fitted, Nodes nodes, MeasuredSharing sharing) {
         NormalEquations equations = fitted.equations;
         this.used = points.where(equations::isKept);
         this.leftOut = leftOut(fitted);
@@ -69,11 +69,11 @@ public final class SurveySpline {
         this.nodes = nodes;
         this.sharing = sharing;
         this.observations = List.of();
-        this.measuredSharing = MeasuredSharing.asSet(sharing);
+        this.measuredSharing = sharing;
         this.surface = new PolynomialSurface(grid, fitted.coefficients, datumMetres);
         HeightFunctionals disc = HeightFunctionals.overDisc(nodes.discRadiusMetres);
         SelectedInverse inverse = fitted.inverse(disc);
-        List<double[]> shared = SharedDirections.of(fitted, sharing);
+        List<double[]> shared = SharedDirections.of(fitted, sharing.counts());
         this.summary = summary(fitted, inverse, shared);
         DiscCovariances even = DiscCovariances.of(grid, disc, inverse, summary.variance(), wanted(grid))
                 .plus(relief(disc, fitted, inverse));
@@ -93,7 +93,7 @@ public final class SurveySpline {
         this.ofFit = before.ofFit;
         this.observations = List.copyOf(observations);
         ObservedFit observed = observed(refit(1));
-        this.measuredSharing = observed.measured().of(sharing);
+        this.measuredSharing = observed.measured().sharing();
         this.surface = new PolynomialSurface(grid, observed.whole().coefficients, datumMetres);
         byRadius.put(nodes.discRadiusMetres, observed.parts(ofFit));
     }
@@ -189,7 +189,7 @@ public final class SurveySpline {
         return covariances(radiusMetres).own().at(east, north);
     }
 
-    /** What the points share, as it is set or as the observations have measured it. */
+    /** What the points share, and how that is known. */
     public MeasuredSharing sharing() {
         return measuredSharing;
     }

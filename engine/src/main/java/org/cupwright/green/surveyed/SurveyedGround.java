@@ -34,8 +34,8 @@ import org.cupwright.policy.Policy;
  * shown. A level reading counts for what it is worth beside the survey: the spline is conditioned on it; in a gap of
  * the survey it stands alone for its own reach. So it does where the survey still contradicts it when it is taken in:
  * the person saw the ground, and a survey can be wrong in ways that its errors do not know of. Standard errors have two
- * parts: each point's own, and what neighbouring points share ({@link Sharing}), which five readings measure; they also
- * show whether the whole survey is tilted or domed, and then correct it.
+ * parts: each point's own, and what neighbouring points share ({@link Sharing}). Strips of the survey measure that, and
+ * five readings; those also show whether the whole survey is tilted or domed, and then correct it.
  */
 public final class SurveyedGround implements Ground {
     /**
@@ -100,7 +100,11 @@ public final class SurveyedGround implements Ground {
             SurveyPoints points, SurveySpline.Area area, Policy policy, SurveySpline.Nodes nodes) throws SurveyTooThin {
         try {
             return SurveySpline.fit(
-                    points, area, SurveyArea.settings(points, area, policy), nodes, SharingPolicy.of(points, policy));
+                    points,
+                    area,
+                    SurveyArea.settings(points, area, policy),
+                    nodes,
+                    SharingPolicy.known(points, policy));
         } catch (ArithmeticException unsolvable) {
             throw new SurveyTooThin(SurveyTooThin.Reason.NO_FIT, points.count(), 0, 0);
         }

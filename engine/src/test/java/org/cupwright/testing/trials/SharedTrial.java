@@ -75,7 +75,7 @@ public record SharedTrial(TrialSurvey survey, SharedTrialErrors shared, SurveyKi
         }
     }
 
-    private static List<LevelReading> readings(TrialGround.Made made, SplittableRandom random) {
+    static List<LevelReading> readings(TrialGround.Made made, SplittableRandom random) {
         List<LevelReading> readings = new ArrayList<>();
         for (double[] spot : READ) {
             double[] truth = TrueShape.over(made.height(), spot[0], spot[1], 0.91);

@@ -2,6 +2,7 @@ package org.cupwright.app.answers.json;
 
 import org.cupwright.app.desk.green.SlopeError;
 import org.cupwright.green.MeasuredSharing;
+import org.cupwright.policy.EnumNames;
 
 /** Of what the error of a slope is made, as scripts read it. */
 final class SlopeErrorShape {
@@ -22,9 +23,10 @@ final class SlopeErrorShape {
                 .with(
                         "standardErrorMillimetres",
                         sharing.isMeasured() ? (Double) (1000 * sharing.sigmaErrorMetres()) : null)
+                .with("knownBy", EnumNames.lowerCamel(sharing.by()))
                 .with("setMillimetres", 1000 * sharing.set().sigmaMetres())
-                .with("lengthMetres", sharing.set().lengthMetres())
-                .with("alongWalk", sharing.set().alongWalk())
+                .with("lengthMetres", sharing.counts().lengthMetres())
+                .with("alongWalk", sharing.counts().alongWalk())
                 .with("tiltOrDome", sharing.trended());
     }
 }

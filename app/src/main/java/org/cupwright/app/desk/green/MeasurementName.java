@@ -15,6 +15,7 @@ import org.cupwright.app.storage.Sha256;
 import org.cupwright.course.Hazard;
 import org.cupwright.course.Hole;
 import org.cupwright.green.LevelReading;
+import org.cupwright.green.SharedAmplitude;
 import org.cupwright.green.SurveyKind;
 import org.cupwright.green.SurveyPoints;
 import org.cupwright.policy.Policy;
@@ -77,6 +78,7 @@ public final class MeasurementName {
         out.writeDouble(survey.gridCellMetres().orElse(Double.NaN));
         out.writeDouble(survey.givenSigmaMetres().orElse(Double.NaN));
         text(survey.kind().map(SurveyKind::name).orElse(""));
+        text(survey.measured().map(SharedAmplitude::toString).orElse(""));
     }
 
     private void text(String text) throws IOException {

@@ -32,7 +32,6 @@ import org.cupwright.formats.outlines.OutlineRequest;
 import org.cupwright.formats.outlines.ReadCourse;
 import org.cupwright.formats.points.GreenPoints;
 import org.cupwright.green.RestsOn;
-import org.cupwright.green.SurveyKind;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
@@ -92,10 +91,14 @@ public record ImportCourse(Session session, LocalDate today) {
         return known;
     }
 
-    /** Whether the kind is not said, or said already. */
+    /** Whether the kind is not said, or said already, and strips tell nothing, or what is known already. */
     private static boolean saysNothingNew(GreenSurvey survey, GreenSurvey newest) {
-        Optional<SurveyKind> said = survey.points().kind();
-        return said.isEmpty() || said.equals(newest.points().kind());
+        return isKnown(survey.points().kind(), newest.points().kind())
+                && isKnown(survey.points().measured(), newest.points().measured());
+    }
+
+    private static <T> boolean isKnown(Optional<T> said, Optional<T> before) {
+        return said.isEmpty() || said.equals(before);
     }
 
     public ImportResult run(ImportRequest request, Progress progress) {
@@ -178,7 +181,9 @@ public record ImportCourse(Session session, LocalDate today) {
         List<GreenSurvey> surveys = course.holes().stream()
                 .flatMap(hole -> points.find(hole.id()).map(cloud -> reading.survey(hole.id(), cloud, files)).stream())
                 .toList();
-        List<GreenSurvey> usable = usable(surveys, course, policy, findings, progress);
+        List<SurveyCheck> checks = checks(surveys, course, policy, progress);
+        List<GreenSurvey> usable = usable(checks, findings);
+        StripsSeen.of(checks).forEach(finding -> findings.add(new FileFinding(names, finding)));
         KindAssumed.of(usable).forEach(finding -> findings.add(new FileFinding(names, finding)));
         return new Added(
                 new Points(points.read(), points.kept(), points.byClass()),
@@ -197,19 +202,23 @@ public record ImportCourse(Session session, LocalDate today) {
         return file.readable();
     }
 
-    /** Fits every green once, side by side, and keeps the surveys from which a ground could be made. */
-    private static List<GreenSurvey> usable(
-            List<GreenSurvey> surveys, Course course, Policy policy, List<FileFinding> findings, Progress progress) {
-        List<SurveyCheck> checks = progress.sideBySide(
+    /** Fits every green once, side by side. */
+    private static List<SurveyCheck> checks(
+            List<GreenSurvey> surveys, Course course, Policy policy, Progress progress) {
+        return progress.sideBySide(
                 "greens",
                 surveys,
                 survey -> SurveyCheck.of(course.find(survey.hole()).orElseThrow(), survey, policy));
+    }
+
+    /** The surveys from which a ground could be made. */
+    private static List<GreenSurvey> usable(List<SurveyCheck> checks, List<FileFinding> findings) {
         List<GreenSurvey> usable = new ArrayList<>();
-        for (int i = 0; i < surveys.size(); i++) {
-            String file = surveys.get(i).origin().file();
-            checks.get(i).findings().forEach(finding -> findings.add(new FileFinding(file, finding)));
-            if (checks.get(i).usable()) {
-                usable.add(surveys.get(i));
+        for (SurveyCheck check : checks) {
+            String file = check.survey().origin().file();
+            check.findings().forEach(finding -> findings.add(new FileFinding(file, finding)));
+            if (check.usable()) {
+                usable.add(check.survey());
             }
         }
         return usable;

@@ -10,9 +10,15 @@ import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
+import org.cupwright.green.KindGuess;
+import org.cupwright.green.Sharing;
+import org.cupwright.green.SharingPolicy;
+import org.cupwright.green.SurveyPoints;
 import org.cupwright.green.findings.GroundFinding;
 import org.cupwright.green.findings.GroundFindings;
 import org.cupwright.green.findings.SurveyFindings;
+import org.cupwright.green.strips.StripMeasure;
+import org.cupwright.green.strips.StripTold;
 import org.cupwright.green.surveyed.SurveyTooThin;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
@@ -21,20 +27,35 @@ import org.cupwright.policy.Policy;
 /**
  * Fits the ground of a green once when its survey is imported, to say at once what the survey is good for.
  *
+ * @param survey the survey, with what its strips tell of the errors its points share
+ * @param strips what they tell; empty where the file says nothing of strips
  * @param usable whether a ground could be fitted
  * @param findings what the person should know
  */
-record SurveyCheck(boolean usable, List<Finding> findings) {
-    static SurveyCheck of(Hole hole, GreenSurvey survey, Policy policy) {
+record SurveyCheck(GreenSurvey survey, Optional<StripTold> strips, boolean usable, List<Finding> findings) {
+    static SurveyCheck of(Hole hole, GreenSurvey read, Policy policy) {
+        Optional<StripTold> strips = strips(hole, read.points(), policy);
+        GreenSurvey survey = strips.flatMap(StripTold::measured)
+                .map(measured ->
+                        new GreenSurvey(read.hole(), read.points().sharing(measured), read.origin()))
+                .orElse(read);
         try {
             MeasuredGreen measured = new MeasuredGreen(hole, Optional.of(survey), List.of(), List.of());
             List<Finding> findings = SurveyFindings.of(hole, measured.fitted(policy)).stream()
                     .map(GroundFinding::finding)
                     .toList();
-            return new SurveyCheck(true, together(findings));
+            return new SurveyCheck(survey, strips, true, together(findings));
         } catch (SurveyTooThin tooThin) {
-            return new SurveyCheck(false, List.of(GroundFindings.tooThin(hole, tooThin)));
+            return new SurveyCheck(survey, strips, false, List.of(GroundFindings.tooThin(hole, tooThin)));
         }
+    }
+
+    private static Optional<StripTold> strips(Hole hole, SurveyPoints points, Policy policy) {
+        if (!points.hasStrips()) {
+            return Optional.empty();
+        }
+        Sharing set = SharingPolicy.of(KindGuess.withKind(points), policy);
+        return Optional.of(StripMeasure.of(hole.green(), points, set));
     }
 
     /**

@@ -27,7 +27,8 @@ final class EmptyDatabase {
             "V6__sums.sql",
             "V7__kind.sql",
             "V8__people.sql",
-            "V9__setup.sql");
+            "V9__setup.sql",
+            "V10__shared.sql");
 
     /** What Flyway makes beside, to write down in which migrations were done. */
     static final List<String> HISTORY = List.of("index flyway_schema_history_s_idx", "table flyway_schema_history");

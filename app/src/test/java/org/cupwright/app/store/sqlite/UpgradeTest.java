@@ -28,6 +28,7 @@ import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Writes;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.MadeFacts;
+import org.cupwright.green.SharedAmplitude;
 import org.cupwright.green.SurveyKind;
 import org.cupwright.green.SurveyPoints;
 import org.cupwright.message.Problem;
@@ -101,8 +102,45 @@ class UpgradeTest {
                 .contains(SurveyKind.SCAN);
     }
 
+    /** As format 9 left it. */
+    private static void takeSharedAway(Statement statement) throws SQLException {
+        for (String column : List.of("shared_metres", "shared_error_metres", "shared_length_metres")) {
+            statement.executeUpdate("ALTER TABLE survey_version DROP COLUMN " + column);
+        }
+        statement.executeUpdate("DELETE FROM flyway_schema_history WHERE version = '10'");
+        statement.executeUpdate("PRAGMA user_version = 9");
+    }
+
+    /** A survey of before says nothing of what its points share, and keeps its check sum; a later one does. */
+    @Test
+    void aSurveyOfFormat9ReadsAsItWas() throws SQLException {
+        double[] some = {1, 2, 3};
+        SurveyPoints points = SurveyPoints.scattered(some, some, some).as(SurveyKind.DRONE);
+        GreenSurvey survey = new GreenSurvey("1", points, new Origin(32626, "m", "made.csv"));
+        Writes.to(folder(), stores -> stores.surveys().add("made", survey));
+        Path file = files.resolve("cupwright.db");
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = connection.createStatement()) {
+            takeSharedAway(statement);
+        }
+        assertThat(newest().measured()).isEmpty();
+        assertThat(newest().kind()).contains(SurveyKind.DRONE);
+        assertThat(format(file)).isEqualTo(Database.FORMAT);
+        SharedAmplitude measured = new SharedAmplitude(0.0041, 0.0006, 3);
+        GreenSurvey again = new GreenSurvey("1", points.sharing(measured), survey.origin());
+        Writes.to(folder(), stores -> stores.surveys().add("made", again));
+        assertThat(newest().measured()).contains(measured);
+        assertThat(folder().upkeep().check().damages()).isEmpty();
+    }
+
+    private SurveyPoints newest() {
+        return folder().read(stores -> stores.surveys().find("made", "1").orElseThrow())
+                .points();
+    }
+
     /** As format 8 left it. */
     private static void takeSettingUpAway(Statement statement) throws SQLException {
+        takeSharedAway(statement);
         statement.executeUpdate("DROP TABLE set_up_version");
         statement.executeUpdate("DELETE FROM flyway_schema_history WHERE version = '9'");
         statement.executeUpdate("PRAGMA user_version = 8");
