@@ -4,7 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
 
-/** How much a fitted spline bends about each of its coefficients, and the strips in which it bends far more than usual. */
+/** How much a fitted spline bends about each of its coefficients, and the strips in which it bends far more. */
 final class Bends {
     /**
      * A second difference that exceeds the median one so many times is a step's (our choice: on even, on lively and on

@@ -170,15 +170,6 @@ class DoorsIT {
     }
 
     @Test
-    void triesAtThePageOfOnesPasswordCountAtTheDoor() {
-        Caller left = invited("Left at the desk", Role.READER);
-        for (int i = 0; i < 5; i++) {
-            left.post("/password", "/password", Map.of("old", "wrong password " + i, "fresh", "four plain oars"));
-        }
-        assertThat(new Caller(office).signIn("Left at the desk", PASSWORD)).startsWith("/sign-in?wait=");
-    }
-
-    @Test
     void aCodeCountsOnce() {
         String code = code("Twice", Role.READER);
         assertThat(new Caller(office).join(code, "Twice", "short")).contains("too short");
