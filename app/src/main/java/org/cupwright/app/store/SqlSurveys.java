@@ -138,9 +138,15 @@ record SqlSurveys(Sql sql, Clock clock) implements SurveyStore {
                         .with("sigma_metres", orNull(points.givenSigmaMetres()))
                         .with("source", survey.origin().file())
                         .with("kind", points.kind().map(EnumNames::lowerCamel).orElse(null))
-                        .with("shared_metres", measured.map(SharedAmplitude::sigmaMetres).orElse(null))
-                        .with("shared_error_metres", measured.map(SharedAmplitude::errorMetres).orElse(null))
-                        .with("shared_length_metres", measured.map(SharedAmplitude::lengthMetres).orElse(null))
+                        .with(
+                                "shared_metres",
+                                measured.map(SharedAmplitude::sigmaMetres).orElse(null))
+                        .with(
+                                "shared_error_metres",
+                                measured.map(SharedAmplitude::errorMetres).orElse(null))
+                        .with(
+                                "shared_length_metres",
+                                measured.map(SharedAmplitude::lengthMetres).orElse(null))
                         .with("point_count", points.count())
                         .with("points", PointBlob.write(points)));
     }

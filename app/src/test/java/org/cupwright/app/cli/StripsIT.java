@@ -136,7 +136,8 @@ class StripsIT {
     @Test
     void readingsRefineWhatStripsTold() throws IOException {
         imported(points("strip", List.of("1", "2"), 0.008));
-        double error = slopeError().path("shared").path("standardErrorMillimetres").asDouble();
+        double error =
+                slopeError().path("shared").path("standardErrorMillimetres").asDouble();
         JsonNode last = null;
         for (String spot : List.of("6 L6", "6 R6", "16 R6", "16 L6", "11 L11")) {
             String[] parts = spot.split(" ", -1);

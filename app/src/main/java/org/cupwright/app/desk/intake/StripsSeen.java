@@ -40,8 +40,8 @@ final class StripsSeen {
         }
         Map<Why, Integer> nothing = new EnumMap<>(Why.class);
         told.stream().filter(of -> of.measured().isEmpty()).forEach(of -> nothing.merge(of.why(), 1, Integer::sum));
-        nothing.forEach((why, greens) ->
-                findings.add(Finding.of(FindingKind.STRIPS_TELL_NOTHING, Where.file(), reason(why))
+        nothing.forEach(
+                (why, greens) -> findings.add(Finding.of(FindingKind.STRIPS_TELL_NOTHING, Where.file(), reason(why))
                         .saying(new Count(greens))));
         return findings;
     }

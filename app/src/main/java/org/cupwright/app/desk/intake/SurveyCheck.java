@@ -36,8 +36,7 @@ record SurveyCheck(GreenSurvey survey, Optional<StripTold> strips, boolean usabl
     static SurveyCheck of(Hole hole, GreenSurvey read, Policy policy) {
         Optional<StripTold> strips = strips(hole, read.points(), policy);
         GreenSurvey survey = strips.flatMap(StripTold::measured)
-                .map(measured ->
-                        new GreenSurvey(read.hole(), read.points().sharing(measured), read.origin()))
+                .map(measured -> new GreenSurvey(read.hole(), read.points().sharing(measured), read.origin()))
                 .orElse(read);
         try {
             MeasuredGreen measured = new MeasuredGreen(hole, Optional.of(survey), List.of(), List.of());
