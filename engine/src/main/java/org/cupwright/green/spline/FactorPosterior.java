@@ -4,15 +4,35 @@ package org.cupwright.green.spline;
  * How many times as great an amplitude f is as it was taken to be, as disagreements tell that have the covariance V +
  * f²·S.
  *
- * <p>Before anything is known f² has a gamma distribution about 1. Its shape is 1, an exponential distribution, where
- * nothing was measured yet: of all distributions with that mean this says least.
- *
  * @param mean mean of f afterwards
  * @param meanSquare mean of f²
  */
 public record FactorPosterior(double mean, double meanSquare) {
     /** Fewer spots at which slopes disagree leave an amplitude as it is (our choice). */
     public static final int LEAST_SPOTS = 5;
+
+    /** What is known of the factor before. */
+    public interface Prior {
+        /** Log of the density of f, up to a constant. */
+        double logDensity(double factor);
+
+        /**
+         * f² is gamma-distributed about 1. With shape 1 that is an exponential distribution: of all with that mean it
+         * says least.
+         */
+        static Prior gamma(double shape) {
+            return factor -> (2 * shape - 1) * StrictMath.log(factor) - shape * factor * factor;
+        }
+
+        /**
+         * f² is exponentially distributed with a rate that is itself a guess, gamma-distributed with shape 2: its
+         * density is 2/(1+f²)³, with the mean 1 and no variance. What is set then holds a factor less, that is far from
+         * 1 by what was measured.
+         */
+        static Prior wide() {
+            return factor -> StrictMath.log(factor) - 3 * StrictMath.log(1 + factor * factor);
+        }
+    }
 
     private static final double GRID = 0.05;
     private static final double GREATEST = 4;
@@ -23,17 +43,15 @@ public record FactorPosterior(double mean, double meanSquare) {
      * @param disagreements rise per metre
      * @param fixed their covariance V from everything but the shared error
      * @param shared their covariance S from the shared error with the amplitude it is taken to have
-     * @param shape of the distribution before, 1 or more
+     * @param prior what is known of the factor before
      */
-    public static FactorPosterior of(double[] disagreements, double[][] fixed, double[][] shared, double shape) {
+    public static FactorPosterior of(double[] disagreements, double[][] fixed, double[][] shared, Prior prior) {
         int count = (int) Math.round(GREATEST / GRID);
         double[] logs = new double[count];
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < count; i++) {
             double factor = (i + 0.5) * GRID;
-            logs[i] = (2 * shape - 1) * StrictMath.log(factor)
-                    - shape * factor * factor
-                    + logLikelihood(disagreements, sum(fixed, shared, factor * factor));
+            logs[i] = prior.logDensity(factor) + logLikelihood(disagreements, sum(fixed, shared, factor * factor));
             most = Math.max(most, logs[i]);
         }
         double[] sums = new double[3];

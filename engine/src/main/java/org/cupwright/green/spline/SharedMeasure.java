@@ -59,7 +59,8 @@ final class SharedMeasure {
         double error = Double.NaN;
         if (!directions.isEmpty()) {
             double[][] fixed = FactorPosterior.sum(own, products(trends), 1);
-            FactorPosterior posterior = FactorPosterior.of(disagreements, fixed, shared, before.shape());
+            FactorPosterior.Prior prior = FactorPosterior.Prior.gamma(before.shape());
+            FactorPosterior posterior = FactorPosterior.of(disagreements, fixed, shared, prior);
             factor = posterior.factor();
             error = posterior.error();
         }

@@ -105,7 +105,7 @@ public final class StripMeasure {
             }
             at += spot.all.rows();
         }
-        FactorPosterior factor = FactorPosterior.of(differences, noise, shared, 1);
+        FactorPosterior factor = FactorPosterior.of(differences, noise, shared, FactorPosterior.Prior.wide());
         double sigma = set.sigmaMetres();
         return new SharedAmplitude(sigma * factor.factor(), sigma * factor.error(), set.lengthMetres());
     }
