@@ -1,11 +1,13 @@
 package org.cupwright.browser;
 
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.AxeResults;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import java.util.ArrayList;
 import java.util.List;
@@ -106,7 +108,8 @@ class AccessibleIT {
         people.forEach((who, context) -> {
             try (Page page = context.newPage()) {
                 page.navigate(work.at(path));
-                page.waitForFunction("document.querySelector('.htmx-request, [hx-trigger=load]') === null");
+                assertThat(page.locator(".htmx-request, [hx-trigger=load]"))
+                        .hasCount(0, new LocatorAssertions.HasCountOptions().setTimeout(30_000));
                 wrong.addAll(found(page, who));
             }
         });

@@ -83,6 +83,8 @@ public enum FindingKind {
     SURVEY_KIND_ASSUMED,
     STRIPS_MEASURED,
     STRIPS_TELL_NOTHING,
+    SURVEYS_MEASURED,
+    SURVEYS_TELL_NOTHING,
     STEP,
     // what level readings say of it
     SURVEY_TILTED,

@@ -192,6 +192,22 @@ public final class SurveyPoints {
                 new Told(told.kind, told.measured, strips));
     }
 
+    /** These points and then others, scattered; of what they are nothing is told. */
+    public SurveyPoints followedBy(SurveyPoints others) {
+        return new SurveyPoints(
+                joined(east, others.east),
+                joined(north, others.north),
+                joined(height, others.height),
+                Double.NaN,
+                Double.NaN);
+    }
+
+    private static double[] joined(double[] first, double[] second) {
+        double[] all = Arrays.copyOf(first, first.length + second.length);
+        System.arraycopy(second, 0, all, first.length, second.length);
+        return all;
+    }
+
     private static double[] pick(double[] values, int[] chosen) {
         return Arrays.stream(chosen).mapToDouble(i -> values[i]).toArray();
     }

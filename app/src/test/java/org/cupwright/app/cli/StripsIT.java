@@ -101,9 +101,9 @@ class StripsIT {
                 .isLessThan(0.8 * asSet.path("standardErrorPercent").asDouble());
         run("plan");
         assertThat(run("explain", "--hole", "1").out().replaceAll("\\s+", " "))
-                .contains("as strips of the survey that overlap show; 8.0 mm are set");
+                .contains("as strips or surveys of the same ground show; 8.0 mm are set");
         assertThat(run("explain", "--hole", "1", "--lang", "es").out().replaceAll("\\s+", " "))
-                .contains("las pasadas del levantamiento que se solapan");
+                .contains("las pasadas o los levantamientos del mismo terreno");
     }
 
     @Test
@@ -133,6 +133,47 @@ class StripsIT {
         assertThat(slopeError().path("shared").path("knownBy").asString()).isEqualTo("setting");
     }
 
+    /** The two strips in files of their own, as surveys of two days. */
+    @Test
+    void anEarlierSurveyOfUnchangedGroundTellsItToo() throws IOException {
+        List<String> rows = Files.readAllLines(points("day", List.of("1", "2"), 0.008));
+        Path first = day(rows, 1);
+        Path second = day(rows, 2);
+        assertThat(imported(first, "--unchanged")).contains("On one green no earlier survey shows", "there is none");
+        assertThat(imported(second, "--dry-run")).doesNotContain("were compared");
+        assertThat(imported(second, "--unchanged")).contains("This survey and the one before were compared on one");
+        JsonNode shared = slopeError().path("shared");
+        assertThat(shared.path("knownBy").asString()).isEqualTo("strips");
+        assertThat(shared.path("millimetres").asDouble()).isBetween(2.0, 8.0); // a product of waves has half its size
+        assertThat(imported(second, "--unchanged")).contains("known already");
+        assertThat(imported(second, "--unchanged", "--dry-run")).contains("were compared"); // not with itself
+    }
+
+    @Test
+    void whatAnEarlierSurveyCannotTellIsSaid() throws IOException {
+        List<String> rows = Files.readAllLines(points("day", List.of("1", "2"), 0.008));
+        imported(day(rows, 1));
+        List<String> rounded = Files.readAllLines(day(rows, 1)).stream()
+                .map(row -> row.replaceAll("([0-9]\\.[0-9]{3})[0-9]$", "$1"))
+                .toList();
+        Path again = Files.write(files.resolve("again.csv"), rounded);
+        assertThat(imported(again, "--unchanged")).contains("it has mostly the very same points");
+        assertThat(run("import", "--course", "made", "--elevation", day(rows, 2), "--kind", "scan", "--unchanged")
+                        .out()
+                        .replaceAll("\\s+", " "))
+                .contains("it was of another kind");
+        assertThat(slopeError().path("shared").path("knownBy").asString()).isEqualTo("setting");
+    }
+
+    private Path day(List<String> rows, int day) throws IOException {
+        List<String> of = new ArrayList<>(List.of("x,y,z"));
+        rows.stream()
+                .filter(row -> row.endsWith("," + day))
+                .map(row -> row.substring(0, row.lastIndexOf(',')))
+                .forEach(of::add);
+        return Files.write(files.resolve("day-" + day + ".csv"), of);
+    }
+
     @Test
     void readingsRefineWhatStripsTold() throws IOException {
         imported(points("strip", List.of("1", "2"), 0.008));
@@ -160,6 +201,6 @@ class StripsIT {
         assertThat(shared.path("knownBy").asString()).isEqualTo("stripsAndReadings");
         assertThat(shared.path("standardErrorMillimetres").asDouble()).isLessThan(1.05 * error);
         assertThat(run("level", "list").out().replaceAll("\\s+", " "))
-                .contains("as strips of the survey that overlap and the level readings show");
+                .contains("as strips or surveys of the same ground and the level readings show");
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.cupwright.app.desk.day.DayQuestion;
@@ -184,7 +183,7 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
-                new SurveyOptions(OptionalInt.empty(), Optional.empty(), Set.of(), Optional.empty(), Optional.empty()),
+                SurveyOptions.asTheFilesSay(),
                 false);
     }
 

@@ -12,8 +12,6 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.Set;
 import java.util.UUID;
 import org.cupwright.app.cli.MadeCourse;
 import org.cupwright.app.desk.Progress;
@@ -67,7 +65,7 @@ public final class MadeOffice {
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
-                new SurveyOptions(OptionalInt.empty(), Optional.empty(), Set.of(), Optional.empty(), Optional.empty()),
+                SurveyOptions.asTheFilesSay(),
                 false);
     }
 

@@ -16,8 +16,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.cupwright.app.cli.MadeCourse;
 import org.cupwright.app.desk.MadeSession;
@@ -100,8 +98,7 @@ final class ReadingDesk implements AutoCloseable {
     }
 
     private ImportResult courses(Optional<SourceFile> map, Optional<SourceFile> levels, String id, boolean dryRun) {
-        SurveyOptions survey =
-                new SurveyOptions(OptionalInt.empty(), Optional.empty(), Set.of(), Optional.empty(), Optional.empty());
+        SurveyOptions survey = SurveyOptions.asTheFilesSay();
         return new ImportCourse(session, today())
                 .run(
                         new ImportRequest(

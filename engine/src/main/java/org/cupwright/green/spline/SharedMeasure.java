@@ -9,7 +9,7 @@ import org.cupwright.green.MeasuredSharing;
  *
  * <p>The disagreements of the observations with the fit have the covariance V + f²·S: V that of the fit and of the
  * observations, S what the points share with the amplitude that is set, or that strips of the survey have measured.
- * The mean of f² after the disagreements counts ({@link FactorPosterior}). Apart from that the whole survey may be
+ * The mean of f² after the disagreements counts ({@link FactorLikelihood}). Apart from that the whole survey may be
  * tilted or domed ({@link Trends}).
  */
 final class SharedMeasure {
@@ -27,7 +27,7 @@ final class SharedMeasure {
         }
         this.own = own(fitted, variance);
         this.shared = products(directions);
-        this.trends = Trends.of(fitted.equations.grid, slopes, disagreements, FactorPosterior.sum(own, shared, 1));
+        this.trends = Trends.of(fitted.equations.grid, slopes, disagreements, FactorLikelihood.sum(own, shared, 1));
     }
 
     /**
@@ -48,7 +48,7 @@ final class SharedMeasure {
             ObservedSlopes slopes,
             List<double[]> directions,
             MeasuredSharing before) {
-        if (slopes.observations().size() < FactorPosterior.LEAST_SPOTS) {
+        if (slopes.observations().size() < FactorLikelihood.LEAST_SPOTS) {
             return new Measured(directions, before);
         }
         return new SharedMeasure(fitted, variance, slopes, directions).measured(directions, before);
@@ -58,11 +58,11 @@ final class SharedMeasure {
         double factor = 1;
         double error = Double.NaN;
         if (!directions.isEmpty()) {
-            double[][] fixed = FactorPosterior.sum(own, products(trends), 1);
-            FactorPosterior.Prior prior = FactorPosterior.Prior.gamma(before.shape());
-            FactorPosterior posterior = FactorPosterior.of(disagreements, fixed, shared, prior);
+            double[][] fixed = FactorLikelihood.sum(own, products(trends), 1);
+            FactorPosterior posterior =
+                    FactorLikelihood.of(disagreements, fixed, shared).after(FactorPrior.gamma(before.shape()));
             factor = posterior.factor();
-            error = posterior.error();
+            error = posterior.errorOf(factor);
         }
         List<double[]> all = new ArrayList<>(SharedDirections.times(factor, directions));
         all.addAll(trends);

@@ -7,7 +7,8 @@ import org.cupwright.course.Outline;
 import org.cupwright.green.SharedAmplitude;
 import org.cupwright.green.Sharing;
 import org.cupwright.green.SurveyPoints;
-import org.cupwright.green.spline.FactorPosterior;
+import org.cupwright.green.spline.FactorLikelihood;
+import org.cupwright.green.spline.FactorPrior;
 import org.cupwright.green.strips.StripDiscs.Disc;
 
 /**
@@ -16,7 +17,7 @@ import org.cupwright.green.strips.StripDiscs.Disc;
  *
  * <p>Over discs that lie apart, differences of the strips' slopes have the covariance V + f²·S: V from what each point
  * is off by itself, S from what is shared with the amplitude that is set, in each of the strips. What that tells of f
- * is {@link FactorPosterior}. Nothing is told of an error that all strips have alike.
+ * is {@link FactorLikelihood}. Nothing is told of an error that all strips have alike.
  */
 public final class StripMeasure {
     /** Radius of a disc in lengths of the process, and its bounds, m (our choice: ground is a quadratic within). */
@@ -62,7 +63,7 @@ public final class StripMeasure {
             return StripTold.nothing(StripTold.Why.NOTHING_SET);
         }
         List<Spot> spots = spots(green, points, radius(set));
-        return spots.size() < FactorPosterior.LEAST_SPOTS
+        return spots.size() < FactorLikelihood.LEAST_SPOTS
                 ? StripTold.nothing(StripTold.Why.LITTLE_OVERLAP)
                 : StripTold.measured(new StripMeasure(spots, new SharedLikeness(points, set)).amplitude(set));
     }
@@ -105,9 +106,15 @@ public final class StripMeasure {
             }
             at += spot.all.rows();
         }
-        FactorPosterior factor = FactorPosterior.of(differences, noise, shared, FactorPosterior.Prior.wide());
+        return amplitude(FactorLikelihood.of(differences, noise, shared), set);
+    }
+
+    /** What is set pulls the amplitude its way a little. So how far off that may be, strips are asked alone. */
+    private static SharedAmplitude amplitude(FactorLikelihood told, Sharing set) {
+        double factor = told.after(FactorPrior.wide()).factor();
+        double error = told.after(FactorPrior.none()).errorOf(factor);
         double sigma = set.sigmaMetres();
-        return new SharedAmplitude(sigma * factor.factor(), sigma * factor.error(), set.lengthMetres());
+        return new SharedAmplitude(sigma * factor, sigma * error, set.lengthMetres());
     }
 
     private static void put(double[][] block, double[][] into, int row, int column) {

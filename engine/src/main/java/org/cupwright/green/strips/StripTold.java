@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.cupwright.green.SharedAmplitude;
 
 /**
- * What the strips of a survey tell of the errors that its points share.
+ * What the strips of a survey, or it and an earlier one, tell of the errors that its points share.
  *
  * @param why what came of it
  * @param measured how much is shared, where they tell it
@@ -18,10 +18,16 @@ public record StripTold(Why why, Optional<SharedAmplitude> measured) {
         /** Strips overlap on too little of the green, or too thinly. */
         LITTLE_OVERLAP,
         /** Points of such a survey are set to share nothing, so that there is nothing to measure by. */
-        NOTHING_SET
+        NOTHING_SET,
+        /** The earlier survey is of another kind: what one of the two shares is not known. */
+        OTHER_KIND,
+        /** The earlier survey has mostly the very same points. */
+        SAME_POINTS,
+        /** There is no earlier survey. */
+        NONE_EARLIER
     }
 
-    static StripTold nothing(Why why) {
+    public static StripTold nothing(Why why) {
         return new StripTold(why, Optional.empty());
     }
 

@@ -72,10 +72,8 @@ class StripTrialsIT {
 
     /** One in ten may be farther off than two of its errors. */
     private void amplitude(String label, Strips strips, double truth, Outcome outcome) {
-        if (strips == Strips.TWICE) {
-            double share = 0.90 - room(Math.sqrt(0.9 * 0.1 / surveys));
-            all.assertThat(outcome.within()).as(label + " within").isGreaterThanOrEqualTo(share);
-        }
+        double share = 0.90 - room(Math.sqrt(0.9 * 0.1 / surveys));
+        all.assertThat(outcome.within()).as(label + " within").isGreaterThanOrEqualTo(share);
         double room = strips == Strips.TWICE ? 1.5 * outcome.meanError() : 0.4 * truth;
         all.assertThat(outcome.mean()).as(label + " mean").isBetween(truth - room, truth + room);
     }

@@ -79,6 +79,12 @@ public final class ImportCommand extends CourseCommand {
                     + " receiver, a scanner on a tripod, or a level or total station. Default: as it looks likeliest.")
     private String kind;
 
+    @Option(
+            names = "--unchanged",
+            description = "The ground is as it was at the survey before, nothing was built or levelled: the two then"
+                    + " show how far neighbouring points are off together.")
+    private boolean unchanged;
+
     @Option(names = "--dry-run", description = "Look only; store nothing.")
     private boolean dryRun;
 
@@ -113,7 +119,8 @@ public final class ImportCommand extends CourseCommand {
                 Optional.ofNullable(unit).map(this::lengthUnit),
                 classes,
                 Optional.ofNullable(columns),
-                Optional.ofNullable(kind).map(this::surveyKind));
+                Optional.ofNullable(kind).map(this::surveyKind),
+                unchanged);
     }
 
     private int epsg(String text) {

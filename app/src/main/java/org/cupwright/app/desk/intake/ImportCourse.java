@@ -30,7 +30,6 @@ import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.formats.items.ReadDrawn;
 import org.cupwright.formats.outlines.OutlineRequest;
 import org.cupwright.formats.outlines.ReadCourse;
-import org.cupwright.formats.points.GreenPoints;
 import org.cupwright.green.RestsOn;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
@@ -163,7 +162,7 @@ public record ImportCourse(Session session, LocalDate today) {
         return known;
     }
 
-    private static Added added(
+    private Added added(
             ImportRequest request, Course course, Policy policy, List<FileFinding> findings, Progress progress) {
         Optional<LevelSpots> levels =
                 request.levels().map(file -> LevelReadingFile.read(file, course, policy, findings));
@@ -174,23 +173,9 @@ public record ImportCourse(Session session, LocalDate today) {
         if (files.isEmpty()) {
             return new Added(Points.NONE, List.of(), levels, drawn, Optional.empty());
         }
-        SurveyReading reading = new SurveyReading(course, request.survey());
-        GreenPoints points = reading.read(files);
-        String names = SurveyReading.names(files);
-        points.findings().forEach(finding -> findings.add(new FileFinding(names, finding)));
-        List<GreenSurvey> surveys = course.holes().stream()
-                .flatMap(hole -> points.find(hole.id()).map(cloud -> reading.survey(hole.id(), cloud, files)).stream())
-                .toList();
-        List<SurveyCheck> checks = checks(surveys, course, policy, progress);
-        List<GreenSurvey> usable = usable(checks, findings);
-        StripsSeen.of(checks).forEach(finding -> findings.add(new FileFinding(names, finding)));
-        KindAssumed.of(usable).forEach(finding -> findings.add(new FileFinding(names, finding)));
-        return new Added(
-                new Points(points.read(), points.kept(), points.byClass()),
-                usable,
-                levels,
-                drawn,
-                Optional.of(reading.unit().symbol()));
+        SurveyIntake.Taken taken = new SurveyIntake(session, course, policy).take(files, request.survey(), progress);
+        findings.addAll(taken.findings());
+        return new Added(taken.points(), taken.surveys(), levels, drawn, Optional.of(taken.unit()));
     }
 
     /** All of it or nothing; a dry run shows everything that does not read. */
@@ -200,28 +185,6 @@ public record ImportCourse(Session session, LocalDate today) {
         }
         findings.addAll(file.findings());
         return file.readable();
-    }
-
-    /** Fits every green once, side by side. */
-    private static List<SurveyCheck> checks(
-            List<GreenSurvey> surveys, Course course, Policy policy, Progress progress) {
-        return progress.sideBySide(
-                "greens",
-                surveys,
-                survey -> SurveyCheck.of(course.find(survey.hole()).orElseThrow(), survey, policy));
-    }
-
-    /** The surveys from which a ground could be made. */
-    private static List<GreenSurvey> usable(List<SurveyCheck> checks, List<FileFinding> findings) {
-        List<GreenSurvey> usable = new ArrayList<>();
-        for (SurveyCheck check : checks) {
-            String file = check.survey().origin().file();
-            check.findings().forEach(finding -> findings.add(new FileFinding(file, finding)));
-            if (check.usable()) {
-                usable.add(check.survey());
-            }
-        }
-        return usable;
     }
 
     private static Course course(ImportRequest request, Optional<Course> before, List<FileFinding> findings) {

@@ -47,15 +47,23 @@ public record ImportRequest(
      * @param classes point classes to keep; empty: all, or ground where the file tells classes
      * @param columns the order of a text file's columns
      * @param kind how the ground was surveyed; empty: as it looks likeliest
+     * @param unchanged whether the ground is as it was at the survey before
      */
     public record SurveyOptions(
             OptionalInt epsg,
             Optional<LengthUnit> unit,
             Set<Integer> classes,
             Optional<String> columns,
-            Optional<SurveyKind> kind) {
+            Optional<SurveyKind> kind,
+            boolean unchanged) {
         public SurveyOptions {
             classes = Set.copyOf(classes);
+        }
+
+        /** As the files say themselves. */
+        public static SurveyOptions asTheFilesSay() {
+            return new SurveyOptions(
+                    OptionalInt.empty(), Optional.empty(), Set.of(), Optional.empty(), Optional.empty(), false);
         }
     }
 }

@@ -11,6 +11,7 @@ import org.cupwright.course.MapPoint;
 import org.cupwright.finding.Finding;
 import org.cupwright.finding.FindingKind;
 import org.cupwright.green.KindGuess;
+import org.cupwright.green.SharedAmplitude;
 import org.cupwright.green.Sharing;
 import org.cupwright.green.SharingPolicy;
 import org.cupwright.green.SurveyPoints;
@@ -27,15 +28,25 @@ import org.cupwright.policy.Policy;
 /**
  * Fits the ground of a green once when its survey is imported, to say at once what the survey is good for.
  *
- * @param survey the survey, with what its strips tell of the errors its points share
- * @param strips what they tell; empty where the file says nothing of strips
+ * @param survey the survey, with what its strips or an earlier one tell of the errors its points share
+ * @param strips what its strips tell; empty where the file says nothing of strips, or an earlier survey tells it
+ * @param surveys what it and an earlier one tell; empty where the ground may have changed between
  * @param usable whether a ground could be fitted
  * @param findings what the person should know
  */
-record SurveyCheck(GreenSurvey survey, Optional<StripTold> strips, boolean usable, List<Finding> findings) {
-    static SurveyCheck of(Hole hole, GreenSurvey read, Policy policy) {
-        Optional<StripTold> strips = strips(hole, read.points(), policy);
-        GreenSurvey survey = strips.flatMap(StripTold::measured)
+record SurveyCheck(
+        GreenSurvey survey,
+        Optional<StripTold> strips,
+        Optional<StripTold> surveys,
+        boolean usable,
+        List<Finding> findings) {
+    /** @param earlier the survey before; empty where the ground may have changed since */
+    static SurveyCheck of(Hole hole, GreenSurvey read, Optional<EarlierSurvey> earlier, Policy policy) {
+        Sharing set = SharingPolicy.of(KindGuess.withKind(read.points()), policy);
+        Optional<StripTold> surveys = earlier.map(before -> before.tells(hole, read.points(), set));
+        Optional<SharedAmplitude> shared = surveys.flatMap(StripTold::measured);
+        Optional<StripTold> strips = shared.isPresent() ? Optional.empty() : strips(hole, read.points(), set);
+        GreenSurvey survey = shared.or(() -> strips.flatMap(StripTold::measured))
                 .map(measured -> new GreenSurvey(read.hole(), read.points().sharing(measured), read.origin()))
                 .orElse(read);
         try {
@@ -43,18 +54,14 @@ record SurveyCheck(GreenSurvey survey, Optional<StripTold> strips, boolean usabl
             List<Finding> findings = SurveyFindings.of(hole, measured.fitted(policy)).stream()
                     .map(GroundFinding::finding)
                     .toList();
-            return new SurveyCheck(survey, strips, true, together(findings));
+            return new SurveyCheck(survey, strips, surveys, true, together(findings));
         } catch (SurveyTooThin tooThin) {
-            return new SurveyCheck(survey, strips, false, List.of(GroundFindings.tooThin(hole, tooThin)));
+            return new SurveyCheck(survey, strips, surveys, false, List.of(GroundFindings.tooThin(hole, tooThin)));
         }
     }
 
-    private static Optional<StripTold> strips(Hole hole, SurveyPoints points, Policy policy) {
-        if (!points.hasStrips()) {
-            return Optional.empty();
-        }
-        Sharing set = SharingPolicy.of(KindGuess.withKind(points), policy);
-        return Optional.of(StripMeasure.of(hole.green(), points, set));
+    private static Optional<StripTold> strips(Hole hole, SurveyPoints points, Sharing set) {
+        return points.hasStrips() ? Optional.of(StripMeasure.of(hole.green(), points, set)) : Optional.empty();
     }
 
     /**

@@ -87,7 +87,8 @@ record FilesRead(Visit visit) {
                 parcel.find("unit").flatMap(FilesRead::unit),
                 Set.of(),
                 parcel.find("columns"),
-                parcel.find("kind").flatMap(kind -> EnumNames.find(SurveyKind.class, kind)));
+                parcel.find("kind").flatMap(kind -> EnumNames.find(SurveyKind.class, kind)),
+                parcel.find("unchanged").isPresent());
     }
 
     private static OptionalInt epsg(String text) {
