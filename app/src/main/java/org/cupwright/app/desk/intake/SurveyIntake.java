@@ -36,7 +36,7 @@ record SurveyIntake(Session session, Course course, Policy policy) {
 
     Taken take(List<SourceFile> files, SurveyOptions options, Progress progress) {
         SurveyReading reading = new SurveyReading(course, options);
-        GreenPoints points = reading.read(files);
+        GreenPoints points = reading.read(files, progress);
         String names = SurveyReading.names(files);
         List<FileFinding> findings = new ArrayList<>();
         points.findings().forEach(finding -> findings.add(new FileFinding(names, finding)));

@@ -3,6 +3,7 @@ package org.cupwright.app.desk.intake;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.intake.ImportRequest.SurveyOptions;
@@ -33,7 +34,8 @@ final class SurveyReading {
     }
 
     /** The points of all files together. */
-    GreenPoints read(List<SourceFile> files) {
+    GreenPoints read(List<SourceFile> files, Progress progress) {
+        progress.begin("files", files.size());
         PointRequest request = new PointRequest(Optional.of(frame), options.unit(), options.classes());
         PointCollector collector = new PointCollector(course, request);
         for (SourceFile file : files) {
@@ -41,6 +43,7 @@ final class SurveyReading {
                 PointsCsv.read(in, options.columns(), collector);
                 return null;
             });
+            progress.oneMore();
         }
         try {
             return collector.finish();

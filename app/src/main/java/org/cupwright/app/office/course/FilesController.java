@@ -1,11 +1,15 @@
 package org.cupwright.app.office.course;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.cupwright.app.answers.Lines;
 import org.cupwright.app.office.course.Parcel.What;
 import org.cupwright.app.office.frame.ProblemPages;
 import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.office.work.Piece;
+import org.cupwright.app.office.work.Works;
 import org.cupwright.message.Problem;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -17,20 +21,58 @@ import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
-/** Files that bring what is known of a course: handed in, looked at, brought in. */
+/**
+ * Files that bring what is known of a course: handed in, looked at, brought in. A survey is looked at and brought in as
+ * long work, everything else while the page waits.
+ */
 @Controller
 public final class FilesController {
     private final HandedIn handedIn;
+    private final FilesAtWork atWork;
+    private final Works works;
 
-    FilesController(HandedIn handedIn) {
+    FilesController(HandedIn handedIn, FilesAtWork atWork, Works works) {
         this.handedIn = handedIn;
+        this.atWork = atWork;
+        this.works = works;
     }
 
+    /**
+     * The page.
+     *
+     * @param parcel what was handed in and is to be read of
+     * @param work the work that has just been done
+     */
     @GetMapping("/course/files")
-    ModelAndView files(Visit visit) {
+    ModelAndView files(Visit visit, @RequestParam Optional<UUID> parcel, @RequestParam Optional<UUID> work) {
+        ModelAndView page = page(visit);
+        Optional<Parcel> known = parcel.flatMap(id -> handedIn.find(id, name(visit)));
+        if (known.isPresent()) {
+            handedIn.found(known.get()).ifPresent(read -> read(page, known.get(), read));
+        } else {
+            work.flatMap(id -> works.known(id, visit.session().person()))
+                    .flatMap(Piece::answer)
+                    .ifPresent(said -> brought(page, said));
+        }
+        return page;
+    }
+
+    private static ModelAndView page(Visit visit) {
         return new ModelAndView("files")
                 .addObject("mayBring", true)
                 .addObject("courseId", visit.session().course().id().orElse(""));
+    }
+
+    private static String name(Visit visit) {
+        return visit.session().person().name();
+    }
+
+    private static void brought(ModelAndView page, Lines said) {
+        page.addObject("brought", FilesRead.Told.all(said));
+    }
+
+    private static ModelAndView read(ModelAndView page, Parcel parcel, FilesRead.Read read) {
+        return page.addObject("parcel", parcel.id()).addObject("read", read);
     }
 
     /** Reads what was handed in, and keeps nothing of it but the files, for a while. */
@@ -40,24 +82,16 @@ public final class FilesController {
             @RequestParam What what,
             @RequestParam Map<String, String> fields,
             @RequestParam MultiValueMap<String, MultipartFile> files) {
-        Parcel parcel = handedIn.keep(
-                visit.session().person().name(),
-                what,
-                fields,
-                files,
-                visit.session().now());
+        Parcel parcel =
+                handedIn.keep(name(visit), what, fields, files, visit.session().now());
+        if (parcel.isLong()) {
+            return atWork.look(visit, parcel);
+        }
         try {
-            return looked(visit, parcel);
+            return read(page(visit), parcel, handedIn.look(parcel, FilesRead.during(visit)));
         } catch (Problem bad) {
-            handedIn.drop(parcel);
             return told(visit, bad);
         }
-    }
-
-    private ModelAndView looked(Visit visit, Parcel parcel) {
-        return files(visit)
-                .addObject("parcel", parcel.id())
-                .addObject("read", new FilesRead(visit).of(parcel, Set.of(), false));
     }
 
     /**
@@ -72,23 +106,24 @@ public final class FilesController {
             @RequestParam UUID parcel,
             @RequestParam(required = false) Set<String> accept,
             RedirectAttributes next) {
-        Parcel found = handedIn.find(parcel, visit.session().person().name())
-                .orElseThrow(() -> Problem.of("files.gone", "request", ""));
+        Parcel found = handedIn.find(parcel, name(visit)).orElseThrow(() -> Problem.of("files.gone", "request", ""));
+        if (found.isLong()) {
+            return atWork.bring(visit, found);
+        }
         Set<String> accepted = accept == null ? Set.of() : accept;
         try {
-            FilesRead.Read read = new FilesRead(visit).of(found, accepted, true);
-            handedIn.drop(found);
-            next.addFlashAttribute("brought", read.lines());
+            Lines said = handedIn.bring(found, FilesRead.during(visit), accepted);
+            next.addFlashAttribute("brought", FilesRead.Told.all(said));
             return new ModelAndView("redirect:/course/files?date=" + visit.date());
         } catch (Problem bad) {
-            return told(visit, bad)
-                    .addObject("parcel", parcel)
-                    .addObject("read", new FilesRead(visit).of(found, Set.of(), false));
+            ModelAndView page = told(visit, bad);
+            handedIn.found(found).ifPresent(read -> read(page, found, read));
+            return page;
         }
     }
 
     private ModelAndView told(Visit visit, Problem bad) {
-        ModelAndView page = files(visit).addObject("told", ProblemPages.Told.of(bad, visit.texts()));
+        ModelAndView page = page(visit).addObject("told", ProblemPages.Told.of(bad, visit.texts()));
         page.setStatus(HttpStatus.UNPROCESSABLE_CONTENT);
         return page;
     }

@@ -1,5 +1,6 @@
 package org.cupwright.app.office.course;
 
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +18,11 @@ import org.cupwright.app.desk.entry.notebook.ImportHistory;
 import org.cupwright.app.desk.intake.ImportCourse;
 import org.cupwright.app.desk.intake.ImportRequest;
 import org.cupwright.app.desk.intake.ImportRequest.SurveyOptions;
+import org.cupwright.app.desk.intake.ImportResult;
 import org.cupwright.app.desk.weather.ImportWeather;
 import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.session.Session;
+import org.cupwright.app.texts.Texts;
 import org.cupwright.formats.table.Question;
 import org.cupwright.green.SurveyKind;
 import org.cupwright.message.Message.Name;
@@ -26,22 +30,54 @@ import org.cupwright.message.Problem;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.units.LengthUnit;
 
-/** Reads files that were handed in as the commands do: first to look, then to bring them in. */
-record FilesRead(Visit visit) {
+/**
+ * Reads files that were handed in as the commands do: first to look, then to bring them in.
+ *
+ * @param session who brings them, to which course
+ * @param texts in whose words it is told
+ * @param today today on the course
+ * @param progress is told how far it has come
+ */
+record FilesRead(Session session, Texts texts, LocalDate today, Progress progress) {
     /** What looks wrong and may be right: days far from all others. */
     private static final String FAR_DAYS = "days";
+
+    /** While the page waits. */
+    static FilesRead during(Visit visit) {
+        return new FilesRead(visit.session(), visit.texts(), visit.today(), Progress.unheard());
+    }
 
     /**
      * What was read.
      *
-     * @param lines in the words of the commands
+     * @param said in the words of the commands
      * @param asks what has to be answered before they are brought in
      * @param brings whether there is anything to bring in, as far as looking tells
      */
-    record Read(List<Told> lines, List<Asked> asks, boolean brings) {}
+    record Read(Lines said, List<Asked> asks, boolean brings) {
+        List<Told> lines() {
+            return Told.all(said);
+        }
+    }
 
     /** A line: what stands in columns, and what is said. */
-    record Told(String head, String text) {}
+    record Told(String head, String text) {
+        /** What is said, without what is blank. */
+        static List<Told> all(Lines said) {
+            return said.all().stream()
+                    .map(Told::of)
+                    .filter(told -> !told.text().isBlank())
+                    .toList();
+        }
+
+        private static Told of(Line line) {
+            String head = line.cells().stream()
+                    .map(cell -> cell.text().strip())
+                    .filter(text -> !text.isEmpty())
+                    .collect(Collectors.joining(" · "));
+            return new Told(head, String.join(" ", line.said()).strip());
+        }
+    }
 
     /** Something that looks wrong, by the name under which it is said to be right. */
     record Asked(String about, String says) {}
@@ -62,8 +98,8 @@ record FilesRead(Visit visit) {
 
     private Read ground(Parcel parcel, boolean keep) {
         ImportRequest request = new ImportRequest(
-                parcel.find("courseId").or(() -> visit.session().course().id()).orElse(""),
-                visit.session().clock().getZone(),
+                parcel.find("courseId").or(() -> session.course().id()).orElse(""),
+                session.clock().getZone(),
                 parcel.one("outlines"),
                 Map.of(),
                 parcel.all("elevation"),
@@ -74,11 +110,8 @@ record FilesRead(Visit visit) {
         if (parcel.files().values().stream().allMatch(List::isEmpty)) {
             throw Problem.of("files.none", "request", "");
         }
-        return read(
-                new FindingText(visit.texts())
-                        .imported(new ImportCourse(visit.session(), visit.today()).run(request, Progress.unheard())),
-                List.of(),
-                true);
+        ImportResult result = new ImportCourse(session, today).run(request, progress);
+        return read(new FindingText(texts).imported(result), List.of(), true);
     }
 
     private static SurveyOptions options(Parcel parcel) {
@@ -114,9 +147,9 @@ record FilesRead(Visit visit) {
                 accepted,
                 keep);
         ImportWeather.Answer answer =
-                new ImportWeather(visit.session().by(forecast ? "forecast" : "weather table")).read(request);
+                new ImportWeather(session.by(forecast ? "forecast" : "weather table")).read(request);
         boolean brings = answer.added() + answer.changed() > 0 || !answer.asks().isEmpty();
-        return read(new TakenInText(visit.texts()).weather(answer), answer.asks(), brings);
+        return read(new TakenInText(texts).weather(answer), answer.asks(), brings);
     }
 
     /** {@code tmax=Hi, rain=Rain}. */
@@ -135,35 +168,21 @@ record FilesRead(Visit visit) {
     }
 
     private Read history(Parcel parcel, boolean keep) {
-        ImportHistory.Answer answer = new ImportHistory(visit.session().by("notebook"))
+        ImportHistory.Answer answer = new ImportHistory(session.by("notebook"))
                 .read(
                         parcel.one("file").orElseThrow(() -> Problem.of("files.none", "request", "")),
                         parcel.find("order").flatMap(order -> EnumNames.find(DayOrder.class, order)),
                         parcel.find(FAR_DAYS).isPresent(),
                         keep);
-        return read(new TakenInText(visit.texts()).notebook(answer), List.of(), answer.read() > 0);
+        return read(new TakenInText(texts).notebook(answer), List.of(), answer.read() > 0);
     }
 
     private Read read(Lines lines, List<Question> asks, boolean brings) {
         return new Read(
-                lines.all().stream()
-                        .map(FilesRead::told)
-                        .filter(told -> !told.text().isBlank())
-                        .toList(),
+                lines,
                 asks.stream()
-                        .map(ask -> new Asked(
-                                ask.about(),
-                                visit.texts().say(ask.asks()) + " "
-                                        + visit.texts().say(ask.tryThis())))
+                        .map(ask -> new Asked(ask.about(), texts.say(ask.asks()) + " " + texts.say(ask.tryThis())))
                         .toList(),
                 brings);
-    }
-
-    private static Told told(Line line) {
-        String head = line.cells().stream()
-                .map(cell -> cell.text().strip())
-                .filter(text -> !text.isEmpty())
-                .collect(Collectors.joining(" · "));
-        return new Told(head, String.join(" ", line.said()).strip());
     }
 }

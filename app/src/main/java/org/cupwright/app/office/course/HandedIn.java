@@ -6,11 +6,14 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import org.cupwright.app.answers.Lines;
 import org.cupwright.app.office.course.Parcel.Kept;
 import org.cupwright.app.office.course.Parcel.What;
 import org.cupwright.message.Problem;
@@ -33,6 +36,7 @@ final class HandedIn implements DisposableBean {
     private static final int LONGEST_NAME = 120;
 
     private final Map<UUID, Parcel> parcels = new LinkedHashMap<>();
+    private final Map<UUID, FilesRead.Read> looked = new HashMap<>();
     private Path folder;
 
     /** Keeps what was handed in. */
@@ -84,9 +88,40 @@ final class HandedIn implements DisposableBean {
                 .filter(parcel -> parcel.person().equals(person));
     }
 
+    /** Looks at a parcel, and keeps what was found as long as the parcel; what cannot be read is dropped at once. */
+    FilesRead.Read look(Parcel parcel, FilesRead reading) {
+        try {
+            FilesRead.Read read = reading.of(parcel, Set.of(), false);
+            looked(parcel, read);
+            return read;
+        } catch (Problem bad) {
+            drop(parcel);
+            throw bad;
+        }
+    }
+
+    /** Brings a parcel in, and drops it. */
+    Lines bring(Parcel parcel, FilesRead reading, Set<String> accepted) {
+        Lines said = reading.of(parcel, accepted, true).said();
+        drop(parcel);
+        return said;
+    }
+
+    private synchronized void looked(Parcel parcel, FilesRead.Read read) {
+        if (parcels.containsKey(parcel.id())) {
+            looked.put(parcel.id(), read);
+        }
+    }
+
+    /** What was found in a parcel; empty as long as it was not looked at. */
+    synchronized Optional<FilesRead.Read> found(Parcel parcel) {
+        return Optional.ofNullable(looked.get(parcel.id()));
+    }
+
     /** What was brought in, or is no longer wanted. */
     synchronized void drop(Parcel parcel) {
         parcels.remove(parcel.id());
+        looked.remove(parcel.id());
         parcel.files().values().forEach(files -> files.forEach(file -> delete(file.path())));
     }
 

@@ -40,6 +40,11 @@ record Parcel(
         }
     }
 
+    /** Whether it takes longer to read than a page may: a survey is fitted to every green. */
+    boolean isLong() {
+        return what == What.GROUND && !all("elevation").isEmpty();
+    }
+
     List<SourceFile> all(String field) {
         return files.getOrDefault(field, List.of()).stream().map(Kept::source).toList();
     }

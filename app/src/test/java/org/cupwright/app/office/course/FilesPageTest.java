@@ -11,17 +11,29 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.cupwright.app.answers.Lines;
 import org.cupwright.app.cli.InProcess;
 import org.cupwright.app.cli.MadeCourse;
+import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.findings.KnowGround;
+import org.cupwright.app.office.MadeOffice;
 import org.cupwright.app.office.MadeVisit;
 import org.cupwright.app.office.frame.ProblemPages;
 import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.office.work.Piece;
+import org.cupwright.app.office.work.WorkController;
+import org.cupwright.app.office.work.Works;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.store.sqlite.SqliteFolder;
+import org.cupwright.green.RestsOn;
+import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -33,6 +45,7 @@ import org.springframework.util.MultiValueMap;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.mvc.support.RedirectAttributesModelMap;
+import org.springframework.web.util.UriComponentsBuilder;
 
 /** Files handed in by their page: looked at first, then brought in. */
 class FilesPageTest {
@@ -43,18 +56,22 @@ class FilesPageTest {
     private Path path;
 
     private final HandedIn handedIn = new HandedIn();
-    private final FilesController controller = new FilesController(handedIn);
+    private FilesController controller;
+    private Works works;
     private Path data;
     private Visit visit;
 
     @BeforeEach
     void open() throws IOException {
         data = MadeVisit.course(path.resolve("data"));
-        visit = MadeVisit.to(new SqliteFolder(data, InProcess.CLOCK), Role.CHANGER);
+        visit = MadeVisit.to(new SqliteFolder(data, InProcess.CLOCK), Role.SUPERINTENDENT);
+        works = new Works(MadeOffice.house(data, InProcess.CLOCK));
+        controller = new FilesController(handedIn, new FilesAtWork(handedIn, works), works);
     }
 
     @AfterEach
     void tidy() {
+        works.close();
         handedIn.destroy();
     }
 
@@ -111,6 +128,54 @@ class FilesPageTest {
         return controller.bring(visit, parcel, accept, new RedirectAttributesModelMap());
     }
 
+    /** The work that a page leads to, once it has ended. */
+    private Piece ended(ModelAndView page) throws InterruptedException {
+        assertThat(page.getViewName()).startsWith("redirect:/work/");
+        UUID id = UUID.fromString(page.getViewName().substring("redirect:/work/".length()));
+        Piece piece = works.find(id, visit.session().person());
+        for (int i = 0; piece.outcome().isEmpty(); i++) {
+            assertThat(i).as("it does not end").isLessThan(6000);
+            Thread.sleep(5);
+        }
+        return piece;
+    }
+
+    /** The page that a piece of work leads to. */
+    private ModelAndView next(Piece piece) {
+        Map<String, String> asked = UriComponentsBuilder.fromUriString(piece.next())
+                .build()
+                .getQueryParams()
+                .toSingleValueMap();
+        return controller.files(
+                visit,
+                Optional.ofNullable(asked.get("parcel")).map(UUID::fromString),
+                Optional.of(asked.get("work")).map(UUID::fromString));
+    }
+
+    /** An invented survey of hole 1: half a metre from point to point, a slope of 2 % to the south. */
+    private static String points() {
+        StringBuilder text = new StringBuilder("x,y,z\n");
+        for (double east = 0.25; east < MadeCourse.SIDE; east += 0.5) {
+            for (double north = 0.25; north < MadeCourse.SIDE; north += 0.5) {
+                text.append(String.format(
+                        Locale.ROOT,
+                        "%.3f,%.3f,%.4f%n",
+                        MadeCourse.WEST + east + 0.1 * Math.sin(7 * north),
+                        MadeCourse.SOUTH + north + 0.1 * Math.sin(5 * east),
+                        20 + 0.02 * north));
+            }
+        }
+        return text.toString();
+    }
+
+    private RestsOn restsOn() {
+        return new KnowGround(visit.session())
+                .of(visit.question())
+                .greens()
+                .get(0)
+                .restsOn();
+    }
+
     private static UUID parcel(ModelAndView page) {
         assertThat(page.getModel()).doesNotContainKey("told");
         return (UUID) page.getModel().get("parcel");
@@ -150,6 +215,70 @@ class FilesPageTest {
     }
 
     @Test
+    void aSurveyIsLookedAtAndBroughtInAsLongWork() throws InterruptedException {
+        Map<String, String> fields = Map.of("crs", "EPSG:32626", "kind", "levelled");
+        Piece look = ended(look(Parcel.What.GROUND, fields, "elevation", "points.csv", points()));
+        assertThat(look.step().orElseThrow()).isEqualTo(new Progress.Step("greens", 1, 1));
+        ModelAndView looked = next(look);
+        assertThat(said(looked)).contains("Nothing was stored: this was a dry run.");
+        assertThat(restsOn()).isEqualTo(RestsOn.OUTLINE);
+        UUID parcel = parcel(looked);
+        Piece bring = ended(bring(parcel, null));
+        assertThat(restsOn()).isEqualTo(RestsOn.SURVEY);
+        assertThat(next(bring).getModel()).containsKey("brought").doesNotContainKey("read");
+        assertThat(handedIn.find(parcel, "Ida")).isEmpty();
+        assertThat(ended(atWork().bring(visit, dropped(fields)))
+                        .outcome()
+                        .orElseThrow()
+                        .problem())
+                .isPresent();
+    }
+
+    private FilesAtWork atWork() {
+        return new FilesAtWork(handedIn, works);
+    }
+
+    /** A parcel that went while its work waited. */
+    private Parcel dropped(Map<String, String> fields) {
+        MultiValueMap<String, MultipartFile> files = new LinkedMultiValueMap<>();
+        files.add("elevation", new Sent("elevation", "points.csv", points().getBytes(StandardCharsets.UTF_8)));
+        Parcel parcel = handedIn.keep(
+                "Ida", Parcel.What.GROUND, fields, files, visit.session().now());
+        handedIn.drop(parcel);
+        return parcel;
+    }
+
+    @Test
+    void aSurveyThatCannotBeReadIsToldByItsWork_andSoIsOneThatIsStopped() throws InterruptedException {
+        Piece bad = ended(look(Parcel.What.GROUND, Map.of(), "elevation", "p.csv", "x,y,z\none,2,3\n"));
+        assertThat(bad.outcome().orElseThrow().problem()).isPresent();
+        assertThat(bad.back()).startsWith("/course/files");
+
+        CountDownLatch goOn = new CountDownLatch(1);
+        works.begin(visit, "Invented work", new Piece.Way("/", "/"), (session, progress) -> {
+            try {
+                assertThat(goOn.await(30, TimeUnit.SECONDS)).isTrue();
+            } catch (InterruptedException stopped) {
+                throw new IllegalStateException(stopped);
+            }
+            return new Lines(visit.texts());
+        });
+        ModelAndView going = look(Parcel.What.GROUND, Map.of("crs", "EPSG:32626"), "elevation", "points.csv", points());
+        UUID id = UUID.fromString(going.getViewName().substring("redirect:/work/".length()));
+        new WorkController(works).stop(visit, id);
+        goOn.countDown();
+        assertThat(ended(going)
+                        .outcome()
+                        .orElseThrow()
+                        .problem()
+                        .orElseThrow()
+                        .what()
+                        .key())
+                .isEqualTo("problem.stopped");
+        assertThat(restsOn()).isEqualTo(RestsOn.OUTLINE);
+    }
+
+    @Test
     void aMapMakesACourseAsTheCommandDoes() throws IOException {
         String map = Files.readString(MadeCourse.outlines(Files.createDirectories(path.resolve("more")), 4));
         ModelAndView looked = look(Parcel.What.GROUND, Map.of("courseId", "other"), "outlines", "map.geojson", map);
@@ -160,7 +289,7 @@ class FilesPageTest {
     }
 
     @Test
-    void whatIsWrongWithAFileIsToldInWordsAndNothingOfItStays() throws IOException {
+    void whatIsWrongWithAFileIsToldInWordsAndNothingOfItStays() throws InterruptedException {
         ProblemPages.Told told =
                 told(look(Parcel.What.GROUND, Map.of(), "levels", "C:\\files\\levels.csv", "no,such,columns\n1,2,3\n"));
         assertThat(told.what()).contains("Columns are missing from the first line");
@@ -172,9 +301,13 @@ class FilesPageTest {
         assertThat(told(look(Parcel.What.GROUND, Map.of(), "levels", "levels.csv", ""))
                         .what())
                 .isEqualTo("No file was handed in.");
-        assertThat(told(look(Parcel.What.GROUND, Map.of("crs", "here"), "elevation", "p.csv", "x,y,z\n1,2,3\n"))
-                        .what())
-                .contains("here");
+        assertThat(ended(look(Parcel.What.GROUND, Map.of("crs", "here"), "elevation", "p.csv", "x,y,z\n1,2,3\n"))
+                        .outcome()
+                        .orElseThrow()
+                        .problem()
+                        .orElseThrow()
+                        .value())
+                .isEqualTo(new Message.Name("here"));
         assertThat(told(look(Parcel.What.WEATHER, Map.of("units", "F"), "file", "w.csv", WEATHER))
                         .what())
                 .contains("F");
