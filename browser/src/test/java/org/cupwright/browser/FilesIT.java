@@ -6,6 +6,7 @@ import static org.cupwright.browser.Workplace.button;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,6 +16,8 @@ import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
+import org.cupwright.democourse.DemoCourse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,6 +59,44 @@ class FilesIT {
             assertThat(page.locator("main")).containsText("line 2: \"warm\" is not a number");
             assertThat(page.locator("main")).not().containsText("Exception");
             assertThat(button(page, "Bring in")).hasCount(0);
+        }
+    }
+
+    private static void handInSurvey(Workplace work, Page page, Path file) {
+        page.navigate(work.at("/course/files"));
+        page.locator("#elevation").setInputFiles(file);
+        page.locator("form:has(#elevation) button.main").click();
+    }
+
+    /** The work leads on by itself to what was found. */
+    @Test
+    void aSurveyIsLookedAtAsLongWork(Workplace work) {
+        StringBuilder points = new StringBuilder("x,y,z\n");
+        new DemoCourse(1)
+                .survey("7")
+                .forEach(point -> points.append(String.format(
+                        Locale.ROOT, "%.3f,%.3f,%.3f%n", point.east(), point.north(), point.heightMetres() + 0.02)));
+        Path file = work.file("points.csv", points.toString());
+        try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT)) {
+            Page page = laptop.newPage();
+            handInSurvey(work, page, file);
+            assertThat(page.locator("form.read")).containsText("Nothing was stored");
+            assertThat(page.locator("form.read")).containsText("points read");
+            page.getByText("Leave it").click();
+            assertThat(page.locator("#elevation")).isVisible();
+        }
+    }
+
+    @Test
+    void aSurveyThatCannotBeReadIsToldAndLeadsBack(Workplace work) {
+        Path file = work.file("words.csv", "x,y,z\none,two,three\n");
+        try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT)) {
+            Page page = laptop.newPage();
+            handInSurvey(work, page, file);
+            assertThat(page.getByRole(AriaRole.ALERT)).containsText("words.csv");
+            assertThat(page.locator("main")).not().containsText("Exception");
+            page.getByText("Back").click();
+            assertThat(page.locator("#elevation")).isVisible();
         }
     }
 

@@ -55,7 +55,7 @@ record FilesRead(Session session, Texts texts, LocalDate today, Progress progres
      * @param brings whether there is anything to bring in, as far as looking tells
      */
     record Read(Lines said, List<Asked> asks, boolean brings) {
-        List<Told> lines() {
+        public List<Told> lines() {
             return Told.all(said);
         }
     }
