@@ -15,12 +15,14 @@ import org.cupwright.holelocation.judging.GreenJudgement;
 /**
  * Which ground of a green is drawn how; what is none of these is left clear.
  *
+ * @param judged whether the ground was judged at all, so that what is left clear is free
  * @param notToCut ground on which no hole may be cut: hatched
  * @param resting ground about old holes that rests: dotted
  * @param notSurveyed a gap in a survey, of which nothing is said: question marks
  * @param marked areas that people closed, save or spare on the day: outlined, with a word each
  */
 public record DrawnGround(
+        boolean judged,
         Predicate<MapPoint> notToCut,
         Predicate<MapPoint> resting,
         Predicate<MapPoint> notSurveyed,
@@ -35,10 +37,16 @@ public record DrawnGround(
      */
     static DrawnGround of(GreenJudgement judgement, GroundOnDay day) {
         return new DrawnGround(
+                true,
                 at(judgement, cell -> failsForMoreThanRest(judgement, cell)),
                 at(judgement, cell -> fails(judgement, cell, RuleId.OLD_HOLE)),
                 at(judgement, cell -> is(judgement, cell, Verdict.NOT_SURVEYED)),
                 MarkedLayer.on(day));
+    }
+
+    /** The same with nothing said but where a survey has a gap. */
+    DrawnGround onlyGaps() {
+        return new DrawnGround(false, at -> false, at -> false, notSurveyed, List.of());
     }
 
     private static Predicate<MapPoint> at(GreenJudgement judgement, IntPredicate cells) {

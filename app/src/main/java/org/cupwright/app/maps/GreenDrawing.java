@@ -84,6 +84,12 @@ public record GreenDrawing(
         return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, spots, ones, findings);
     }
 
+    /** The ground alone: contours, slopes, gaps; nothing of a day, and nothing that people drew. */
+    public GreenDrawing groundAlone() {
+        return new GreenDrawing(
+                hole, title, surface, ground.onlyGaps(), List.of(), slopes, List.of(), List.of(), List.of(), findings);
+    }
+
     public GreenDrawing withFindings(List<GroundFinding> doubtful) {
         return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, spots, areas, doubtful);
     }

@@ -66,8 +66,8 @@ record MapKey(GreenDrawing drawing, MapStyle style, Texts texts) {
     /** What is on the drawing and what is not, in the order in which it is said. */
     private List<String> signs() {
         Map<String, Boolean> shown = new LinkedHashMap<>();
-        shown.put("map.key.hatched", true);
-        shown.put("map.key.clear", true);
+        shown.put("map.key.hatched", drawing.ground().judged());
+        shown.put("map.key.clear", drawing.ground().judged());
         shown.put("map.key.dotted", !drawing.oldHoles().isEmpty());
         shown.put("map.key.oldHole", !drawing.oldHoles().isEmpty());
         for (GroundItem.Kind kind : MarkedLayer.KINDS) {

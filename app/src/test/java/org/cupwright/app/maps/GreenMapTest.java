@@ -157,6 +157,21 @@ class GreenMapTest {
         assertThat(key).doesNotContain("map.key");
     }
 
+    /** What is said of a day is not drawn, and the key does not speak of it. */
+    @Test
+    void theGroundAloneHasItsContoursAndSlopes() throws Exception {
+        Document svg = parsed(new GreenMap(texts).picture(full().groundAlone()));
+        assertThat(text(svg, "string(//*[@class='key'])"))
+                .contains("slope in %", "5 cm")
+                .doesNotContain("hatched", "clear:", "dotted:", "ring");
+        assertThat(text(svg, "count(//*[@class='contour'])")).isNotEqualTo("0");
+        for (String day : List.of("not-to-cut", "resting", "old-hole", "spot")) {
+            assertThat(text(svg, "count(//*[@class='" + day + "']/*[not(self::path[@d=''])])"))
+                    .as(day)
+                    .isEqualTo("0");
+        }
+    }
+
     @Test
     void findingsAreNumberedWhereTheyAreAndSaidBelow() throws Exception {
         Message where = Where.hole("2");

@@ -15,7 +15,7 @@ public final class MadeDrawing {
 
     /** A green with nothing on it but its outline and surroundings. */
     public static GreenDrawing of(Hole hole) {
-        DrawnGround clear = new DrawnGround(any -> false, any -> false, any -> false, List.of());
+        DrawnGround clear = new DrawnGround(true, any -> false, any -> false, any -> false, List.of());
         return new GreenDrawing(
                 hole, "", Optional.empty(), clear, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
@@ -43,7 +43,11 @@ public final class MadeDrawing {
                 of.title(),
                 of.surface(),
                 new DrawnGround(
-                        hatched, dotted, of.ground().notSurveyed(), of.ground().marked()),
+                        true,
+                        hatched,
+                        dotted,
+                        of.ground().notSurveyed(),
+                        of.ground().marked()),
                 List.of(holes),
                 of.slopes(),
                 of.drawn(),
@@ -58,7 +62,7 @@ public final class MadeDrawing {
                 of.hole(),
                 of.title(),
                 of.surface(),
-                new DrawnGround(ground.notToCut(), ground.resting(), ground.notSurveyed(), marked),
+                new DrawnGround(true, ground.notToCut(), ground.resting(), ground.notSurveyed(), marked),
                 of.oldHoles(),
                 of.slopes(),
                 of.drawn(),

@@ -82,7 +82,7 @@ class MapGroundByHandTest {
     @Test
     void groundThatIsNotSurveyedHasQuestionMarks() {
         GreenDrawing plain = plain();
-        DrawnGround unknown = new DrawnGround(at -> false, at -> false, at -> at.east() < 5, List.of());
+        DrawnGround unknown = new DrawnGround(true, at -> false, at -> false, at -> at.east() < 5, List.of());
         GreenDrawing drawing = new GreenDrawing(
                 plain.hole(),
                 "",

@@ -41,10 +41,21 @@ public final class CourseController {
             @RequestHeader(name = "HX-Request", required = false) String part) {
         List<String> holes = hole.isBlank() ? List.of() : List.of(hole);
         FindDoubts.Answer found = new FindDoubts(visit.session()).of(visit.question(), holes, Progress.unheard());
-        model.addAttribute("greens", new CourseView(visit.texts()).doubts(found));
+        CourseView view = new CourseView(visit.texts());
+        List<CourseView.Doubts> doubts = view.doubts(found);
+        model.addAttribute("greens", doubts);
+        model.addAttribute("counted", view.counted(doubts));
         model.addAttribute("one", !holes.isEmpty());
+        model.addAttribute("map", holes.isEmpty() ? null : map(visit, found));
         mayBring(visit, model);
         return part == null ? "course-findings" : "course-findings :: counts";
+    }
+
+    private static String map(Visit visit, FindDoubts.Answer found) {
+        return found.greens().stream()
+                .flatMap(green -> new DoubtsMap(visit).of(green).stream())
+                .findFirst()
+                .orElse(null);
     }
 
     /** Whether whoever looks may bring in files, for the way there. */

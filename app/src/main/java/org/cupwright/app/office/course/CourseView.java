@@ -1,8 +1,12 @@
 package org.cupwright.app.office.course;
 
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.cupwright.app.answers.FindingText;
 import org.cupwright.app.answers.PlaceText;
 import org.cupwright.app.desk.findings.FindDoubts;
@@ -95,6 +99,31 @@ record CourseView(Texts texts) {
      * @param alike kind by kind, the worst first
      */
     record Doubts(String hole, String says, int count, List<FindingText.Alike> alike) {}
+
+    /**
+     * Greens about which as many things are doubtful.
+     *
+     * @param says how many
+     * @param holes their holes, in round order
+     */
+    record Counted(String says, List<String> holes) {}
+
+    /** Greens by how much is doubtful about them, the worst first; those about which nothing is are left out. */
+    List<Counted> counted(List<Doubts> doubts) {
+        Map<Integer, List<String>> holes = new TreeMap<>(Comparator.reverseOrder());
+        doubts.stream()
+                .filter(green -> green.count() > 0)
+                .forEach(green -> holes.computeIfAbsent(green.count(), any -> new ArrayList<>())
+                        .add(green.hole()));
+        return holes.entrySet().stream()
+                .map(same -> new Counted(
+                        texts.say(
+                                "course.doubts.count",
+                                same.getKey(),
+                                same.getValue().size()),
+                        same.getValue()))
+                .toList();
+    }
 
     List<Doubts> doubts(FindDoubts.Answer answer) {
         PlaceText places =

@@ -3,9 +3,12 @@ package org.cupwright.app.office.course;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.cupwright.app.cli.InProcess;
+import org.cupwright.app.cli.MadeCourse;
 import org.cupwright.app.office.MadeVisit;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Role;
@@ -52,11 +55,36 @@ class CoursePageTest {
         Path data = MadeVisit.course(path.resolve("data"));
         Visit visit = MadeVisit.to(new SqliteFolder(data, InProcess.CLOCK), Role.READER);
         assertThat(doubts(visit, "")).extracting(CourseView.Doubts::hole).containsExactly("1", "2", "3");
+        assertThat(new CourseView(visit.texts()).counted(doubts(visit, "")))
+                .containsExactly(new CourseView.Counted("One thing on each of holes", List.of("1", "2", "3")));
         List<CourseView.Doubts> one = doubts(visit, "2");
         assertThat(one).hasSize(1);
         assertThat(one.get(0).count()).isEqualTo(1);
         assertThat(one.get(0).alike().get(0).says().get(0)).startsWith("Nobody has measured this green");
         assertThat(one.get(0).alike().get(0).tryThis()).isNotEmpty();
+    }
+
+    /** Each place under its number; of a green nobody measured there is none, and of all greens no picture. */
+    @Test
+    void whatIsDoubtfulIsDrawnWhereItIs() throws IOException {
+        Path data = MadeVisit.course(path.resolve("data"));
+        StringBuilder points = new StringBuilder("x,y,z\n");
+        for (double east = 0.25; east < MadeCourse.SIDE; east += 0.5) {
+            for (double north = 0.25; north < MadeCourse.SIDE / 2; north += 0.5) { // the back was left out
+                points.append(String.format(
+                        Locale.ROOT, "%.2f,%.2f,%.3f%n", MadeCourse.WEST + east, MadeCourse.SOUTH + north, 20.0));
+            }
+        }
+        Path file = Files.writeString(path.resolve("points.csv"), points);
+        InProcess.Result read = new InProcess(data)
+                .run("import", "--course", MadeVisit.COURSE, "--elevation", file, "--crs", "EPSG:32626");
+        assertThat(read.status()).as(read.err()).isZero();
+        Visit visit = MadeVisit.to(new SqliteFolder(data, InProcess.CLOCK), Role.READER);
+        ExtendedModelMap model = new ExtendedModelMap();
+        new CourseController().findings(visit, model, "1", null);
+        assertThat((String) model.get("map")).contains("class=\"finding\"", "class=\"finding-place\"");
+        new CourseController().findings(visit, model, "", null);
+        assertThat(model.get("map")).isNull();
     }
 
     @SuppressWarnings("unchecked") // the page's own
