@@ -228,6 +228,9 @@ class GuidesIT {
             Files.copy(MadeCourse.outlines(folder, 18), file);
         } else if (name.equals("points.csv")) {
             withClass(MadeCourse.survey(folder, 1, 1));
+        } else if (name.equals("second.csv")) {
+            Path later = Files.createDirectories(folder.resolve("later"));
+            Files.move(MadeCourse.survey(later, 1, 2000, 1), file);
         } else if (line.startsWith("restore")) {
             new InProcess(folder.resolve("demo")).run("backup", file);
         }
