@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -43,6 +44,9 @@ public final class AwaitedDays implements AutoCloseable {
 
     private static final int MOST_WAITING = 100;
 
+    /** Pages ask every second: our choice. */
+    private static final Executor SOON = CompletableFuture.delayedExecutor(5, TimeUnit.SECONDS);
+
     private final OfficeHouse house;
     private final Duration patience;
     private final Map<Asked, Run> runs = new ConcurrentHashMap<>();
@@ -67,6 +71,7 @@ public final class AwaitedDays implements AutoCloseable {
     /** Work under way. */
     private static final class Run {
         private volatile Step step = new Step("", 0, 0);
+        private volatile boolean awaited;
         private final Progress progress = new Progress(now -> step = now);
         private final CompletableFuture<Shown> shown = new CompletableFuture<>();
     }
@@ -97,10 +102,11 @@ public final class AwaitedDays implements AutoCloseable {
         }
         try {
             Shown shown = run.shown.get(patience.toMillis(), TimeUnit.MILLISECONDS);
-            runs.remove(asked, run);
             // Begun for an earlier request, it may have missed what was written since; its greens are judged now.
-            return run == own ? new Outcome(Optional.of(shown.answer), shown.remarks, run.step) : of(visit);
+            Shown now = run == own ? shown : day(visit.session(), visit.question(), run.progress);
+            return new Outcome(Optional.of(now.answer), now.remarks, run.step);
         } catch (TimeoutException goesOn) {
+            run.awaited = true;
             return new Outcome(Optional.empty(), Set.of(), run.step);
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
@@ -110,9 +116,18 @@ public final class AwaitedDays implements AutoCloseable {
         }
     }
 
-    /** Begins the work; it is forgotten when it ends, so that nothing is held for somebody who went away. */
+    /**
+     * Begins the work. It is forgotten when it ends, or soon after where somebody was told to ask again: whoever does
+     * is shown the day then, however long that takes, and nothing is held for somebody who went away.
+     */
     private void begin(Asked asked, Run run, Visit visit) {
-        run.shown.whenComplete((shown, failed) -> runs.remove(asked, run));
+        run.shown.whenComplete((shown, failed) -> {
+            if (run.awaited) {
+                SOON.execute(() -> runs.remove(asked, run));
+            } else {
+                runs.remove(asked, run);
+            }
+        });
         if (runs.size() > MOST_WAITING) {
             run.shown.completeExceptionally(Problem.of(
                     Message.of("problem.tooMuchWork", new Count(MOST_WAITING)), Message.of("try.tooMuchWork")));
