@@ -6,11 +6,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -29,6 +33,10 @@ public final class OfficeLoad {
     private static final int SECONDS = 60;
     private static final int DAYS_PLANNED = 28;
     private static final long SEED = 1;
+
+    /** An entry on the logbook's page, by the way to correct it. */
+    private static final Pattern ENTRY =
+            Pattern.compile("correct=([0-9a-f-]{36})[^>]*Ball marks", Pattern.CASE_INSENSITIVE);
 
     private static final List<String> KINDS = List.of("day", "spot", "entry");
 
@@ -66,14 +74,15 @@ public final class OfficeLoad {
         for (int hole = 1; hole <= 18; hole++) {
             asker.get("/green/" + hole);
         }
+        SplittableRandom random = new SplittableRandom(SEED + 1);
         for (int i = 0; i < 30; i++) {
             asker.get("/");
-            asker.get(spot(new Random(i)));
+            asker.get(spot(random));
         }
     }
 
     private static void alone(PageAsker asker) {
-        Random random = new Random(SEED);
+        SplittableRandom random = new SplittableRandom(SEED);
         List<Asked> asked = new ArrayList<>();
         for (int i = 0; i < 60; i++) {
             asked.add(timed("day", () -> isPage(asker.get("/"))));
@@ -87,9 +96,10 @@ public final class OfficeLoad {
     private static List<Asked> together(StartedOffice office, int seconds) throws InterruptedException {
         List<Asked> all = new ArrayList<>();
         List<Thread> people = new ArrayList<>();
+        SplittableRandom seeds = new SplittableRandom(SEED);
         long end = System.nanoTime() + (long) (seconds * 1e9);
         for (int person = 0; person < READERS + RECORDERS; person++) {
-            Random random = new Random(SEED + person);
+            SplittableRandom random = seeds.split();
             boolean writes = person >= READERS;
             people.add(new Thread(() -> {
                 List<Asked> asked = person(new PageAsker(office.address()), random, writes, end);
@@ -106,7 +116,7 @@ public final class OfficeLoad {
     }
 
     /** Those who write make all the entries: a fifth of what is asked, though they are a tenth of the people. */
-    private static List<Asked> person(PageAsker asker, Random random, boolean writes, long end) {
+    private static List<Asked> person(PageAsker asker, SplittableRandom random, boolean writes, long end) {
         List<Asked> asked = new ArrayList<>();
         Map<String, String> token = writes ? asker.seen("/log") : Map.of();
         double pause = writes ? PAUSE_SECONDS * RECORDERS / READERS * 4 : PAUSE_SECONDS;
@@ -128,7 +138,7 @@ public final class OfficeLoad {
         return answer.statusCode() == 200;
     }
 
-    private static boolean entry(PageAsker asker, Map<String, String> token, Random random) {
+    private static boolean entry(PageAsker asker, Map<String, String> token, SplittableRandom random) {
         Map<String, String> fields = new TreeMap<>(token);
         fields.put("about", "ball-marks-mended");
         fields.put("form", UUID.randomUUID().toString());
@@ -138,12 +148,12 @@ public final class OfficeLoad {
     }
 
     /** Some place on some green, another each time. */
-    private static String spot(Random random) {
+    private static String spot(SplittableRandom random) {
         return "/green/" + (1 + random.nextInt(18)) + "/spot?on=" + (5 + random.nextInt(150) / 10.0) + "&side=L&from="
                 + (3 + random.nextInt(90) / 10.0);
     }
 
-    private static void pause(Random random, double mean) {
+    private static void pause(SplittableRandom random, double mean) {
         try {
             Thread.sleep((long) (-1000 * mean * Math.log(1 - random.nextDouble())));
         } catch (InterruptedException ended) {
@@ -206,16 +216,18 @@ public final class OfficeLoad {
         return sorted.length == 0 ? Double.NaN : sorted[(int) Math.min(sorted.length - 1, share * sorted.length)];
     }
 
-    /** Every entry that was acknowledged is on the logbook's page. */
+    /** Every entry that was acknowledged is on the logbook's page, and nothing was entered twice. */
     private static void check(PageAsker asker, List<Asked> all) {
         long entries =
                 all.stream().filter(asked -> asked.kind().equals("entry")).count();
-        long there = Stream.of(
-                        asker.get("/log?date=2026-06-20").body().split("Ball marks mended|ball marks mended", -1))
-                .count();
-        System.out.printf("entries: %d acknowledged; the logbook's page names them %d times%n", entries, there - 1);
-        if (there - 1 < entries) {
-            throw new IllegalStateException("entries are missing");
+        Matcher kept = ENTRY.matcher(asker.get("/log?date=2026-06-20").body());
+        Set<String> ids = new HashSet<>();
+        while (kept.find()) {
+            ids.add(kept.group(1));
+        }
+        System.out.printf("entries: %d acknowledged, %d in the logbook%n", entries, ids.size());
+        if (ids.size() != entries) {
+            throw new IllegalStateException("what was acknowledged is not what was kept");
         }
     }
 

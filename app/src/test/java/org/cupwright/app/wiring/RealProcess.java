@@ -56,12 +56,13 @@ final class RealProcess {
 
     /**
      * How the program is started: by the quick compiler alone, as commands are over before the other one pays, and with
-     * the launcher's collector.
+     * the launcher's collector and archive of classes.
      */
     static List<String> program(List<String> machine) {
         List<String> line = new ArrayList<>();
         line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         line.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+        line.addAll(ClassesArchived.options());
         line.addAll(machine);
         line.addAll(List.of("-jar", System.getProperty("cupwright.jar")));
         return line;

@@ -18,7 +18,7 @@ final class GreenCosts {
     /** A hole played to this green: the green's own, or another that shares it. */
     private static final class Source {
         private final int number;
-        private final float[][] apart;
+        private final GreenTable table;
         private final Clock clock;
 
         /** By day: the first day of the plan whose hole counts among the last. */
@@ -27,9 +27,9 @@ final class GreenCosts {
         /** By day: the days before it whose holes matter, each the first of a stay that is over. */
         private final int[][] matter;
 
-        private Source(int number, float[][] apart, Clock clock, int days) {
+        private Source(int number, GreenTable table, Clock clock, int days) {
             this.number = number;
-            this.apart = apart;
+            this.table = table;
             this.clock = clock;
             this.lastFrom = new int[days];
             this.matter = new int[days][];
@@ -89,7 +89,7 @@ final class GreenCosts {
         for (int source = 0; source < numbers.size(); source++) {
             GreenTable other = here.get(source);
             Clock clock = new Clock(other.stays(), calendar);
-            sources.add(source(source, new Source(numbers.get(source), green.apart(other), clock, days), last));
+            sources.add(source(source, new Source(numbers.get(source), other, clock, days), last));
         }
         this.reach = reaches(days);
     }
@@ -160,13 +160,12 @@ final class GreenCosts {
         for (int i = 0; i < sources.size(); i++) {
             Source source = sources.get(i);
             int[] holes = chosen[source.number];
-            float[] apart = source.apart[spot];
             Clock clock = source.clock;
             for (int earlier : source.matter[day]) {
                 if (holes[earlier] == GreenTable.NONE) {
                     continue;
                 }
-                double metres = apart[holes[earlier]];
+                double metres = green.metres(spot, source.table, holes[earlier]);
                 if (day <= clock.restsUntil[earlier]) {
                     resting = Math.min(resting, metres);
                     cost += metres < prices.restMetres ? prices.resting(clock.restLeft[earlier][day], metres) : 0;
@@ -179,7 +178,7 @@ final class GreenCosts {
                 }
             }
             if (i > 0 && holes[day] != GreenTable.NONE) {
-                cost += prices.onSharedGreen(apart[holes[day]]);
+                cost += prices.onSharedGreen(green.metres(spot, source.table, holes[day]));
             }
         }
         cost += plug < prices.onPlugMetres ? 2 * prices.never() : 0;
@@ -200,6 +199,6 @@ final class GreenCosts {
                     .orElse(sameThird[spot]);
         }
         int before = chosen[own.number][day - 1];
-        return before == GreenTable.NONE ? 0 : prices.fromYesterday(own.apart[spot][before]);
+        return before == GreenTable.NONE ? 0 : prices.fromYesterday(green.metres(spot, own.table, before));
     }
 }

@@ -29,6 +29,8 @@ final class GreenTable {
     private final boolean[] eased;
     private final long[] own;
     private final long[] tally;
+    private final double[] east;
+    private final double[] north;
     private final double[] room;
     private final double[] leaveOff;
     private final double usualLeave;
@@ -56,6 +58,8 @@ final class GreenTable {
             eased[spot] = easedAt.contains(at(spot));
             own[spot] = prices.own(spots.get(spot)) + (eased[spot] ? prices.eased(spots.get(spot)) : 0);
         }
+        this.east = spots.stream().mapToDouble(spot -> spot.at().east()).toArray();
+        this.north = spots.stream().mapToDouble(spot -> spot.at().north()).toArray();
         this.tally = spots.stream().mapToLong(Appraised::tally).toArray();
         this.room = spots.stream().mapToDouble(Candidate::goodWithinMetres).toArray();
         this.usualLeave = green.candidates().stream()
@@ -178,14 +182,10 @@ final class GreenTable {
         return usualLeave;
     }
 
-    /** Metres from each of its spots to each of another's. */
-    float[][] apart(GreenTable other) {
-        float[][] apart = new float[size()][other.size()];
-        for (int i = 0; i < size(); i++) {
-            for (int j = 0; j < other.size(); j++) {
-                apart[i][j] = (float) at(i).distanceMetres(other.at(j));
-            }
-        }
-        return apart;
+    /** How far one of its spots is from one of another's, m. Not kept: for all pairs it takes more room than all else. */
+    double metres(int spot, GreenTable other, int others) {
+        double byEast = east[spot] - other.east[others];
+        double byNorth = north[spot] - other.north[others];
+        return Math.sqrt(byEast * byEast + byNorth * byNorth);
     }
 }
