@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.function.IntToLongFunction;
 import java.util.function.LongUnaryOperator;
 import org.cupwright.rotation.Aims;
@@ -21,33 +20,11 @@ final class CountedBounds {
 
     private final WeeksModel model;
 
-    /** A day is like another if its greens offer the same, and the same is wanted of it. */
-    private record Day(Aims aims, List<int[]> offered, List<boolean[]> care, List<Boolean> cut) {
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Day day
-                    && aims == day.aims
-                    && same(offered, day.offered)
-                    && same(care, day.care)
-                    && cut.equals(day.cut);
-        }
-
-        /** A table hands out the same array for days that are alike. */
-        private static boolean same(List<?> one, List<?> other) {
-            boolean same = true;
-            for (int i = 0; i < one.size(); i++) {
-                same &= one.get(i) == other.get(i);
-            }
-            return same;
-        }
-
-        @Override
-        public int hashCode() {
-            return Objects.hash(
-                    System.identityHashCode(aims),
-                    offered.stream().mapToInt(System::identityHashCode).sum());
-        }
-    }
+    /**
+     * A day is like another if its greens offer the same and the same is wanted of it; a table hands out the same array
+     * for days that are alike, and arrays are equal to themselves alone.
+     */
+    private record Day(Aims aims, List<int[]> offered, List<boolean[]> care, List<Boolean> cut) {}
 
     private record Least(int thirdsOff, Map<Term, Double> terms) {}
 

@@ -128,10 +128,6 @@ final class GreenCosts {
         return last;
     }
 
-    GreenTable green() {
-        return green;
-    }
-
     /** The last day on which ground rests about the hole of a day. */
     int restsUntil(int day) {
         return sources.get(0).clock.restsUntil[day];

@@ -89,6 +89,45 @@ final class MadeWeeks {
                 random.nextLong());
     }
 
+    /** The same weeks of which no two holes are played to one green. */
+    static WeeksRequest unshared(WeeksRequest weeks) {
+        return new WeeksRequest(weeks.days(), weeks.greens(), List.of(), weeks.rests(), weeks.busy(), weeks.seed());
+    }
+
+    /** The same weeks of which every hole is changed every day. */
+    static WeeksRequest changedDaily(WeeksRequest weeks) {
+        List<GreenWeeks> greens = weeks.greens().stream()
+                .map(green -> green.withDays(green.days().stream()
+                        .map(day -> new GreenDay(day.ground(), day.wishes()))
+                        .toList()))
+                .toList();
+        return new WeeksRequest(weeks.days(), greens, weeks.sharedGreens(), weeks.rests(), weeks.busy(), weeks.seed());
+    }
+
+    /** Holes that stand anywhere on their greens, some nowhere. */
+    static Map<String, List<Optional<Stand>>> anyStands(WeeksRequest weeks, Random random) {
+        Map<String, List<Optional<Stand>>> stands = new HashMap<>();
+        for (GreenWeeks green : weeks.greens()) {
+            List<Optional<Stand>> days = new ArrayList<>();
+            for (int day = 0; day < weeks.days().size(); day++) {
+                Candidate spot =
+                        green.candidates().get(random.nextInt(green.candidates().size()));
+                days.add(random.nextInt(5) == 0 ? Optional.empty() : Optional.of(new Stand(spot, false)));
+            }
+            stands.put(green.hole(), days);
+        }
+        return stands;
+    }
+
+    /** The same day on which only one of some spots may have the hole. */
+    static GreenDay only(GreenDay day, List<Candidate> all, Candidate... may) {
+        List<Wishes.Circle> out = all.stream()
+                .filter(spot -> !List.of(may).contains(spot))
+                .map(spot -> new Wishes.Circle(spot.at(), 0.01))
+                .toList();
+        return new GreenDay(day.ground(), new Wishes(Optional.empty(), out, false), day.changes());
+    }
+
     private static GreenWeeks odd(Random random, String hole, int days, int spots) {
         Map<MapPoint, Candidate> candidates = new HashMap<>();
         while (candidates.size() < spots) {

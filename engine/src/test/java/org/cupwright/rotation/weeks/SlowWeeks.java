@@ -81,9 +81,17 @@ final class SlowWeeks {
     }
 
     double points() {
-        double points = 0;
+        double points = holes();
         for (int day = 0; day < request.days().size(); day++) {
             points += balance(day);
+        }
+        return points;
+    }
+
+    /** What the holes cost by themselves and for each other on their green. */
+    double holes() {
+        double points = 0;
+        for (int day = 0; day < request.days().size(); day++) {
             for (int green = 0; green < plan.size(); green++) {
                 if (plan.get(green).get(day).isPresent() && cut(green, day)) {
                     points += hole(green, day);
@@ -228,7 +236,8 @@ final class SlowWeeks {
         return old;
     }
 
-    private double balance(int day) {
+    /** What the greens of a day cost together. */
+    double balance(int day) {
         int[] thirds = new int[3];
         int[] sides = new int[3];
         int[] ranks = new int[3];
@@ -254,6 +263,15 @@ final class SlowWeeks {
                 + 10 * off(sides, 1, 1, 1)
                 + 15 * (busy ? off(ranks, 3, 2, 1) : off(ranks, 1, 1, 1));
         return points + (busy || usual == 0 ? 0 : evenDays * 100 * Math.abs(off) / usual);
+    }
+
+    /** How many holes of a day would have to be in another third. */
+    int thirdsOff(int day) {
+        int[] thirds = new int[3];
+        for (List<Optional<Candidate>> green : plan) {
+            green.get(day).ifPresent(spot -> thirds[spot.third().orElseThrow().ordinal()]++);
+        }
+        return off(thirds, 1, 1, 1);
     }
 
     /** How many have to be in another part, so that each part is its share rounded down or up. */

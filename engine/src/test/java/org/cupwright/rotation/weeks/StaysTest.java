@@ -92,6 +92,18 @@ class StaysTest {
     }
 
     @Test
+    void groundThatIsRuledOutLaterIsNotTakenTheDayBefore() {
+        List<Candidate> two =
+                List.of(MadeGreens.good(5, 5, DifficultyClass.EASIER), MadeGreens.good(25, 25, DifficultyClass.EASIER));
+        GreenWeeks green = green("x..", two);
+        Wishes off = new Wishes(Optional.empty(), List.of(new Wishes.Circle(new MapPoint(5, 5), 1)), false);
+        GroundOnDay clear = GroundOnDay.clear(MadeWeeks.FIRST.plusDays(2));
+        GreenWeeks later = MadeWeeks.with(green, 2, new GreenDay(clear, off, false));
+        assertThat(begins(later, POLICY)).containsExactly(0, 0, 0);
+        assertThat(plan(later).get(0).holes().get(0).candidate().at()).isEqualTo(new MapPoint(25, 25));
+    }
+
+    @Test
     void aHoleIsNotKeptLongerThanTheCourseWants() {
         Policy three = POLICY.with(SchemePolicy.HOLE_MOST_DAYS, 3);
         assertThat(begins(green("x.......", MadeWeeks.lattice(4)), three)).containsExactly(0, 0, 0, 3, 3, 3, 6, 6);

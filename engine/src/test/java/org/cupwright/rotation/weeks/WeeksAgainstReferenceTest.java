@@ -3,13 +3,8 @@ package org.cupwright.rotation.weeks;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import java.util.Random;
-import java.util.stream.IntStream;
 import org.cupwright.policy.Policy;
-import org.cupwright.rotation.candidate.Candidate;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
 
@@ -24,7 +19,7 @@ class WeeksAgainstReferenceTest {
                     MadeWeeks.odd(random, 1 + random.nextInt(8), 1 + random.nextInt(4), 6 + random.nextInt(10));
             WeeksModel model = new WeeksModel(request, Policy.defaults());
             Choices choices = new Choices(model);
-            fill(choices, model, random);
+            Chosen.fill(choices, model, random);
             for (int change = 0; change < 20; change++) {
                 int green = random.nextInt(model.greenCount());
                 int day = random.nextInt(model.dayCount());
@@ -37,46 +32,11 @@ class WeeksAgainstReferenceTest {
                     assertThat(choices.total() - before).isEqualTo(change1);
                 }
             }
-            double slow = new SlowWeeks(request, plan(choices, model), begins(model)).points();
+            double slow = Chosen.slow(request, model, choices, 200).points();
             // Each price is rounded to a thousandth, some five of them a hole.
             double holes = (double) model.greenCount() * model.dayCount();
             assertThat(choices.total() / 1000.0).as("case %s", i).isCloseTo(slow, within(0.005 * (holes + 5)));
         }
-    }
-
-    private static void fill(Choices choices, WeeksModel model, Random random) {
-        for (int green = 0; green < model.greenCount(); green++) {
-            for (int day = 0; day < model.dayCount(); day++) {
-                int[] offered = model.table(green).offered(day);
-                if (offered.length > 0) {
-                    choices.put(green, day, offered[random.nextInt(offered.length)]);
-                }
-            }
-        }
-    }
-
-    private static List<List<Integer>> begins(WeeksModel model) {
-        return IntStream.range(0, model.greenCount())
-                .mapToObj(green -> model.table(green).stays())
-                .map(stays -> IntStream.range(0, model.dayCount())
-                        .map(stays::begin)
-                        .boxed()
-                        .toList())
-                .toList();
-    }
-
-    private static List<List<Optional<Candidate>>> plan(Choices choices, WeeksModel model) {
-        List<List<Optional<Candidate>>> plan = new ArrayList<>();
-        for (int green = 0; green < model.greenCount(); green++) {
-            GreenTable table = model.table(green);
-            int of = green;
-            plan.add(IntStream.range(0, model.dayCount())
-                    .map(day -> choices.chosen(of, day))
-                    .mapToObj(spot ->
-                            spot == GreenTable.NONE ? Optional.<Candidate>empty() : Optional.of(table.spot(spot)))
-                    .toList());
-        }
-        return plan;
     }
 
     /**
@@ -104,7 +64,7 @@ class WeeksAgainstReferenceTest {
     private static double best(WeeksRequest request, WeeksModel model, Choices choices, int from) {
         int green = from / model.dayCount();
         if (green == model.greenCount()) {
-            return new SlowWeeks(request, plan(choices, model), begins(model)).points();
+            return Chosen.slow(request, model, choices, 200).points();
         }
         int day = from % model.dayCount();
         int[] offered = model.table(green).offered(day);
