@@ -2,21 +2,18 @@ package org.cupwright.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.cupwright.browser.Workplace.button;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.AxeResults;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.ColorScheme;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cupwright.app.office.access.Route;
 import org.cupwright.app.office.access.Routes;
-import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -25,16 +22,12 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/**
- * Every page by the rules of WCAG 2.2 AA that a program can tell, and with nothing beyond the edge of a telephone.
- * Page by page in turn light on a laptop and dark on a telephone, the seed says which first; with
- * {@code -Dcupwright.full=true} every page in both on both.
- */
+/** Every page of an office that has a course, as {@link Lookers} look at it; {@link FirstEveningIT} has the others. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @ExtendWith(AtWork.class)
 class AccessibleIT {
-    private static final List<String> RULES = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
-    private static final String DAY = "2026-06-27";
+    private static final String DAY = Days.FIRST;
+    private static final int FOUND = 200;
 
     /** Addresses that answer no page of their own. */
     private static final Map<String, String> NO_PAGES = Map.of(
@@ -45,97 +38,97 @@ class AccessibleIT {
             "/green", "leads to a green",
             "/green/{hole}/spot", "a part of the page of the green, where it is looked at",
             "/weeks/wish", "leads back to the weeks",
-            "/log/photo/{id}", "a photograph");
+            "/log/photo/{id}", "a photograph",
+            "/begin", "leads to a step of the first evening");
 
     /** What stands for the parts of an address that are left open, and what else is worth looking at there. */
     private static final Map<String, List<String>> EXAMPLES = Map.of(
             "/", List.of("/?date=" + DAY, "/?date=2026-06-19", "/?date=2026-08-03"),
-            "/green/{hole}",
-                    List.of(
-                            "/green/7?date=" + DAY,
-                            "/green/2?on=12&from=5&side=L&level=true&date=" + DAY,
-                            "/green/99?date=" + DAY),
+            "/green/{hole}", List.of("/green/7?date=" + DAY, "/green/2?on=12&from=5&side=L&level=true&date=" + DAY),
             "/log", List.of("/log?date=" + DAY, "/log?date=2026-06-19", "/log?do=greenSpeed"),
             "/sheet/{course}", List.of("/sheet/wrenfold-moor"),
-            "/work/{id}", List.of("/work/00000000-0000-0000-0000-000000000000"),
+            "/work/{id}", List.of(),
             "/weeks", List.of("/weeks?date=" + DAY, "/weeks?date=" + DAY + "&cell=" + DAY + ":4"),
             "/weeks/why", List.of("/weeks/why?hole=4&on=" + DAY),
             "/course/findings", List.of("/course/findings", "/course/findings?hole=2"),
             "/course/settings",
-                    List.of("/course/settings", "/course/settings?find=pace", "/course/settings?key=desk.language"));
+                    List.of("/course/settings", "/course/settings?find=pace", "/course/settings?key=desk.language"),
+            "/sign-in", List.of("/sign-in", "/sign-in?refused", "/sign-in?ended"));
 
-    private final Map<String, BrowserContext> people = new java.util.LinkedHashMap<>();
     private Workplace work;
+    private Lookers lookers;
 
     @BeforeAll
     void open(Workplace workplace) {
         work = workplace;
-        people.put("laptop, light", work.laptop(ColorScheme.LIGHT));
-        people.put("telephone, dark", work.phone(ColorScheme.DARK));
-        if (Suite.full()) {
-            people.put("laptop, dark", work.laptop(ColorScheme.DARK));
-            people.put("telephone, light", work.phone(ColorScheme.LIGHT));
-        }
-        Days.planned(work, DAY, 7);
+        work.plan();
+        lookers = work.lookers();
     }
 
     @AfterAll
     void close() {
-        people.values().forEach(BrowserContext::close);
+        lookers.close();
     }
 
     private static Stream<Route> asked() {
         return Routes.ALL.stream().filter(route -> route.method().equals("GET"));
     }
 
-    static Stream<String> pages() {
+    static List<String> pages() {
         return asked().map(Route::pattern)
-                .filter(pattern -> !NO_PAGES.containsKey(pattern))
-                .flatMap(pattern -> EXAMPLES.getOrDefault(pattern, List.of(pattern)).stream());
+                .filter(pattern -> !NO_PAGES.containsKey(pattern) && !FirstEveningIT.PAGES.contains(pattern))
+                .flatMap(pattern -> EXAMPLES.getOrDefault(pattern, List.of(pattern)).stream())
+                .toList();
+    }
+
+    static List<Sight> sights() {
+        return Sight.ALL;
     }
 
     /** What is left out is left out by its name; no example stands for nothing. */
     @Test
     void everyAddressIsLookedAtOrNamed() {
-        Set<String> patterns = asked().map(Route::pattern).collect(java.util.stream.Collectors.toSet());
-        assertThat(patterns).containsAll(NO_PAGES.keySet()).containsAll(EXAMPLES.keySet());
+        Set<String> patterns = asked().map(Route::pattern).collect(Collectors.toSet());
+        assertThat(patterns)
+                .containsAll(NO_PAGES.keySet())
+                .containsAll(EXAMPLES.keySet())
+                .containsAll(FirstEveningIT.PAGES);
         assertThat(pages()).noneMatch(path -> path.contains("{") || path.contains("*"));
     }
 
     @ParameterizedTest
     @MethodSource("pages")
     void thePageIsAccessible(String path) {
-        List<String> wrong = new ArrayList<>();
-        for (String who : lookers(path)) {
-            try (Page page = people.get(who).newPage()) {
-                page.navigate(work.at(path));
-                assertThat(page.locator(".htmx-request, [hx-trigger=load]"))
-                        .hasCount(0, new LocatorAssertions.HasCountOptions().setTimeout(30_000));
-                wrong.addAll(found(page, who));
-            }
-        }
-        assertThat(wrong).as(path + ", seed " + Suite.seed()).isEmpty();
+        lookers.look(pages().indexOf(path), path, FOUND, page -> page.navigate(work.at(path)));
     }
 
-    private List<String> lookers(String path) {
-        List<String> all = List.copyOf(people.keySet());
-        long turn = pages().toList().indexOf(path) + Suite.seed();
-        return Suite.full() ? all : List.of(all.get(Math.floorMod(turn, all.size())));
+    /** What pages come to when something is done there, and what stands where nothing can be given. */
+    @ParameterizedTest
+    @MethodSource("sights")
+    void whatComesOfItIsAccessible(Sight sight) {
+        lookers.look(
+                sights().indexOf(sight),
+                sight.name(),
+                sight.status(),
+                page -> sight.arrive().apply(work, page));
     }
 
-    private static List<String> found(Page page, String who) {
-        // No page has a frame within it: nothing has to be gathered from others, which takes as long again.
-        AxeResults results =
-                new AxeBuilder(page).withTags(RULES).setLegacyMode(true).analyze();
-        List<String> wrong = new ArrayList<>();
-        results.getViolations()
-                .forEach(rule -> rule.getNodes()
-                        .forEach(node ->
-                                wrong.add(who + ": " + rule.getId() + ", " + rule.getHelp() + ": " + node.getHtml())));
-        int beyond = (int) page.evaluate("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-        if (beyond > 0) {
-            wrong.add(who + ": " + beyond + " pixels beyond the edge");
+    /** Long work is looked at while it goes on; then somebody presses Stop, and nothing of it was kept. */
+    @Test
+    void workThatGoesOnIsAccessibleAndStops() {
+        try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT)) {
+            Page page = laptop.newPage();
+            Days.begin(work, page, "2026-09-01", 28);
+            assertThat(page.locator("progress")).isVisible();
+            String address = page.url();
+            assertThat(address).contains("/work/");
+            lookers.look(0, "work that goes on", FOUND, other -> other.navigate(address));
+            button(page, "Stop").click();
+            assertThat(page.getByRole(com.microsoft.playwright.options.AriaRole.ALERT))
+                    .containsText("stopped");
+            lookers.look(1, "work that was stopped", FOUND, other -> other.navigate(address));
+            page.navigate(work.at("/weeks?date=2026-09-01"));
+            assertThat(page.locator("main")).containsText("Nothing is planned");
         }
-        return wrong;
     }
 }

@@ -36,7 +36,7 @@ class FilesIT {
 
     @Test
     void aGoodFileIsLookedAtAndBroughtIn(Workplace work) {
-        Path file = work.file("days.csv", "date,tmax,tmin,rain\n2026-06-18,21.5,11,0\n2026-06-19,23,12.5,0\n");
+        Path file = work.file("days.csv", "date,tmax,tmin,rain\n2025-03-01,12.5,4,0\n2025-03-02,13,5.5,0\n");
         try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT)) {
             Page page = laptop.newPage();
             handIn(work, page, file);

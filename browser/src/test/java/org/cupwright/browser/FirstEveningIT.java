@@ -18,6 +18,11 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -25,19 +30,40 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A club's first evening by clicks: its own picture, two known points, greens traced, numbered, and the card. */
+/**
+ * A club's first evening by clicks: its own picture, two known points, greens traced and one paced, numbered, the
+ * practice green left out, and the card. {@link Lookers} look at each page of it on the way.
+ */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FirstEveningIT {
+    /** The pages of an office that has no course, or has just been given one. */
+    static final Set<String> PAGES = Set.of(
+            "/begin/place",
+            "/begin/greens",
+            "/begin/greens/picture",
+            "/begin/greens/paced",
+            "/begin/numbers",
+            "/begin/settings",
+            "/begin/look",
+            "/begin/print");
+
+    private static final int FOUND = 200;
+    private static final int NOT_TAKEN = 422;
+
     private static final int WIDTH = 1000;
     private static final int HEIGHT = 600;
     private static final String PASSWORD = "three plain oars";
 
-    /** Middles of the greens on the picture; a pixel is 0.4 m, each green 48 by 48 pixels. */
-    private static final int[][] GREENS = {{200, 150}, {800, 420}};
+    /** Middles of the greens on the picture; a pixel is 0.4 m, each green 48 by 48 pixels. The last is for practice. */
+    private static final int[][] GREENS = {{200, 150}, {800, 420}, {500, 250}};
+
+    private static final int[][] CORNERS = {{-24, -24}, {24, -24}, {24, 24}, {-24, 24}};
 
     private Path picture;
     private RunningOffice office;
     private Chromium chromium;
+    private Lookers lookers;
+    private final Set<String> seen = new TreeSet<>();
 
     @BeforeAll
     void open(@TempDir Path folder) throws IOException {
@@ -58,6 +84,7 @@ class FirstEveningIT {
 
     @AfterAll
     void close() {
+        lookers.close();
         chromium.close();
         office.close();
     }
@@ -83,15 +110,29 @@ class FirstEveningIT {
             });
             page.onPageError(complaints::append);
             comeIn(page);
+            lookers = new Lookers(chromium, office.at("/"), laptop.storageState());
+            look("/begin/place");
             place(page);
             trace(page);
+            pace(page);
+            page.getByText("Go on with 4 greens").click();
             number(page);
+            look("/begin/settings");
             button(page, "Keep it and go on").click(); // the settings as they come
-            assertThat(page.locator(".smalls li")).hasCount(2);
+            lookOver(page);
             button(page, "Yes, make the course").click();
+            assertThat(page.locator("h1")).hasText("The first plan and its papers");
+            look("/begin/print");
             print(page);
+            assertThat(seen).isEqualTo(PAGES);
             assertThat(complaints).isEmpty();
         }
+    }
+
+    /** Everybody looks at a page as it is now. */
+    private void look(String path) {
+        seen.add(path);
+        lookers.look(seen.size(), path, FOUND, page -> page.navigate(office.at(path)));
     }
 
     private void comeIn(Page page) {
@@ -108,7 +149,7 @@ class FirstEveningIT {
     }
 
     /** A slip is told beside its field, and what was typed stands. */
-    private static void place(Page page) {
+    private void place(Page page) {
         fill(page, "name", "Three Birches");
         fill(page, "longitude", "twelve");
         fill(page, "latitude", "52.0");
@@ -116,12 +157,19 @@ class FirstEveningIT {
         button(page, "Keep it and go on").click();
         assertThat(page.locator(".field.wrong")).containsText("not a number");
         assertThat(page.locator("[id=name]")).hasValue("Three Birches");
+        lookers.look(2, "a place with a slip", NOT_TAKEN, other -> {
+            other.navigate(office.at("/begin/place"));
+            fill(other, "longitude", "twelve");
+            return other.waitForNavigation(
+                    () -> other.locator("form.entry button.main").click());
+        });
         fill(page, "longitude", "12.0");
         button(page, "Keep it and go on").click();
+        look("/begin/greens");
         page.getByText("Trace on a picture").click();
     }
 
-    /** Two points that are 320 m apart, then both greens: one by clicks, the other by its corners typed. */
+    /** Two points that are 320 m apart, then three greens: one by clicks, the others by their corners typed. */
     private void trace(Page page) {
         page.locator("#aerial").setInputFiles(picture);
         assertThat(page.locator("#picture")).isVisible();
@@ -134,27 +182,49 @@ class FirstEveningIT {
         fill(page, "secondNorth", "5765000");
         button(page, "Keep the two points").click();
         assertThat(page.getByText("A pixel is 0.40 m")).isVisible();
+        look("/begin/greens/picture");
         page.locator("#aerial").setInputFiles(picture);
-        int[][] corners = {{-24, -24}, {24, -24}, {24, 24}, {-24, 24}};
-        for (int[] corner : corners) {
+        for (int[] corner : CORNERS) {
             click(page, GREENS[0][0] + corner[0], GREENS[0][1] + corner[1]);
         }
         assertThat(page.locator("#corners").inputValue().split("\n")).hasSize(4);
+        assertThat(Axe.found(page)).as("with a picture").isEmpty();
         button(page, "Keep this green").click();
         assertThat(page.locator(".said")).containsText("Kept: the green of #1");
-        page.locator("#aerial").setInputFiles(picture);
-        StringBuilder typed = new StringBuilder();
-        for (int[] corner : corners) {
-            typed.append(GREENS[1][0] + corner[0])
-                    .append(' ')
-                    .append(GREENS[1][1] + corner[1])
-                    .append('\n');
+        for (int number = 2; number <= GREENS.length; number++) {
+            fill(page, "corners", corners(GREENS[number - 1]));
+            button(page, "Keep this green").click();
+            assertThat(page.locator(".said")).containsText("Kept: the green of #" + number);
         }
-        fill(page, "corners", typed.toString());
-        button(page, "Keep this green").click();
-        assertThat(page.locator(".said")).containsText("Kept: the green of #2");
         page.getByText("Back to the greens").click();
-        page.getByText("Go on with 2 greens").click();
+    }
+
+    private static String corners(int[] middle) {
+        return Stream.of(CORNERS)
+                .map(corner -> (middle[0] + corner[0]) + " " + (middle[1] + corner[1]))
+                .collect(Collectors.joining("\n"));
+    }
+
+    /** A green of which nobody has a picture: 24 m long and 20 m wide, its place unknown. */
+    private void pace(Page page) {
+        page.getByText("Type paced measures").click();
+        look("/begin/greens/paced");
+        page.locator("[id=unit]").selectOption("metres");
+        fill(page, "length", "24");
+        fill(page, "hole", "3");
+        int row = 1;
+        for (String on : List.of("4", "12", "20")) {
+            fill(page, "on" + row, on);
+            fill(page, "left" + row, row == 2 ? "10" : "7,5");
+            fill(page, "right" + row, row == 2 ? "10" : "7.5");
+            row++;
+        }
+        button(page, "Keep, and the next green").click();
+        assertThat(page.locator(".said")).containsText("Kept: the green of");
+        page.locator("a.button", new Page.LocatorOptions().setHasText("Back to the greens"))
+                .click();
+        assertThat(page.locator(".begun .rows li")).hasCount(4);
+        assertThat(page.locator(".begun .rows li").last()).containsText("place unknown");
     }
 
     private static void click(Page page, int right, int down) {
@@ -167,7 +237,8 @@ class FirstEveningIT {
     }
 
     /** The eastern green is the first hole's, by order of clicks; it is played to from the west by a drag. */
-    private static void number(Page page) {
+    private void number(Page page) {
+        look("/begin/numbers");
         Locator east = page.locator("[data-green='2'] circle");
         Locator west = page.locator("[data-green='1'] circle");
         east.click();
@@ -182,9 +253,20 @@ class FirstEveningIT {
         mouse.up();
         assertThat(page.locator("#play-2")).hasValue("90");
         fill(page, "play-1", "south-west");
+        page.locator("#out-3").check();
+        fill(page, "play-4", "0");
         button(page, "Keep it and go on").click();
         assertThat(page.getByRole(AriaRole.HEADING, new GetByRoleOptions().setLevel(1)))
                 .containsText("How you do it here");
+    }
+
+    /** The practice green is none of the course's; the paced one is its third, and nobody knows where it lies. */
+    private void lookOver(Page page) {
+        look("/begin/look");
+        assertThat(page.locator(".smalls li")).hasCount(3);
+        assertThat(page.locator("main")).containsText("3 greens in round order");
+        assertThat(page.locator("main")).containsText("One practice green was left out");
+        assertThat(page.locator("main")).containsText("Nobody has said where these greens lie");
     }
 
     private void print(Page page) {
@@ -192,7 +274,7 @@ class FirstEveningIT {
                 .first()
                 .click();
         button(page, "Publish").click();
-        assertThat(page.locator("table.holes tbody tr[data-hole]")).hasCount(2);
+        assertThat(page.locator("table.holes tbody tr[data-hole]")).hasCount(3);
         String address = page.getByRole(AriaRole.LINK, new GetByRoleOptions().setName("Changer's card"))
                 .getAttribute("href");
         APIResponse paper = page.request().get(office.at(address));

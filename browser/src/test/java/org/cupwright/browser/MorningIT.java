@@ -16,15 +16,15 @@ import org.junit.jupiter.api.extension.ExtendWith;
 /** The morning's job, by pages alone: from signing in to the papers. */
 @ExtendWith(AtWork.class)
 class MorningIT {
-    private static final String TODAY = "2026-06-20";
-    private static final String TOMORROW = "2026-06-21";
+    private static final String TODAY = Days.FIRST;
+    private static final String TOMORROW = Days.SECOND;
 
     /** A paper with eighteen holes and drawings has more than this. */
     private static final int SOME_BYTES = 5_000;
 
     @Test
     void signInReadPlanChangePublishAndPrint(Workplace work) {
-        Days.planned(work, TODAY, 2);
+        work.plan();
         try (BrowserContext laptop = work.stranger()) {
             Page page = laptop.newPage();
             page.navigate(work.at("/"));

@@ -17,10 +17,11 @@ class SettingsIT {
         try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT)) {
             Page page = laptop.newPage();
             page.navigate(work.at("/course/settings?find=printed"));
-            page.getByLabel("Change paper.size").click();
+            page.getByLabel("Change Paper", new Page.GetByLabelOptions().setExact(true))
+                    .click();
             page.locator("#value").selectOption("letter");
             button(page, "Set it").click();
-            assertThat(page.locator(".said")).containsText("paper.size is letter");
+            assertThat(page.locator(".said")).containsText("Paper is letter");
             page.reload();
             assertThat(page.locator(".facts")).containsText("Letter");
             page.navigate(work.at("/people"));

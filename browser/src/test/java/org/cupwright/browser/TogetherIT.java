@@ -14,13 +14,13 @@ import org.junit.jupiter.api.extension.ExtendWith;
 /** Two people have the same day before them. */
 @ExtendWith(AtWork.class)
 class TogetherIT {
-    private static final String DAY = "2026-07-14";
+    private static final String DAY = Days.SECOND;
     private static final String OTHER = "Hazel Underhill";
 
     /** The second is told what the first did, by name; what the first did is still there. */
     @Test
     void theSecondIsToldAndNothingIsLost(Workplace work) {
-        Days.planned(work, DAY, 1);
+        work.plan();
         try (BrowserContext one = work.laptop(ColorScheme.LIGHT);
                 BrowserContext other = work.colleague(OTHER, "OFFICIAL")) {
             Page second = other.newPage();
@@ -49,8 +49,8 @@ class TogetherIT {
     /** Nobody publishes what somebody else has made another plan of meanwhile. */
     @Test
     void whatWasSeenIsWhatIsPublished(Workplace work) {
-        String day = work.at("/?date=2026-07-15");
-        Days.planned(work, "2026-07-15", 1);
+        String day = work.at("/?date=" + Days.THIRD);
+        work.plan();
         try (BrowserContext one = work.laptop(ColorScheme.LIGHT);
                 BrowserContext other = work.colleague(OTHER, "OFFICIAL")) {
             Page planner = one.newPage();

@@ -16,13 +16,13 @@ import org.junit.jupiter.api.extension.ExtendWith;
 /** The weeks by keyboard alone, and by dragging. What came of it is read on the page as it is fetched anew. */
 @ExtendWith(AtWork.class)
 class WeeksByHandIT {
-    private static final String FIRST = "2026-07-06";
-    private static final String SECOND = "2026-07-07";
-    private static final String THIRD = "2026-07-08";
+    private static final String FIRST = Days.FIRST;
+    private static final String SECOND = Days.SECOND;
+    private static final String THIRD = Days.THIRD;
 
     @BeforeAll
     static void plan(Workplace work) {
-        Days.planned(work, FIRST, 3);
+        work.plan();
     }
 
     @Test

@@ -30,6 +30,8 @@ final class Workplace implements AutoCloseable {
     /** What the browsers of people who are signed in keep, so that nobody signs in twice. */
     private final Map<String, String> keys = new LinkedHashMap<>();
 
+    private boolean planned;
+
     Workplace() {
         try {
             folder = Files.createTempDirectory("cupwright-browser");
@@ -44,6 +46,19 @@ final class Workplace implements AutoCloseable {
 
     private Path data() {
         return folder.resolve("data");
+    }
+
+    /** Sees to it that the days of the tests are planned; drafts may have been changed since. */
+    void plan() {
+        if (!planned) {
+            Days.plan(this);
+            planned = true;
+        }
+    }
+
+    /** Whoever answers for the greens, in every way of looking at pages. */
+    Lookers lookers() {
+        return new Lookers(chromium, at("/"), keys.get(FIRST));
     }
 
     /** What the program wrote down of what went wrong. */

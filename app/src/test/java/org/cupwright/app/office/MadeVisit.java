@@ -40,7 +40,12 @@ public final class MadeVisit {
     }
 
     public static Visit to(SqliteFolder folder, Role role) {
-        Speech speech = new Speech(Door.PAGES, "en", UnitSystem.PACES, Paces.STANDARD_METRES);
+        return to(folder, role, "en");
+    }
+
+    /** A visit of somebody who reads a language. */
+    public static Visit to(SqliteFolder folder, Role role, String language) {
+        Speech speech = new Speech(Door.PAGES, language, UnitSystem.PACES, Paces.STANDARD_METRES);
         Session session = new Session(
                 folder,
                 new Person("Ida", role),
@@ -48,7 +53,7 @@ public final class MadeVisit {
                 InProcess.CLOCK,
                 UUID::randomUUID,
                 speech);
-        Texts texts = Texts.find("en", Door.PAGES, speech.units(), speech.paceMetres())
+        Texts texts = Texts.find(language, Door.PAGES, speech.units(), speech.paceMetres())
                 .orElseThrow();
         return new Visit(session, texts, TODAY, TODAY, List.of(COURSE), "Made", "test");
     }

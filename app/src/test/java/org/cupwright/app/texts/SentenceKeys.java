@@ -125,6 +125,7 @@ final class SentenceKeys {
                 || PAGE_SOURCES.contains('"' + key + '"')
                 || key.endsWith(".try") && PAGE_SOURCES.contains('"' + key.replaceFirst("\\.try$", "") + '"')
                 || key.startsWith("field.") && ALL_SOURCES.contains('"' + last + '"')
+                || key.startsWith("setting.name.") && PAGE_SOURCES.contains("\"setting.name.\"")
                 || key.startsWith("log.page.part.") && PAGE_SOURCES.contains("\"log.page.part.\"")
                 || !beginning.isEmpty() && PAGE_SOURCES.contains('"' + beginning + '"');
     }

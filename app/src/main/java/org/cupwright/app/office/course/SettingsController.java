@@ -67,7 +67,7 @@ public final class SettingsController {
                     List.of(visit.texts()
                             .say(
                                     "course.settings.set",
-                                    key,
+                                    SettingsView.name(visit.texts(), key),
                                     value,
                                     visit.texts().day(day))));
             return new ModelAndView("redirect:/course/settings?key=" + key + "&date=" + visit.date());

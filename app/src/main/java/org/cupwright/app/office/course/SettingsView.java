@@ -36,6 +36,7 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
      * A setting.
      *
      * @param key its key
+     * @param name what it is called
      * @param says what it does
      * @param value the value in force, with its unit
      * @param standing as it came, or what it came as
@@ -46,6 +47,7 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
      */
     record Row(
             String key,
+            String name,
             String says,
             String value,
             String standing,
@@ -100,7 +102,7 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
     }
 
     private static String told(Row row) {
-        return String.join(" ", row.key(), row.says(), row.value(), row.source())
+        return String.join(" ", row.key(), row.name(), row.says(), row.value(), row.source())
                 .toLowerCase(Locale.ROOT);
     }
 
@@ -111,6 +113,7 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
         LocalDate from = since.get(key);
         return new Row(
                 key,
+                name(texts, key),
                 words.says(entry),
                 values.shown(entry, entry.value()),
                 words.standing(entry),
@@ -140,6 +143,11 @@ record SettingsView(Texts texts, LocalDate day, Map<String, LocalDate> since) {
                                 new SettingWords(texts).shown(entry, change.value())))
                         .toList(),
                 problem);
+    }
+
+    /** What a setting is called. */
+    static String name(Texts texts, String key) {
+        return texts.say("setting.name." + key);
     }
 
     private String unit(Setting<?> setting) {

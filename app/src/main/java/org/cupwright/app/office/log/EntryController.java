@@ -39,7 +39,7 @@ public final class EntryController {
             @RequestParam(name = Field.PART + Photo.PART, required = false) MultipartFile photo,
             RedirectAttributes flash) {
         Chosen chosen = Chosen.of(about);
-        Typed typed = new Typed(fields);
+        Typed typed = Typed.of(fields, visit.texts());
         Wrong wrong = Wrong.with(chosen, typed, visit.texts());
         if (wrong.isNothing()) {
             try {
@@ -87,7 +87,7 @@ public final class EntryController {
             RedirectAttributes flash) {
         CorrectFact.Standing standing = new CorrectFact(visit.session()).standing(about);
         EntryForm kind = EntryForm.ofKind(standing.was().payload().kind());
-        Typed typed = new Typed(fields);
+        Typed typed = Typed.of(fields, visit.texts());
         Wrong wrong = Wrong.with(kind, typed, visit.texts());
         if (wrong.isNothing()) {
             try {

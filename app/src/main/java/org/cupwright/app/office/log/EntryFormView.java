@@ -49,7 +49,10 @@ record EntryFormView(Visit visit, Course course) {
         Map<String, String> says = new HashMap<>();
         chosen.says().forEach((part, text) -> says.put(Field.PART + part, text));
         return adding(
-                chosen, new Typed(says), Wrong.NOTHING, visit.session().ids().get());
+                chosen,
+                Typed.of(says, visit.texts()),
+                Wrong.NOTHING,
+                visit.session().ids().get());
     }
 
     /** A new entry, as it was typed. */
@@ -86,7 +89,7 @@ record EntryFormView(Visit visit, Course course) {
         return correcting(
                 standing,
                 about,
-                new Typed(all),
+                Typed.of(all, visit.texts()),
                 Wrong.NOTHING,
                 visit.session().ids().get());
     }

@@ -3,9 +3,12 @@ package org.cupwright.app.office.log;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.cupwright.app.desk.Spot;
 import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.entry.typed.EntryPlace;
@@ -14,14 +17,19 @@ import org.cupwright.app.desk.entry.typed.Part;
 import org.cupwright.app.desk.entry.typed.PartText;
 import org.cupwright.app.desk.entry.typed.TypedEntry;
 import org.cupwright.app.storage.Photo;
+import org.cupwright.app.texts.Texts;
 
 /**
  * What somebody typed into a form of the logbook.
  *
  * @param fields by their names
+ * @param sides the language's letters for left and right, which are taken beside L and R
  */
-record Typed(Map<String, String> fields) {
-    static final Typed NOTHING = new Typed(Map.of());
+record Typed(Map<String, String> fields, String sides) {
+    private static final String SIDES = "LR";
+    private static final Pattern ONE_LETTER = Pattern.compile("(\\P{L}*)(\\p{L})(\\P{L}*)");
+
+    static final Typed NOTHING = new Typed(Map.of(), SIDES);
 
     static final String HOLE = "hole";
     static final String WHEN = "when";
@@ -32,6 +40,22 @@ record Typed(Map<String, String> fields) {
 
     Typed {
         fields = Map.copyOf(fields);
+    }
+
+    /** As it is typed in a language. */
+    static Typed of(Map<String, String> fields, Texts texts) {
+        return new Typed(fields, texts.say("log.page.letters"));
+    }
+
+    /** A place with L or R, whichever letter it was typed with; what has no letter or several stands as it is. */
+    private String place(String typed) {
+        Matcher form = ONE_LETTER.matcher(typed);
+        int side = form.matches() ? sides.indexOf(form.group(2).toUpperCase(Locale.ROOT)) : -1;
+        return side < 0 ? typed : form.group(1) + SIDES.charAt(side) + form.group(3);
+    }
+
+    private String part(EntryForm form, String name, String typed) {
+        return form.find(name).filter(Part::isPlace).isPresent() ? place(typed) : typed;
     }
 
     String text(String name) {
@@ -54,7 +78,7 @@ record Typed(Map<String, String> fields) {
     /** What was typed of the parts; a photo comes as a file. */
     Map<String, String> parts(EntryForm form) {
         Map<String, String> parts = new LinkedHashMap<>();
-        named(form).forEach(part -> find(Field.PART + part).ifPresent(text -> parts.put(part, text)));
+        named(form).forEach(part -> find(Field.PART + part).ifPresent(text -> parts.put(part, part(form, part, text))));
         return parts;
     }
 
@@ -66,7 +90,7 @@ record Typed(Map<String, String> fields) {
             boolean unticked = now.isEmpty() && form.find(part).orElseThrow().type() == boolean.class;
             String said = unticked ? "no" : now;
             if (!said.equals(text(Field.WAS + Field.PART + part))) {
-                parts.put(part, said);
+                parts.put(part, part(form, part, said));
             }
         }
         return parts;
@@ -86,9 +110,9 @@ record Typed(Map<String, String> fields) {
     /** @throws org.cupwright.message.Problem where it cannot be read */
     Optional<Spot> spot() {
         if (find(AT).isPresent()) {
-            return Optional.of(EntryPlace.spot(text(AT).replace(" ", "")));
+            return Optional.of(EntryPlace.spot(place(text(AT).replace(" ", ""))));
         }
-        return saysPlace() ? Optional.of(PacedText.read(text(ON), text(SIDE))) : Optional.empty();
+        return saysPlace() ? Optional.of(PacedText.read(text(ON), place(text(SIDE)))) : Optional.empty();
     }
 
     /** @throws org.cupwright.message.Problem where it cannot be read */

@@ -1,5 +1,6 @@
 package org.cupwright.app.office.people;
 
+import jakarta.servlet.http.HttpServletResponse;
 import java.security.SecureRandom;
 import java.util.Optional;
 import org.cupwright.app.office.visit.Visit;
@@ -9,6 +10,7 @@ import org.cupwright.app.people.Erase;
 import org.cupwright.app.people.Invite;
 import org.cupwright.app.people.NewCode;
 import org.cupwright.app.session.Role;
+import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -26,18 +28,19 @@ public final class PeopleController {
 
     @GetMapping("/people")
     String page(Visit visit, Model model) {
-        return page(visit, model, Optional.empty());
+        return page(visit, model, Optional.empty(), "");
     }
 
-    private static String page(Visit visit, Model model, Optional<NewCode> made) {
+    private static String page(Visit visit, Model model, Optional<NewCode> made, String wrong) {
         model.addAttribute("people", new PeopleView(visit).of(made));
+        model.addAttribute("wrong", wrong);
         return "people";
     }
 
     /** The code is said this once: nobody can look it up again. */
     @PostMapping("/people/invite")
     String invite(Visit visit, Model model, @RequestParam String name, @RequestParam Role role) {
-        return page(visit, model, Optional.of(new Invite(visit.session(), random).person(name, role)));
+        return page(visit, model, Optional.of(new Invite(visit.session(), random).person(name, role)), "");
     }
 
     @PostMapping("/people/role")
@@ -52,8 +55,22 @@ public final class PeopleController {
         return "redirect:/people";
     }
 
+    /**
+     * Erases a name for good, so a click is not enough.
+     *
+     * @param typed the name once more, as somebody typed it
+     */
     @PostMapping("/people/erase")
-    String erase(Visit visit, @RequestParam String name) {
+    String erase(
+            Visit visit,
+            Model model,
+            HttpServletResponse response,
+            @RequestParam String name,
+            @RequestParam(defaultValue = "") String typed) {
+        if (!typed.strip().equals(name)) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return page(visit, model, Optional.empty(), visit.texts().say("people.page.eraseNot", typed.strip(), name));
+        }
         new Erase(visit.session()).person(name);
         return "redirect:/people";
     }

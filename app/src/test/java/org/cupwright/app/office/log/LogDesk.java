@@ -28,8 +28,17 @@ final class LogDesk {
     final EntryController controller = new EntryController();
 
     LogDesk(Path data) throws IOException {
-        this.data = MadeVisit.course(data);
-        this.visit = MadeVisit.to(new SqliteFolder(data, InProcess.CLOCK), Role.CHANGER);
+        this(MadeVisit.course(data), "en");
+    }
+
+    private LogDesk(Path data, String language) {
+        this.data = data;
+        this.visit = MadeVisit.to(new SqliteFolder(data, InProcess.CLOCK), Role.CHANGER, language);
+    }
+
+    /** The same logbook, as somebody sees it who reads another language. */
+    LogDesk in(String language) {
+        return new LogDesk(data, language);
     }
 
     /** Sends a form for a new entry. */

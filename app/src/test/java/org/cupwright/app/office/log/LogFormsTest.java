@@ -16,6 +16,7 @@ import org.cupwright.app.cli.InProcess;
 import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.app.office.MadeVisit;
+import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CrewNote.OddSeen;
 import org.cupwright.cupchange.CrewNote.SomethingOdd;
 import org.cupwright.cupchange.CupWork.CupChanged;
@@ -141,6 +142,41 @@ class LogFormsTest {
         assertThat(field(page, "hole").problem()).isEmpty();
         assertThat(field(page, "hole").value()).isEqualTo("2");
         assertThat(desk.facts()).isEmpty();
+    }
+
+    /** I and D of Spanish stand for left and right beside L and R, wherever a place is typed in paces. */
+    @Test
+    void aSideMayBeTypedInTheLanguagesOwnLetter() {
+        LogDesk spanish = desk.in("es");
+        assertThat(isKept(spanish.add("elsewhere", "hole", "1", "on", "12", "side", "I5")))
+                .isTrue();
+        assertThat(isKept(spanish.add("elsewhere", "hole", "2", "on", "12", "side", "5 d")))
+                .isTrue();
+        assertThat(isKept(spanish.add("elsewhere", "hole", "3", "at", "12, d5")))
+                .isTrue();
+        LogDesk english = desk.in("en");
+        assertThat(isKept(english.add("elsewhere", "hole", "1", "on", "12", "side", "L5", "sure", "yes")))
+                .isTrue();
+        assertThat(isKept(english.add("elsewhere", "hole", "2", "on", "12", "side", "R5", "sure", "yes")))
+                .isTrue();
+        assertThat(isKept(english.add("elsewhere", "hole", "3", "on", "12", "side", "R5", "sure", "yes")))
+                .isTrue();
+        assertThat(desk.facts().stream()
+                        .map(Fact::payload)
+                        .map(LogFormsTest::cutAt)
+                        .distinct())
+                .hasSize(3);
+        assertThat(field(spanish.add("elsewhere", "hole", "1", "on", "12", "side", "derecha"), "side")
+                        .problem())
+                .contains("derecha")
+                .contains("D (derecha)");
+        assertThat(field(english.add("elsewhere", "hole", "1", "on", "12", "side", "D5"), "side")
+                        .problem())
+                .contains("D5");
+    }
+
+    private static MapPoint cutAt(Object payload) {
+        return ((CupChanged) payload).cutAt();
     }
 
     @Test
