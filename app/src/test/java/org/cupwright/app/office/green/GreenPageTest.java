@@ -18,7 +18,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.springframework.web.servlet.mvc.support.RedirectAttributesModelMap;
 
 /** What the page of a green says, and what becomes of what is wanted there. */
 class GreenPageTest {
@@ -121,7 +120,8 @@ class GreenPageTest {
         assertThat(part.asked().orElseThrow().todays()).isTrue();
         assertThat(page.spot()).contains(part.asked().orElseThrow().told().where());
         assertThat(page.standing()).isEqualTo("planned, draft");
-        assertThat(part.wishes().here()).isFalse();
+        assertThat(part.wishes().days()).extracting(WishView.Day::says).containsExactly("tomorrow");
+        assertThat(part.wishes().lock()).isEmpty();
         assertThat(part.wishes().said())
                 .containsExactly("Ash asked for " + page.spot().get() + ".");
         assertThat(part.wishes().why()).anyMatch(why -> why.contains("Ash"));
@@ -142,15 +142,15 @@ class GreenPageTest {
     @Test
     void aHoleIsKeptOffGroundAndFreedAgain() {
         set(visit, SPOT, 0);
-        HoleWishController wishes = new HoleWishController();
-        wishes.keepOff(visit, "1", AskedOfGreen.at(SPOT), "3", seen(), new RedirectAttributesModelMap());
+        HoleWishController wishes = made.wishes();
+        wishes.keepOff(visit, "1", AskedOfGreen.at(SPOT), "3", seen());
         assertThat(made.stands(visit, "1").spot().orElseThrow().distanceMetres(SPOT))
                 .isGreaterThan(3 * 0.914);
         assertThat(made.part(visit, "1", AskedOfGreen.NOTHING).wishes().said())
                 .singleElement()
                 .asString()
                 .startsWith("Kept off: 3 paces about ");
-        wishes.free(visit, "1", seen(), new RedirectAttributesModelMap());
+        wishes.free(visit, "1", seen());
         assertThat(made.part(visit, "1", AskedOfGreen.NOTHING).wishes().said()).isEmpty();
     }
 
@@ -207,7 +207,7 @@ class GreenPageTest {
         return made.stands(visit, "1").number();
     }
 
-    private static void set(Visit who, MapPoint at, long seen) {
-        new HoleWishController().set(who, "1", AskedOfGreen.at(at), seen, new RedirectAttributesModelMap());
+    private void set(Visit who, MapPoint at, long seen) {
+        made.set(who, "1", at, MadeGreen.TODAY, seen);
     }
 }

@@ -64,7 +64,7 @@ class GroundOfGreenTest {
     @Test
     void aBallIsRolledTowardsTheHole() {
         MapPoint hole = new MapPoint(MadeGreen.EAST + 12, MadeGreen.NORTH + 20);
-        new HoleWishController().set(visit, "1", AskedOfGreen.at(hole), 0, new RedirectAttributesModelMap());
+        made.set(visit, "1", hole, MadeGreen.TODAY, 0);
         List<MapPoint> path = made.part(visit, "1", rolling("hole", "6"))
                 .rolled()
                 .orElseThrow()
