@@ -74,10 +74,20 @@ class MorningIT {
         assertThat(ninth.locator(".locked")).hasText("asked for");
         String where =
                 ninth.locator("b").textContent() + ninth.locator(".paces").textContent();
-        button(page, "Plan anew").click();
-        assertThat(button(page, "Publish")).isVisible();
+        planAnewAllTheSame(page);
         assertThat(ninth.locator("b").textContent() + ninth.locator(".paces").textContent())
                 .isEqualTo(where);
+    }
+
+    /** What was changed by hand is not thrown away without a question. */
+    private static void planAnewAllTheSame(Page page) {
+        assertThat(button(page, "Plan anew")).hasCount(0);
+        page.locator("summary", new Page.LocatorOptions().setHasText("Plan anew"))
+                .click();
+        assertThat(page.locator("details.drop")).containsText("What was asked for holes 4, 9 stays");
+        button(page, "Plan anew all the same").click();
+        assertThat(page.locator("details.drop[open]")).hasCount(0);
+        assertThat(button(page, "Publish")).isVisible();
     }
 
     private static void published(Workplace work, Page page) {

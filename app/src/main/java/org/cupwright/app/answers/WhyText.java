@@ -1,6 +1,5 @@
 package org.cupwright.app.answers;
 
-import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.SlopeError;

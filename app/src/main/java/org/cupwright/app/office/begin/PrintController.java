@@ -64,9 +64,10 @@ public final class PrintController {
     String plan(Visit visit) {
         String print = Step.PRINT.address();
         String title = visit.texts().say("today.work.plan", visit.texts().weekday(visit.date()));
-        return "redirect:" + works.soon(visit, title, new Way(print, print), (session, progress) -> {
-            new PlanDay(session, visit.version()).plan(visit.question(), SEED, progress);
-            return new Lines(visit.texts()).say("today.work.plan.done");
-        });
+        return "redirect:"
+                + works.soon(visit, title, new Way(print, print), (session, progress) -> {
+                    new PlanDay(session, visit.version()).plan(visit.question(), SEED, progress);
+                    return new Lines(visit.texts()).say("today.work.plan.done");
+                });
     }
 }

@@ -79,10 +79,11 @@ public final class HoleWishController {
         Way way = new Way(green + day.date() + spot, green + visit.date() + spot);
         String title =
                 visit.texts().say("green.work.wish", wish.hole(), visit.texts().weekday(day.date()));
-        return "redirect:" + works.soon(visit, title, way, (session, progress) -> {
-            new PlanDay(session, visit.version())
-                    .plan(DayQuestion.of(day.date()), wish, day.seen(), SEED, progress);
-            return new Lines(visit.texts()).say("green.work.wish.done");
-        });
+        return "redirect:"
+                + works.soon(visit, title, way, (session, progress) -> {
+                    new PlanDay(session, visit.version())
+                            .plan(DayQuestion.of(day.date()), wish, day.seen(), SEED, progress);
+                    return new Lines(visit.texts()).say("green.work.wish.done");
+                });
     }
 }

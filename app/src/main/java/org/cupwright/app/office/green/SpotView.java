@@ -150,8 +150,7 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
 
     /** The day's spot where that is meant: addresses give it a little off. */
     private MapPoint exactly(MapPoint asked) {
-        return todays()
-                .filter(spot -> AskedOfGreen.at(spot).equals(AskedOfGreen.at(asked)))
+        return todays().filter(spot -> AskedOfGreen.at(spot).equals(AskedOfGreen.at(asked)))
                 .orElse(asked);
     }
 

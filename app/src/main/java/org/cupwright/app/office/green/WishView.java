@@ -85,8 +85,10 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
 
     private Optional<Day> day(LocalDate date, MapPoint at) {
         boolean shown = date.equals(visit.date());
-        ShowHole.Answer day =
-                shown ? stands : new ShowHole(visit.session()).of(DayQuestion.of(date), stands.hole().id());
+        ShowHole.Answer day = shown
+                ? stands
+                : new ShowHole(visit.session())
+                        .of(DayQuestion.of(date), stands.hole().id());
         return Optional.of(day)
                 .filter(WishView::isOpen)
                 .filter(open -> !open.spot().equals(Optional.of(at)))
@@ -103,9 +105,8 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
 
     /** What is planned and was not asked for stays only as long as nothing is planned anew. */
     private Optional<String> lock() {
-        boolean free = stands.planned()
-                .filter(hole -> !hole.locked() && !hole.stays())
-                .isPresent();
+        boolean free =
+                stands.planned().filter(hole -> !hole.locked() && !hole.stays()).isPresent();
         return free && stands.cut().isEmpty()
                 ? Optional.of(new ForDay(visit.date(), stands.number()).text())
                 : Optional.empty();

@@ -161,7 +161,7 @@ record DayView(Visit visit) {
                 .toList();
         return new Plan(
                 EnumNames.lowerCamel(plan.state()),
-                plan.state() == State.DRAFT ? texts.say("state.draft") : sheet.state(texts),
+                says(plan, sheet),
                 new Flags(texts, sheet.policy()).load(sheet),
                 said.spread(plan),
                 said.findings(plan),
@@ -175,6 +175,13 @@ record DayView(Visit visit) {
         boolean open = policy.get(PaperPolicy.PUBLIC_SHEET) && plan.date().equals(visit.today());
         return Optional.of("/sheet/" + URLEncoder.encode(plan.courseId(), StandardCharsets.UTF_8))
                 .filter(address -> open && plan.state() != State.DRAFT);
+    }
+
+    /** How far a plan has come; which of its holes are cut is said beside it. */
+    private String says(StoredPlan plan, DaySheet sheet) {
+        return sheet.soFar().all()
+                ? sheet.state(visit.texts())
+                : visit.texts().say("state." + EnumNames.lowerCamel(plan.state()));
     }
 
     /** What was asked for stays where it was asked for; all else of a draft is another one after it. */

@@ -44,10 +44,8 @@ record DoneView(Texts texts) {
         says.add(texts.say("today.cutSoFar", seenTo - left, all));
         OTHERWISE.stream()
                 .filter(holes::containsKey)
-                .map(key -> texts.say(
-                        "today.otherwise." + key,
-                        holes.get(key).size(),
-                        String.join(", ", holes.get(key))))
+                .map(key ->
+                        texts.say("today.otherwise." + key, holes.get(key).size(), String.join(", ", holes.get(key))))
                 .forEach(says::add);
         return new Done(String.join(" · ", says), seenTo, all);
     }

@@ -2,6 +2,7 @@ package org.cupwright.app.office.today;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.Optional;
 import org.cupwright.app.answers.Lines;
 import org.cupwright.app.desk.paper.ShowDay;
 import org.cupwright.app.desk.plan.PlanDay;
@@ -66,27 +67,30 @@ public final class TodayController {
      */
     @GetMapping("/now")
     String now(Visit visit, @RequestParam long seen, @RequestParam String as, Model model, HttpServletResponse answer) {
-        Live live = Live.of(visit);
         answer.setHeader("Cache-Control", "no-store");
-        if (!live.isToday() || live.as().equals(as)) {
-            return nothing(answer);
+        Optional<String> part = meanwhile(visit, seen, as, model);
+        if (part.isEmpty()) {
+            answer.setStatus(HttpServletResponse.SC_NO_CONTENT);
         }
-        if (live.plan() != seen) {
-            return "today-live :: another";
-        }
-        AwaitedDays.Outcome outcome = days.of(visit);
-        if (outcome.answer().isEmpty()) {
-            return nothing(answer); // its greens are being judged: it asks again
-        }
-        model.addAttribute("besides", new Besides(outcome.remarks()));
-        model.addAttribute("day", new DayView(visit).of(outcome.answer().get()));
-        model.addAttribute("live", live);
-        return "today-live :: rows";
+        return part.orElse(null);
     }
 
-    private static String nothing(HttpServletResponse answer) {
-        answer.setStatus(HttpServletResponse.SC_NO_CONTENT);
-        return null;
+    /** What is sent of the page; empty where nothing came, or its greens are being judged: it asks again. */
+    Optional<String> meanwhile(Visit visit, long seen, String as, Model model) {
+        Live live = Live.of(visit);
+        if (!live.isToday() || live.as().equals(as)) {
+            return Optional.empty();
+        }
+        if (live.plan() != seen) {
+            return Optional.of("today-live :: another");
+        }
+        AwaitedDays.Outcome outcome = days.of(visit);
+        return outcome.answer().map(day -> {
+            model.addAttribute("besides", new Besides(outcome.remarks()));
+            model.addAttribute("day", new DayView(visit).of(day));
+            model.addAttribute("live", live);
+            return "today-live :: rows";
+        });
     }
 
     /** @param seen the plan's number when it was looked at; 0: there was none */
@@ -94,10 +98,11 @@ public final class TodayController {
     String plan(Visit visit, @RequestParam long seen) {
         String day = "/?date=" + visit.date();
         String title = visit.texts().say("today.work.plan", visit.texts().weekday(visit.date()));
-        return "redirect:" + works.soon(visit, title, new Way(day, day), (session, progress) -> {
-            new PlanDay(session, visit.version()).plan(visit.question(), seen, SEED, progress);
-            return new Lines(visit.texts()).say("today.work.plan.done");
-        });
+        return "redirect:"
+                + works.soon(visit, title, new Way(day, day), (session, progress) -> {
+                    new PlanDay(session, visit.version()).plan(visit.question(), seen, SEED, progress);
+                    return new Lines(visit.texts()).say("today.work.plan.done");
+                });
     }
 
     /** @param seen the plan's number when it was looked at */

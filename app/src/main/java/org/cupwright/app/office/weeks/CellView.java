@@ -82,8 +82,7 @@ record CellView(Visit visit, ShowWeeks.Answer answer) {
                         .orElse(""),
                 planned.map(one -> new SignText(texts).all(new WeekCell(texts, planned), one))
                         .orElse(List.of()),
-                planned.map(new ReasonText(texts, pace())::all)
-                        .orElse(List.of()),
+                planned.map(new ReasonText(texts, pace())::all).orElse(List.of()),
                 planned.flatMap(StoredHole::alternative)
                         .map(other -> new Instead(
                                 judgements().where(other.position()),

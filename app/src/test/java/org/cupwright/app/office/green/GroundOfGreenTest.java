@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.MapFrame;
 import org.cupwright.app.office.visit.Visit;
@@ -15,10 +17,13 @@ import org.cupwright.app.session.Role;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundItem;
 import org.cupwright.message.Problem;
+import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.web.servlet.mvc.support.RedirectAttributesModelMap;
 
 /** Balls that are rolled, ground that is closed, and what the level read, by the page of a green. */
@@ -119,6 +124,61 @@ class GroundOfGreenTest {
         assertThat(closed().get(0).place().getCentroid().getY()).isCloseTo(SPOT.north() + 2, within(0.02));
     }
 
+    /** Ground is closed, and a ball rolled, by the length that stands in the course's own units. */
+    @ParameterizedTest
+    @CsvSource({"METRIC, metres, 2, 2.0, 3.0 m", "IMPERIAL, feet, 6, 1.8288, 9.8 ft"})
+    void lengthsAreTypedInTheUnitsOfTheCourse(
+            UnitSystem units, String word, String usual, double metres, String threeMetres) {
+        try (MadeGreen other = new MadeGreen(folder.resolve(word), units)) {
+            Visit there = other.visit(Role.SUPERINTENDENT);
+            SpotView.Lengths lengths = other.part(there, "1", MadeGreen.at(SPOT)).lengths();
+            assertThat(lengths.unit()).isEqualTo(word);
+            assertThat(lengths.closed()).isEqualTo(usual);
+            GroundController.Marked marked = new GroundController.Marked(
+                    "closed", "wear", MadeGreen.TODAY.toString(), "", "", AskedOfGreen.at(SPOT), usual, false);
+            new GroundController().ground(there, "1", marked, new RedirectAttributesModelMap());
+            GroundItem closed = other.judged(there, "1")
+                    .green()
+                    .ground()
+                    .counting(GroundItem.Kind.OUT_OF_USE)
+                    .get(0);
+            assertThat(closed.place().getArea()).isCloseTo(Math.PI * metres * metres, within(0.1));
+            assertThat(there.texts().length(3)).isEqualTo(threeMetres);
+        }
+    }
+
+    /** What looks wrong is asked once, with all that was sent, and kept when it is meant. */
+    @Test
+    void groundThatLooksWrongIsAskedForAndThenKept() {
+        RedirectAttributesModelMap next = new RedirectAttributesModelMap();
+        MapFrame frame = GreenMap.groundFrame(made.stands(visit, "1").hole());
+        MapPoint[] offTheGreen = {
+            new MapPoint(MadeGreen.EAST + 27, MadeGreen.NORTH + 10),
+            new MapPoint(MadeGreen.EAST + 29, MadeGreen.NORTH + 10),
+            new MapPoint(MadeGreen.EAST + 28, MadeGreen.NORTH + 13)
+        };
+        String corners = Stream.of(offTheGreen)
+                .map(corner -> frame.x(corner) + "," + frame.y(corner))
+                .collect(Collectors.joining(" "));
+        GroundController.Marked far = new GroundController.Marked(
+                "closed", "wear", MadeGreen.TODAY.toString(), "", corners, AskedOfGreen.at(SPOT), "", null);
+        new GroundController().ground(visit, "1", far, next);
+        GroundController.Doubted doubted =
+                (GroundController.Doubted) next.getFlashAttributes().get("doubted");
+        assertThat(doubted.says()).contains("green 1");
+        assertThat(doubted.marked()).isEqualTo(far);
+        assertThat(next.getFlashAttributes()).doesNotContainKey("said");
+        GroundController.Marked meant = new GroundController.Marked(
+                far.use(), far.reason(), far.from(), far.until(), far.corners(), far.at(), far.within(), true);
+        RedirectAttributesModelMap then = new RedirectAttributesModelMap();
+        new GroundController().ground(visit, "1", meant, then);
+        assertThat(said(then)).singleElement().asString().startsWith("Kept: ");
+    }
+
+    private static List<?> said(RedirectAttributesModelMap next) {
+        return (List<?>) next.getFlashAttributes().get("said");
+    }
+
     @Test
     void twoCornersAreNoGround() {
         assertThatThrownBy(() -> mark("closed", "", "400,400 500,500", "")).isInstanceOf(Problem.class);
@@ -158,8 +218,9 @@ class GroundOfGreenTest {
                         .told()
                         .restsOn())
                 .isEqualTo("outline only, slope not checked");
-        new GroundController()
-                .level(visit, "2", AskedOfGreen.at(SPOT), "1,2", "-0.5", null, null, new RedirectAttributesModelMap());
+        RedirectAttributesModelMap next = new RedirectAttributesModelMap();
+        new GroundController().level(visit, "2", AskedOfGreen.at(SPOT), "1,2", "-0.5", null, null, next);
+        assertThat(said(next)).singleElement().asString().startsWith("Kept: level reading at ");
         SpotView.Judged asked =
                 made.part(visit, "2", MadeGreen.at(SPOT)).asked().orElseThrow();
         assertThat(asked.told().restsOn()).isEqualTo("level spots");

@@ -112,7 +112,8 @@ final class MadeGreen implements AutoCloseable {
     MadeGreen(Path data, UnitSystem units) {
         copy(data);
         folder = new SqliteFolder(data, clock);
-        works = new Works(new OfficeHouse(() -> new SqliteFolder(data, clock), clock, "test", false), Duration.ofMinutes(5));
+        works = new Works(
+                new OfficeHouse(() -> new SqliteFolder(data, clock), clock, "test", false), Duration.ofMinutes(5));
         this.units = units;
     }
 
