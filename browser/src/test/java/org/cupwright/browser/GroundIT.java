@@ -50,12 +50,13 @@ class GroundIT {
             }
             page.locator("form.close input[name=from]").fill(DAY);
             page.locator("form.close input[name=until]").fill(DAY);
-            page.locator("form.close input[name=sure]").check();
+            assertThat(page.locator("form.close input[name=sure]")).hasCount(0);
             Response kept = page.waitForResponse(
                     answer -> answer.request().method().equals("POST"),
                     () -> button(page, "Keep it").click());
             assertThat(kept.status()).isEqualTo(302);
             page.waitForLoadState();
+            assertThat(page.locator(".said")).containsText("Kept: ");
             page.navigate(work.at("/green/11?date=" + DAY));
             double[] again = middle(page);
             ask(page, again[0], again[1]);

@@ -9,6 +9,8 @@ import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.ColorScheme;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -35,6 +37,26 @@ class MorningIT {
             exchanged(work, page);
             locked(work, page);
             published(work, page);
+        }
+    }
+
+    /** All that is to be done this morning stands on the page as it comes. */
+    @Test
+    void eighteenRowsAreSeenWithoutScrolling(Workplace work) {
+        Days.planned(work, TODAY, 2);
+        try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT);
+                BrowserContext phone = work.phone(ColorScheme.LIGHT)) {
+            Page page = laptop.newPage();
+            page.navigate(work.at("/?date=" + TODAY));
+            Locator rows = page.locator("table.holes tbody tr[data-hole]");
+            assertThat(rows).hasCount(18);
+            BoundingBox last = rows.last().boundingBox();
+            assertThat(last.y + last.height).isLessThanOrEqualTo(page.viewportSize().height);
+            Page small = phone.newPage();
+            small.navigate(work.at("/?date=" + TODAY));
+            assertThat(small.locator("table.holes tbody tr[data-hole]")).hasCount(18);
+            assertThat((int) small.evaluate("document.documentElement.scrollWidth"))
+                    .isLessThanOrEqualTo(small.viewportSize().width);
         }
     }
 

@@ -3,6 +3,7 @@ package org.cupwright.app.office.green;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.cupwright.app.answers.PositionText;
 import org.cupwright.app.answers.ReasonText;
@@ -22,6 +23,9 @@ import org.cupwright.message.Message.Name;
 
 /** What can be wanted of a hole on a day, and what was. */
 record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
+    /** What is against the spot as far as its verdict says it already. */
+    private static final Set<String> IN_THE_HEAD = Set.of("rotation.finding.care", "rotation.finding.difficultyUnknown");
+
     /**
      * The wishes.
      *
@@ -120,6 +124,7 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
                 .flatMap(planned -> new ReasonText(texts, pace).besideTheSummary(planned).stream());
         Stream<String> against = stands.plan().stream()
                 .flatMap(plan -> plan.findings().stream())
+                .filter(finding -> !IN_THE_HEAD.contains(finding.key()))
                 .filter(finding -> finding.arguments().stream().findFirst().equals(Optional.of(new Name(hole))))
                 .map(texts::say);
         return Stream.concat(against, reasons).distinct().toList();

@@ -8,8 +8,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.MapFrame;
 import org.cupwright.app.office.visit.Visit;
@@ -147,32 +145,31 @@ class GroundOfGreenTest {
         }
     }
 
-    /** What looks wrong is asked once, with all that was sent, and kept when it is meant. */
+    /** What looks wrong is asked once, with all that was sent, and kept when it is meant: here a clock is behind. */
     @Test
     void groundThatLooksWrongIsAskedForAndThenKept() {
-        RedirectAttributesModelMap next = new RedirectAttributesModelMap();
-        MapFrame frame = GreenMap.groundFrame(made.stands(visit, "1").hole());
-        MapPoint[] offTheGreen = {
-            new MapPoint(MadeGreen.EAST + 27, MadeGreen.NORTH + 10),
-            new MapPoint(MadeGreen.EAST + 29, MadeGreen.NORTH + 10),
-            new MapPoint(MadeGreen.EAST + 28, MadeGreen.NORTH + 13)
-        };
-        String corners = Stream.of(offTheGreen)
-                .map(corner -> frame.x(corner) + "," + frame.y(corner))
-                .collect(Collectors.joining(" "));
-        GroundController.Marked far = new GroundController.Marked(
-                "closed", "wear", MadeGreen.TODAY.toString(), "", corners, AskedOfGreen.at(SPOT), "", null);
-        new GroundController().ground(visit, "1", far, next);
+        RedirectAttributesModelMap first = ground(made.ahead(2), marked(null));
+        assertThat(said(first)).singleElement().asString().startsWith("Kept: ");
+        RedirectAttributesModelMap next = ground(visit, marked(null));
         GroundController.Doubted doubted =
                 (GroundController.Doubted) next.getFlashAttributes().get("doubted");
-        assertThat(doubted.says()).contains("green 1");
-        assertThat(doubted.marked()).isEqualTo(far);
+        assertThat(doubted.says()).contains("Mon 22 Jun 2026");
+        assertThat(doubted.marked()).isEqualTo(marked(null));
         assertThat(next.getFlashAttributes()).doesNotContainKey("said");
-        GroundController.Marked meant = new GroundController.Marked(
-                far.use(), far.reason(), far.from(), far.until(), far.corners(), far.at(), far.within(), true);
-        RedirectAttributesModelMap then = new RedirectAttributesModelMap();
-        new GroundController().ground(visit, "1", meant, then);
-        assertThat(said(then)).singleElement().asString().startsWith("Kept: ");
+        assertThat(closed()).hasSize(1);
+        assertThat(said(ground(visit, marked(true)))).singleElement().asString().startsWith("Kept: ");
+        assertThat(closed()).hasSize(2);
+    }
+
+    private static GroundController.Marked marked(Boolean sure) {
+        return new GroundController.Marked(
+                "closed", "wear", MadeGreen.TODAY.toString(), "", "", AskedOfGreen.at(SPOT), "2", sure);
+    }
+
+    private static RedirectAttributesModelMap ground(Visit who, GroundController.Marked marked) {
+        RedirectAttributesModelMap next = new RedirectAttributesModelMap();
+        new GroundController().ground(who, "1", marked, next);
+        return next;
     }
 
     private static List<?> said(RedirectAttributesModelMap next) {

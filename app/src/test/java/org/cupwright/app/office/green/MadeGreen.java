@@ -204,6 +204,14 @@ final class MadeGreen implements AutoCloseable {
         return new Visit(session, texts, TODAY, date, List.of(COURSE), "Made (invented)", "test");
     }
 
+    /** Somebody whose machine's clock is days ahead. */
+    Visit ahead(int days) {
+        Session session = session(folder, Clock.offset(clock, Duration.ofDays(days)), Role.CHANGER, units);
+        Visit own = visit(Role.CHANGER);
+        LocalDate date = TODAY.plusDays(days);
+        return new Visit(session, own.texts(), date, date, own.courses(), own.courseName(), own.version());
+    }
+
     /** What a visitor presses. */
     HoleWishController wishes() {
         return new HoleWishController(works);
