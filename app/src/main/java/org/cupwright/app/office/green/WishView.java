@@ -24,7 +24,8 @@ import org.cupwright.message.Message.Name;
 /** What can be wanted of a hole on a day, and what was. */
 record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
     /** What is against the spot as far as its verdict says it already. */
-    private static final Set<String> IN_THE_HEAD = Set.of("rotation.finding.care", "rotation.finding.difficultyUnknown");
+    private static final Set<String> IN_THE_HEAD =
+            Set.of("rotation.finding.care", "rotation.finding.difficultyUnknown");
 
     /**
      * The wishes.

@@ -17,7 +17,8 @@ class ForDayTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", ":", "2026-06-21", "2026-06-31:1", "2026-06-21:", "2026-06-21:-1", "2126-06-21:1", "x:1"})
+    @ValueSource(
+            strings = {"", ":", "2026-06-21", "2026-06-31:1", "2026-06-21:", "2026-06-21:-1", "2126-06-21:1", "x:1"})
     void whatIsNoneIsRefusedInWords(String text) {
         assertThatThrownBy(() -> ForDay.of(text, MadeGreen.TODAY)).isInstanceOf(Problem.class);
     }

@@ -129,7 +129,8 @@ class GroundOfGreenTest {
             UnitSystem units, String word, String usual, double metres, String threeMetres) {
         try (MadeGreen other = new MadeGreen(folder.resolve(word), units)) {
             Visit there = other.visit(Role.SUPERINTENDENT);
-            SpotView.Lengths lengths = other.part(there, "1", MadeGreen.at(SPOT)).lengths();
+            SpotView.Lengths lengths =
+                    other.part(there, "1", MadeGreen.at(SPOT)).lengths();
             assertThat(lengths.unit()).isEqualTo(word);
             assertThat(lengths.closed()).isEqualTo(usual);
             GroundController.Marked marked = new GroundController.Marked(

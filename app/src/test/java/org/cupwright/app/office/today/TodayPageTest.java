@@ -57,8 +57,7 @@ class TodayPageTest {
         assertThat(plan().done()).isEqualTo(new DoneView.Done("0 of 3 cut", 0, 3));
         type("log", "add", "cup-changed", "--hole", "1", "--as-planned", "--person", "Ida");
         type("log", "add", "cup-changed", "--hole", "2", "--on", "12", "--side", "L5", "--person", "Ida");
-        assertThat(plan().done())
-                .isEqualTo(new DoneView.Done("2 of 3 cut · hole 2 elsewhere than planned", 2, 3));
+        assertThat(plan().done()).isEqualTo(new DoneView.Done("2 of 3 cut · hole 2 elsewhere than planned", 2, 3));
         type("log", "add", "left-in-old-hole", "--hole", "3", "--person", "Ida");
         assertThat(plan().done())
                 .isEqualTo(new DoneView.Done(
@@ -121,8 +120,8 @@ class TodayPageTest {
     }
 
     private String answer(Visit who, long seen, String as) {
-        OfficeHouse house = new OfficeHouse(
-                () -> new SqliteFolder(data, InProcess.CLOCK), InProcess.CLOCK, "made", false);
+        OfficeHouse house =
+                new OfficeHouse(() -> new SqliteFolder(data, InProcess.CLOCK), InProcess.CLOCK, "made", false);
         try (AwaitedDays days = new AwaitedDays(house, LONG);
                 Works works = new Works(house, LONG)) {
             Model model = new ConcurrentModel();

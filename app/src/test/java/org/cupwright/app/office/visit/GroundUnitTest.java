@@ -40,7 +40,8 @@ class GroundUnitTest {
     /** Thirty metres are 98.4 ft. */
     @Test
     void asFarAsTheCommandsAllowInEveryUnit() {
-        assertThat(new GroundUnit(UnitSystem.IMPERIAL, 0.9).radiusMetres("98.4")).isLessThanOrEqualTo(30);
+        assertThat(new GroundUnit(UnitSystem.IMPERIAL, 0.9).radiusMetres("98.4"))
+                .isLessThanOrEqualTo(30);
         assertThatThrownBy(() -> new GroundUnit(UnitSystem.IMPERIAL, 0.9).radiusMetres("98.5"))
                 .isInstanceOf(Problem.class);
     }

@@ -282,7 +282,8 @@ class WorksTest {
             String address = soon(hasty, this::waits);
             assertThat(address).startsWith("/work/");
             Piece piece = hasty.find(
-                    UUID.fromString(address.substring("/work/".length())), ida.session().person());
+                    UUID.fromString(address.substring("/work/".length())),
+                    ida.session().person());
             awaitStep(piece);
             assertThat(hasty.before(piece)).isZero();
             goOn.countDown();
