@@ -9,6 +9,8 @@ import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
+import com.microsoft.playwright.options.ColorScheme;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -35,6 +37,26 @@ class MorningIT {
             exchanged(work, page);
             locked(work, page);
             published(work, page);
+        }
+    }
+
+    /** All that is to be done this morning stands on the page as it comes. */
+    @Test
+    void eighteenRowsAreSeenWithoutScrolling(Workplace work) {
+        Days.planned(work, TODAY, 2);
+        try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT);
+                BrowserContext phone = work.phone(ColorScheme.LIGHT)) {
+            Page page = laptop.newPage();
+            page.navigate(work.at("/?date=" + TODAY));
+            Locator rows = page.locator("table.holes tbody tr[data-hole]");
+            assertThat(rows).hasCount(18);
+            BoundingBox last = rows.last().boundingBox();
+            assertThat(last.y + last.height).isLessThanOrEqualTo(page.viewportSize().height);
+            Page small = phone.newPage();
+            small.navigate(work.at("/?date=" + TODAY));
+            assertThat(small.locator("table.holes tbody tr[data-hole]")).hasCount(18);
+            assertThat((int) small.evaluate("document.documentElement.scrollWidth"))
+                    .isLessThanOrEqualTo(small.viewportSize().width);
         }
     }
 
@@ -74,10 +96,20 @@ class MorningIT {
         assertThat(ninth.locator(".locked")).hasText("asked for");
         String where =
                 ninth.locator("b").textContent() + ninth.locator(".paces").textContent();
-        button(page, "Plan anew").click();
-        assertThat(button(page, "Publish")).isVisible();
+        planAnewAllTheSame(page);
         assertThat(ninth.locator("b").textContent() + ninth.locator(".paces").textContent())
                 .isEqualTo(where);
+    }
+
+    /** What was changed by hand is not thrown away without a question. */
+    private static void planAnewAllTheSame(Page page) {
+        assertThat(button(page, "Plan anew")).hasCount(0);
+        page.locator("summary", new Page.LocatorOptions().setHasText("Plan anew"))
+                .click();
+        assertThat(page.locator("details.drop")).containsText("What was asked for holes 4, 9 stays");
+        button(page, "Plan anew all the same").click();
+        assertThat(page.locator("details.drop[open]")).hasCount(0);
+        assertThat(button(page, "Publish")).isVisible();
     }
 
     private static void published(Workplace work, Page page) {

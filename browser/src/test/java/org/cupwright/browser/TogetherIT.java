@@ -40,9 +40,39 @@ class TogetherIT {
             assertThat(third.locator(".locked")).isVisible();
             String asked = third.locator(".paces").textContent();
             assertThat(asked).isNotEqualTo(before);
-            button(second, "Plan anew").click();
-            assertThat(button(second, "Publish")).isVisible();
+            second.locator("summary", new Page.LocatorOptions().setHasText("Plan anew"))
+                    .click();
+            button(second, "Plan anew all the same").click();
+            assertThat(second.locator("details.drop[open]")).hasCount(0);
             assertThat(third.locator(".paces")).hasText(asked);
+        }
+    }
+
+    /** Whoever has today before him sees what others write down, and what he has opened stays as it is. */
+    @Test
+    void whatOthersWriteDownAppears(Workplace work) {
+        try (BrowserContext one = work.laptop(ColorScheme.LIGHT);
+                BrowserContext other = work.colleague("Robin Marlow", "CHANGER")) {
+            Page office = one.newPage();
+            office.navigate(work.at("/"));
+            button(office, "Plan the day").click();
+            button(office, "Publish").click();
+            assertThat(office.locator("#progress")).hasText("0 of 18 cut");
+            Locator tenth = office.locator("tr[data-hole='10'] th a");
+            tenth.focus();
+
+            Page green = other.newPage();
+            green.navigate(work.at("/log?do=as-planned"));
+            green.locator(".entry [name=hole]").selectOption("3");
+            button(green, "Keep").click();
+            assertThat(green.locator(".said")).containsText("Kept");
+
+            office.evaluate("document.dispatchEvent(new Event('visibilitychange'))");
+            assertThat(office.locator("#progress")).hasText("1 of 18 cut");
+            assertThat(office.locator("tr[data-hole='3'] .done")).containsText("Robin Marlow");
+            assertThat(tenth).isFocused();
+            button(office, "Withdraw").click();
+            assertThat(button(office, "Publish")).isVisible();
         }
     }
 

@@ -1,6 +1,5 @@
 package org.cupwright.app.answers;
 
-import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.green.SlopeError;
@@ -16,7 +15,6 @@ import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.Payload;
 import org.cupwright.green.PlacePolicy;
-import org.cupwright.message.Message;
 import org.cupwright.policy.EnumNames;
 
 /** Why a hole was where it was, in words. */
@@ -127,16 +125,17 @@ public final class WhyText {
 
     private void why(StoredHole hole) {
         lines.heading("explain.why");
-        reasons(hole.reasons());
+        double pace = told.policy().get(PlacePolicy.PACE_METRES);
+        new ReasonText(texts, pace).all(hole).forEach(this::reason);
         hole.concessions().forEach(step -> lines.line("  – " + new GreenText(texts).setAside(step)));
         hole.alternative().ifPresent(other -> {
             lines.heading("explain.instead", judgements.where(other.position()));
-            reasons(other.whyNot());
+            other.whyNot().stream().map(texts::say).forEach(this::reason);
         });
     }
 
-    private void reasons(List<Message> reasons) {
-        reasons.forEach(reason -> lines.wrapped("  – ", texts.say(reason)));
+    private void reason(String says) {
+        lines.wrapped("  – ", says);
     }
 
     private void basis(Optional<StoredPlan> plan) {

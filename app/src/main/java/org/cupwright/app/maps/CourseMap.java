@@ -2,6 +2,7 @@ package org.cupwright.app.maps;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.cupwright.app.texts.RoundLength;
 import org.cupwright.course.Hole;
 import org.cupwright.course.LineOfPlay;
 import org.cupwright.course.MapPoint;
@@ -122,8 +123,8 @@ public record CourseMap(String title) {
                 .end();
     }
 
-    /** One green with its hazards, play running up, as large as fits. */
-    public String green(Hole hole, int width, int height) {
+    /** One green with its hazards, play running up, as large as fits, and a bar of so many metres. */
+    public String green(Hole hole, int width, int height, RoundLength bar) {
         MapFrame frame = new MapFrame(hole, width, height);
         Svg svg = new Svg(width, height, title);
         Canvas canvas = new Canvas(frame, MapStyle.CARD, height, svg, new ArrayList<>());
@@ -131,7 +132,7 @@ public record CourseMap(String title) {
                 .forEach(hazard -> canvas.outline(
                         "hazard", MapStyle.broken(MapStyle.SOFT, 2, "0.1 ", 0.25 * canvas.em()), hazard.area()));
         canvas.outline("edge", MapStyle.stroke(MapStyle.INK, 3), hole.green().polygon());
-        MapLegend.draw(hole.lineOfPlay().isPresent(), canvas);
+        MapLegend.draw(hole.lineOfPlay().isPresent(), bar, canvas);
         return svg.done();
     }
 }

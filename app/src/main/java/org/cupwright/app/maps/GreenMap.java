@@ -81,7 +81,7 @@ public record GreenMap(Texts texts) {
                 "edge",
                 MapStyle.stroke(MapStyle.INK, 3.4),
                 drawing.hole().green().polygon());
-        MapLegend.draw(drawing.hole().lineOfPlay().isPresent(), canvas);
+        MapLegend.draw(drawing.hole().lineOfPlay().isPresent(), texts.roundLength(), canvas);
         FindingLayer findings = new FindingLayer(drawing.findings(), canvas);
         areas.numbers();
         ContourLayer.draw(drawing, canvas);

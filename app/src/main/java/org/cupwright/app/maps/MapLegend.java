@@ -1,17 +1,17 @@
 package org.cupwright.app.maps;
 
+import org.cupwright.app.texts.RoundLength;
 import org.locationtech.jts.geom.Envelope;
 
-/** The corners of a drawing: where north is, how play runs, how long five metres are. */
+/** The corners of a drawing: where north is, how play runs, how long a round length of the reader's units is. */
 final class MapLegend {
-    private static final double BAR_METRES = 5;
     private static final String PAINT = MapStyle.stroke(MapStyle.INK, 1.8);
 
     private MapLegend() {}
 
-    static void draw(boolean playRunsUp, Canvas canvas) {
+    static void draw(boolean playRunsUp, RoundLength bar, Canvas canvas) {
         north(canvas);
-        scale(canvas);
+        scale(bar, canvas);
         if (playRunsUp) {
             play(canvas);
         }
@@ -37,18 +37,18 @@ final class MapLegend {
                 .end();
     }
 
-    private static void scale(Canvas canvas) {
+    private static void scale(RoundLength bar, Canvas canvas) {
         double em = canvas.em();
         double y = canvas.foot() - 0.4 * em;
         double end = canvas.frame().width() - 0.5 * em;
-        double start = end - canvas.frame().length(BAR_METRES);
+        double start = end - canvas.frame().length(bar.metres());
         canvas.taken().add(new Envelope(start, end, y - 1.5 * em, y));
         canvas.svg()
                 .group("scale", PAINT)
                 .path("M", start, y - 0.4 * em, "v", 0.4 * em, "H", end, "v", -0.4 * em)
                 .end()
                 .group("scale-length", MapStyle.fill(MapStyle.INK))
-                .text(OpenSans.REGULAR, em, true, (start + end) / 2, y - 0.5 * em, "5 m")
+                .text(OpenSans.REGULAR, em, true, (start + end) / 2, y - 0.5 * em, bar.says())
                 .end();
     }
 

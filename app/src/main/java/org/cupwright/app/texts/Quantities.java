@@ -10,6 +10,11 @@ import org.cupwright.units.UnitSystem;
 record Quantities(UnitSystem units, Locale locale, double paceMetres, String paceWord, String pacesWord) {
     private static final double INCHES_IN_A_FOOT = 12;
 
+    /** For the bar of a map: metres or paces, and feet that are about as long; our choice. */
+    private static final int ROUND = 5;
+
+    private static final int ROUND_FEET = 15;
+
     /** Below it an area is told to a tenth of a square metre: our choice. */
     private static final double SMALL_SQUARE_METRES = 9.5;
 
@@ -63,6 +68,14 @@ record Quantities(UnitSystem units, Locale locale, double paceMetres, String pac
         long whole = (long) Math.floor(paces);
         boolean half = paces - whole >= 0.25;
         return half ? (whole == 0 ? "" : whole) + "½" : Long.toString(whole);
+    }
+
+    RoundLength roundLength() {
+        return switch (units) {
+            case METRIC -> new RoundLength(ROUND, number(ROUND, 0) + " m");
+            case IMPERIAL -> new RoundLength(LengthUnit.FOOT.toMetres(ROUND_FEET), number(ROUND_FEET, 0) + " ft");
+            case PACES -> new RoundLength(Paces.toMetres(ROUND, paceMetres), withPaces(ROUND));
+        };
     }
 
     String area(double squareMetres) {

@@ -140,6 +140,11 @@ public final class Texts {
         return quantities.length(metres);
     }
 
+    /** About five metres in the reader's units, for the bar of a map: 5 m, 15 ft or 5 paces. */
+    public RoundLength roundLength() {
+        return quantities.roundLength();
+    }
+
     /** An area in the reader's units. */
     public String area(double squareMetres) {
         return quantities.area(squareMetres);

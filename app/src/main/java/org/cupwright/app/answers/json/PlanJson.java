@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.cupwright.app.answers.FirstText;
+import org.cupwright.app.answers.ReasonText;
 import org.cupwright.app.answers.ShortageText;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.first.Notice;
@@ -31,6 +32,7 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
 import org.cupwright.cupchange.CupWork.LeftInOldHole;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.green.PlacePolicy;
 import org.cupwright.holelocation.Judgement;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.rotation.Totals;
@@ -44,9 +46,11 @@ import tools.jackson.databind.JsonNode;
 public final class PlanJson {
     private final PlaceShapes places;
     private final Shapes shapes;
+    private final ReasonText reasons;
 
     public PlanJson(CourseDay day, Texts texts) {
         this.places = new PlaceShapes(day.course(), day.policy());
+        this.reasons = new ReasonText(texts, day.policy().get(PlacePolicy.PACE_METRES));
         FirstText first = new FirstText(texts, day);
         this.shapes = new Shapes(texts)
                 .as(Notice.class, notice -> notice(notice, first))
@@ -186,7 +190,7 @@ public final class PlanJson {
                 .with(places.judged(hole.position()))
                 .with("difficulty", judgement.difficulty())
                 .with("setAside", judgement.setAside())
-                .with("reasons", hole.reasons())
+                .with("reasons", reasons.all(hole))
                 .with("askedBy", hole.askedBy())
                 .with("staysSince", hole.since())
                 .with("area", hole.area());
@@ -219,7 +223,7 @@ public final class PlanJson {
                 .with("state", plan.map(StoredPlan::state))
                 .with(hole.map(StoredHole::position).map(this::judged).orElseGet(PlanJson::notJudged))
                 .with("slopeError", answer.slopeError().map(SlopeErrorShape::of))
-                .with("reasons", hole.map(StoredHole::reasons).orElse(List.of()))
+                .with("reasons", hole.map(reasons::all).orElse(List.of()))
                 .with("alternative", hole.flatMap(StoredHole::alternative))
                 .with(
                         "cut",

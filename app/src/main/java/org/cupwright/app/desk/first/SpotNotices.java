@@ -24,6 +24,9 @@ import org.cupwright.rotation.RotationPolicy;
 
 /** What has to be known of the spots at which holes are, or are to be cut: care, rules set aside, holes too near. */
 public final class SpotNotices {
+    /** The key of a notice that only says why a spot is to be used with care. */
+    public static final String CARE = "first.care";
+
     private final Course course;
     private final Map<String, JudgedPosition> positions;
     private final double wantedApartMetres;
@@ -62,7 +65,7 @@ public final class SpotNotices {
                 Translated name = new Translated("rule." + rule.rule().id());
                 notices.add(care(hole, Message.of("first.setAside", name, new Said(rule.says()))));
             } else if (told.contains(rule.outcome())) {
-                String key = rule.outcome() == Outcome.FAIL ? "first.against" : "first.care";
+                String key = rule.outcome() == Outcome.FAIL ? "first.against" : CARE;
                 notices.add(care(hole, Message.of(key, new Said(rule.says()))));
             }
         }

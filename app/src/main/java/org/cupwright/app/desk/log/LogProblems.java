@@ -2,6 +2,7 @@ package org.cupwright.app.desk.log;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.formats.table.WrittenDay;
 import org.cupwright.message.Message;
@@ -83,6 +84,13 @@ public final class LogProblems {
     /** A time that the clocks left out when they were put forward. */
     public static Problem leftOut(String given, Message what, String forward) {
         return Problem.of(what, "when", given, Message.of("try.log.leftOut", new Name(forward)));
+    }
+
+    private static final Set<String> QUESTIONS = Set.of("try.log.sure", "try.log.again", "try.log.leftInstead");
+
+    /** Whether a problem is only asked, and what was said may be right all the same. */
+    public static boolean asks(Problem problem) {
+        return QUESTIONS.contains(problem.tryThis().key());
     }
 
     /** Something that looks wrong and may be right. */

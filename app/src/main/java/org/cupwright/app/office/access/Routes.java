@@ -20,6 +20,7 @@ public final class Routes {
             open("GET", "/sheet/{course}"),
             signedIn("POST", "/sign-out"),
             signedIn("GET", "/"),
+            signedIn("GET", "/now"),
             with(Right.PLAN, "POST", "/plan"),
             with(Right.PLAN, "POST", "/publish"),
             with(Right.PLAN, "POST", "/withdraw"),

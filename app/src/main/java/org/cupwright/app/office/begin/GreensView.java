@@ -85,6 +85,7 @@ record GreensView(Texts texts) {
 
     /** A green drawn by itself, play running up. */
     String drawn(BegunGreen green) {
-        return new CourseMap(texts.say("map.title", green.hole().id())).green(green.hole(), SMALL_WIDTH, SMALL_HEIGHT);
+        return new CourseMap(texts.say("map.title", green.hole().id()))
+                .green(green.hole(), SMALL_WIDTH, SMALL_HEIGHT, texts.roundLength());
     }
 }

@@ -4,10 +4,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.cupwright.app.desk.Progress;
+import org.cupwright.app.answers.Lines;
 import org.cupwright.app.desk.plan.PlanChoice;
 import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.office.work.Piece.Way;
+import org.cupwright.app.office.work.Works;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Versions.Part;
 import org.cupwright.policy.EnumNames;
@@ -21,6 +23,12 @@ import org.springframework.web.servlet.ModelAndView;
 public final class PrintController {
     /** Chooses among equal plans, as the commands do. */
     private static final long SEED = 1;
+
+    private final Works works;
+
+    public PrintController(Works works) {
+        this.works = works;
+    }
 
     /**
      * A day that can be planned.
@@ -54,7 +62,12 @@ public final class PrintController {
 
     @PostMapping("/begin/plan")
     String plan(Visit visit) {
-        new PlanDay(visit.session(), visit.version()).plan(visit.question(), SEED, Progress.unheard());
-        return "redirect:/begin/print";
+        String print = Step.PRINT.address();
+        String title = visit.texts().say("today.work.plan", visit.texts().weekday(visit.date()));
+        return "redirect:"
+                + works.soon(visit, title, new Way(print, print), (session, progress) -> {
+                    new PlanDay(session, visit.version()).plan(visit.question(), SEED, progress);
+                    return new Lines(visit.texts()).say("today.work.plan.done");
+                });
     }
 }

@@ -21,7 +21,7 @@ import org.cupwright.message.Problem;
  * @param from paces from that edge
  * @param hold the spot that the asked one is held against, {@code E,N}
  * @param roll which way a ball is rolled from the asked spot: {@code hole}, or a way as seen from the fairway
- * @param far how hard: paces it would roll on level ground
+ * @param far how hard: how far it would roll on level ground, in the units of the course
  * @param level whether places to lay the level are wanted
  */
 record AskedOfGreen(
@@ -59,7 +59,8 @@ record AskedOfGreen(
         return given(roll) && given(far) ? Optional.of(roll) : Optional.empty();
     }
 
-    double farPaces() {
+    /** How hard, in the units of the course. */
+    double farTyped() {
         return number("far", far);
     }
 

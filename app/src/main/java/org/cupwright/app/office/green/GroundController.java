@@ -9,21 +9,29 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cupwright.app.answers.FactText;
+import org.cupwright.app.answers.PositionText;
 import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.Spot;
+import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.entry.Entry;
 import org.cupwright.app.desk.entry.RecordFact;
 import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.entry.typed.EntryPlace;
 import org.cupwright.app.desk.entry.typed.TypedEntry;
+import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.level.Falls;
 import org.cupwright.app.desk.level.KeepLevelReading;
+import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.MapFrame;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Session;
 import org.cupwright.course.Hole;
-import org.cupwright.units.Paces;
+import org.cupwright.course.MapPoint;
+import org.cupwright.green.PlacePolicy;
+import org.cupwright.message.Problem;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -45,7 +53,7 @@ public final class GroundController {
      * @param until the last; empty: until somebody frees it
      * @param corners its corners on the picture, {@code x,y} each and blanks between; empty: ground about a spot
      * @param at the spot, {@code E,N}
-     * @param within so many paces about it
+     * @param within how far about it, in the units of the course
      * @param sure whether it is meant though it looks wrong
      */
     record Marked(
@@ -71,6 +79,14 @@ public final class GroundController {
         }
     }
 
+    /**
+     * Ground that looks wrong as it is marked, and may be right.
+     *
+     * @param says the question, in words
+     * @param marked what was sent
+     */
+    record Doubted(String says, Marked marked) {}
+
     @PostMapping("/green/{hole}/ground")
     String ground(Visit visit, @PathVariable String hole, Marked marked, RedirectAttributes on) {
         Session session = visit.session();
@@ -78,9 +94,7 @@ public final class GroundController {
         Optional<Spot> about = marked.drawn() ? Optional.empty() : Optional.of(EntryPlace.spot(marked.at()));
         OptionalDouble radius = marked.drawn()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(Paces.toMetres(
-                        AskedOfGreen.number("within", marked.within()),
-                        session.speech().paceMetres()));
+                : OptionalDouble.of(visit.unit().toMetres(AskedOfGreen.number("within", marked.within())));
         TypedEntry says = new TypedEntry(
                 Optional.of(EntryForm.ofKind(MARKED)),
                 parts(marked, known),
@@ -90,9 +104,28 @@ public final class GroundController {
                 false,
                 Optional.empty());
         boolean sure = Boolean.TRUE.equals(marked.sure());
-        new RecordFact(session)
-                .record(new Entry(List.of(hole), false, Optional.of(said(visit)), says, Optional.empty(), sure));
+        Entry entry = new Entry(List.of(hole), false, Optional.of(said(visit)), says, Optional.empty(), sure);
+        try {
+            kept(visit, new RecordFact(session).record(entry), on);
+        } catch (Problem problem) {
+            if (!LogProblems.asks(problem)) {
+                throw problem;
+            }
+            on.addFlashAttribute("doubted", new Doubted(visit.texts().say(problem.what()), marked));
+        }
         return back(visit, hole, marked.at(), on);
+    }
+
+    /** The next page says what is in the logbook now. */
+    private static void kept(Visit visit, RecordFact.Answer answer, RedirectAttributes on) {
+        FactText words = new FactText(visit.texts(), answer.course(), answer.policy());
+        Stream<String> kept = answer.kept().stream().map(fact -> said(visit, words.says(fact)));
+        Stream<String> remarks = answer.remarks().stream().map(visit.texts()::say);
+        on.addFlashAttribute("said", Stream.concat(kept, remarks).toList());
+    }
+
+    private static String said(Visit visit, String what) {
+        return visit.texts().say("log.page.kept", what);
     }
 
     /** It is said on the day that is looked at; of a coming one, today. */
@@ -147,8 +180,18 @@ public final class GroundController {
         Map<String, Double> falls = steepest == null
                 ? Map.of("front", AskedOfGreen.number("front", front), "left", AskedOfGreen.number("left", left))
                 : Map.of(degrees == null ? "" : degrees.strip(), AskedOfGreen.number("steepest", steepest));
-        new KeepLevelReading(visit.session()).add(visit.question(), hole, EntryPlace.spot(at), new Falls(falls));
+        KeepLevelReading.Kept kept = new KeepLevelReading(visit.session())
+                .add(visit.question(), hole, EntryPlace.spot(at), new Falls(falls));
+        on.addFlashAttribute("said", List.of(said(visit, reading(visit, kept))));
         return back(visit, hole, at, on);
+    }
+
+    private static String reading(Visit visit, KeepLevelReading.Kept kept) {
+        CourseDay day = kept.day();
+        MapPoint at = kept.reading().place();
+        String where = new PositionText(visit.texts(), day.policy().get(PlacePolicy.PACE_METRES))
+                .of(new GreenPlaces(day.course(), day.policy()).find(kept.hole().id(), at), at);
+        return visit.texts().say("green.level.kept", where);
     }
 
     private static String back(Visit visit, String hole, String at, RedirectAttributes on) {

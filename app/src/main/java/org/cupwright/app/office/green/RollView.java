@@ -13,6 +13,7 @@ import org.cupwright.app.texts.Texts;
 import org.cupwright.course.LineOfPlay;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlacePolicy;
+import org.cupwright.message.Message.Length;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.EnumNames;
@@ -74,19 +75,20 @@ record RollView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
     }
 
     private Rolled rolled(MapPoint start, String way) {
-        double paces = wanted.farPaces();
-        if (!(paces > 0 && paces <= FARTHEST_PACES)) {
-            throw Problem.of("green.far", "far", paces, new Name(Integer.toString((int) FARTHEST_PACES)));
-        }
         double pace = green.day().policy().get(PlacePolicy.PACE_METRES);
+        double far = visit.unit().toMetres(wanted.farTyped());
+        double farthest = Paces.toMetres(FARTHEST_PACES, pace);
+        if (!(far > 0 && far <= farthest)) {
+            throw Problem.of("green.far", "far", wanted.far(), new Length(farthest));
+        }
         Heading heading = way.equals(TO_HOLE) ? towardsHole(start) : heading(way);
-        RollBall.Traced ball = RollBall.traced(green, start, heading, Paces.toMetres(paces, pace));
+        RollBall.Traced ball = RollBall.traced(green, start, heading, far);
         Texts texts = visit.texts();
         Roll roll = ball.roll();
         List<String> says = new ArrayList<>();
         says.add(texts.say("roll." + EnumNames.lowerCamel(roll.end()), texts.number(roll.seconds(), 1)));
         if (roll.end() == RollEnd.REST) {
-            String away = new PositionText(texts, pace).paces(roll.stop().distanceMetres(start));
+            String away = texts.length(roll.stop().distanceMetres(start));
             says.add(texts.say("green.roll.stops", where(roll.stop(), pace), away));
         }
         says.add(texts.say("roll.path", texts.length(roll.pathGroundMetres())));

@@ -11,6 +11,7 @@ import org.cupwright.app.desk.plan.ShowHole;
 import org.cupwright.app.maps.MapFrame;
 import org.cupwright.app.maps.SpotMarks;
 import org.cupwright.app.office.frame.ProblemPages.Told;
+import org.cupwright.app.office.visit.GroundUnit;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.course.MapPoint;
@@ -20,7 +21,12 @@ import org.cupwright.message.Problem;
 /** What there is to say of the spot that is asked about; of the day's spot where none is. */
 record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfGreen wanted, MapFrame frame) {
     /** How hard a ball is rolled where nobody says: our choice. */
-    private static final String USUAL_PACES = "6";
+    private static final int USUAL_PACES = 6;
+
+    /** How far about a spot a hole is kept off, and ground is closed, where nobody says: our choice. */
+    private static final int KEPT_OFF_PACES = 3;
+
+    private static final int CLOSED_PACES = 2;
 
     /** The gravest first. */
     private static final List<String> GRAVEST = List.of("fail", "caution", "notChecked", "setAside", "pass");
@@ -39,6 +45,7 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
      * @param ways which ways a ball can be rolled; none where that cannot be worked out
      * @param rolled the ball that was rolled
      * @param far how hard, as it is typed
+     * @param lengths what stands in the fields of lengths before anybody types
      * @param round where to lay the level, if that is asked for
      * @param playKnown whether there are a front and a left
      * @param ground what can be said of the ground
@@ -56,6 +63,7 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
             List<RollView.Way> ways,
             Optional<RollView.Rolled> rolled,
             String far,
+            Lengths lengths,
             Optional<LevelView.Round> round,
             boolean playKnown,
             GroundView.Ground ground,
@@ -68,6 +76,15 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
                             .orElse(""));
         }
     }
+
+    /**
+     * What stands in the fields of lengths before anybody types.
+     *
+     * @param unit the word behind the fields
+     * @param keepOff how far about a spot a hole is kept off
+     * @param closed how far about it ground is closed
+     */
+    record Lengths(String unit, String keepOff, String closed) {}
 
     /**
      * A judged spot.
@@ -90,6 +107,7 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
         try {
             asked = wanted.spot(stands.hole())
                     .map(green::point)
+                    .map(this::exactly)
                     .or(this::todays)
                     .map(green::at);
             held = wanted.held().map(green::point).map(green::at);
@@ -117,7 +135,8 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
                 new WishView(visit, stands, green).wishes(asked.map(SpotView::point)),
                 new RollView(visit, stands, green, wanted).ways(),
                 rolled,
-                wanted.far() == null ? USUAL_PACES : wanted.far(),
+                wanted.far() == null ? visit.unit().usual(USUAL_PACES) : wanted.far(),
+                lengths(),
                 round,
                 stands.hole().lineOfPlay().isPresent(),
                 new GroundView(visit).ground(),
@@ -127,6 +146,17 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
     /** Where the hole is, or is to be, as long as that is on the green. */
     private Optional<MapPoint> todays() {
         return stands.spot().filter(stands.hole().green()::contains);
+    }
+
+    /** The day's spot where that is meant: addresses give it a little off. */
+    private MapPoint exactly(MapPoint asked) {
+        return todays().filter(spot -> AskedOfGreen.at(spot).equals(AskedOfGreen.at(asked)))
+                .orElse(asked);
+    }
+
+    private Lengths lengths() {
+        GroundUnit unit = visit.unit();
+        return new Lengths(visit.texts().say(unit.key()), unit.usual(KEPT_OFF_PACES), unit.usual(CLOSED_PACES));
     }
 
     private boolean todays(MapPoint at) {

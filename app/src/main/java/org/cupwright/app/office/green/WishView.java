@@ -1,9 +1,13 @@
 package org.cupwright.app.office.green;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.cupwright.app.answers.PositionText;
+import org.cupwright.app.answers.ReasonText;
+import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.GreenPlaces;
 import org.cupwright.app.desk.green.JudgedGreen;
 import org.cupwright.app.desk.plan.ShowHole;
@@ -15,11 +19,14 @@ import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlacePolicy;
-import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 
 /** What can be wanted of a hole on a day, and what was. */
 record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
+    /** What is against the spot as far as its verdict says it already. */
+    private static final Set<String> IN_THE_HEAD =
+            Set.of("rotation.finding.care", "rotation.finding.difficultyUnknown");
+
     /**
      * The wishes.
      *
@@ -28,8 +35,8 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
      * @param said what was asked for until now
      * @param published whether the plan has to be withdrawn first
      * @param done whether the holes have been cut, so that nothing can be asked for
-     * @param here whether the hole can be put at the spot: it is not there yet
-     * @param set what to press to have it there
+     * @param days for which days the hole can be put at the spot: where it is not there yet
+     * @param lock the day of the plan that has the hole there, where it can be locked there
      * @param why the plan's reasons for the spot, if it is the plan's, and what stands against it
      */
     record Wishes(
@@ -38,40 +45,90 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
             List<String> said,
             boolean published,
             boolean done,
-            boolean here,
-            String set,
+            List<Day> days,
+            Optional<String> lock,
             List<String> why) {}
 
+    /**
+     * A day for which the hole can be set.
+     *
+     * @param value as the form carries it
+     * @param says in words
+     * @param shown whether it is the day that is looked at
+     */
+    record Day(String value, String says, boolean shown) {}
+
     Wishes wishes(Optional<MapPoint> at) {
-        Texts texts = visit.texts();
         boolean planned = visit.may(Right.PLAN)
                 && !stands.course().isPractice(stands.hole().id());
         Optional<State> state = stands.plan().map(StoredPlan::state);
-        boolean open = state.filter(known -> known != State.DRAFT).isEmpty();
         boolean there = at.isPresent() && stands.spot().equals(at);
+        boolean may = planned && isOpen(stands);
         return new Wishes(
-                planned && open,
+                may,
                 stands.number(),
                 stands.asked().stream().flatMap(this::said).toList(),
                 planned && state.equals(Optional.of(State.PUBLISHED)),
                 planned && state.equals(Optional.of(State.DONE)),
-                at.isPresent() && !there,
-                visit.date().equals(visit.today())
-                        ? texts.say("green.set.today")
-                        : texts.say("green.set.day", texts.weekday(visit.date())),
+                planned ? at.map(this::days).orElse(List.of()) : List.of(),
+                may && there ? lock() : Optional.empty(),
                 there ? why() : List.of());
     }
 
-    private List<String> why() {
-        String hole = stands.hole().id();
-        Stream<Message> reasons = stands.planned().stream().flatMap(planned -> planned.reasons().stream());
-        Stream<Message> against = stands.plan().stream()
-                .flatMap(plan -> plan.findings().stream())
-                .filter(finding -> finding.arguments().stream().findFirst().equals(Optional.of(new Name(hole))));
-        return Stream.concat(against, reasons)
-                .map(visit.texts()::say)
+    private static boolean isOpen(ShowHole.Answer day) {
+        return day.plan().filter(plan -> plan.state() != State.DRAFT).isEmpty();
+    }
+
+    /** The day that is looked at, today and tomorrow, as far as their plans can be changed and are another. */
+    private List<Day> days(MapPoint at) {
+        return Stream.of(visit.date(), visit.today(), visit.today().plusDays(1))
                 .distinct()
+                .sorted()
+                .flatMap(date -> day(date, at).stream())
                 .toList();
+    }
+
+    private Optional<Day> day(LocalDate date, MapPoint at) {
+        boolean shown = date.equals(visit.date());
+        ShowHole.Answer day = shown
+                ? stands
+                : new ShowHole(visit.session())
+                        .of(DayQuestion.of(date), stands.hole().id());
+        return Optional.of(day)
+                .filter(WishView::isOpen)
+                .filter(open -> !open.spot().equals(Optional.of(at)))
+                .map(open -> new Day(new ForDay(date, open.number()).text(), says(date), shown));
+    }
+
+    private String says(LocalDate date) {
+        Texts texts = visit.texts();
+        if (date.equals(visit.today())) {
+            return texts.say("green.set.today");
+        }
+        return date.equals(visit.today().plusDays(1)) ? texts.say("green.set.tomorrow") : texts.weekday(date);
+    }
+
+    /** What is planned and was not asked for stays only as long as nothing is planned anew. */
+    private Optional<String> lock() {
+        boolean free =
+                stands.planned().filter(hole -> !hole.locked() && !hole.stays()).isPresent();
+        return free && stands.cut().isEmpty()
+                ? Optional.of(new ForDay(visit.date(), stands.number()).text())
+                : Optional.empty();
+    }
+
+    private List<String> why() {
+        Texts texts = visit.texts();
+        String hole = stands.hole().id();
+        double pace = green.day().policy().get(PlacePolicy.PACE_METRES);
+        Stream<String> reasons = stands.planned().stream()
+                .flatMap(planned -> new ReasonText(texts, pace).besideTheSummary(planned).stream());
+        Stream<String> against = stands.plan().stream()
+                .flatMap(plan -> plan.findings().stream())
+                .filter(finding -> !IN_THE_HEAD.contains(finding.key()))
+                .filter(finding -> finding.arguments().stream().findFirst().equals(Optional.of(new Name(hole))))
+                .map(texts::say);
+        return Stream.concat(against, reasons).distinct().toList();
     }
 
     private Stream<String> said(Asked asked) {
@@ -87,7 +144,7 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
                 asked.notHere().stream()
                         .map(off -> texts.say(
                                 "green.wish.notHere",
-                                positions.paces(off.radiusMetres()),
+                                texts.length(off.radiusMetres()),
                                 positions.of(places.find(hole, off.at()), off.at()))));
     }
 }

@@ -4,12 +4,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.entry.typed.Draft;
 import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.entry.typed.Part;
 import org.cupwright.app.desk.entry.typed.PartProblems;
+import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.app.storage.Photo;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.cupchange.Area;
@@ -26,8 +26,6 @@ import org.cupwright.message.Problem;
  */
 record Wrong(Map<String, String> at, String whole, boolean asks) {
     static final Wrong NOTHING = new Wrong(Map.of(), "", false);
-
-    private static final Set<String> QUESTIONS = Set.of("try.log.sure", "try.log.again", "try.log.leftInstead");
 
     /** What cannot be read as a place of any kind; paces are read from fields of their own. */
     private static final Name COORDINATES = new Name("place");
@@ -109,7 +107,7 @@ record Wrong(Map<String, String> at, String whole, boolean asks) {
      */
     static Wrong of(Problem problem, EntryForm form, Map<String, String> parts, Texts texts) {
         String words = words(problem, texts);
-        if (QUESTIONS.contains(problem.tryThis().key())) {
+        if (LogProblems.asks(problem)) {
             return new Wrong(Map.of(), words, true);
         }
         return PartProblems.blamed(form, parts, problem)

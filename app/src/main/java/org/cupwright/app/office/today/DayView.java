@@ -8,6 +8,7 @@ import org.cupwright.app.answers.DayText;
 import org.cupwright.app.answers.FirstText;
 import org.cupwright.app.answers.PlanText;
 import org.cupwright.app.desk.Progress.Step;
+import org.cupwright.app.desk.first.SpotNotices;
 import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.app.desk.log.HolesCut.HoleCut;
 import org.cupwright.app.desk.paper.PaperPolicy;
@@ -19,13 +20,13 @@ import org.cupwright.app.sheets.DaySheet;
 import org.cupwright.app.sheets.Flags;
 import org.cupwright.app.sheets.PlaceWords;
 import org.cupwright.app.sheets.SheetHole;
+import org.cupwright.app.storage.Asked;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.storage.Versions.Part;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Loop;
-import org.cupwright.course.MapPoint;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Policy;
@@ -53,8 +54,8 @@ record DayView(Visit visit) {
      * @param spread how the holes are spread
      * @param findings what could not be done
      * @param parts its holes in round order
-     * @param cut how many holes have been cut
-     * @param all how many there are
+     * @param done what has been done of it
+     * @param byHand what is lost when the day is planned anew; empty where nobody changed anything by hand
      * @param openSheet where everybody finds the day's sheet; empty where the course gives none out
      */
     record Plan(
@@ -64,8 +65,8 @@ record DayView(Visit visit) {
             Optional<String> spread,
             List<String> findings,
             List<Block> parts,
-            int cut,
-            int all,
+            DoneView.Done done,
+            Optional<String> byHand,
             Optional<String> openSheet) {
         public boolean draft() {
             return state.equals("draft");
@@ -82,6 +83,7 @@ record DayView(Visit visit) {
     /**
      * One hole.
      *
+     * @param id of its row
      * @param hole its name
      * @param where the part of the green, in words
      * @param paces how many on and from which side
@@ -93,9 +95,10 @@ record DayView(Visit visit) {
      * @param done what was done there, by its key; empty as long as nothing was
      * @param doneSays the same in words
      * @param locked whether somebody wanted it there
-     * @param notices what to know at this hole
+     * @param notices what to know at this hole, the gravest first
      */
     record Row(
+            String id,
             String hole,
             String where,
             String paces,
@@ -107,7 +110,17 @@ record DayView(Visit visit) {
             String done,
             String doneSays,
             boolean locked,
-            List<String> notices) {}
+            List<String> notices) {
+        /** What stands below it. */
+        public Optional<String> notice() {
+            return notices.stream().findFirst();
+        }
+
+        /** What is a tap away. */
+        public List<String> further() {
+            return notices.stream().skip(1).toList();
+        }
+    }
 
     /**
      * How far judging the day's greens has come.
@@ -144,17 +157,17 @@ record DayView(Visit visit) {
         DaySheet sheet = DaySheet.of(paper, texts);
         PlanText said = new PlanText(texts);
         List<Block> parts = sheet.blocks().all().stream()
-                .map(loop -> block(loop, sheet, plan, cut))
+                .map(loop -> block(loop, sheet, paper, cut))
                 .toList();
         return new Plan(
                 EnumNames.lowerCamel(plan.state()),
-                plan.state() == State.DRAFT ? texts.say("state.draft") : sheet.state(texts),
+                says(plan, sheet),
                 new Flags(texts, sheet.policy()).load(sheet),
                 said.spread(plan),
                 said.findings(plan),
                 parts,
-                paper.soFar().holes().size(),
-                plan.holes().size(),
+                new DoneView(texts).of(plan, cut),
+                byHand(plan),
                 openSheet(plan, sheet.policy()));
     }
 
@@ -164,24 +177,44 @@ record DayView(Visit visit) {
                 .filter(address -> open && plan.state() != State.DRAFT);
     }
 
+    /** How far a plan has come; which of its holes are cut is said beside it. */
+    private String says(StoredPlan plan, DaySheet sheet) {
+        return sheet.soFar().all()
+                ? sheet.state(visit.texts())
+                : visit.texts().say("state." + EnumNames.lowerCamel(plan.state()));
+    }
+
+    /** What was asked for stays where it was asked for; all else of a draft is another one after it. */
+    private Optional<String> byHand(StoredPlan plan) {
+        List<String> asked = plan.asked().stream()
+                .filter(one -> !one.isNothing())
+                .map(Asked::hole)
+                .toList();
+        return asked.isEmpty() && plan.change().isEmpty()
+                ? Optional.empty()
+                : Optional.of(visit.texts().say("today.planAnew.asks", asked.size(), String.join(", ", asked)));
+    }
+
     private long number(StoredPlan plan) {
         return visit.session()
                 .read(stores -> stores.versions(plan.courseId(), plan.date()).of(Part.PLAN));
     }
 
-    private Block block(Loop loop, DaySheet sheet, StoredPlan plan, HolesCut cut) {
+    private Block block(Loop loop, DaySheet sheet, DayPaper paper, HolesCut cut) {
         List<Row> rows = sheet.holes(loop).stream()
-                .map(hole -> row(hole, sheet, plan.find(hole.hole()), cut.find(hole.hole())))
+                .map(hole -> row(hole, sheet, paper, cut.find(hole.hole())))
                 .toList();
         return new Block(sheet.blocks().title(loop), rows);
     }
 
-    private Row row(SheetHole hole, DaySheet sheet, Optional<StoredHole> planned, Optional<HoleCut> cut) {
+    private Row row(SheetHole hole, DaySheet sheet, DayPaper paper, Optional<HoleCut> cut) {
         Texts texts = visit.texts();
+        Optional<StoredHole> planned = paper.plan().find(hole.hole());
         PlaceWords words = new PlaceWords(texts, sheet.paceMetres());
         Optional<Verdict> verdict = hole.cut().map(SheetHole.Cut::verdict);
-        String done = cut.map(was -> done(was, planned)).orElse("");
+        String done = cut.map(was -> DoneView.key(was, planned)).orElse("");
         return new Row(
+                "row-" + sheet.holes().indexOf(hole),
                 hole.hole(),
                 words.where(hole),
                 hole.paced().map(place -> words.paces(place.metres())).orElse(""),
@@ -201,18 +234,17 @@ record DayView(Visit visit) {
                 cut.map(was -> texts.say("today.done." + done, was.time().toString(), was.person()))
                         .orElse(""),
                 planned.filter(StoredHole::locked).isPresent(),
-                hole.notices());
+                notices(paper, hole.hole()));
     }
 
-    /** Cut as planned or elsewhere, left where it was, or moved while it was played to. */
-    private static String done(HoleCut cut, Optional<StoredHole> planned) {
-        if (cut.inPlay()) {
-            return "inPlay";
-        }
-        Optional<MapPoint> wanted =
-                planned.map(hole -> hole.position().judgement().position());
-        return cut.at()
-                .map(at -> Optional.of(at).equals(wanted) ? "cut" : "elsewhere")
-                .orElse("left");
+    /** That a spot is to be used with care its verdict says; why, stands below it. */
+    private List<String> notices(DayPaper paper, String hole) {
+        Texts texts = visit.texts();
+        FirstText first = new FirstText(texts, paper.day());
+        return paper.first().at(hole).stream()
+                .map(notice -> notice.says().key().equals(SpotNotices.CARE)
+                        ? texts.show(notice.says().arguments().get(0))
+                        : first.says(notice))
+                .toList();
     }
 }

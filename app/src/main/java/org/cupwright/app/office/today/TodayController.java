@@ -2,13 +2,16 @@ package org.cupwright.app.office.today;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import org.cupwright.app.desk.Progress;
+import java.util.Optional;
+import org.cupwright.app.answers.Lines;
 import org.cupwright.app.desk.paper.ShowDay;
 import org.cupwright.app.desk.plan.PlanDay;
 import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.desk.plan.PublishPlan.Step;
 import org.cupwright.app.office.frame.Besides;
 import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.office.work.Piece.Way;
+import org.cupwright.app.office.work.Works;
 import org.cupwright.app.session.Right;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -23,9 +26,11 @@ public final class TodayController {
     private static final long SEED = 1;
 
     private final AwaitedDays days;
+    private final Works works;
 
-    public TodayController(AwaitedDays days) {
+    public TodayController(AwaitedDays days, Works works) {
         this.days = days;
+        this.works = works;
     }
 
     /** The day; while its greens are judged, what is known before that, and how far it has come. */
@@ -42,6 +47,7 @@ public final class TodayController {
             }
             model.addAttribute("besides", new Besides(outcome.remarks()));
             model.addAttribute("day", new DayView(visit).of(outcome.answer().get()));
+            model.addAttribute("live", Live.of(visit));
             return "today";
         }
         model.addAttribute("far", DayView.far(visit, outcome.step()));
@@ -53,11 +59,50 @@ public final class TodayController {
         return part ? "awaited :: far" : "awaited";
     }
 
+    /**
+     * What others did meanwhile, for a page of today that stands open.
+     *
+     * @param seen the number of the plan that stands there
+     * @param as how far all had come when it was last looked at
+     */
+    @GetMapping("/now")
+    String now(Visit visit, @RequestParam long seen, @RequestParam String as, Model model, HttpServletResponse answer) {
+        answer.setHeader("Cache-Control", "no-store");
+        Optional<String> part = meanwhile(visit, seen, as, model);
+        if (part.isEmpty()) {
+            answer.setStatus(HttpServletResponse.SC_NO_CONTENT);
+        }
+        return part.orElse(null);
+    }
+
+    /** What is sent of the page; empty where nothing came, or its greens are being judged: it asks again. */
+    Optional<String> meanwhile(Visit visit, long seen, String as, Model model) {
+        Live live = Live.of(visit);
+        if (!live.isToday() || live.as().equals(as)) {
+            return Optional.empty();
+        }
+        if (live.plan() != seen) {
+            return Optional.of("today-live :: another");
+        }
+        AwaitedDays.Outcome outcome = days.of(visit);
+        return outcome.answer().map(day -> {
+            model.addAttribute("besides", new Besides(outcome.remarks()));
+            model.addAttribute("day", new DayView(visit).of(day));
+            model.addAttribute("live", live);
+            return "today-live :: rows";
+        });
+    }
+
     /** @param seen the plan's number when it was looked at; 0: there was none */
     @PostMapping("/plan")
     String plan(Visit visit, @RequestParam long seen) {
-        new PlanDay(visit.session(), visit.version()).plan(visit.question(), seen, SEED, Progress.unheard());
-        return back(visit);
+        String day = "/?date=" + visit.date();
+        String title = visit.texts().say("today.work.plan", visit.texts().weekday(visit.date()));
+        return "redirect:"
+                + works.soon(visit, title, new Way(day, day), (session, progress) -> {
+                    new PlanDay(session, visit.version()).plan(visit.question(), seen, SEED, progress);
+                    return new Lines(visit.texts()).say("today.work.plan.done");
+                });
     }
 
     /** @param seen the plan's number when it was looked at */

@@ -31,6 +31,11 @@ public record Visit(
         return DayQuestion.of(date);
     }
 
+    /** The unit in which lengths on the ground are typed. */
+    public GroundUnit unit() {
+        return GroundUnit.of(this);
+    }
+
     public boolean may(Right right) {
         return session.person().role().may(right);
     }

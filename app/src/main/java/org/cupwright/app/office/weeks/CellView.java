@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.answers.JudgementText;
+import org.cupwright.app.answers.ReasonText;
 import org.cupwright.app.answers.WeekCell;
 import org.cupwright.app.desk.plan.ShowWeeks;
 import org.cupwright.app.desk.plan.ShowWeeks.OfDay;
@@ -16,6 +17,9 @@ import org.cupwright.green.PlacePolicy;
 
 /** One hole on one day: where, why there, and what can be wished of it. */
 record CellView(Visit visit, ShowWeeks.Answer answer) {
+    /** So far about its spot a hole is kept off where nobody says: our choice. */
+    private static final int USUAL_PACES = 2;
+
     /**
      * What is shown of it.
      *
@@ -28,7 +32,8 @@ record CellView(Visit visit, ShowWeeks.Answer answer) {
      * @param instead where else it could have been, and why not
      * @param others the days with which its spot may be exchanged; empty where nothing may be wished
      * @param mayWish whether it may be wished otherwise
-     * @param most how far a wish may reach, m
+     * @param unit in which it is typed how far about its spot it is not to be
+     * @param usual so far about it where nobody says
      */
     record Chosen(
             LocalDate on,
@@ -42,7 +47,8 @@ record CellView(Visit visit, ShowWeeks.Answer answer) {
             Optional<Instead> instead,
             List<Other> others,
             boolean mayWish,
-            double most) {}
+            String unit,
+            String usual) {}
 
     /** A spot that was not taken. */
     record Instead(String where, List<String> whyNot) {}
@@ -76,15 +82,15 @@ record CellView(Visit visit, ShowWeeks.Answer answer) {
                         .orElse(""),
                 planned.map(one -> new SignText(texts).all(new WeekCell(texts, planned), one))
                         .orElse(List.of()),
-                planned.map(one -> one.reasons().stream().map(texts::say).toList())
-                        .orElse(List.of()),
+                planned.map(new ReasonText(texts, pace())::all).orElse(List.of()),
                 planned.flatMap(StoredHole::alternative)
                         .map(other -> new Instead(
                                 judgements().where(other.position()),
                                 other.whyNot().stream().map(texts::say).toList())),
                 mayWish && planned.isPresent() ? others(day, hole) : List.of(),
                 mayWish && planned.isPresent(),
-                Wish.MOST_METRES);
+                texts.say(visit.unit().key()),
+                visit.unit().usual(USUAL_PACES));
     }
 
     private boolean mayBeElsewhere(OfDay day) {
@@ -105,6 +111,10 @@ record CellView(Visit visit, ShowWeeks.Answer answer) {
     }
 
     private JudgementText judgements() {
-        return new JudgementText(visit.texts(), answer.day().policy().get(PlacePolicy.PACE_METRES));
+        return new JudgementText(visit.texts(), pace());
+    }
+
+    private double pace() {
+        return answer.day().policy().get(PlacePolicy.PACE_METRES);
     }
 }

@@ -64,7 +64,11 @@ public final class WeeksController {
         return "weeks";
     }
 
-    /** Adds one thing to what is to be changed. */
+    /**
+     * Adds one thing to what is to be changed.
+     *
+     * @param more the other day, or how far about the spot in the units of the course
+     */
     @GetMapping("/weeks/wish")
     String wish(
             Visit visit,
@@ -73,8 +77,10 @@ public final class WeeksController {
             @RequestParam @DateTimeFormat(iso = ISO.DATE) LocalDate on,
             @RequestParam String hole,
             @RequestParam(defaultValue = "") String more) {
-        boolean longer = kind.equals(Wish.Kind.AWAY.key()) || kind.equals(Wish.Kind.SWAP.key());
-        Wish added = Wish.of(String.format(Locale.ROOT, "%s:%s:%s%s", kind, on, longer ? more + ":" : "", hole));
+        boolean away = kind.equals(Wish.Kind.AWAY.key());
+        String third = away ? Wish.written(visit.unit().radiusMetres(more)) : more;
+        boolean longer = away || kind.equals(Wish.Kind.SWAP.key());
+        Wish added = Wish.of(String.format(Locale.ROOT, "%s:%s:%s%s", kind, on, longer ? third + ":" : "", hole));
         return "redirect:" + Wished.of(visit.date(), asked).with(added).address() + "#" + WeeksView.id(on, hole);
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.cupwright.app.office.visit.GroundUnit;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
@@ -21,8 +22,7 @@ import org.cupwright.units.WrittenNumber;
  * @param metres for {@link Kind#AWAY} how far from the spot
  */
 record Wish(Kind kind, LocalDate on, String hole, Optional<LocalDate> other, Optional<Double> metres) {
-    /** As far as a wish may reach about a spot, m: our choice, as the commands have it. */
-    static final double MOST_METRES = 30;
+    private static final double MILLIMETRES = 1000;
 
     /** What is wanted. */
     enum Kind {
@@ -56,19 +56,22 @@ record Wish(Kind kind, LocalDate on, String hole, Optional<LocalDate> other, Opt
                             LocalDate.parse(parts[1]),
                             parts[parts.length - 1],
                             kind == Kind.SWAP ? Optional.of(LocalDate.parse(parts[2])) : Optional.empty(),
-                            kind == Kind.AWAY ? Optional.of(metres(parts[2])) : Optional.empty())
+                            kind == Kind.AWAY ? Optional.of(metres(parts[2], text)) : Optional.empty())
                     .checked(text);
         } catch (IllegalArgumentException | DateTimeParseException | IndexOutOfBoundsException wrong) {
             throw notOne(text);
         }
     }
 
-    /** A length as somebody types it. */
-    private static double metres(String typed) {
-        return WrittenNumber.find(typed.strip())
-                .filter(metres -> metres > 0 && metres <= MOST_METRES)
-                .orElseThrow(() ->
-                        Problem.of(Message.of("problem.wishMetres", new Name(typed)), Message.of("try.wishMetres")));
+    private static double metres(String written, String text) {
+        return WrittenNumber.find(written.strip())
+                .filter(metres -> metres > 0 && metres <= GroundUnit.MOST_METRES)
+                .orElseThrow(() -> notOne(text));
+    }
+
+    /** A length as it stands in addresses, to the millimetre. */
+    static String written(double metres) {
+        return WrittenNumber.of(Math.rint(MILLIMETRES * metres) / MILLIMETRES);
     }
 
     private Wish checked(String text) {

@@ -1,8 +1,13 @@
 package org.cupwright.app.office.work;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import org.cupwright.app.answers.Lines;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.Progress.Step;
@@ -16,16 +21,19 @@ public final class Piece {
     private final Person whose;
     private final String title;
     private final Way way;
+    private final boolean waits;
     private final Progress progress;
     private volatile Optional<Step> step = Optional.empty();
     private volatile boolean stopping;
-    private volatile Optional<Outcome> outcome = Optional.empty();
+    private final CompletableFuture<Outcome> outcome = new CompletableFuture<>();
 
-    Piece(UUID id, Person whose, String title, Way way) {
+    /** @param waits whether it waits for the pieces that were begun before it */
+    Piece(UUID id, Person whose, String title, Way way, boolean waits) {
         this.id = id;
         this.whose = whose;
         this.title = title;
         this.way = way;
+        this.waits = waits;
         this.progress = new Progress(now -> step = Optional.of(now));
     }
 
@@ -84,12 +92,30 @@ public final class Piece {
 
     /** What became of it; empty as long as it goes on. */
     public Optional<Outcome> outcome() {
-        return outcome;
+        return Optional.ofNullable(outcome.getNow(null));
+    }
+
+    /** The same, after so long at most. */
+    Optional<Outcome> await(Duration patience) {
+        try {
+            return Optional.of(outcome.get(patience.toMillis(), TimeUnit.MILLISECONDS));
+        } catch (TimeoutException goesOn) {
+            return Optional.empty();
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+            return Optional.empty();
+        } catch (ExecutionException never) {
+            throw new IllegalStateException(never);
+        }
     }
 
     /** What it came to, in words; empty as long as it goes on, and where it came to nothing. */
     public Optional<Lines> answer() {
-        return outcome.flatMap(Outcome::answer);
+        return outcome().flatMap(Outcome::answer);
+    }
+
+    boolean waits() {
+        return waits;
     }
 
     /** Whether it was to stop. */
@@ -113,6 +139,6 @@ public final class Piece {
     }
 
     void end(Outcome became) {
-        outcome = Optional.of(became);
+        outcome.complete(became);
     }
 }

@@ -22,9 +22,14 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 
-/** All long work: one piece is done at a time, the others wait. What became of a piece is kept for an hour. */
+/**
+ * All long work: one piece is done at a time, the others wait; what is usually done in a moment goes on beside it. What
+ * became of a piece is kept for an hour.
+ */
 @Component
 public final class Works implements AutoCloseable {
     private static final System.Logger LOG = System.getLogger(Works.class.getName());
@@ -36,16 +41,39 @@ public final class Works implements AutoCloseable {
 
     private static final int CLOSING_SECONDS = 8;
 
+    /** Longer nobody should look at a page that does not come (our choice); a test has none. */
+    private static final Duration USUAL = Duration.ofMillis(1500);
+
+    private static final String PATIENCE = "${cupwright.patience:1500}";
+
+    /** So much is done in a moment at once: our choice, more than plan on one evening. */
+    private static final int AT_ONCE = 4;
+
     private final OfficeHouse house;
+    private final Duration patience;
     private final Map<UUID, Piece> pieces = new LinkedHashMap<>();
-    private final ExecutorService one = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "long-work");
+    private final ExecutorService one = Executors.newSingleThreadExecutor(work -> daemon(work, "long-work"));
+    private final ExecutorService moments = Executors.newFixedThreadPool(AT_ONCE, work -> daemon(work, "short-work"));
+
+    @Autowired
+    public Works(OfficeHouse house, @Value(PATIENCE) long patienceMilliseconds) {
+        this(house, Duration.ofMillis(patienceMilliseconds));
+    }
+
+    /** With the usual patience. */
+    public Works(OfficeHouse house) {
+        this(house, USUAL);
+    }
+
+    public Works(OfficeHouse house, Duration patience) {
+        this.house = house;
+        this.patience = patience;
+    }
+
+    private static Thread daemon(Runnable work, String name) {
+        Thread thread = new Thread(work, name);
         thread.setDaemon(true);
         return thread;
-    });
-
-    public Works(OfficeHouse house) {
-        this.house = house;
     }
 
     /**
@@ -54,18 +82,49 @@ public final class Works implements AutoCloseable {
      * @param title as it is called on pages
      * @throws Problem when too many wait already
      */
-    public synchronized Piece begin(Visit visit, String title, Way way, LongWork work) {
+    public Piece begin(Visit visit, String title, Way way, LongWork work) {
+        return begun(visit, title, way, work, one);
+    }
+
+    /**
+     * Does what takes a moment as a rule, and minutes where greens have to be judged for it. What is done within a
+     * moment was done in the request; what is not goes on as long work, beside that which waits.
+     *
+     * @param title as it is called on pages
+     * @return the address to go on to: where the work leads, or its own page
+     * @throws Problem when it could not be done, or too much goes on already
+     */
+    public String soon(Visit visit, String title, Way way, LongWork work) {
+        Piece piece = begun(visit, title, way, work, moments);
+        Optional<Outcome> became = piece.await(patience);
+        became.flatMap(Outcome::problem).ifPresent(problem -> {
+            forget(piece);
+            throw problem;
+        });
+        if (became.flatMap(Outcome::answer).isEmpty()) {
+            return WorkView.address(piece);
+        }
+        forget(piece);
+        return way.done();
+    }
+
+    private synchronized Piece begun(Visit visit, String title, Way way, LongWork work, ExecutorService by) {
         forgetOld();
-        int going = going().size();
+        boolean waits = by == one;
+        int going = going(waits).size();
         if (going > MOST_WAITING) {
             Count waiting = new Count(going);
             throw Problem.of(Message.of("problem.tooMuchWork", waiting), Message.of("try.tooMuchWork"));
         }
-        Piece piece = new Piece(visit.session().ids().get(), visit.session().person(), title, way);
+        Piece piece = new Piece(visit.session().ids().get(), visit.session().person(), title, way, waits);
         pieces.put(piece.id(), piece);
         Session session = visit.session();
-        one.execute(() -> piece.end(done(piece, session, work)));
+        by.execute(() -> piece.end(done(piece, session, work)));
         return piece;
+    }
+
+    private synchronized void forget(Piece piece) {
+        pieces.remove(piece.id());
     }
 
     /**
@@ -90,12 +149,12 @@ public final class Works implements AutoCloseable {
 
     /** How many pieces are done before this one is begun. */
     synchronized int before(Piece piece) {
-        return Math.max(0, going().indexOf(piece));
+        return piece.waits() ? Math.max(0, going(true).indexOf(piece)) : 0;
     }
 
-    private List<Piece> going() {
+    private List<Piece> going(boolean waiting) {
         return pieces.values().stream()
-                .filter(piece -> piece.outcome().isEmpty())
+                .filter(piece -> piece.outcome().isEmpty() && piece.waits() == waiting)
                 .toList();
     }
 
@@ -133,8 +192,10 @@ public final class Works implements AutoCloseable {
             new ArrayList<>(pieces.values()).forEach(Piece::stop);
         }
         one.shutdown();
+        moments.shutdown();
         try {
-            if (!one.awaitTermination(CLOSING_SECONDS, TimeUnit.SECONDS)) {
+            if (!one.awaitTermination(CLOSING_SECONDS, TimeUnit.SECONDS)
+                    || !moments.awaitTermination(1, TimeUnit.SECONDS)) {
                 LOG.log(System.Logger.Level.WARNING, "long work did not stop in time; nothing of it is kept");
             }
         } catch (InterruptedException interrupted) {

@@ -232,3 +232,36 @@
     }
   });
 })();
+
+/** A page of today that stands open takes up what others write down, as long as somebody is there to look at it. */
+(function () {
+  const THERE = 12 * 3600 * 1000; // ms after which nobody is, who has touched nothing: our choice
+
+  document.addEventListener("DOMContentLoaded", () => {
+    const live = document.getElementById("live");
+    if (!live) {
+      return;
+    }
+    let touched = Date.now();
+    const look = () => {
+      if (document.visibilityState === "visible" && Date.now() - touched < THERE) {
+        live.dispatchEvent(new Event("look"));
+      }
+    };
+    ["pointerdown", "keydown", "focus"].forEach((name) =>
+      window.addEventListener(name, () => { touched = Date.now(); }));
+    window.addEventListener("focus", look);
+    document.addEventListener("visibilitychange", look);
+    setInterval(look, 1000 * Number(live.dataset.every));
+  });
+
+  /** What is as it was stays untouched, and what somebody has opened stays open. */
+  document.addEventListener("htmx:oobBeforeSwap", (event) => {
+    const { target, fragment } = event.detail;
+    fragment.querySelectorAll("details[id]").forEach((one) => {
+      const before = document.getElementById(one.id);
+      one.open = before !== null && before.open;
+    });
+    event.detail.shouldSwap = fragment.innerHTML !== target.innerHTML;
+  });
+})();

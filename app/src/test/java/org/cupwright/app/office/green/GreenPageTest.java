@@ -4,21 +4,30 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.cupwright.app.answers.JudgementText;
+import org.cupwright.app.answers.ReasonText;
 import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.office.access.Route;
 import org.cupwright.app.office.access.Routes;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Role;
+import org.cupwright.app.storage.JudgedPosition;
+import org.cupwright.app.storage.StoredHole;
 import org.cupwright.course.MapPoint;
+import org.cupwright.holelocation.Judgement;
+import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
+import org.cupwright.units.Paces;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.springframework.web.servlet.mvc.support.RedirectAttributesModelMap;
 
 /** What the page of a green says, and what becomes of what is wanted there. */
 class GreenPageTest {
@@ -121,10 +130,92 @@ class GreenPageTest {
         assertThat(part.asked().orElseThrow().todays()).isTrue();
         assertThat(page.spot()).contains(part.asked().orElseThrow().told().where());
         assertThat(page.standing()).isEqualTo("planned, draft");
-        assertThat(part.wishes().here()).isFalse();
+        assertThat(part.wishes().days()).extracting(WishView.Day::says).containsExactly("tomorrow");
+        assertThat(part.wishes().lock()).isEmpty();
         assertThat(part.wishes().said())
                 .containsExactly("Ash asked for " + page.spot().get() + ".");
         assertThat(part.wishes().why()).anyMatch(why -> why.contains("Ash"));
+    }
+
+    /** Half a pace is the finest anybody paces: 1.3 paces are one beside the spot, and one among the reasons. */
+    @Test
+    void howFarOffIsStillGoodIsOneFigureWhereverItIsSaid() {
+        set(visit, SPOT, 0);
+        StoredHole planned = made.stands(visit, "1").planned().orElseThrow();
+        double room = 1.3 * Paces.STANDARD_METRES;
+        Judgement judgement = planned.position().judgement();
+        JudgedPosition position =
+                new JudgedPosition(judgement, planned.position().place(), OptionalDouble.of(room));
+        StoredHole hole = new StoredHole(
+                "1",
+                position,
+                false,
+                Optional.empty(),
+                List.of(Message.of("rotation.reason.room", new Message.Length(room))),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
+        String within = new JudgementText(visit.texts(), Paces.STANDARD_METRES)
+                .told(position)
+                .within()
+                .orElseThrow();
+        assertThat(within).isEqualTo("good within 1 pace");
+        ReasonText reasons = new ReasonText(visit.texts(), Paces.STANDARD_METRES);
+        assertThat(reasons.all(hole)).containsExactly("Good within 1 pace.");
+        assertThat(reasons.besideTheSummary(hole)).isEmpty();
+    }
+
+    /** The spot's own line has how far off is still good and how it plays; its reasons say it no second time. */
+    @Test
+    void whatTheSummarySaysIsNoReasonBesideIt() {
+        set(visit, SPOT, 0);
+        SpotView.Part part = made.part(visit, "1", AskedOfGreen.NOTHING);
+        assertThat(part.asked().orElseThrow().told().within()).isPresent();
+        assertThat(part.wishes().why())
+                .isNotEmpty()
+                .noneMatch(why -> why.startsWith("Good within") || why.startsWith("Plays "));
+    }
+
+    @Test
+    void aSpotIsSetForTheDayThatIsChosen() {
+        List<WishView.Day> days =
+                made.part(visit, "1", MadeGreen.at(SPOT)).wishes().days();
+        assertThat(days).extracting(WishView.Day::says).containsExactly("today", "tomorrow");
+        assertThat(days).extracting(WishView.Day::shown).containsExactly(true, false);
+        LocalDate tomorrow = MadeGreen.TODAY.plusDays(1);
+        String next = made.set(visit, "1", SPOT, tomorrow, 0);
+        assertThat(next).startsWith("redirect:/green/1?date=2026-06-21&at=");
+        assertThat(made.stands(visit, "1").plan()).isEmpty();
+        Visit then = made.visit(Role.SUPERINTENDENT, tomorrow);
+        assertThat(made.stands(then, "1").spot()).contains(SPOT);
+        assertThat(made.part(then, "1", AskedOfGreen.NOTHING).wishes().days())
+                .extracting(WishView.Day::says)
+                .containsExactly("today");
+        Visit later = made.visit(Role.SUPERINTENDENT, tomorrow.plusDays(1));
+        assertThat(made.part(later, "1", MadeGreen.at(OTHER)).wishes().days())
+                .extracting(WishView.Day::says)
+                .containsExactly("today", "tomorrow", "Mon 22 Jun");
+    }
+
+    /** Where the plan has it the hole is locked by a press, exactly where it is planned, and freed again. */
+    @Test
+    void aHoleIsLockedWhereItIsPlannedAndFreed() {
+        set(visit, SPOT, 0);
+        made.wishes().free(visit, "1", seen());
+        MapPoint planned = made.stands(visit, "1").spot().orElseThrow();
+        SpotView.Part part = made.part(visit, "1", AskedOfGreen.NOTHING);
+        String lock = part.wishes().lock().orElseThrow();
+        made.wishes().set(visit, "1", part.asked().orElseThrow().at(), lock);
+        assertThat(made.stands(visit, "1").spot()).contains(planned);
+        assertThat(made.stands(visit, "1").planned().orElseThrow().locked()).isTrue();
+        WishView.Wishes locked = made.part(visit, "1", AskedOfGreen.NOTHING).wishes();
+        assertThat(locked.lock()).isEmpty();
+        assertThat(locked.said()).hasSize(1);
+        assertThat(made.part(made.visit(Role.CHANGER), "1", AskedOfGreen.NOTHING)
+                        .wishes()
+                        .lock())
+                .isEmpty();
     }
 
     @Test
@@ -142,15 +233,15 @@ class GreenPageTest {
     @Test
     void aHoleIsKeptOffGroundAndFreedAgain() {
         set(visit, SPOT, 0);
-        HoleWishController wishes = new HoleWishController();
-        wishes.keepOff(visit, "1", AskedOfGreen.at(SPOT), "3", seen(), new RedirectAttributesModelMap());
+        HoleWishController wishes = made.wishes();
+        wishes.keepOff(visit, "1", AskedOfGreen.at(SPOT), "3", seen());
         assertThat(made.stands(visit, "1").spot().orElseThrow().distanceMetres(SPOT))
                 .isGreaterThan(3 * 0.914);
         assertThat(made.part(visit, "1", AskedOfGreen.NOTHING).wishes().said())
                 .singleElement()
                 .asString()
                 .startsWith("Kept off: 3 paces about ");
-        wishes.free(visit, "1", seen(), new RedirectAttributesModelMap());
+        wishes.free(visit, "1", seen());
         assertThat(made.part(visit, "1", AskedOfGreen.NOTHING).wishes().said()).isEmpty();
     }
 
@@ -207,7 +298,7 @@ class GreenPageTest {
         return made.stands(visit, "1").number();
     }
 
-    private static void set(Visit who, MapPoint at, long seen) {
-        new HoleWishController().set(who, "1", AskedOfGreen.at(at), seen, new RedirectAttributesModelMap());
+    private void set(Visit who, MapPoint at, long seen) {
+        made.set(who, "1", at, MadeGreen.TODAY, seen);
     }
 }

@@ -15,10 +15,13 @@ import org.cupwright.app.session.Role;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundItem;
 import org.cupwright.message.Problem;
+import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.web.servlet.mvc.support.RedirectAttributesModelMap;
 
 /** Balls that are rolled, ground that is closed, and what the level read, by the page of a green. */
@@ -64,7 +67,7 @@ class GroundOfGreenTest {
     @Test
     void aBallIsRolledTowardsTheHole() {
         MapPoint hole = new MapPoint(MadeGreen.EAST + 12, MadeGreen.NORTH + 20);
-        new HoleWishController().set(visit, "1", AskedOfGreen.at(hole), 0, new RedirectAttributesModelMap());
+        made.set(visit, "1", hole, MadeGreen.TODAY, 0);
         List<MapPoint> path = made.part(visit, "1", rolling("hole", "6"))
                 .rolled()
                 .orElseThrow()
@@ -119,6 +122,61 @@ class GroundOfGreenTest {
         assertThat(closed().get(0).place().getCentroid().getY()).isCloseTo(SPOT.north() + 2, within(0.02));
     }
 
+    /** Ground is closed, and a ball rolled, by the length that stands in the course's own units. */
+    @ParameterizedTest
+    @CsvSource({"METRIC, metres, 2, 2.0, 3.0 m", "IMPERIAL, feet, 6, 1.8288, 9.8 ft"})
+    void lengthsAreTypedInTheUnitsOfTheCourse(
+            UnitSystem units, String word, String usual, double metres, String threeMetres) {
+        try (MadeGreen other = new MadeGreen(folder.resolve(word), units)) {
+            Visit there = other.visit(Role.SUPERINTENDENT);
+            SpotView.Lengths lengths =
+                    other.part(there, "1", MadeGreen.at(SPOT)).lengths();
+            assertThat(lengths.unit()).isEqualTo(word);
+            assertThat(lengths.closed()).isEqualTo(usual);
+            GroundController.Marked marked = new GroundController.Marked(
+                    "closed", "wear", MadeGreen.TODAY.toString(), "", "", AskedOfGreen.at(SPOT), usual, false);
+            new GroundController().ground(there, "1", marked, new RedirectAttributesModelMap());
+            GroundItem closed = other.judged(there, "1")
+                    .green()
+                    .ground()
+                    .counting(GroundItem.Kind.OUT_OF_USE)
+                    .get(0);
+            assertThat(closed.place().getArea()).isCloseTo(Math.PI * metres * metres, within(0.1));
+            assertThat(there.texts().length(3)).isEqualTo(threeMetres);
+        }
+    }
+
+    /** What looks wrong is asked once, with all that was sent, and kept when it is meant: here a clock is behind. */
+    @Test
+    void groundThatLooksWrongIsAskedForAndThenKept() {
+        RedirectAttributesModelMap first = ground(made.ahead(2), marked(null));
+        assertThat(said(first)).singleElement().asString().startsWith("Kept: ");
+        RedirectAttributesModelMap next = ground(visit, marked(null));
+        GroundController.Doubted doubted =
+                (GroundController.Doubted) next.getFlashAttributes().get("doubted");
+        assertThat(doubted.says()).contains("Mon 22 Jun 2026");
+        assertThat(doubted.marked()).isEqualTo(marked(null));
+        assertThat(next.getFlashAttributes()).doesNotContainKey("said");
+        assertThat(closed()).isEmpty();
+        assertThat(said(ground(visit, marked(true)))).singleElement().asString().startsWith("Kept: ");
+        assertThat(closed()).hasSize(1);
+    }
+
+    private static GroundController.Marked marked(Boolean sure) {
+        return new GroundController.Marked(
+                "closed", "wear", MadeGreen.TODAY.toString(), "", "", AskedOfGreen.at(SPOT), "2", sure);
+    }
+
+    private static RedirectAttributesModelMap ground(Visit who, GroundController.Marked marked) {
+        RedirectAttributesModelMap next = new RedirectAttributesModelMap();
+        new GroundController().ground(who, "1", marked, next);
+        return next;
+    }
+
+    private static List<?> said(RedirectAttributesModelMap next) {
+        return (List<?>) next.getFlashAttributes().get("said");
+    }
+
     @Test
     void twoCornersAreNoGround() {
         assertThatThrownBy(() -> mark("closed", "", "400,400 500,500", "")).isInstanceOf(Problem.class);
@@ -158,8 +216,9 @@ class GroundOfGreenTest {
                         .told()
                         .restsOn())
                 .isEqualTo("outline only, slope not checked");
-        new GroundController()
-                .level(visit, "2", AskedOfGreen.at(SPOT), "1,2", "-0.5", null, null, new RedirectAttributesModelMap());
+        RedirectAttributesModelMap next = new RedirectAttributesModelMap();
+        new GroundController().level(visit, "2", AskedOfGreen.at(SPOT), "1,2", "-0.5", null, null, next);
+        assertThat(said(next)).singleElement().asString().startsWith("Kept: level reading at ");
         SpotView.Judged asked =
                 made.part(visit, "2", MadeGreen.at(SPOT)).asked().orElseThrow();
         assertThat(asked.told().restsOn()).isEqualTo("level spots");

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -22,7 +23,9 @@ import org.cupwright.app.desk.green.AssessGreen;
 import org.cupwright.app.desk.green.JudgedGreen;
 import org.cupwright.app.desk.plan.ShowHole;
 import org.cupwright.app.maps.GreenMap;
+import org.cupwright.app.office.visit.OfficeHouse;
 import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.office.work.Works;
 import org.cupwright.app.session.CourseChoice;
 import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Role;
@@ -95,13 +98,23 @@ final class MadeGreen implements AutoCloseable {
     private final Clock clock = new Ticking();
 
     private final DataFolder folder;
+    private final Works works;
+    private final UnitSystem units;
 
     /** Filled once in a process, with what measuring the surveyed green came to: that takes many times a copy. */
     private static Path filled;
 
     MadeGreen(Path data) {
+        this(data, UnitSystem.PACES);
+    }
+
+    /** @param units in which its visitors are told lengths, and type them */
+    MadeGreen(Path data, UnitSystem units) {
         copy(data);
         folder = new SqliteFolder(data, clock);
+        works = new Works(
+                new OfficeHouse(() -> new SqliteFolder(data, clock), clock, "test", false), Duration.ofMinutes(5));
+        this.units = units;
     }
 
     private static synchronized void copy(Path data) {
@@ -110,7 +123,8 @@ final class MadeGreen implements AutoCloseable {
                 filled = Files.createTempDirectory("cupwright-green");
                 try (DataFolder made = new SqliteFolder(filled, Clock.fixed(MORNING, ZoneOffset.UTC))) {
                     Writes.to(made, MadeGreen::fill);
-                    Session session = session(made, Clock.fixed(MORNING, ZoneOffset.UTC), Role.READER);
+                    Session session =
+                            session(made, Clock.fixed(MORNING, ZoneOffset.UTC), Role.READER, UnitSystem.PACES);
                     new AssessGreen(session).judged(DayQuestion.of(TODAY), "1");
                 }
                 leaveNothing(filled);
@@ -170,25 +184,46 @@ final class MadeGreen implements AutoCloseable {
                 List.of());
     }
 
-    private static Session session(DataFolder folder, Clock clock, Role role) {
+    private static Session session(DataFolder folder, Clock clock, Role role, UnitSystem units) {
         return new Session(
                 folder,
                 new Person("Ash", role),
                 new CourseChoice(Optional.of(COURSE)),
                 clock,
                 UUID::randomUUID,
-                new Speech(Door.PAGES, "en", UnitSystem.PACES, Paces.STANDARD_METRES));
+                new Speech(Door.PAGES, "en", units, Paces.STANDARD_METRES));
     }
 
     Visit visit(Role role) {
-        Session session = session(folder, clock, role);
-        Texts texts = Texts.find("en", Door.PAGES, UnitSystem.PACES, Paces.STANDARD_METRES)
-                .orElseThrow();
-        return new Visit(session, texts, TODAY, TODAY, List.of(COURSE), "Made (invented)", "test");
+        return visit(role, TODAY);
+    }
+
+    Visit visit(Role role, LocalDate date) {
+        Session session = session(folder, clock, role, units);
+        Texts texts = Texts.find("en", Door.PAGES, units, Paces.STANDARD_METRES).orElseThrow();
+        return new Visit(session, texts, TODAY, date, List.of(COURSE), "Made (invented)", "test");
+    }
+
+    /** Somebody whose machine's clock is days ahead. */
+    Visit ahead(int days) {
+        Session session = session(folder, Clock.offset(clock, Duration.ofDays(days)), Role.CHANGER, units);
+        Visit own = visit(Role.CHANGER);
+        LocalDate date = TODAY.plusDays(days);
+        return new Visit(session, own.texts(), date, date, own.courses(), own.courseName(), own.version());
+    }
+
+    /** What a visitor presses. */
+    HoleWishController wishes() {
+        return new HoleWishController(works);
+    }
+
+    /** The hole is put at a spot for a day, by somebody who has seen its plan. */
+    String set(Visit visit, String hole, MapPoint at, LocalDate date, long seen) {
+        return wishes().set(visit, hole, AskedOfGreen.at(at), new ForDay(date, seen).text());
     }
 
     ShowHole.Answer stands(Visit visit, String hole) {
-        return new ShowHole(visit.session()).of(DayQuestion.of(TODAY), hole);
+        return new ShowHole(visit.session()).of(visit.question(), hole);
     }
 
     JudgedGreen judged(Visit visit, String hole) {
@@ -221,6 +256,7 @@ final class MadeGreen implements AutoCloseable {
 
     @Override
     public void close() {
+        works.close();
         folder.close();
     }
 }

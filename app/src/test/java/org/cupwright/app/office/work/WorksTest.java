@@ -258,4 +258,37 @@ class WorksTest {
                 .isInstanceOf(Problem.class)
                 .hasMessageContaining("problem.noSuchWork");
     }
+
+    private String soon(Works some, LongWork work) {
+        return some.soon(visit("Ida", Role.OFFICIAL), "Invented work", WAY, work);
+    }
+
+    @Test
+    void whatTakesAMomentIsDoneInTheRequest() {
+        assertThat(soon(works, (session, progress) -> said("done"))).isEqualTo(WAY.done());
+        Problem wrong = Problem.of("noSuchWork", "date", "invented");
+        assertThatThrownBy(() -> soon(works, (session, progress) -> {
+                    throw wrong;
+                }))
+                .isSameAs(wrong);
+    }
+
+    /** Long work that is done at the same time does not keep it waiting. */
+    @Test
+    void whatTakesLongerHasAPageOfItsOwn() throws InterruptedException {
+        try (Works hasty = new Works(MadeOffice.house(data, clock), Duration.ofMillis(20))) {
+            Visit ida = visit("Ida", Role.OFFICIAL);
+            Piece longer = hasty.begin(ida, "Invented work", WAY, this::waits);
+            String address = soon(hasty, this::waits);
+            assertThat(address).startsWith("/work/");
+            Piece piece = hasty.find(
+                    UUID.fromString(address.substring("/work/".length())),
+                    ida.session().person());
+            awaitStep(piece);
+            assertThat(hasty.before(piece)).isZero();
+            goOn.countDown();
+            assertThat(ended(piece).next()).isEqualTo(WAY.done() + "&work=" + piece.id());
+            ended(longer);
+        }
+    }
 }
