@@ -140,7 +140,7 @@ class FirstEveningIT {
             click(page, GREENS[0][0] + corner[0], GREENS[0][1] + corner[1]);
         }
         assertThat(page.locator("#corners").inputValue().split("\n")).hasSize(4);
-        button(page, "Keep this green").click();
+        button(page, "Keep it").click();
         assertThat(page.locator(".said")).containsText("Kept: the green of #1");
         page.locator("#aerial").setInputFiles(picture);
         StringBuilder typed = new StringBuilder();
@@ -151,7 +151,7 @@ class FirstEveningIT {
                     .append('\n');
         }
         fill(page, "corners", typed.toString());
-        button(page, "Keep this green").click();
+        button(page, "Keep it").click();
         assertThat(page.locator(".said")).containsText("Kept: the green of #2");
         page.getByText("Back to the greens").click();
         page.getByText("Go on with 2 greens").click();

@@ -13,6 +13,7 @@ import org.cupwright.app.maps.DrawnRing;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.MapFrame;
+import org.cupwright.app.office.frame.Board;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.texts.Texts;
@@ -47,7 +48,7 @@ record DrawView(Visit visit, DrawGround.Answer green) {
             long version,
             String edge,
             List<Row> hazards,
-            Picture map,
+            Board map,
             boolean mayDraw,
             Form form) {}
 
@@ -56,28 +57,6 @@ record DrawView(Visit visit, DrawGround.Answer green) {
 
     /** A hazard and its number on the map. */
     record Row(int number, String says) {}
-
-    /**
-     * The map, and how its drawing units become paces.
-     *
-     * @param picture what is there
-     * @param ring what is being drawn, to lie over it
-     * @param step half a pace, drawing units
-     * @param startX where the cross stands at first
-     * @param startY and down
-     * @param zeroX where paces left and right begin
-     * @param zeroY where paces on begin
-     * @param pace drawing units of a pace
-     */
-    record Picture(
-            String picture,
-            String ring,
-            double step,
-            double startX,
-            double startY,
-            double zeroX,
-            double zeroY,
-            double pace) {}
 
     /** What is being drawn, with its corners so far. */
     record Form(String draw, String title, String says, String corners) {}
@@ -98,7 +77,7 @@ record DrawView(Visit visit, DrawGround.Answer green) {
                 green.version(),
                 edge(hole),
                 IntStream.range(0, hole.hazards().size()).mapToObj(this::row).toList(),
-                picture(form.map(Form::corners).orElse("")),
+                board(form.map(Form::corners).orElse("")),
                 may,
                 form.orElse(null));
     }
@@ -155,7 +134,7 @@ record DrawView(Visit visit, DrawGround.Answer green) {
         return Stream.of(ring).limit(ring.length - 1L).map(MapPoint::of).toList();
     }
 
-    private Picture picture(String corners) {
+    private Board board(String corners) {
         GreenDrawing drawing = GreenDrawing.about(
                 green.hole(), texts().say("map.title", green.hole().id()));
         GreenMap map = new GreenMap(texts());
@@ -163,7 +142,7 @@ record DrawView(Visit visit, DrawGround.Answer green) {
         PaceGrid grid = green.grid();
         MapPoint middle = green.hole().green().centroid();
         double pace = frame.length(grid.paceMetres());
-        return new Picture(
+        return new Board(
                 map.picture(drawing),
                 new DrawnRing(ring(corners)).drawn(frame),
                 pace / 2,

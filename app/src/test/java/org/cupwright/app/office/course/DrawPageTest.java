@@ -12,6 +12,7 @@ import java.util.regex.Pattern;
 import org.cupwright.app.cli.InProcess;
 import org.cupwright.app.desk.ground.DrawGround;
 import org.cupwright.app.office.MadeVisit;
+import org.cupwright.app.office.frame.Board;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.store.sqlite.SqliteFolder;
@@ -70,7 +71,7 @@ class DrawPageTest {
     @ValueSource(doubles = {0, 90, 137, 270})
     void aCornerLiesWhereItWasClicked(double degrees) {
         play(Heading.ofDegrees(degrees));
-        DrawView.Picture map = page(Role.SUPERINTENDENT, "bunker").map();
+        Board map = page(Role.SUPERINTENDENT, "bunker").map();
         double unitsPerMetre = bar(map.picture()) / BAR_METRES;
         List<Double> edge = numbers(group(map.picture(), "edge"));
         double[][] steps = {{-6, 4}, {-6, 8}, {-9, 8}, {-9, 4}}; // metres east and north of the edge's first corner
@@ -106,7 +107,7 @@ class DrawPageTest {
 
     @Test
     void aPaceOfTheMapIsAPaceOfTheGround() {
-        DrawView.Picture map = page(Role.READER, "").map();
+        Board map = page(Role.READER, "").map();
         assertThat(map.pace()).isCloseTo(PACE_METRES * bar(map.picture()) / BAR_METRES, within(0.01));
     }
 
