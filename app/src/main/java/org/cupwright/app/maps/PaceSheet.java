@@ -63,7 +63,9 @@ public record PaceSheet(String title) {
     public String with(List<Shape> shapes) {
         Svg svg = new Svg(width(), height(), title);
         svg.group("paces", MapStyle.stroke("#d8d2c4", 0.7)).path(lines(1)).end();
-        svg.group("fives", MapStyle.stroke(MapStyle.SOFT, 0.8)).path(lines(FIVE)).end();
+        svg.group("fives", MapStyle.stroke(MapStyle.SOFT, 0.8))
+                .path(lines(FIVE))
+                .end();
         svg.group("front", MapStyle.stroke(MapStyle.INK, 1.6))
                 .path("M", 0.0, y(0), "H", (double) width(), "M", x(0), 0.0, "V", (double) height())
                 .end();

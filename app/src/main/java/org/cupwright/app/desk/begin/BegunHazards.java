@@ -28,8 +28,7 @@ final class BegunHazards {
         for (BegunGreen green : stands.greens()) {
             boolean near = beside.placed()
                     && green.placed()
-                    && hazard.area()
-                            .isWithinDistance(green.hole().green().polygon(), ShapeChecks.REACH_METRES);
+                    && hazard.area().isWithinDistance(green.hole().green().polygon(), ShapeChecks.REACH_METRES);
             if (green.number() == number || near) {
                 List<Hazard> hazards = new ArrayList<>(green.hole().hazards());
                 hazards.add(hazard);

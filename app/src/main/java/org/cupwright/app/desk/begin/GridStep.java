@@ -43,7 +43,8 @@ public record GridStep(Session session) {
             PaceGrid grid = grid(stands, known.isPresent() ? number : 0, paceMetres);
             Outline outline = outline(fields, grid).orElseThrow();
             Heading from = grid.on();
-            Hole flat = GreenAdded.hole(name, kept[0], outline, Optional.of(from).filter(any -> known.isPresent()))
+            Hole flat = GreenAdded.hole(
+                            name, kept[0], outline, Optional.of(from).filter(any -> known.isPresent()))
                     .withHazards(known.map(green -> green.hole().hazards()).orElse(List.of()));
             Hole turned = NumberStep.turned(flat, play);
             Hole hole = play.map(way -> turned.withLineOfPlay(LineOfPlay.towards(turned.green(), way)))

@@ -55,8 +55,7 @@ public record HazardStep(Session session) {
         TypedFields fields = new TypedFields(typed);
         BegunGreen green = green(new BeginCourse(session).stands(), number);
         TypedRing ring = new TypedRing(PaceGrid.of(green.hole(), paceMetres), List.of());
-        Optional<Polygon> ground =
-                read(fields, () -> ShapeChecks.ground(ring.read(fields.text(PictureStep.CORNERS))));
+        Optional<Polygon> ground = read(fields, () -> ShapeChecks.ground(ring.read(fields.text(PictureStep.CORNERS))));
         fields.check();
         return keep(kind, ground.get(), fields, stands -> green(stands, number));
     }
@@ -76,8 +75,7 @@ public record HazardStep(Session session) {
         return stands.find(number).orElseThrow(() -> Problem.of("begin.noGreen", "draw", number));
     }
 
-    private Kept keep(
-            Hazard.Kind kind, Polygon ground, TypedFields fields, Function<SettingUp, BegunGreen> beside) {
+    private Kept keep(Hazard.Kind kind, Polygon ground, TypedFields fields, Function<SettingUp, BegunGreen> beside) {
         int[] kept = {0};
         new BeginCourse(session).keep(stands -> {
             Optional<BegunGreen> green = read(fields, () -> beside.apply(stands));

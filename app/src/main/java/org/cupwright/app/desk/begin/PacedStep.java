@@ -78,8 +78,7 @@ public record PacedStep(Session session) {
         Paced from = before.paced().orElseThrow();
         Paced to = green.paced().orElseThrow();
         MapPoint start = front(to, green.number(), place);
-        List<Hazard> moved = BegunHazards.moved(
-                before.hole().hazards(), front(from, before.number(), place), start);
+        List<Hazard> moved = BegunHazards.moved(before.hole().hazards(), front(from, before.number(), place), start);
         List<Hazard> hazards = BegunHazards.turned(moved, start, from.along(), to.along());
         return green.withHole(green.hole().withHazards(hazards));
     }

@@ -54,7 +54,8 @@ record SurveyCheck(
             List<GroundFinding> findings = SurveyFindings.of(hole, measured.fitted(policy));
             return new SurveyCheck(survey, strips, surveys, true, together(findings));
         } catch (SurveyTooThin tooThin) {
-            return new SurveyCheck(survey, strips, surveys, false, List.of(alone(GroundFindings.tooThin(hole, tooThin))));
+            return new SurveyCheck(
+                    survey, strips, surveys, false, List.of(alone(GroundFindings.tooThin(hole, tooThin))));
         }
     }
 

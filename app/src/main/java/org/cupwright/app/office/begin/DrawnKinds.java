@@ -37,8 +37,7 @@ final class DrawnKinds {
                 new BeginCourse(visit.session()).stands().find(kept.green()).orElseThrow();
         String hole = green.named() ? green.hole().id() : "#" + green.number();
         String size = texts.area(kept.squareMetres());
-        next.addFlashAttribute(
-                "said", List.of(texts.say("begin.kept." + EnumNames.lowerCamel(kind), hole, size)));
+        next.addFlashAttribute("said", List.of(texts.say("begin.kept." + EnumNames.lowerCamel(kind), hole, size)));
         next.addFlashAttribute("drawn", new GreensView(texts).drawn(green));
     }
 }

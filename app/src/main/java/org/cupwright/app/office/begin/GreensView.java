@@ -29,8 +29,7 @@ record GreensView(Texts texts) {
      * @param paced whether it can be measured anew
      * @param drawn whether it was drawn on the grid, and can be there anew
      */
-    record Row(
-            int number, String hole, String says, String play, boolean leftOut, boolean paced, boolean drawn) {}
+    record Row(int number, String hole, String says, String play, boolean leftOut, boolean paced, boolean drawn) {}
 
     List<Row> rows(SettingUp stands) {
         return stands.greens().stream().map(this::row).toList();

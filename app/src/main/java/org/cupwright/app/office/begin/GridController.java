@@ -34,14 +34,14 @@ public final class GridController {
      */
     @GetMapping(ADDRESS)
     ModelAndView grid(
-            Visit visit, @RequestParam(defaultValue = "0") int green, @RequestParam(defaultValue = "green") String kind) {
+            Visit visit,
+            @RequestParam(defaultValue = "0") int green,
+            @RequestParam(defaultValue = "green") String kind) {
         Evening evening = new Evening(visit, Step.GREENS);
         SettingUp stands = new BeginCourse(visit.session()).stands();
         Map<String, String> asked = Map.of(DrawnKinds.FIELD, kind);
         Map<String, String> values = new HashMap<>();
-        stands.find(green)
-                .filter(known -> isEdge(asked, known))
-                .ifPresent(known -> values(known, visit, values));
+        stands.find(green).filter(known -> isEdge(asked, known)).ifPresent(known -> values(known, visit, values));
         return page(evening, green, asked, evening.form(values));
     }
 
@@ -66,7 +66,8 @@ public final class GridController {
                 () -> {
                     if (hazard.isPresent()) {
                         HazardStep step = new HazardStep(visit.session());
-                        DrawnKinds.kept(visit, hazard.get(), step.onGrid(green, hazard.get(), typed, pace(visit)), next);
+                        DrawnKinds.kept(
+                                visit, hazard.get(), step.onGrid(green, hazard.get(), typed, pace(visit)), next);
                     } else {
                         Map<String, String> inDegrees = new HeadingWords(visit.texts()).inDegrees(typed);
                         kept[0] = new GridStep(visit.session()).keep(green, inDegrees, pace(visit));
@@ -115,7 +116,7 @@ public final class GridController {
         String name = green.map(known -> known.named() ? known.hole().id() : "#" + number)
                 .orElse("");
         return evening.page("begin-grid", form)
-                .addObject("title", texts.say(green.isPresent() ? "begin.grid.of" : "begin.grid", name))
+                .addObject("heading", texts.say(green.isPresent() ? "begin.grid.of" : "begin.grid", name))
                 .addObject("green", green.map(BegunGreen::number).orElse(0))
                 .addObject("kind", kind)
                 .addObject("kinds", kinds)

@@ -74,8 +74,8 @@ record GridView(Texts texts, Optional<BegunGreen> green, boolean edgeToo, double
 
     /** The corners of its edge, to be moved. */
     String edge() {
-        return green.map(known -> TypedRing.written(
-                        grid(), corners(known.hole().green().polygon())))
+        return green.map(known ->
+                        TypedRing.written(grid(), corners(known.hole().green().polygon())))
                 .orElse("");
     }
 

@@ -71,8 +71,7 @@ public final class PictureController {
         if (hazard.isPresent()) {
             DrawnKinds.kept(visit, hazard.get(), new HazardStep(visit.session()).onPicture(hazard.get(), typed), next);
         } else {
-            int number = new PictureStep(visit.session())
-                    .keepGreen(new HeadingWords(visit.texts()).inDegrees(typed));
+            int number = new PictureStep(visit.session()).keepGreen(new HeadingWords(visit.texts()).inDegrees(typed));
             kept(visit, number, next);
         }
     }

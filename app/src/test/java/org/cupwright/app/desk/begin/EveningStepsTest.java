@@ -335,7 +335,13 @@ class EveningStepsTest {
         assertThat(back.getMaxX()).isCloseTo(before.getMaxX(), within(1e-3));
         assertThat(back.getMaxY()).isCloseTo(before.getMaxY(), within(1e-3));
         new HazardStep(ida()).remove(number, 1);
-        assertThat(new BeginCourse(ida()).stands().find(number).orElseThrow().hole().hazards()).isEmpty();
+        assertThat(new BeginCourse(ida())
+                        .stands()
+                        .find(number)
+                        .orElseThrow()
+                        .hole()
+                        .hazards())
+                .isEmpty();
     }
 
     private Hazard hazard(int number) {
@@ -371,7 +377,8 @@ class EveningStepsTest {
         int number = new PacedStep(ida()).keep(0, oval("1", "0"), PACE);
         new HazardStep(ida()).onGrid(number, Hazard.Kind.BUNKER, Map.of("corners", "10 R14\n14 R14\n14 R17"), 1);
         Envelope before = hazard(number).area().getEnvelopeInternal();
-        MapPoint front = PacedStep.inARow(number, new BeginCourse(ida()).stands().place());
+        MapPoint front =
+                PacedStep.inARow(number, new BeginCourse(ida()).stands().place());
         new PacedStep(ida()).keep(number, oval("1", "180"), PACE);
         Envelope turned = hazard(number).area().getEnvelopeInternal();
         assertThat(turned.getMinX() - front.east()).isCloseTo(front.east() - before.getMaxX(), within(1e-3));

@@ -94,7 +94,8 @@ class CourseInPagesTest {
         assertThat(Wishes.course(request(Map.of("cookies", chosen)), known)).isEqualTo(Optional.of("moor"));
         assertThat(Wishes.course(request(Map.of("cookies", chosen, "course", "links")), known))
                 .isEqualTo(Optional.of("links"));
-        assertThat(Wishes.course(request(Map.of("cookies", chosen)), List.of("links"))).isEmpty();
+        assertThat(Wishes.course(request(Map.of("cookies", chosen)), List.of("links")))
+                .isEmpty();
         assertThat(Wishes.course(request(Map.of()), known)).isEmpty();
     }
 }
