@@ -36,6 +36,7 @@ class AccessibleIT {
             "/paper/{kind}", "a PDF",
             "/weeks/paper/{kind}", "a PDF, a calendar, a table",
             "/green", "leads to a green",
+            "/course/ground", "leads to a green",
             "/green/{hole}/spot", "a part of the page of the green, where it is looked at",
             "/weeks/wish", "leads back to the weeks",
             "/log/photo/{id}", "a photograph",
@@ -51,6 +52,8 @@ class AccessibleIT {
             "/weeks", List.of("/weeks?date=" + DAY, "/weeks?date=" + DAY + "&cell=" + DAY + ":4"),
             "/weeks/why", List.of("/weeks/why?hole=4&on=" + DAY),
             "/course/findings", List.of("/course/findings", "/course/findings?hole=2"),
+            "/course/ground/{hole}",
+                    List.of("/course/ground/7", "/course/ground/7?draw=edge", "/course/ground/2?draw=bunker"),
             "/course/settings",
                     List.of("/course/settings", "/course/settings?find=pace", "/course/settings?key=desk.language"),
             "/sign-in", List.of("/sign-in", "/sign-in?refused", "/sign-in?ended"));

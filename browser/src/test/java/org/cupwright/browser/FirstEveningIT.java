@@ -189,11 +189,11 @@ class FirstEveningIT {
         }
         assertThat(page.locator("#corners").inputValue().split("\n")).hasSize(4);
         assertThat(Axe.found(page)).as("with a picture").isEmpty();
-        button(page, "Keep this green").click();
+        button(page, "Keep it").click();
         assertThat(page.locator(".said")).containsText("Kept: the green of #1");
         for (int number = 2; number <= GREENS.length; number++) {
             fill(page, "corners", corners(GREENS[number - 1]));
-            button(page, "Keep this green").click();
+            button(page, "Keep it").click();
             assertThat(page.locator(".said")).containsText("Kept: the green of #" + number);
         }
         page.getByText("Back to the greens").click();

@@ -44,6 +44,11 @@ public record DrawnGround(
                 MarkedLayer.on(day));
     }
 
+    /** Ground of which nothing is said. */
+    static DrawnGround notJudged() {
+        return new DrawnGround(false, at -> false, at -> false, at -> false, List.of());
+    }
+
     /** The same with nothing said but where a survey has a gap. */
     DrawnGround onlyGaps() {
         return new DrawnGround(false, at -> false, at -> false, notSurveyed, List.of());

@@ -26,6 +26,8 @@ import org.cupwright.holelocation.judging.GreenJudgement;
  * @param spots today's spot, or several
  * @param areas the course's own areas of the green, those of the day marked
  * @param findings what is doubtful about the ground, the worst first
+ * @param about whether it is a drawing of what lies about the green: with more ground beyond the edge, the line along
+ *     which it is played to, and a number for each hazard; nothing is said of contours then
  */
 public record GreenDrawing(
         Hole hole,
@@ -37,7 +39,11 @@ public record GreenDrawing(
         List<DrawnItem> drawn,
         List<MapPoint> spots,
         List<AreaOnMap> areas,
-        List<GroundFinding> findings) {
+        List<GroundFinding> findings,
+        boolean about) {
+    /** Ground shown beyond the edge where the drawing is of what lies about the green, m: as far as maps are read. */
+    private static final double ABOUT_METRES = 20;
+
     public GreenDrawing {
         areas = List.copyOf(areas);
         oldHoles = List.copyOf(oldHoles);
@@ -45,6 +51,42 @@ public record GreenDrawing(
         drawn = List.copyOf(drawn);
         spots = List.copyOf(spots);
         findings = List.copyOf(findings);
+    }
+
+    /** A green and what lies on it. */
+    public GreenDrawing(
+            Hole hole,
+            String title,
+            Optional<Surface> surface,
+            DrawnGround ground,
+            List<OldHoleOnMap> oldHoles,
+            List<SlopeOnMap> slopes,
+            List<DrawnItem> drawn,
+            List<MapPoint> spots,
+            List<AreaOnMap> areas,
+            List<GroundFinding> findings) {
+        this(hole, title, surface, ground, oldHoles, slopes, drawn, spots, areas, findings, false);
+    }
+
+    /** What lies about a green, as it is drawn on the course's map; nothing of a day, and nothing that was judged. */
+    public static GreenDrawing about(Hole hole, String title) {
+        return new GreenDrawing(
+                hole,
+                title,
+                Optional.empty(),
+                DrawnGround.notJudged(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                true);
+    }
+
+    /** How much ground beyond the green's edge is shown. */
+    double marginMetres() {
+        return about ? ABOUT_METRES : MapFrame.MARGIN_METRES;
     }
 
     /** A green as it was judged on a day, with what lies on it. */
@@ -73,15 +115,15 @@ public record GreenDrawing(
     }
 
     public GreenDrawing withTitle(String text) {
-        return new GreenDrawing(hole, text, surface, ground, oldHoles, slopes, drawn, spots, areas, findings);
+        return new GreenDrawing(hole, text, surface, ground, oldHoles, slopes, drawn, spots, areas, findings, about);
     }
 
     public GreenDrawing withSpots(List<MapPoint> chosen) {
-        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, chosen, areas, findings);
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, chosen, areas, findings, about);
     }
 
     public GreenDrawing withAreas(List<AreaOnMap> ones) {
-        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, spots, ones, findings);
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, spots, ones, findings, about);
     }
 
     /** The ground alone: contours, slopes, gaps; nothing of a day, and nothing that people drew. */
@@ -91,6 +133,6 @@ public record GreenDrawing(
     }
 
     public GreenDrawing withFindings(List<GroundFinding> doubtful) {
-        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, spots, areas, doubtful);
+        return new GreenDrawing(hole, title, surface, ground, oldHoles, slopes, drawn, spots, areas, doubtful, about);
     }
 }

@@ -18,7 +18,7 @@ import org.locationtech.jts.geom.Coordinate;
  * SVG carry classes: {@code edge}, {@code contour}, {@code not-to-cut}, {@code resting}, {@code hazard},
  * {@code closed}, {@code saved}, {@code light-use}, {@code drawn-good}, {@code drawn-bad}, {@code usual},
  * {@code area}, {@code area-today},
- * {@code old-hole}, {@code spot}, {@code finding}.
+ * {@code old-hole}, {@code spot}, {@code finding}, {@code line}, {@code hazard-number}.
  */
 public record GreenMap(Texts texts) {
     /** Width of a picture, drawing units: our choice. */
@@ -41,7 +41,7 @@ public record GreenMap(Texts texts) {
      */
     public String picture(GreenDrawing drawing) {
         MapFrame frame = frame(drawing);
-        Svg svg = drawn(drawing, frame, MapStyle.PICTURE, groundHeight(drawing.hole()));
+        Svg svg = drawn(drawing, frame, MapStyle.PICTURE, groundHeight(drawing.hole(), drawing.marginMetres()));
         new MapKey(drawing, MapStyle.PICTURE, texts).draw(frame.width(), frame.height(), svg);
         return svg.done();
     }
@@ -52,16 +52,19 @@ public record GreenMap(Texts texts) {
      */
     public MapFrame frame(GreenDrawing drawing) {
         int strip = new MapKey(drawing, MapStyle.PICTURE, texts).height(PICTURE_WIDTH);
-        return new MapFrame(drawing.hole(), PICTURE_WIDTH, groundHeight(drawing.hole()) + strip, strip);
+        double margin = drawing.marginMetres();
+        int height = groundHeight(drawing.hole(), margin) + strip;
+        return new MapFrame(drawing.hole(), PICTURE_WIDTH, height, strip, margin);
     }
 
     /** Where the ground lies on the whole drawing of a green, without the strip below it. */
     public static MapFrame groundFrame(Hole hole) {
-        return new MapFrame(hole, PICTURE_WIDTH, groundHeight(hole));
+        return new MapFrame(hole, PICTURE_WIDTH, groundHeight(hole, MapFrame.MARGIN_METRES));
     }
 
-    private static int groundHeight(Hole hole) {
-        double shape = Math.max(LEAST_HEIGHT, Math.min(GREATEST_HEIGHT, MapFrame.heightForWidth(hole)));
+    private static int groundHeight(Hole hole, double marginMetres) {
+        double high = MapFrame.heightForWidth(hole, marginMetres);
+        double shape = Math.max(LEAST_HEIGHT, Math.min(GREATEST_HEIGHT, high));
         return (int) Math.round(PICTURE_WIDTH * shape);
     }
 
@@ -73,6 +76,8 @@ public record GreenMap(Texts texts) {
         DrawnLayer drawn = new DrawnLayer(drawing, canvas);
         AreaLayer areas = new AreaLayer(drawing, canvas);
         hazards(drawing, canvas);
+        AboutLayer about = new AboutLayer(drawing, canvas);
+        about.line();
         ground(drawing, canvas);
         drawn.areas();
         areas.lines();
@@ -81,13 +86,15 @@ public record GreenMap(Texts texts) {
                 "edge",
                 MapStyle.stroke(MapStyle.INK, 3.4),
                 drawing.hole().green().polygon());
-        MapLegend.draw(drawing.hole().lineOfPlay().isPresent(), texts.roundLength(), canvas);
+        boolean ownLine = drawing.about(); // which tells the way of play at more length
+        MapLegend.draw(drawing.hole().lineOfPlay().isPresent() && !ownLine, texts.roundLength(), canvas);
         FindingLayer findings = new FindingLayer(drawing.findings(), canvas);
         areas.numbers();
         ContourLayer.draw(drawing, canvas);
         drawn.spots();
         spots.draw();
         findings.draw();
+        about.numbers();
         return svg;
     }
 

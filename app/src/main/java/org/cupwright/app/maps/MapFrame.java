@@ -15,7 +15,7 @@ import org.locationtech.jts.geom.Envelope;
  */
 public final class MapFrame {
     /** Ground shown beyond the green's edge, m: enough for the hazards that count. */
-    private static final double MARGIN_METRES = 5;
+    static final double MARGIN_METRES = 5;
 
     private final Heading up;
     private final double right0;
@@ -26,23 +26,23 @@ public final class MapFrame {
 
     /** A frame for a green, as large as fits into a size in drawing units. */
     public MapFrame(Hole hole, int width, int height) {
-        this(hole, width, height, 0);
+        this(hole, width, height, 0, MARGIN_METRES);
     }
 
-    /** The same with a strip along the foot of the drawing left free for writing. */
-    MapFrame(Hole hole, int width, int height, int foot) {
+    /** The same with a strip along the foot of the drawing left free for writing, and so much ground about the green. */
+    MapFrame(Hole hole, int width, int height, int foot, double marginMetres) {
         this.up = up(hole);
         this.width = width;
         this.height = height;
-        Envelope box = box(hole, up);
+        Envelope box = box(hole, up, marginMetres);
         this.scale = Math.min(width / box.getWidth(), (height - foot) / box.getHeight());
         this.right0 = box.centre().x - width / scale / 2;
         this.up0 = box.centre().y + (height - foot) / scale / 2;
     }
 
     /** How much higher than wide a drawing must be that shows a green without waste. */
-    static double heightForWidth(Hole hole) {
-        Envelope box = box(hole, up(hole));
+    static double heightForWidth(Hole hole, double marginMetres) {
+        Envelope box = box(hole, up(hole), marginMetres);
         return box.getHeight() / box.getWidth();
     }
 
@@ -50,13 +50,13 @@ public final class MapFrame {
         return hole.lineOfPlay().map(LineOfPlay::atGreen).orElse(new Heading(0));
     }
 
-    private static Envelope box(Hole hole, Heading up) {
+    private static Envelope box(Hole hole, Heading up, double marginMetres) {
         Envelope box = new Envelope();
         for (Coordinate corner : hole.green().polygon().getCoordinates()) {
             MapPoint point = MapPoint.of(corner);
             box.expandToInclude(right(point, up), ahead(point, up));
         }
-        box.expandBy(MARGIN_METRES);
+        box.expandBy(marginMetres);
         return box;
     }
 

@@ -81,7 +81,9 @@ record MapKey(GreenDrawing drawing, MapStyle style, Texts texts) {
         shown.put("map.key.area", drawing.areas().stream().anyMatch(area -> !area.today()));
         shown.put("map.key.areaToday", drawing.areas().stream().anyMatch(AreaOnMap::today));
         shown.put("map.key.contours", drawing.surface().isPresent());
-        shown.put("map.key.noContours", drawing.surface().isEmpty());
+        shown.put("map.key.noContours", drawing.surface().isEmpty() && !drawing.about());
+        shown.put("map.key.edge", drawing.about());
+        shown.put("map.key.line", drawing.about() && drawing.hole().lineOfPlay().isPresent());
         shown.put("map.key.notSurveyed", drawing.surface().isPresent());
         shown.put("map.key.slopes", !drawing.slopes().isEmpty());
         shown.put("map.key.spot", !drawing.spots().isEmpty());

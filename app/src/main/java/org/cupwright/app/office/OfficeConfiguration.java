@@ -3,9 +3,11 @@ package org.cupwright.app.office;
 import java.util.List;
 import java.util.Locale;
 import org.cupwright.app.office.frame.FrameAround;
+import org.cupwright.app.office.visit.CourseInPages;
 import org.cupwright.app.office.visit.OfficeHouse;
 import org.cupwright.app.office.visit.VisitArgument;
 import org.cupwright.app.office.visit.Visits;
+import org.springframework.beans.factory.config.BeanPostProcessor;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.Configuration;
@@ -16,6 +18,7 @@ import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.ResourceHandlerRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
+import org.springframework.web.servlet.support.RequestDataValueProcessor;
 
 /** Puts the pages together. Where the data lies and who guards the doors is given from outside. */
 @Configuration(proxyBeanMethods = false)
@@ -54,6 +57,19 @@ public class OfficeConfiguration {
             @Override
             public void addFormatters(FormatterRegistry registry) {
                 registry.addConverterFactory(namesInAddresses());
+            }
+        };
+    }
+
+    /** Comes into forms beside the mark that whoever guards the doors puts there. */
+    @Bean
+    static BeanPostProcessor courseInPages() {
+        return new BeanPostProcessor() {
+            @Override
+            public Object postProcessAfterInitialization(Object bean, String name) {
+                return bean instanceof RequestDataValueProcessor others && !(bean instanceof CourseInPages)
+                        ? new CourseInPages(others)
+                        : bean;
             }
         };
     }

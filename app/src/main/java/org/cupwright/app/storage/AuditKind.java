@@ -20,5 +20,13 @@ public enum AuditKind {
     SIGN_IN_SLOWED,
     POLICY_CHANGED,
     PLAN_PUBLISHED,
-    PLAN_WITHDRAWN
+    PLAN_WITHDRAWN,
+    /** The edge of a green was drawn otherwise, on the map of its page. */
+    EDGE_DRAWN,
+    /** A bunker was drawn, drawn otherwise, or taken away; so of the others. */
+    BUNKER_DRAWN,
+    WATER_DRAWN,
+    FALL_OFF_DRAWN,
+    /** What was drawn last about a green is again as it was before. */
+    DRAWING_TAKEN_BACK
 }

@@ -56,7 +56,9 @@ public record SettingUp(
     public enum Way {
         MAP,
         PICTURE,
-        PACED
+        PACED,
+        /** On a grid of paces: nobody knows where it lies, and on the grid is the way of play, or north. */
+        DRAWN
     }
 
     /**
@@ -71,7 +73,11 @@ public record SettingUp(
      * @param paced the measures it was made from, where it was paced
      */
     public record BegunGreen(
-            int number, Way way, Hole hole, boolean named, boolean leftOut, boolean placed, Optional<Paced> paced) {}
+            int number, Way way, Hole hole, boolean named, boolean leftOut, boolean placed, Optional<Paced> paced) {
+        public BegunGreen withHole(Hole other) {
+            return new BegunGreen(number, way, other, named, leftOut, placed, paced);
+        }
+    }
 
     /** A unit in which people measure on a green; {@code PACES} are as long as was said. */
     public enum Measure {

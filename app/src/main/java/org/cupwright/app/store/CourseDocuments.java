@@ -14,6 +14,14 @@ record CourseDocuments(Sql sql, Clock clock, String table) {
         return newest(courseId, row -> Documents.read(row.getString("document"), type));
     }
 
+    /** The newest of those that are older than the one of a number. */
+    <T> Optional<T> before(String courseId, long number, Sql.Row<T> reader) {
+        return sql
+                .checked(reader, table, "WHERE course = ? AND id < ? ORDER BY id DESC LIMIT 1", courseId, number)
+                .stream()
+                .findFirst();
+    }
+
     void add(String courseId, Object value) {
         sql.add(
                 table,

@@ -21,6 +21,11 @@ record SqlCourses(CourseDocuments documents) implements CourseStore {
         return documents.newest(id, row -> read(row.getString("document")));
     }
 
+    @Override
+    public Optional<Course> before(String id, long number) {
+        return documents.before(id, number, row -> read(row.getString("document")));
+    }
+
     /** One question often asks for its course several times over, and reading its document takes a while. */
     private static Course read(String document) {
         Read before = LAST.get();

@@ -60,6 +60,7 @@ final class MadeDesk {
                     .forEach(one -> one.work().accept(asking));
             WritingUseCase.plan(asking, 1);
             WritingUseCase.drawnOnTheFirst(asking);
+            WritingUseCase.bunker(asking);
             asking.folder().write(stores -> {
                 stores.facts().add(fact(NOTE, new NoteToNext("an invented note")));
                 stores.facts().add(fact(ODD, new SomethingOdd(Severity.SOON, "an invented ring", Optional.empty())));
@@ -109,6 +110,10 @@ final class MadeDesk {
         StringBuilder told = new StringBuilder();
         told.append(stores.courses().ids())
                 .append(stores.courses().find(COURSE).orElseThrow().holes().size());
+        told.append('\n')
+                .append(stores.courses().find(COURSE).orElseThrow().holes().stream()
+                        .map(hole -> hole.green().areaSquareMetres() + " " + hole.hazards())
+                        .toList());
         told.append('\n').append(stores.policies().history(COURSE).changes());
         told.append('\n')
                 .append(stores.plans()

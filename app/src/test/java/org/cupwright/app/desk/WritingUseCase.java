@@ -21,6 +21,8 @@ import org.cupwright.app.desk.entry.table.ImportTable;
 import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.entry.typed.TypedEntry;
 import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.desk.ground.DrawGround;
+import org.cupwright.app.desk.ground.GroundWish;
 import org.cupwright.app.desk.intake.ImportCourse;
 import org.cupwright.app.desk.intake.ImportRequest;
 import org.cupwright.app.desk.intake.ImportRequest.SurveyOptions;
@@ -40,6 +42,7 @@ import org.cupwright.app.desk.policy.Settings;
 import org.cupwright.app.desk.weather.ImportWeather;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
+import org.cupwright.course.Hazard;
 import org.cupwright.cupchange.DayReading.SpeedRead;
 import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.Side;
@@ -103,6 +106,11 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                         "map",
                         Right.SURVEY,
                         asking -> new ImportCourse(asking, MadeDesk.DAY).run(map(), Progress.unheard())),
+                of("ground drawn", Right.SURVEY, WritingUseCase::bunker),
+                of(
+                        "drawing taken back",
+                        Right.SURVEY,
+                        asking -> new DrawGround(asking).takeBack("3", mapVersion(asking))),
                 of("demo", Right.SURVEY, asking -> new SetUpDemo(asking).ifMissing()),
                 of("level reading", Right.SURVEY, asking -> level(asking).add(today(), "2", spot(6), falls())),
                 of("same level reading", Right.SURVEY, asking -> level(asking).add(today(), "1", spot(5), falls())),
@@ -185,6 +193,16 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                 Optional.empty(),
                 SurveyOptions.asTheFilesSay(),
                 false);
+    }
+
+    /** Ten paces before the front of a green. */
+    static void bunker(Session asking) {
+        GroundWish wish = new GroundWish.Another(Hazard.Kind.BUNKER, "-10 L2\n-8 L2\n-8 R2\n-10 R2");
+        new DrawGround(asking).keep("3", wish, mapVersion(asking));
+    }
+
+    private static long mapVersion(Session asking) {
+        return new DrawGround(asking).show("3").version();
     }
 
     static void plan(Session asking, long seed) {

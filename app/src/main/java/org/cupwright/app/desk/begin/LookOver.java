@@ -63,6 +63,10 @@ public record LookOver(Session session) {
         if (!unplaced.isEmpty()) {
             doubtful.add(remark(About.GREENS, "unplaced", new Name(unplaced)));
         }
+        if (!greens.isEmpty()
+                && greens.stream().allMatch(green -> green.hole().hazards().isEmpty())) {
+            doubtful.add(remark(About.GREENS, "noHazards"));
+        }
         if (!stands.decided()) {
             doubtful.add(remark(About.SETTINGS, "settings"));
         }

@@ -49,7 +49,7 @@ public record MapStep(Session session) {
                 if (stands.greens().stream()
                         .noneMatch(
                                 green -> green.placed() && green.hole().green().isSameGreenAs(hole.green()))) {
-                    BegunGreen green = green(next, hole, read.course());
+                    BegunGreen green = BegunHazards.near(next, green(next, hole, read.course()));
                     fresh.add(green);
                     next = next.with(green);
                 }

@@ -9,8 +9,13 @@ import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.SettingUp;
 import org.cupwright.app.storage.SettingUp.BegunGreen;
 import org.cupwright.app.storage.SettingUp.Paced;
+import org.cupwright.app.storage.SettingUp.Place;
+import org.cupwright.app.storage.SettingUp.Way;
+import org.cupwright.course.Hazard;
 import org.cupwright.course.Hole;
 import org.cupwright.course.LineOfPlay;
+import org.cupwright.course.MapPoint;
+import org.cupwright.course.Outline;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 import org.cupwright.units.Heading;
@@ -58,11 +63,34 @@ public record NumberStep(Session session) {
         }
         Optional<Paced> paced =
                 green.paced().map(measures -> play.map(measures::towards).orElse(measures));
-        Hole measured = paced.map(
-                        measures -> green.hole().withGreen(PacedStep.outline(measures, number, stands.place())))
-                .orElse(green.hole());
+        Hole measured = paced.map(measures -> measured(green, measures, stands.place()))
+                .orElseGet(() -> green.way() == Way.DRAWN ? turned(green.hole(), play) : green.hole());
         Hole hole = towards(measured, play).called(name.orElse("N" + number));
         return new BegunGreen(number, green.way(), hole, name.isPresent(), out, green.placed(), paced);
+    }
+
+    private static Hole measured(BegunGreen green, Paced measures, Place place) {
+        List<Hazard> hazards = BegunHazards.turned(
+                green.hole().hazards(),
+                PacedStep.front(measures, green.number(), place),
+                green.paced().orElseThrow().along(),
+                measures.along());
+        return green.hole()
+                .withGreen(PacedStep.outline(measures, green.number(), place))
+                .withHazards(hazards);
+    }
+
+    /** What was drawn on a grid lies along the way of play, north as long as that is not known. */
+    static Hole turned(Hole hole, Optional<Heading> play) {
+        Heading north = new Heading(0);
+        Heading from = hole.lineOfPlay().map(LineOfPlay::atGreen).orElse(north);
+        Heading to = play.orElse(north);
+        if (degrees(from) == degrees(to)) {
+            return hole;
+        }
+        MapPoint about = hole.green().centroid();
+        return hole.withGreen(new Outline(BegunHazards.turned(hole.green().polygon(), about, from, to)))
+                .withHazards(BegunHazards.turned(hole.hazards(), about, from, to));
     }
 
     /** A line of play of the map stays where it says the same to a degree. */

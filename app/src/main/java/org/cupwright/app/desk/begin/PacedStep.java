@@ -12,6 +12,7 @@ import org.cupwright.app.storage.SettingUp.Paced;
 import org.cupwright.app.storage.SettingUp.Place;
 import org.cupwright.app.storage.SettingUp.Row;
 import org.cupwright.app.storage.SettingUp.Way;
+import org.cupwright.course.Hazard;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Outline;
 import org.cupwright.message.Problem;
@@ -62,14 +63,24 @@ public record PacedStep(Session session) {
         fields.check();
         int[] kept = {number};
         new BeginCourse(session).keep(stands -> {
-            kept[0] = stands.find(number)
-                    .filter(green -> green.way() == Way.PACED)
-                    .map(BegunGreen::number)
-                    .orElseGet(stands::nextNumber);
-            BegunGreen green = green(kept[0], name, play, paced.get(), stands.place(), fields);
+            Optional<BegunGreen> known = stands.find(number).filter(green -> green.way() == Way.PACED);
+            kept[0] = known.map(BegunGreen::number).orElseGet(stands::nextNumber);
+            BegunGreen fresh = green(kept[0], name, play, paced.get(), stands.place(), fields);
+            BegunGreen green = known.map(older -> withHazards(fresh, older, stands.place()))
+                    .orElse(fresh);
             return GreenAdded.refuseTooMany(stands.with(green), LENGTH, fields.text(LENGTH));
         });
         return kept[0];
+    }
+
+    /** Its bunkers and water lie about its line as they did, wherever that runs now. */
+    private static BegunGreen withHazards(BegunGreen green, BegunGreen before, Place place) {
+        Paced from = before.paced().orElseThrow();
+        Paced to = green.paced().orElseThrow();
+        MapPoint start = front(to, green.number(), place);
+        List<Hazard> moved = BegunHazards.moved(before.hole().hazards(), front(from, before.number(), place), start);
+        List<Hazard> hazards = BegunHazards.turned(moved, start, from.along(), to.along());
+        return green.withHole(green.hole().withHazards(hazards));
     }
 
     private static BegunGreen green(
@@ -88,11 +99,15 @@ public record PacedStep(Session session) {
 
     /** Where the line begins: as it was typed, else in rows about where the course lies. */
     static MapPoint front(Paced paced, int number, Place place) {
+        return paced.front().orElseGet(() -> inARow(number, place));
+    }
+
+    /** Where a green is drawn of which nobody knows where it lies. */
+    static MapPoint inARow(int number, Place place) {
         MapPoint course = TypedPlace.of(place);
         int at = number - 1;
-        return paced.front()
-                .orElseGet(() -> new MapPoint(
-                        course.east() + at % IN_A_ROW * APART_METRES, course.north() - at / IN_A_ROW * APART_METRES));
+        return new MapPoint(
+                course.east() + at % IN_A_ROW * APART_METRES, course.north() - at / IN_A_ROW * APART_METRES);
     }
 
     /** The outline of measures that were found to make one. */

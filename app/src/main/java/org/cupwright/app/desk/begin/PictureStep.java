@@ -127,12 +127,13 @@ public record PictureStep(Session session) {
                     false,
                     true,
                     Optional.empty());
-            return GreenAdded.refuseTooMany(stands.with(green), CORNERS, "");
+            return GreenAdded.refuseTooMany(stands.with(BegunHazards.near(stands, green)), CORNERS, "");
         });
         return after.nextNumber() - 1;
     }
 
-    private static Optional<List<MapPoint>> corners(TypedFields fields, SettingUp stands) {
+    /** The places of corners that were typed or clicked, on the ground. */
+    static Optional<List<MapPoint>> corners(TypedFields fields, SettingUp stands) {
         List<TypedCorners.Pair> pairs = TypedCorners.read(fields, CORNERS);
         boolean ground = fields.has("ground");
         if (!ground && stands.picture().isEmpty()) {

@@ -20,9 +20,16 @@ public final class DrawnLeftBehind {
     private DrawnLeftBehind() {}
 
     public static List<FileFinding> by(Course course, DrawnOnCourse drawn, SourceFile map) {
+        return of(course, drawn).stream()
+                .map(finding -> new FileFinding(map.name(), finding))
+                .toList();
+    }
+
+    /** What of it lies on no green of a course, whatever was drawn last. */
+    public static List<Finding> of(Course course, DrawnOnCourse drawn) {
         return drawn.all().stream()
                 .filter(kept -> !liesOnAGreen(kept, course))
-                .map(kept -> new FileFinding(map.name(), finding(kept)))
+                .map(DrawnLeftBehind::finding)
                 .toList();
     }
 

@@ -39,7 +39,7 @@ record SurveyCheck(
         Optional<StripTold> strips,
         Optional<StripTold> surveys,
         boolean usable,
-        List<Finding> findings) {
+        List<GroundFinding> findings) {
     /** @param earlier the survey before; empty where the ground may have changed since */
     static SurveyCheck of(Hole hole, GreenSurvey read, Optional<EarlierSurvey> earlier, Policy policy) {
         Sharing set = SharingPolicy.of(KindGuess.withKind(read.points()), policy);
@@ -51,12 +51,11 @@ record SurveyCheck(
                 .orElse(read);
         try {
             MeasuredGreen measured = new MeasuredGreen(hole, Optional.of(survey), List.of(), List.of());
-            List<Finding> findings = SurveyFindings.of(hole, measured.fitted(policy)).stream()
-                    .map(GroundFinding::finding)
-                    .toList();
+            List<GroundFinding> findings = SurveyFindings.of(hole, measured.fitted(policy));
             return new SurveyCheck(survey, strips, surveys, true, together(findings));
         } catch (SurveyTooThin tooThin) {
-            return new SurveyCheck(survey, strips, surveys, false, List.of(GroundFindings.tooThin(hole, tooThin)));
+            return new SurveyCheck(
+                    survey, strips, surveys, false, List.of(alone(GroundFindings.tooThin(hole, tooThin))));
         }
     }
 
@@ -68,18 +67,23 @@ record SurveyCheck(
      * Points left out are told as one: how many, and the worst of them. The heights of the file were looked at when it
      * was read.
      */
-    private static List<Finding> together(List<Finding> findings) {
+    private static List<GroundFinding> together(List<GroundFinding> findings) {
         List<Finding> leftOut = findings.stream()
+                .map(GroundFinding::finding)
                 .filter(finding -> finding.kind() == FindingKind.POINT_LEFT_OUT)
                 .toList();
-        List<Finding> told = new ArrayList<>(findings);
-        told.removeAll(leftOut);
-        told.removeIf(finding -> finding.kind() == FindingKind.HEIGHTS_STEEP);
+        List<GroundFinding> told = new ArrayList<>(findings);
+        told.removeIf(found -> found.finding().kind() == FindingKind.POINT_LEFT_OUT
+                || found.finding().kind() == FindingKind.HEIGHTS_STEEP);
         leftOut.stream()
                 .findFirst()
-                .map(worst -> leftOut(worst, leftOut.size()))
+                .map(worst -> alone(leftOut(worst, leftOut.size())))
                 .ifPresent(told::add);
         return told;
+    }
+
+    private static GroundFinding alone(Finding finding) {
+        return new GroundFinding(finding, Optional.empty());
     }
 
     private static Finding leftOut(Finding worst, int count) {

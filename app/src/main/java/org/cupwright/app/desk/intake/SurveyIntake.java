@@ -70,7 +70,7 @@ record SurveyIntake(Session session, Course course, Policy policy) {
         List<GreenSurvey> usable = new ArrayList<>();
         for (SurveyCheck check : checks) {
             String file = check.survey().origin().file();
-            check.findings().forEach(finding -> findings.add(new FileFinding(file, finding)));
+            check.findings().forEach(found -> findings.add(new FileFinding(file, found.finding(), found.area())));
             if (check.usable()) {
                 usable.add(check.survey());
             }

@@ -27,8 +27,9 @@ record GreensView(Texts texts) {
      * @param play the direction of play, degrees; empty as long as nobody said
      * @param leftOut whether it is no hole's
      * @param paced whether it can be measured anew
+     * @param drawn whether it was drawn on the grid, and can be there anew
      */
-    record Row(int number, String hole, String says, String play, boolean leftOut, boolean paced) {}
+    record Row(int number, String hole, String says, String play, boolean leftOut, boolean paced, boolean drawn) {}
 
     List<Row> rows(SettingUp stands) {
         return stands.greens().stream().map(this::row).toList();
@@ -37,14 +38,17 @@ record GreensView(Texts texts) {
     private Row row(BegunGreen green) {
         String way = texts.say("begin.way." + EnumNames.lowerCamel(green.way()));
         String size = texts.area(green.hole().green().areaSquareMetres());
-        String says = way + ", " + size + (green.placed() ? "" : ", " + texts.say("begin.unplaced"));
+        int hazards = green.hole().hazards().size();
+        String beside = hazards == 0 ? "" : ", " + texts.say("begin.hazards", hazards);
+        String says = way + ", " + size + beside + (green.placed() ? "" : ", " + texts.say("begin.unplaced"));
         return new Row(
                 green.number(),
                 green.named() ? green.hole().id() : "",
                 says,
                 play(green),
                 green.leftOut(),
-                green.way() == Way.PACED);
+                green.way() == Way.PACED,
+                green.way() == Way.DRAWN);
     }
 
     static String play(BegunGreen green) {

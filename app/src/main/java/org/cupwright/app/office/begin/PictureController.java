@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.begin.BeginCourse;
+import org.cupwright.app.desk.begin.HazardStep;
 import org.cupwright.app.desk.begin.PictureFrame;
 import org.cupwright.app.desk.begin.PictureStep;
 import org.cupwright.app.office.visit.Visit;
@@ -16,6 +17,7 @@ import org.cupwright.app.storage.SettingUp.BegunGreen;
 import org.cupwright.app.storage.SettingUp.Known;
 import org.cupwright.app.storage.SettingUp.PictureOnGround;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.course.Hazard;
 import org.cupwright.course.MapPoint;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -30,10 +32,12 @@ public final class PictureController {
     private static final String ADDRESS = "/begin/greens/picture";
 
     @GetMapping(ADDRESS)
-    ModelAndView picture(Visit visit) {
+    ModelAndView picture(Visit visit, @RequestParam(defaultValue = "green") String kind) {
         Evening evening = new Evening(visit, Step.GREENS);
         SettingUp stands = new BeginCourse(visit.session()).stands();
-        return page(evening, stands, evening.form(values(stands)));
+        Map<String, String> values = values(stands);
+        values.put(DrawnKinds.FIELD, kind);
+        return page(evening, stands, evening.form(values));
     }
 
     /** Keeps how the picture lies on the ground. */
@@ -57,13 +61,19 @@ public final class PictureController {
         all.putAll(typed);
         return evening.keep(
                 all,
-                () -> {
-                    int number = new PictureStep(visit.session())
-                            .keepGreen(new HeadingWords(visit.texts()).inDegrees(typed));
-                    kept(visit, number, next);
-                },
-                ADDRESS,
+                () -> keep(visit, typed, next),
+                ADDRESS + "?kind=" + DrawnKinds.name(typed),
                 form -> page(evening, stands, form));
+    }
+
+    private static void keep(Visit visit, Map<String, String> typed, RedirectAttributes next) {
+        Optional<Hazard.Kind> hazard = DrawnKinds.hazard(typed);
+        if (hazard.isPresent()) {
+            DrawnKinds.kept(visit, hazard.get(), new HazardStep(visit.session()).onPicture(hazard.get(), typed), next);
+        } else {
+            int number = new PictureStep(visit.session()).keepGreen(new HeadingWords(visit.texts()).inDegrees(typed));
+            kept(visit, number, next);
+        }
     }
 
     /** What was kept of a green: its size and its drawing show whether the measures were right. */
@@ -82,6 +92,7 @@ public final class PictureController {
         Optional<PictureFrame> frame = stands.picture().map(PictureFrame::of);
         return evening.page("begin-picture", form)
                 .addObject("points", PictureStep.POINTS)
+                .addObject("kinds", DrawnKinds.ALL)
                 .addObject("winds", new HeadingWords(texts).all())
                 .addObject("count", stands.greens().size())
                 .addObject("rings", frame.map(lies -> rings(stands, lies)).orElse(""))
@@ -94,12 +105,14 @@ public final class PictureController {
                                 .orElse(""));
     }
 
-    /** Greens that are there, as corners of the picture: {@code x,y x,y;x,y …}. */
+    /** Greens, bunkers and water that are there, as corners of the picture: {@code x,y x,y;x,y …}. */
     private static String rings(SettingUp stands, PictureFrame frame) {
         return stands.greens().stream()
                 .filter(BegunGreen::placed)
-                .map(green -> Stream.of(
-                                green.hole().green().polygon().getExteriorRing().getCoordinates())
+                .flatMap(green -> Stream.concat(
+                        Stream.of(green.hole().green().polygon()),
+                        green.hole().hazards().stream().map(Hazard::area)))
+                .map(ground -> Stream.of(ground.getExteriorRing().getCoordinates())
                         .map(corner -> frame.pixel(MapPoint.of(corner)))
                         .map(pixel -> String.format(Locale.ROOT, "%.1f,%.1f", pixel.right(), pixel.down()))
                         .collect(Collectors.joining(" ")))

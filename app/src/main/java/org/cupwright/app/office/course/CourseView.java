@@ -26,9 +26,10 @@ record CourseView(Texts texts) {
      * @param name the course's
      * @param says how large it is, and in which frame and zone
      * @param rests on what how many greens rest
+     * @param bare whether no bunker, water or fall-off is drawn by any green
      * @param greens green by green
      */
-    record Page(String name, String says, List<String> rests, List<Row> greens) {}
+    record Page(String name, String says, List<String> rests, boolean bare, List<Row> greens) {}
 
     /**
      * A green.
@@ -39,8 +40,9 @@ record CourseView(Texts texts) {
      * @param survey its newest survey; empty where there is none
      * @param day when that came in
      * @param readings how many level readings it has
+     * @param hazards how many bunkers, waters and fall-offs are drawn by it
      */
-    record Row(String hole, String area, String restsOn, String survey, String day, int readings) {}
+    record Row(String hole, String area, String restsOn, String survey, String day, int readings, int hazards) {}
 
     Page of(KnowGround.Answer answer) {
         Course course = answer.day().course();
@@ -54,6 +56,7 @@ record CourseView(Texts texts) {
                         "EPSG:" + course.frame().epsg(),
                         zone),
                 rests(answer),
+                course.holes().stream().allMatch(hole -> hole.hazards().isEmpty()),
                 answer.greens().stream().map(green -> row(green, zone)).toList());
     }
 
@@ -80,7 +83,8 @@ record CourseView(Texts texts) {
                 newest.map(this::survey).orElse(""),
                 newest.map(survey -> texts.day(survey.recordedAt().atZone(zone).toLocalDate()))
                         .orElse(""),
-                green.readings());
+                green.readings(),
+                green.hole().hazards().size());
     }
 
     private String survey(SurveyVersion survey) {

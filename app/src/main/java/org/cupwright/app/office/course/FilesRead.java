@@ -53,8 +53,9 @@ record FilesRead(Session session, Texts texts, LocalDate today, Progress progres
      * @param said in the words of the commands
      * @param asks what has to be answered before they are brought in
      * @param brings whether there is anything to bring in, as far as looking tells
+     * @param onGround what is doubtful, drawn where it is
      */
-    record Read(Lines said, List<Asked> asks, boolean brings) {
+    record Read(Lines said, List<Asked> asks, boolean brings, List<FindingsOnGround.OnGreen> onGround) {
         public List<Told> lines() {
             return Told.all(said);
         }
@@ -111,7 +112,11 @@ record FilesRead(Session session, Texts texts, LocalDate today, Progress progres
             throw Problem.of("files.none", "request", "");
         }
         ImportResult result = new ImportCourse(session, today).run(request, progress);
-        return read(new FindingText(texts).imported(result), List.of(), true);
+        return new Read(
+                new FindingText(texts).imported(result),
+                List.of(),
+                true,
+                new FindingsOnGround(texts).of(result.course(), result.findings()));
     }
 
     private static SurveyOptions options(Parcel parcel) {
@@ -183,6 +188,7 @@ record FilesRead(Session session, Texts texts, LocalDate today, Progress progres
                 asks.stream()
                         .map(ask -> new Asked(ask.about(), texts.say(ask.asks()) + " " + texts.say(ask.tryThis())))
                         .toList(),
-                brings);
+                brings,
+                List.of());
     }
 }

@@ -11,6 +11,7 @@ import org.cupwright.app.texts.Texts;
  * @param language as in {@code en}
  * @param theme {@code light}, {@code dark}, or empty: as the machine is set
  * @param course the course's name; empty as long as there is none
+ * @param courseId its id; empty as long as there is none
  * @param courses the ids of all courses
  * @param date the day that is looked at
  * @param today today on the course
@@ -25,6 +26,7 @@ public record Frame(
         String language,
         String theme,
         String course,
+        String courseId,
         List<String> courses,
         LocalDate date,
         LocalDate today,

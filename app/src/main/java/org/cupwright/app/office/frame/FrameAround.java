@@ -49,6 +49,7 @@ public record FrameAround(OfficeHouse house) implements HandlerInterceptor {
                 session.speech().language(),
                 Wishes.theme(request).orElse(""),
                 visit.courseName(),
+                session.course().id().orElse(""),
                 visit.courses(),
                 visit.date(),
                 visit.today(),

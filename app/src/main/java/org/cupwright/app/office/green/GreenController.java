@@ -59,6 +59,13 @@ public final class GreenController {
     private static String address(String hole, Visit visit, SpotView.Judged asked, SpotView.Part part) {
         String held = part.held().map(one -> "&hold=" + one.at()).orElse("");
         return "/green/" + URLEncoder.encode(hole, StandardCharsets.UTF_8) + "?date=" + visit.date() + "&at="
-                + asked.at() + held;
+                + asked.at() + held + course(visit);
+    }
+
+    /** As in every address where there are several. */
+    private static String course(Visit visit) {
+        return visit.courses().size() > 1
+                ? "&course=" + visit.session().course().id().orElse("")
+                : "";
     }
 }

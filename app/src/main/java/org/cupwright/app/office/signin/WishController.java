@@ -6,11 +6,12 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.time.Duration;
 import java.util.Map;
 import org.cupwright.app.office.visit.Wishes;
+import org.cupwright.course.Course;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** Language and light of the pages, kept on the machine that shows them. */
+/** Language and light of the pages, and the course they are of, kept on the machine that shows them. */
 @Controller
 public final class WishController {
     private static final int KEPT_SECONDS = (int) Duration.ofDays(400).toSeconds();
@@ -23,7 +24,8 @@ public final class WishController {
             HttpServletResponse response) {
         wishes.forEach((name, value) -> {
             if (name.equals(Wishes.LANGUAGE) && value.matches("[a-z]{2,3}")
-                    || name.equals(Wishes.THEME) && value.matches("light|dark|machine")) {
+                    || name.equals(Wishes.THEME) && value.matches("light|dark|machine")
+                    || name.equals(Wishes.COURSE) && value.matches(Course.ID_PATTERN)) {
                 response.addCookie(cookie(name, value, request.isSecure()));
             }
         });

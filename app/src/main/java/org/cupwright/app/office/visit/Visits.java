@@ -47,7 +47,7 @@ public record Visits(OfficeHouse house) {
     private Basis basis(Stores stores, HttpServletRequest request) {
         List<String> courses = stores.courses().ids();
         CourseChoice course = new CourseChoice(
-                Wishes.course(request).or(() -> courses.stream().findFirst()));
+                Wishes.course(request, courses).or(() -> courses.stream().findFirst()));
         boolean missing = course.isMissingIn(stores);
         String name = missing ? "" : course.in(stores).name();
         LocalDate today = CourseToday.of(stores, course, house.clock());

@@ -3,6 +3,7 @@ package org.cupwright.app.office.visit;
 import jakarta.servlet.http.Cookie;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -10,7 +11,10 @@ import java.util.stream.Stream;
 public final class Wishes {
     public static final String LANGUAGE = "cupwright-language";
     public static final String THEME = "cupwright-theme";
-    static final String COURSE = "cupwright-course";
+    public static final String COURSE = "cupwright-course";
+
+    /** By which addresses and forms say of which course they are. */
+    public static final String COURSE_FIELD = "course";
 
     private Wishes() {}
 
@@ -23,10 +27,15 @@ public final class Wishes {
         return cookie(request, THEME).filter(wish -> wish.equals("light") || wish.equals("dark"));
     }
 
-    static Optional<String> course(HttpServletRequest request) {
-        return Optional.ofNullable(request.getParameter("course"))
-                .or(() -> cookie(request, COURSE))
-                .filter(id -> !id.isBlank());
+    /**
+     * The course that is asked about; the one that was chosen last counts only as long as it is there.
+     *
+     * @param known the ids of all courses
+     */
+    static Optional<String> course(HttpServletRequest request, List<String> known) {
+        return Optional.ofNullable(request.getParameter(COURSE_FIELD))
+                .filter(id -> !id.isBlank())
+                .or(() -> cookie(request, COURSE).filter(known::contains));
     }
 
     private static Optional<String> cookie(HttpServletRequest request, String name) {

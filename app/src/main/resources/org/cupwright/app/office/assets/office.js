@@ -54,13 +54,19 @@
     }
 
     function sendAsk(at) {
+      if (!ask) {
+        return;
+      }
       ask.elements.x.value = at.x.toFixed(2);
       ask.elements.y.value = at.y.toFixed(2);
       ask.requestSubmit();
     }
 
-    /** A place that was clicked: asked about, or a corner of the ground that is drawn. */
+    /** A place that was clicked: a corner on pages where one draws, else asked about, or a corner of closed ground. */
     function meant(at) {
+      if (!map.dispatchEvent(new CustomEvent("meant", { detail: at, cancelable: true }))) {
+        return;
+      }
       if (corners) {
         corners.push(at);
         drawCorners();

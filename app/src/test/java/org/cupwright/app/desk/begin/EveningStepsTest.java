@@ -35,11 +35,13 @@ import org.cupwright.app.storage.SettingUp.BegunGreen;
 import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.app.texts.Door;
 import org.cupwright.course.Course;
+import org.cupwright.course.Hazard;
 import org.cupwright.course.MapPoint;
 import org.cupwright.message.Problem;
 import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.locationtech.jts.geom.Envelope;
 
 /** The steps of the first evening in a data folder: what each keeps, and what each refuses. */
 class EveningStepsTest {
@@ -251,7 +253,7 @@ class EveningStepsTest {
                 .containsExactly("begin.look.unnamed", "begin.look.noDirection");
         assertThat(seen.doubtful())
                 .extracting(one -> one.says().key())
-                .containsExactly("begin.look.unplaced", "begin.look.settings");
+                .containsExactly("begin.look.unplaced", "begin.look.noHazards", "begin.look.settings");
         assertThatThrownBy(() -> new FinishCourse(ida()).finish()).isInstanceOf(Problem.class);
         new NumberStep(ida()).keep(Map.of("hole-1", "1", "play-1", "0", "hole-2", "", "play-2", "", "out-2", "on"));
         Course course = new FinishCourse(ida()).finish();
@@ -298,5 +300,88 @@ class EveningStepsTest {
                 .isInstanceOf(Problem.class);
         assertThatThrownBy(() -> new FirstSettings(session(Role.CHANGER)).keep(Map.of()))
                 .isInstanceOf(Problem.class);
+    }
+
+    private static Map<String, String> onGrid(String hole, String play, String corners) {
+        return new HashMap<>(Map.of("hole", hole, "play", play, "corners", corners));
+    }
+
+    /** A pace is a metre here; on is north as long as nobody said how it is played to. */
+    @Test
+    void aGreenDrawnOnTheGridTurnsWithItsWayOfPlay() {
+        begun();
+        int number = new GridStep(ida()).keep(0, onGrid("", "", "0 L8\n30 L8\n30 R8\n0 R8"), 1);
+        new HazardStep(ida()).onGrid(number, Hazard.Kind.BUNKER, Map.of("corners", "28 R10\n32 R10\n32 R13"), 1);
+        BegunGreen north = new BeginCourse(ida()).stands().find(number).orElseThrow();
+        Envelope edge = north.hole().green().polygon().getEnvelopeInternal();
+        assertThat(edge.getHeight()).isCloseTo(30, within(1e-6));
+        assertThat(edge.getWidth()).isCloseTo(16, within(1e-6));
+        new NumberStep(ida()).keep(Map.of("hole-" + number, "4", "play-" + number, "90"));
+        BegunGreen east = new BeginCourse(ida()).stands().find(number).orElseThrow();
+        Envelope turned = east.hole().green().polygon().getEnvelopeInternal();
+        assertThat(turned.getWidth()).isCloseTo(30, within(1e-6));
+        assertThat(turned.centre().distance(edge.centre())).isCloseTo(0, within(1e-6));
+        Envelope bunker = east.hole().hazards().get(0).area().getEnvelopeInternal();
+        assertThat(bunker.getMinX() - turned.getMinX()).isCloseTo(28, within(1e-6)); // still 28 on
+        assertThat(turned.getMinY() - bunker.getMaxY()).isCloseTo(2, within(1e-6)); // and 2 m off its right, now south
+        new GridStep(ida()).keep(number, onGrid("4", "90", "0 L9\n30 L9\n30 R9\n0 R9"), 1);
+        BegunGreen wider = new BeginCourse(ida()).stands().find(number).orElseThrow();
+        assertThat(wider.hole().hazards()).isEqualTo(east.hole().hazards());
+        assertThat(wider.hole().green().polygon().getEnvelopeInternal().getHeight())
+                .isCloseTo(18, within(1e-6));
+        new NumberStep(ida()).keep(Map.of("hole-" + number, "4", "play-" + number, "0"));
+        Envelope back = hazard(number).area().getEnvelopeInternal();
+        Envelope before = north.hole().hazards().get(0).area().getEnvelopeInternal();
+        assertThat(back.getMaxX()).isCloseTo(before.getMaxX(), within(1e-3));
+        assertThat(back.getMaxY()).isCloseTo(before.getMaxY(), within(1e-3));
+        new HazardStep(ida()).remove(number, 1);
+        assertThat(new BeginCourse(ida())
+                        .stands()
+                        .find(number)
+                        .orElseThrow()
+                        .hole()
+                        .hazards())
+                .isEmpty();
+    }
+
+    private Hazard hazard(int number) {
+        return new BeginCourse(ida())
+                .stands()
+                .find(number)
+                .orElseThrow()
+                .hole()
+                .hazards()
+                .get(0);
+    }
+
+    @Test
+    void whatIsWrongOnTheGridIsToldOfItsField() {
+        begun();
+        assertThat(wrongOf(() -> new GridStep(ida()).keep(0, onGrid("", "400", "0 L8\n30 R8\n30 L8\n0 R8"), 1)))
+                .containsExactlyInAnyOrder("corners", "play");
+        assertThat(wrongOf(() -> new GridStep(ida()).keep(0, onGrid("", "", "0 L1\n1 L1\n1 R1"), 1)))
+                .containsExactly("corners");
+        int number = new GridStep(ida()).keep(0, onGrid("", "", "0 L8\n30 L8\n30 R8\n0 R8"), 1);
+        assertThat(wrongOf(() -> new HazardStep(ida())
+                        .onGrid(number, Hazard.Kind.WATER, Map.of("corners", "-5 L20\n40 L20\n40 R20\n-5 R20"), 1)))
+                .containsExactly("corners");
+        assertThatThrownBy(() -> new HazardStep(ida()).remove(number, 1)).isInstanceOf(Problem.class);
+        assertThatThrownBy(() -> new HazardStep(ida()).onGrid(9, Hazard.Kind.WATER, Map.of("corners", ""), 1))
+                .isInstanceOf(Problem.class);
+    }
+
+    /** Measured anew from another place, a paced green takes its bunkers along. */
+    @Test
+    void bunkersOfAPacedGreenGoWithItsLine() {
+        begun();
+        int number = new PacedStep(ida()).keep(0, oval("1", "0"), PACE);
+        new HazardStep(ida()).onGrid(number, Hazard.Kind.BUNKER, Map.of("corners", "10 R14\n14 R14\n14 R17"), 1);
+        Envelope before = hazard(number).area().getEnvelopeInternal();
+        MapPoint front =
+                PacedStep.inARow(number, new BeginCourse(ida()).stands().place());
+        new PacedStep(ida()).keep(number, oval("1", "180"), PACE);
+        Envelope turned = hazard(number).area().getEnvelopeInternal();
+        assertThat(turned.getMinX() - front.east()).isCloseTo(front.east() - before.getMaxX(), within(1e-3));
+        assertThat(turned.getMinY() - front.north()).isCloseTo(front.north() - before.getMaxY(), within(1e-3));
     }
 }

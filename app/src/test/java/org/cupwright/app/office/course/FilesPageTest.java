@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.cupwright.app.answers.Lines;
 import org.cupwright.app.cli.InProcess;
 import org.cupwright.app.cli.MadeCourse;
@@ -166,6 +167,23 @@ class FilesPageTest {
             }
         }
         return text.toString();
+    }
+
+    /** The back was left out: that part is drawn as wanting, under the number it has in its list. */
+    @Test
+    void whatIsDoubtfulInASurveyIsDrawnBeforeItIsBroughtIn() throws InterruptedException {
+        String front = points().lines()
+                .filter(line -> line.startsWith("x")
+                        || Double.parseDouble(line.split(",")[1]) < MadeCourse.SOUTH + MadeCourse.SIDE / 2)
+                .collect(Collectors.joining("\n"));
+        Map<String, String> fields = Map.of("crs", "EPSG:32626", "kind", "levelled");
+        ModelAndView page = next(ended(look(Parcel.What.GROUND, fields, "elevation", "points.csv", front)));
+        List<FindingsOnGround.OnGreen> drawn = ((FilesRead.Read) page.getModel().get("read")).onGround();
+        assertThat(drawn).extracting(FindingsOnGround.OnGreen::title).containsExactly("Green 1");
+        assertThat(drawn.get(0).says().get(0)).contains("(points.csv, hole 1)");
+        assertThat(drawn.get(0).map())
+                .contains("class=\"finding\"", "class=\"finding-area\"", "class=\"finding-place\"");
+        assertThat(restsOn()).isEqualTo(RestsOn.OUTLINE);
     }
 
     private RestsOn restsOn() {
