@@ -2,8 +2,11 @@ package org.cupwright.rotation.weeks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.cupwright.green.PersonsOpinion;
+import org.cupwright.holelocation.Concession;
 import org.cupwright.holelocation.DifficultyClass;
+import org.cupwright.holelocation.HoleLocationPolicy;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.Aims;
 import org.cupwright.rotation.MadeGreens;
@@ -52,6 +55,24 @@ class HolePricesTest {
         assertThat(prices.resting(0, 0.5)).isEqualTo(750_000);
         assertThat(prices.resting(0.25, 0.5)).isEqualTo(875_000);
         assertThat(prices.resting(1, 0.5)).isEqualTo(1_250_000);
+    }
+
+    private static long beside(double metres, Concession... ranking) {
+        Policy ranked = POLICY.with(HoleLocationPolicy.CONCESSIONS, List.of(ranking));
+        return new HolePrices(ranked, new Aims(ranked, false)).resting(0, metres);
+    }
+
+    /** From 2.44 m on, and only where that is conceded before the rest of old holes, or that never is. */
+    @Test
+    void somewhatCloserToAnOldHoleCostsLess_ifThatIsConcededFirst() {
+        assertThat(beside(2.43, Concession.values())).isEqualTo(750_000);
+        assertThat(beside(2.44, Concession.values())).isEqualTo(440_000);
+        assertThat(beside(2.5, Concession.OLD_HOLE_CLOSER, Concession.OLD_HOLE)).isEqualTo(410_000);
+        assertThat(beside(2.5, Concession.OLD_HOLE_CLOSER)).isEqualTo(410_000);
+        assertThat(beside(2.5, Concession.EDGE, Concession.OLD_HOLE_CLOSER)).isEqualTo(420_000);
+        assertThat(beside(2.5, Concession.OLD_HOLE, Concession.OLD_HOLE_CLOSER)).isEqualTo(750_000);
+        assertThat(beside(2.5, Concession.OLD_HOLE)).isEqualTo(750_000);
+        assertThat(beside(2.5, Concession.EDGE)).isEqualTo(750_000);
     }
 
     /** 18.3 m are wanted, nearer than 9.15 m is as bad as resting ground. */

@@ -28,7 +28,9 @@ class LeastChangeTest {
                     long without = choices.greenChange(green, day, GreenTable.NONE);
                     for (int spot : model.table(green).offered(day)) {
                         long ofGreen = choices.greenChange(green, day, spot);
+                        long work = choices.work();
                         long leastOfGreen = choices.leastGreenChange(green, day, spot, without);
+                        assertThat(choices.work()).as("one hole is priced").isEqualTo(work + 1);
                         long change = choices.change(green, day, spot);
                         long least = choices.leastChange(green, day, spot, without);
                         assertThat(leastOfGreen).isLessThanOrEqualTo(ofGreen);

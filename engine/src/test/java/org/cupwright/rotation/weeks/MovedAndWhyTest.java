@@ -7,8 +7,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundOnDay;
+import org.cupwright.green.Third;
 import org.cupwright.holelocation.DifficultyClass;
 import org.cupwright.policy.Policy;
 import org.cupwright.rotation.MadeGreens;
@@ -22,7 +24,6 @@ class MovedAndWhyTest {
     private static final Candidate FRONT = at(15, 5);
     private static final Candidate MIDDLE = at(15, 15);
     private static final Candidate BACK = at(15, 25);
-    private static final Candidate BESIDE_BACK = at(20, 25);
 
     private static Candidate at(double east, double north) {
         return MadeGreens.good(east, north, DifficultyClass.MEDIUM);
@@ -95,35 +96,45 @@ class MovedAndWhyTest {
         assertThat(told).isNotEmpty().isSorted().doesNotHaveDuplicates().allMatch(done -> done > 0);
     }
 
-    /** Three greens of one day that stand as they are told; the first is fixed beside the back. */
-    private static List<String> movedWith(double change, Candidate... stands) {
+    /** A column of its own, of one difficulty, so that sides and difficulty are even wherever the three holes are. */
+    private static Candidate of(int green, Third third) {
+        return MadeGreens.good(
+                5 + 10.0 * green, 5 + 10.0 * third.ordinal(), DifficultyClass.values()[green]);
+    }
+
+    /** Three greens of one day that stand as they are told; the first is fixed at the back, beside its spot there. */
+    private static List<String> movedWith(double change, Third... stands) {
         Map<String, List<Optional<Stand>>> stood = new HashMap<>();
         List<GreenWeeks> greens = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
+            int number = i;
             String hole = Integer.toString(i + 1);
-            greens.add(MadeWeeks.green(hole, 1, List.of(FRONT, MIDDLE, BACK)));
-            stood.put(hole, stands(stands[i]));
+            List<Candidate> column =
+                    Stream.of(Third.values()).map(third -> of(number, third)).toList();
+            greens.add(MadeWeeks.green(hole, 1, column));
+            stood.put(hole, stands(of(i, stands[i])));
         }
-        Wishes fixed = new Wishes(Optional.of(BESIDE_BACK), List.of(), false);
+        Candidate there = MadeGreens.good(5.5, 25, DifficultyClass.EASIER);
+        Wishes fixed = new Wishes(Optional.of(there), List.of(), false);
         greens.set(0, MadeWeeks.with(greens.get(0), 0, new GreenDay(GroundOnDay.clear(MadeWeeks.FIRST), fixed)));
         WeeksRequest request = MadeWeeks.request(1, MadeWeeks.rests(5, 1), greens.toArray(GreenWeeks[]::new));
         Policy policy = Policy.defaults().with(WeeksPolicy.WEIGHT_CHANGE, change);
         return new WeeksChanger(policy)
                 .change(new ChangeRequest(request, stood), SearchWatch.patient()).changes().stream()
-                        .map(moved ->
-                                moved.hole() + " " + moved.cause().getClass().getSimpleName())
+                        .map(moved -> moved.hole() + " " + moved.cause().getClass().getSimpleName())
                         .toList();
     }
 
     @Test
     void whereADayComesOutLessEvenAnotherHoleEvensItOut_ifThatPays() {
-        assertThat(movedWith(200, FRONT, MIDDLE, BACK)).containsExactly("1 Fixed", "3 EvensOut");
-        assertThat(movedWith(400, FRONT, MIDDLE, BACK)).containsExactly("1 Fixed");
+        assertThat(movedWith(200, Third.FRONT, Third.MIDDLE, Third.BACK)).containsExactly("1 Fixed", "3 EvensOut");
+        assertThat(movedWith(400, Third.FRONT, Third.MIDDLE, Third.BACK)).containsExactly("1 Fixed");
     }
 
-    /** Uneven it was before. */
+    /** One hole lay in a wrong third, and one does. */
     @Test
     void whereADayIsAsEvenAsItWasTheOthersAreLeftAlone() {
-        assertThat(movedWith(200, BACK, BACK, BACK)).containsExactly("1 Fixed");
+        assertThat(movedWith(200, Third.BACK, Third.BACK, Third.BACK)).containsExactly("1 Fixed");
+        assertThat(movedWith(200, Third.FRONT, Third.FRONT, Third.BACK)).containsExactly("1 Fixed");
     }
 }
