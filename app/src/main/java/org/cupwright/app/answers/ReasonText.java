@@ -2,10 +2,10 @@ package org.cupwright.app.answers;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.holelocation.Judgement;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.Length;
@@ -18,17 +18,25 @@ import org.cupwright.units.Paces;
 public record ReasonText(Texts texts, double paceMetres) {
     private static final String ROOM = "rotation.reason.room";
 
-    /** What stands in the summary of a spot, too. */
-    private static final Set<String> IN_THE_SUMMARY = Set.of(ROOM, "rotation.reason.difficulty");
+    private static final String DIFFICULTY = "rotation.reason.difficulty";
 
     /** All reasons, the most telling first. */
     public List<String> all(StoredHole hole) {
         return said(hole, hole.reasons().stream());
     }
 
-    /** The reasons without what the summary of the spot says already. */
-    public List<String> besideTheSummary(StoredHole hole) {
-        return said(hole, hole.reasons().stream().filter(reason -> !IN_THE_SUMMARY.contains(reason.key())));
+    /**
+     * The reasons without what the summary of the spot says already.
+     *
+     * @param spot the spot as the summary tells it
+     */
+    public List<String> besideTheSummary(StoredHole hole, Judgement spot) {
+        boolean plays = spot.difficulty().rank().isPresent();
+        return said(
+                hole,
+                hole.reasons().stream()
+                        .filter(reason -> !reason.key().equals(ROOM))
+                        .filter(reason -> !(plays && reason.key().equals(DIFFICULTY))));
     }
 
     private List<String> said(StoredHole hole, Stream<Message> reasons) {

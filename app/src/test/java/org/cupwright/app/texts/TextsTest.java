@@ -1,6 +1,7 @@
 package org.cupwright.app.texts;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import org.cupwright.message.Message;
@@ -24,6 +25,16 @@ class TextsTest {
         assertThat(texts(UnitSystem.PACES).length(3.656)).isEqualTo("4 paces");
         assertThat(texts(UnitSystem.PACES).length(1.4)).isEqualTo("1½ paces");
         assertThat(texts(UnitSystem.PACES).length(0.914)).isEqualTo("1 pace");
+    }
+
+    /** Feet by their definition (0.3048 m), paces of 0.914 m. */
+    @Test
+    void theBarOfAMapIsARoundLengthOfTheReadersUnits() {
+        assertThat(texts(UnitSystem.METRIC).roundLength()).isEqualTo(new RoundLength(5, "5 m"));
+        assertThat(texts(UnitSystem.IMPERIAL).roundLength().says()).isEqualTo("15 ft");
+        assertThat(texts(UnitSystem.IMPERIAL).roundLength().metres()).isCloseTo(4.572, within(1e-9));
+        assertThat(texts(UnitSystem.PACES).roundLength().says()).isEqualTo("5 paces");
+        assertThat(texts(UnitSystem.PACES).roundLength().metres()).isCloseTo(4.57, within(1e-9));
     }
 
     @Test

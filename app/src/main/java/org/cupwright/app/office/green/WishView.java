@@ -19,6 +19,7 @@ import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlacePolicy;
+import org.cupwright.holelocation.Judgement;
 import org.cupwright.message.Message.Name;
 
 /** What can be wanted of a hole on a day, and what was. */
@@ -72,7 +73,7 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
                 planned && state.equals(Optional.of(State.DONE)),
                 planned ? at.map(this::days).orElse(List.of()) : List.of(),
                 may && there ? lock() : Optional.empty(),
-                there ? why() : List.of());
+                there ? why(at.get()) : List.of());
     }
 
     private static boolean isOpen(ShowHole.Answer day) {
@@ -117,12 +118,13 @@ record WishView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
                 : Optional.empty();
     }
 
-    private List<String> why() {
+    private List<String> why(MapPoint at) {
         Texts texts = visit.texts();
         String hole = stands.hole().id();
         double pace = green.day().policy().get(PlacePolicy.PACE_METRES);
+        Judgement spot = green.at(at).judgement();
         Stream<String> reasons = stands.planned().stream()
-                .flatMap(planned -> new ReasonText(texts, pace).besideTheSummary(planned).stream());
+                .flatMap(planned -> new ReasonText(texts, pace).besideTheSummary(planned, spot).stream());
         Stream<String> against = stands.plan().stream()
                 .flatMap(plan -> plan.findings().stream())
                 .filter(finding -> !IN_THE_HEAD.contains(finding.key()))

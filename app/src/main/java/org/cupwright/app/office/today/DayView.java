@@ -8,6 +8,7 @@ import org.cupwright.app.answers.DayText;
 import org.cupwright.app.answers.FirstText;
 import org.cupwright.app.answers.PlanText;
 import org.cupwright.app.desk.Progress.Step;
+import org.cupwright.app.desk.first.Notice;
 import org.cupwright.app.desk.first.SpotNotices;
 import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.app.desk.log.HolesCut.HoleCut;
@@ -211,8 +212,9 @@ record DayView(Visit visit) {
         Texts texts = visit.texts();
         Optional<StoredHole> planned = paper.plan().find(hole.hole());
         PlaceWords words = new PlaceWords(texts, sheet.paceMetres());
-        Optional<Verdict> verdict = hole.cut().map(SheetHole.Cut::verdict);
         String done = cut.map(was -> DoneView.key(was, planned)).orElse("");
+        boolean left = done.equals(DoneView.LEFT);
+        Optional<Verdict> verdict = hole.cut().map(SheetHole.Cut::verdict).filter(found -> !left);
         return new Row(
                 "row-" + sheet.holes().indexOf(hole),
                 hole.hole(),
@@ -234,14 +236,18 @@ record DayView(Visit visit) {
                 cut.map(was -> texts.say("today.done." + done, was.time().toString(), was.person()))
                         .orElse(""),
                 planned.filter(StoredHole::locked).isPresent(),
-                notices(paper, hole.hole()));
+                notices(paper, hole.hole(), left));
     }
 
-    /** That a spot is to be used with care its verdict says; why, stands below it. */
-    private List<String> notices(DayPaper paper, String hole) {
+    /**
+     * That a spot is to be used with care its verdict says; why, stands below it. Of a hole that was left where it was
+     * the rules for a new one say nothing: it would be too near itself.
+     */
+    private List<String> notices(DayPaper paper, String hole, boolean left) {
         Texts texts = visit.texts();
         FirstText first = new FirstText(texts, paper.day());
         return paper.first().at(hole).stream()
+                .filter(notice -> !(left && notice.kind() == Notice.Kind.CARE))
                 .map(notice -> notice.says().key().equals(SpotNotices.CARE)
                         ? texts.show(notice.says().arguments().get(0))
                         : first.says(notice))

@@ -14,7 +14,8 @@ import org.cupwright.course.MapPoint;
 
 /** What has been done of a day's plan, in words. */
 record DoneView(Texts texts) {
-    private static final String LEFT = "left";
+    /** Of a hole that was left where it was. */
+    static final String LEFT = "left";
 
     /** What is not as it was planned, in the order in which it is said. */
     private static final List<String> OTHERWISE = List.of("elsewhere", "inPlay", LEFT);

@@ -38,6 +38,8 @@ record WeeksView(Visit visit, ShowWeeks.Answer answer, Wished wished) {
      * @param legend what letters and signs in the table mean
      * @param mayPlan whether whoever looks may plan and change
      * @param mayChange whether there is something to be changed, too
+     * @param changes what to press for it: what was gathered is changed, else what came since is taken up; empty where
+     *     there is neither
      */
     record Page(
             String planned,
@@ -54,7 +56,8 @@ record WeeksView(Visit visit, ShowWeeks.Answer answer, Wished wished) {
             List<BoundsRows.Row> bounds,
             String legend,
             boolean mayPlan,
-            boolean mayChange) {}
+            boolean mayChange,
+            Optional<String> changes) {}
 
     /**
      * A day over its column.
@@ -113,7 +116,15 @@ record WeeksView(Visit visit, ShowWeeks.Answer answer, Wished wished) {
                 new BoundsRows(visit.texts()).of(plans),
                 visit.texts().say("weeks.legend") + " " + new SignText(visit.texts()).legend(),
                 mayPlan,
-                mayPlan && drafts);
+                mayPlan && drafts,
+                changes());
+    }
+
+    private Optional<String> changes() {
+        if (!wished.all().isEmpty()) {
+            return Optional.of(visit.texts().say("weeks.change"));
+        }
+        return since().isEmpty() ? Optional.empty() : Optional.of(visit.texts().say("weeks.takeUp"));
     }
 
     private String planned(List<StoredPlan> plans) {

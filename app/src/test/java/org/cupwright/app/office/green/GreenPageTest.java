@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.cupwright.app.answers.JudgementText;
 import org.cupwright.app.answers.ReasonText;
+import org.cupwright.app.answers.ToldPosition;
 import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.office.access.Route;
 import org.cupwright.app.office.access.Routes;
@@ -163,7 +164,7 @@ class GreenPageTest {
         assertThat(within).isEqualTo("good within 1 pace");
         ReasonText reasons = new ReasonText(visit.texts(), Paces.STANDARD_METRES);
         assertThat(reasons.all(hole)).containsExactly("Good within 1 pace.");
-        assertThat(reasons.besideTheSummary(hole)).isEmpty();
+        assertThat(reasons.besideTheSummary(hole, judgement)).isEmpty();
     }
 
     /** The spot's own line has how far off is still good and how it plays; its reasons say it no second time. */
@@ -172,9 +173,11 @@ class GreenPageTest {
         set(visit, SPOT, 0);
         SpotView.Part part = made.part(visit, "1", AskedOfGreen.NOTHING);
         assertThat(part.asked().orElseThrow().told().within()).isPresent();
-        assertThat(part.wishes().why())
-                .isNotEmpty()
-                .noneMatch(why -> why.startsWith("Good within") || why.startsWith("Plays "));
+        ToldPosition told = part.asked().orElseThrow().told();
+        List<String> why = part.wishes().why();
+        assertThat(why).isNotEmpty().noneMatch(one -> one.startsWith("Good "));
+        assertThat(why.stream().filter(one -> one.startsWith("Plays ")))
+                .hasSizeLessThanOrEqualTo(told.plays().isPresent() ? 0 : 1);
     }
 
     @Test

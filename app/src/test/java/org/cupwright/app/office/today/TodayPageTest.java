@@ -64,6 +64,24 @@ class TodayPageTest {
                         "2 of 3 cut · hole 2 elsewhere than planned · hole 3 left where it was", 3, 3));
     }
 
+    /** A hole that stays where it was is nearer to itself than any old hole may be: that is no reason to warn. */
+    @Test
+    void aHoleThatWasLeftIsNotHeldAgainstItself() {
+        type("log", "add", "cup-changed", "--hole", "3", "--on", "12", "--side", "L5", "--date", "2026-06-19");
+        type("plan");
+        type("publish", "--yes");
+        type("log", "add", "left-in-old-hole", "--hole", "3", "--person", "Ida");
+        DayView.Row third = plan().parts().get(0).rows().get(2);
+        assertThat(third.done()).isEqualTo("left");
+        assertThat(third.paces()).isEqualTo("12 on · 5 from left");
+        assertThat(third.verdict() + third.says()).isEmpty();
+        assertThat(third.notices()).isEmpty();
+        type("log", "add", "cup-changed", "--hole", "2", "--on", "1", "--side", "L5", "--person", "Ida");
+        DayView.Row second = plan().parts().get(0).rows().get(1);
+        assertThat(second.says()).isEqualTo("do not cut");
+        assertThat(second.notice().orElseThrow()).startsWith("Against a rule: ");
+    }
+
     /** What is asked for stays when the day is planned anew; that the others move is said before. */
     @Test
     void asksBeforeADraftIsLostThatSomebodyChanged() {

@@ -6,12 +6,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import org.cupwright.app.desk.Progress;
+import org.cupwright.app.desk.entry.Entry;
+import org.cupwright.app.desk.entry.RecordFact;
+import org.cupwright.app.desk.entry.typed.EntryForm;
+import org.cupwright.app.desk.entry.typed.TypedEntry;
 import org.cupwright.app.desk.plan.ChangeWeeks;
 import org.cupwright.app.desk.plan.PlanWeeks;
 import org.cupwright.app.desk.plan.PublishPlan;
@@ -124,6 +132,28 @@ class WeeksPageTest {
 
     private String spot(LocalDate day, String hole) {
         return cell(ida(), day + ":" + hole).where();
+    }
+
+    /** Nothing is offered where there is nothing to do. */
+    @Test
+    void whatThereIsToChangeIsOnTheButton() {
+        assertThat(page(ida()).changes()).isEmpty();
+        assertThat(page(ida(), "free:" + TODAY.plusDays(1) + ":1").changes()).contains("Change the plans");
+        TypedEntry note = new TypedEntry(
+                Optional.of(EntryForm.ofKind("noteToNext")),
+                Map.of("text", "invented"),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                false,
+                Optional.empty());
+        Clock later = Clock.offset(MadeOffice.CLOCK, Duration.ofHours(1));
+        try (SqliteFolder own = new SqliteFolder(data, later)) {
+            Visit then = MadeOffice.visit(own, later, "Ida", Role.OFFICIAL, TODAY);
+            new RecordFact(then.session())
+                    .record(new Entry(List.of(), false, Optional.of(TODAY), note, Optional.empty(), true));
+        }
+        assertThat(page(ida()).changes()).contains("Bring the drafts up to date");
     }
 
     @Test
