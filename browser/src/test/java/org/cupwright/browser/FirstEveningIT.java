@@ -196,6 +196,7 @@ class FirstEveningIT {
             button(page, "Keep it").click();
             assertThat(page.locator(".said")).containsText("Kept: the green of #" + number);
         }
+        bunker(page);
         page.getByText("Back to the greens").click();
     }
 
@@ -225,6 +226,19 @@ class FirstEveningIT {
                 .click();
         assertThat(page.locator(".begun .rows li")).hasCount(4);
         assertThat(page.locator(".begun .rows li").last()).containsText("place unknown");
+    }
+
+    /** Beside the first green, 4 m to the east of its edge. */
+    private void bunker(Page page) {
+        page.locator("#aerial").setInputFiles(picture);
+        page.locator("[name=kind][value=bunker]").check();
+        for (int[] corner : new int[][] {{34, -10}, {50, -10}, {50, 10}, {34, 10}}) {
+            click(page, GREENS[0][0] + corner[0], GREENS[0][1] + corner[1]);
+        }
+        button(page, "Keep it").click();
+        assertThat(page.locator(".said")).containsText("Kept: a bunker of 51 m²");
+        assertThat(page.locator(".said")).containsText("by the green of #1");
+        assertThat(page.locator("[name=kind][value=bunker]")).isChecked(); // bunkers come in numbers
     }
 
     private static void click(Page page, int right, int down) {
