@@ -46,8 +46,8 @@ class AccessibleIT {
     private static final Map<String, List<String>> EXAMPLES = Map.of(
             "/", List.of("/?date=" + DAY, "/?date=2026-06-19", "/?date=2026-08-03"),
             "/green/{hole}", List.of("/green/7?date=" + DAY, "/green/2?on=12&from=5&side=L&level=true&date=" + DAY),
-            "/log", List.of("/log?date=" + DAY, "/log?date=2026-06-19", "/log?do=greenSpeed"),
-            "/sheet/{course}", List.of("/sheet/wrenfold-moor"),
+            "/log", List.of("/log?date=" + DAY, "/log?date=2026-06-19", "/log?do=speed"),
+            "/sheet/{course}", List.of(),
             "/work/{id}", List.of(),
             "/weeks", List.of("/weeks?date=" + DAY, "/weeks?date=" + DAY + "&cell=" + DAY + ":4"),
             "/weeks/why", List.of("/weeks/why?hole=4&on=" + DAY),
@@ -128,7 +128,7 @@ class AccessibleIT {
             lookers.look(0, "work that goes on", FOUND, other -> other.navigate(address));
             button(page, "Stop").click();
             assertThat(page.getByRole(com.microsoft.playwright.options.AriaRole.ALERT))
-                    .containsText("stopped");
+                    .containsText("Stopped before it was done");
             lookers.look(1, "work that was stopped", FOUND, other -> other.navigate(address));
             page.navigate(work.at("/weeks?date=2026-09-01"));
             assertThat(page.locator("main")).containsText("Nothing is planned");

@@ -22,6 +22,7 @@ record Sight(String name, int status, BiFunction<Workplace, Page, Response> arri
     static final List<Sight> ALL = List.of(
             at("no such address", REFUSED, "/nowhere"),
             at("no such paper", WRONG, "/paper/7"),
+            at("a sheet that is not open", NOT_THERE, "/sheet/wrenfold-moor"),
             at("no such work", NOT_THERE, "/work/00000000-0000-0000-0000-000000000000"),
             at("no such hole", NOT_THERE, "/green/99"),
             at("no such day", NOT_TAKEN, "/?date=someday"),
