@@ -51,6 +51,7 @@ class Doors {
         return new SlowDown(house.clock());
     }
 
+    /** The one provider there is: named a second time, it would be asked, and count, twice at each wrong try. */
     @Bean
     Accounts accounts(OfficeHouse house, Passwords passwords, SlowDown slowDown) {
         return new Accounts(house, passwords, slowDown);
@@ -79,7 +80,6 @@ class Doors {
                         .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
                         .permissionsPolicyHeader(
                                 permissions -> permissions.policy("camera=(), microphone=(), payment=(), usb=()")));
-        http.authenticationProvider(accounts);
         http.requestCache(cache -> cache.requestCache(ComeIn.wanted()));
         http.exceptionHandling(
                 refusals -> refusals.authenticationEntryPoint((asked, answer, why) -> ComeIn.lead(asked, answer))

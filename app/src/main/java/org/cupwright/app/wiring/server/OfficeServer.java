@@ -72,8 +72,8 @@ public record OfficeServer(Clock clock, SecureRandom random, Function<SecureRand
         try {
             closed.await();
         } catch (InterruptedException ended) {
+            context.close(); // whole, and its log with it, so that another can be opened
             Thread.currentThread().interrupt();
-            context.close();
         }
     }
 
