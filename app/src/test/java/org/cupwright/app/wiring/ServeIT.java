@@ -68,7 +68,7 @@ class ServeIT {
         refused(none, sound.key(), "no certificate in this file", none, sound.key());
         refused(sound.certificate(), none, "no private key in this file", none, sound.certificate());
         Path swapped = sound.certificate();
-        refused(swapped, swapped, "--key: There is no private key in this file", swapped, sound.key());
+        refused(swapped, swapped, "no private key in this file", swapped, sound.key());
         Path others = other.files().key();
         refused(sound.certificate(), others, "does not belong to the certificate", others, sound.certificate());
         Path hidden = Files.writeString(folder.resolve("hidden.pem"), other.encryptedKey());

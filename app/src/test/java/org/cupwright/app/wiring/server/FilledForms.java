@@ -65,6 +65,7 @@ final class FilledForms {
             entry("/weeks/wish", "/weeks/wish?kind=free&on=2026-06-20&hole=7"),
             entry("/green/{hole}/spot", "/green/7/spot?at=0,0"),
             entry("/course/findings", "/course/findings?hole=7"),
+            entry("/begin/plan", "/begin/plan?date=someday"),
             entry("/work/{id}", "/work/" + NOBODYS),
             entry("/work/{id}/stop", "/work/" + NOBODYS + "/stop"));
 

@@ -77,7 +77,7 @@ public final class MadeCertificate {
 
     /** The key as it lies when a password is needed for it. */
     public String encryptedKey() throws GeneralSecurityException, IOException {
-        String way = "PBEWithHmacSHA256AndAES_128";
+        String way = "PBEWithSHA1AndDESede";
         Cipher cipher = Cipher.getInstance(way);
         cipher.init(Cipher.ENCRYPT_MODE, SecretKeyFactory.getInstance(way).generateSecret(new PBEKeySpec(STORED)));
         byte[] hidden = cipher.doFinal(key);
