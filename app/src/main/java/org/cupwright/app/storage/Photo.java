@@ -2,7 +2,7 @@ package org.cupwright.app.storage;
 
 import java.util.HexFormat;
 
-/** A photo as it came from the camera, every byte of it. */
+/** A photo as it is kept. */
 public final class Photo {
     /** The part of an entry that holds a photo's hash. */
     public static final String PART = "photo";

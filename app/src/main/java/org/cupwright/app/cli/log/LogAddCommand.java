@@ -58,8 +58,8 @@ final class LogAddCommand extends CourseCommand {
     @Option(
             names = "--photo",
             paramLabel = "FILE",
-            description = "A photo of something odd, JPEG or PNG, up to 20 MB; "
-                    + "kept as it is, with all the camera wrote into it.")
+            description = "A photo of something odd, JPEG or PNG, up to 20 MB; the picture is kept as it is, "
+                    + "where and when it was taken is left off.")
     private Path photo;
 
     @Mixin

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.cupwright.app.desk.log.FactIds;
 import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.app.desk.log.OddThings;
+import org.cupwright.app.desk.log.PhotoReading;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.Photo;
@@ -66,12 +67,13 @@ public record SeeToOdd(Session session) {
         return LocalDate.ofInstant(when, course.frame().zone());
     }
 
-    /** The photo of something odd. */
+    /** The photo of something odd: the picture, and nothing besides. */
     public Photo photo(String id) {
         return session.read(stores -> {
             OddThings.Thing thing = find(stores, session.course(stores), id);
-            String hash = thing.odd().photo().orElseThrow(() -> LogProblems.noPhoto(id, false));
-            return stores.photos().find(hash).orElseThrow(() -> LogProblems.noPhoto(id, true));
+            String hash = thing.odd().photo().orElseThrow(() -> LogProblems.photo("noPhoto", id));
+            Photo kept = stores.photos().find(hash).orElseThrow(() -> LogProblems.photo("photoLost", id));
+            return PhotoReading.bare(kept).orElseThrow(() -> LogProblems.photo("photoBroken", id));
         });
     }
 

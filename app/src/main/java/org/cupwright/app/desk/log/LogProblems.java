@@ -66,8 +66,8 @@ public final class LogProblems {
                 Message.of("try.log.missing", new Message.Said(examples)));
     }
 
-    public static Problem noPhoto(String id, boolean lost) {
-        String which = lost ? "photoLost" : "noPhoto";
+    /** @param which {@code noPhoto}: none came with the entry; {@code photoLost}, {@code photoBroken}: one did */
+    public static Problem photo(String which, String id) {
         return Problem.of(
                 Message.of("problem.log." + which, new Name(id)), "entry", id, Message.of("try.log." + which));
     }

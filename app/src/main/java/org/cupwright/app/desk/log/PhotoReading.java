@@ -2,12 +2,11 @@ package org.cupwright.app.desk.log;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.util.Arrays;
-import java.util.Iterator;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
+import javax.imageio.stream.MemoryCacheImageInputStream;
 import org.cupwright.app.desk.files.FileReading;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.storage.Photo;
@@ -15,13 +14,15 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Message.Count;
 import org.cupwright.message.Problem;
 
-/** Reads photos that people hand in. */
+/** Reads photos that people hand in. What the camera wrote beside the picture, such as where it stood, is left off. */
 public final class PhotoReading {
     /** A phone's photo has 2 to 12 MB (our choice of bound). */
     static final int MOST_BYTES = 20_000_000;
 
-    private static final byte[] JPEG = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
-    private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
+    /** A phone's photo has 12 to 50 million; few bytes can say very many, which is much work to show. Our choice. */
+    static final int MOST_PIXELS = 100_000_000;
+
+    private static final int MILLION = 1_000_000;
 
     private PhotoReading() {}
 
@@ -33,41 +34,50 @@ public final class PhotoReading {
     public static Photo read(SourceFile file) {
         byte[] bytes = FileReading.read(file, in -> in.readNBytes(MOST_BYTES + 1));
         if (bytes.length > MOST_BYTES) {
-            throw problem("tooBig", file, new Count(MOST_BYTES / 1_000_000));
+            throw problem("tooBig", file, MOST_BYTES);
         }
-        if (format(bytes).filter(format -> hasSize(bytes, format)).isEmpty()) {
-            throw problem("noPhoto", file, new Count(MOST_BYTES / 1_000_000));
+        byte[] bare = bare(bytes).orElseThrow(() -> problem("noPhoto", file, MOST_BYTES));
+        long pixels = pixels(bare);
+        if (pixels == 0) {
+            throw problem("noPhoto", file, MOST_BYTES);
         }
-        return Photo.kept(bytes);
+        if (pixels > MOST_PIXELS) {
+            throw problem("tooManyPixels", file, MOST_PIXELS);
+        }
+        return Photo.kept(bare);
     }
 
-    private static Optional<String> format(byte[] bytes) {
-        if (begins(bytes, JPEG)) {
-            return Optional.of("jpeg");
+    /** A photo as it is given out: one that an earlier program kept as it came, without what is not the picture. */
+    public static Optional<Photo> bare(Photo kept) {
+        return bare(kept.bytes()).map(Photo::kept);
+    }
+
+    private static Optional<byte[]> bare(byte[] bytes) {
+        if (BareJpeg.begins(bytes)) {
+            return BareJpeg.of(bytes);
         }
-        return begins(bytes, PNG) ? Optional.of("png") : Optional.empty();
+        return BarePng.begins(bytes) ? BarePng.of(bytes) : Optional.empty();
     }
 
-    private static boolean begins(byte[] bytes, byte[] with) {
-        return bytes.length > with.length && Arrays.equals(bytes, 0, with.length, with, 0, with.length);
-    }
-
-    /** Whether the picture can be opened so far that it says how wide and high it is. */
-    private static boolean hasSize(byte[] bytes, String format) {
-        Iterator<ImageReader> readers = ImageIO.getImageReadersByFormatName(format);
-        ImageReader reader = readers.next();
-        try (ImageInputStream in = ImageIO.createImageInputStream(new ByteArrayInputStream(bytes))) {
+    /** Of a picture that can be opened so far that it says how wide and high it is; of others 0. */
+    private static long pixels(byte[] bytes) {
+        String format = BareJpeg.begins(bytes) ? "jpeg" : "png";
+        ImageReader reader = ImageIO.getImageReadersByFormatName(format).next();
+        try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
             reader.setInput(in);
-            return reader.getWidth(0) > 0 && reader.getHeight(0) > 0;
+            return (long) reader.getWidth(0) * reader.getHeight(0);
         } catch (IOException | IllegalArgumentException broken) {
-            return false; // a beginning without a picture behind it; the caller says so
+            return 0; // a beginning without a picture behind it; the caller says so
         } finally {
             reader.dispose();
         }
     }
 
-    private static Problem problem(String kind, SourceFile file, Message.Argument argument) {
+    private static Problem problem(String kind, SourceFile file, int most) {
         return Problem.of(
-                Message.of("problem.photo." + kind, argument), "photo", file.name(), Message.of("try.photo." + kind));
+                Message.of("problem.photo." + kind, new Count(most / MILLION)),
+                "photo",
+                file.name(),
+                Message.of("try.photo." + kind));
     }
 }

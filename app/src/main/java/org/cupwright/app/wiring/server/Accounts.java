@@ -1,6 +1,7 @@
 package org.cupwright.app.wiring.server;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import org.cupwright.app.office.visit.OfficeHouse;
 import org.cupwright.app.office.visit.SignedIn;
@@ -50,7 +51,7 @@ record Accounts(OfficeHouse house, Passwords passwords, SlowDown slowDown) imple
             if (outcome instanceof Refused) {
                 throw new BadCredentialsException("refused");
             }
-            return signedIn(of(((Welcome) outcome).account()));
+            return signedIn(of(((Welcome) outcome).account(), house.clock().instant()));
         }
     }
 
@@ -72,8 +73,8 @@ record Accounts(OfficeHouse house, Passwords passwords, SlowDown slowDown) imple
         return new SignIn(folder, house.clock(), passwords, slowDown);
     }
 
-    private static SignedIn of(Account account) {
-        return new SignedIn(account.id(), account.name(), account.role(), account.changedAt());
+    private static SignedIn of(Account account, Instant now) {
+        return new SignedIn(account.id(), account.name(), account.role(), account.changedAt(), now);
     }
 
     static Authentication signedIn(SignedIn person) {

@@ -16,10 +16,19 @@ final class ComeIn {
 
     /** Who sent a form is told that it was not taken; a part of a page is not replaced by a page, the page goes on. */
     static void lead(HttpServletRequest request, HttpServletResponse response) throws IOException {
-        boolean part = request.getHeader(PART) != null;
-        boolean asks = request.getMethod().equals("GET");
-        String where = request.getContextPath() + (asks && !part ? "/sign-in" : "/sign-in?ended");
-        if (part) {
+        boolean asks = request.getMethod().equals("GET") && request.getHeader(PART) == null;
+        lead(request, response, asks ? "/sign-in" : "/sign-in?ended");
+    }
+
+    /** Who was signed in and is not any more is told so, whatever was asked for. */
+    static void leadOut(HttpServletRequest request, HttpServletResponse response) throws IOException {
+        lead(request, response, "/sign-in?ended");
+    }
+
+    private static void lead(HttpServletRequest request, HttpServletResponse response, String page)
+            throws IOException {
+        String where = request.getContextPath() + page;
+        if (request.getHeader(PART) != null) {
             response.setHeader("HX-Redirect", where);
             response.setStatus(HttpServletResponse.SC_UNAUTHORIZED);
         } else {

@@ -13,18 +13,19 @@ import org.cupwright.app.people.Passwords;
 import org.cupwright.app.people.SlowDown;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.wiring.server.Accounts.HasToWait;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
-import org.springframework.http.HttpMethod;
+import org.springframework.core.Ordered;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configuration.EnableWebSecurity;
 import org.springframework.security.config.annotation.web.configurers.AuthorizeHttpRequestsConfigurer;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
-import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;
 
 /** Who guards the doors: whatever is not allowed by the table of addresses is refused. */
@@ -50,9 +51,20 @@ class Doors {
         return new SlowDown(house.clock());
     }
 
+    /** The one provider there is: named a second time, it would be asked, and count, twice at each wrong try. */
     @Bean
     Accounts accounts(OfficeHouse house, Passwords passwords, SlowDown slowDown) {
         return new Accounts(house, passwords, slowDown);
+    }
+
+    /** Before everything that asks who it is, and again where a refusal is told. */
+    @Bean
+    FilterRegistrationBean<LastHop> lastHop(Request request) {
+        FilterRegistrationBean<LastHop> filter = new FilterRegistrationBean<>(new LastHop());
+        filter.setEnabled(request.behindProxy());
+        filter.setOrder(Ordered.HIGHEST_PRECEDENCE);
+        filter.setDispatcherTypes(DispatcherType.REQUEST, DispatcherType.ASYNC, DispatcherType.ERROR);
+        return filter;
     }
 
     @Bean
@@ -64,10 +76,10 @@ class Doors {
                         .defaultSuccessUrl("/"))
                 .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in"))
                 .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT))
+                        .httpStrictTransportSecurity(always -> encryptedAlways(always, request))
                         .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
                         .permissionsPolicyHeader(
                                 permissions -> permissions.policy("camera=(), microphone=(), payment=(), usb=()")));
-        http.authenticationProvider(accounts);
         http.requestCache(cache -> cache.requestCache(ComeIn.wanted()));
         http.exceptionHandling(
                 refusals -> refusals.authenticationEntryPoint((asked, answer, why) -> ComeIn.lead(asked, answer))
@@ -79,6 +91,18 @@ class Doors {
         return http.build();
     }
 
+    /**
+     * Browsers that came encrypted once come so for a year. Of other names than the one asked for nothing is known; and
+     * this machine's own name is that of whatever else runs on it.
+     */
+    private static void encryptedAlways(HeadersConfigurer<HttpSecurity>.HstsConfig always, Request request) {
+        if (HostsKnown.isAlone(request)) {
+            always.disable();
+        } else {
+            always.includeSubDomains(false);
+        }
+    }
+
     /** Where somebody has to wait before trying again, the page says how long. */
     private static void refused(HttpServletRequest request, HttpServletResponse response, AuthenticationException why)
             throws IOException {
@@ -86,11 +110,15 @@ class Doors {
         response.sendRedirect(request.getContextPath() + "/sign-in?" + how);
     }
 
-    /** Whoever was signed in when the form was shown, and is not any more, signs in; all others are refused. */
+    /**
+     * Whoever was signed in when the form was shown, and is not any more, signs in; others are told whether it is not
+     * theirs, or nothing at all.
+     */
     private static void notTaken(HttpServletRequest request, HttpServletResponse response, AccessDeniedException why)
             throws IOException {
         if (ComeIn.isIn()) {
-            response.sendError(HttpServletResponse.SC_FORBIDDEN);
+            response.sendError(
+                    Addresses.has(request) ? HttpServletResponse.SC_FORBIDDEN : HttpServletResponse.SC_NOT_FOUND);
         } else {
             ComeIn.lead(request, response);
         }
@@ -99,8 +127,7 @@ class Doors {
     private static void allow(
             AuthorizeHttpRequestsConfigurer<HttpSecurity>.AuthorizationManagerRequestMatcherRegistry requests) {
         for (Route route : Routes.ALL) {
-            RequestMatcher matcher = PathPatternRequestMatcher.withDefaults()
-                    .matcher(HttpMethod.valueOf(route.method()), route.pattern());
+            RequestMatcher matcher = Addresses.of(route);
             if (route.open()) {
                 requests.requestMatchers(matcher).permitAll();
             } else {

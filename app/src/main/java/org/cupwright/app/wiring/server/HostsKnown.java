@@ -17,7 +17,12 @@ final class HostsKnown extends OncePerRequestFilter {
     private final boolean alone;
 
     HostsKnown(Request request) {
-        this.alone = Serving.isLoopback(request.bind()) && !request.behindProxy();
+        this.alone = isAlone(request);
+    }
+
+    /** Whether the pages are for this machine alone. */
+    static boolean isAlone(Request request) {
+        return Serving.isLoopback(request.bind()) && !request.behindProxy();
     }
 
     @Override

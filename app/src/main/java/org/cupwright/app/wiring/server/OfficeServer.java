@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.cupwright.app.cli.command.Serving;
 import org.cupwright.app.cli.command.Version;
 import org.cupwright.app.office.OfficeConfiguration;
@@ -35,10 +36,17 @@ import org.springframework.context.event.ContextClosedEvent;
 import org.springframework.context.support.GenericApplicationContext;
 import org.springframework.util.unit.DataSize;
 
-/** Serves the pages until the program is told to end. */
-public record OfficeServer(Clock clock, SecureRandom random) implements Serving {
+/**
+ * Serves the pages until the program is told to end.
+ *
+ * @param clock the time
+ * @param random codes and salts
+ * @param passwords how they are kept
+ */
+public record OfficeServer(Clock clock, SecureRandom random, Function<SecureRandom, Passwords> passwords)
+        implements Serving {
     public OfficeServer(Clock clock) {
-        this(clock, new SecureRandom());
+        this(clock, new SecureRandom(), Passwords::new);
     }
 
     /** Results, most of them greens judged: two courses of eighteen on two days, and some. Our choice. */
@@ -64,8 +72,8 @@ public record OfficeServer(Clock clock, SecureRandom random) implements Serving 
         try {
             closed.await();
         } catch (InterruptedException ended) {
+            context.close(); // whole, and its log with it, so that another can be opened
             Thread.currentThread().interrupt();
-            context.close();
         }
     }
 
@@ -85,7 +93,7 @@ public record OfficeServer(Clock clock, SecureRandom random) implements Serving 
             context.registerBean(OfficeHouse.class, () -> house(request));
             context.registerBean(Request.class, () -> request);
             context.registerBean(SecureRandom.class, () -> random);
-            context.registerBean(Passwords.class, () -> new Passwords(random));
+            context.registerBean(Passwords.class, () -> passwords.apply(random));
         });
         application.addListeners((ApplicationListener<ContextClosedEvent>) event -> closed.countDown());
         try {
@@ -126,17 +134,27 @@ public record OfficeServer(Clock clock, SecureRandom random) implements Serving 
         return Path.of(System.getProperty("java.io.tmpdir"), "cupwright-office.log");
     }
 
+    private static boolean isEncrypted(Request request) {
+        return request.tls().isPresent() || request.behindProxy();
+    }
+
+    /** With that prefix browsers take the cookie from this host alone, encrypted, and for all of its pages. */
+    private static String cookie(Request request) {
+        return isEncrypted(request) ? "__Host-cupwright" : "cupwright";
+    }
+
     private static Map<String, Object> properties(Request request) {
         Map<String, Object> properties = new HashMap<>();
         properties.put("server.address", request.bind());
         properties.put("server.port", request.port());
-        properties.put("server.forward-headers-strategy", request.behindProxy() ? "framework" : "none");
-        properties.put("server.servlet.session.cookie.name", "cupwright");
+        properties.put("server.forward-headers-strategy", "none"); // LastHop reads them
+        properties.put("server.tomcat.use-relative-redirects", true);
+        properties.put("server.servlet.session.cookie.name", cookie(request));
         properties.put("server.servlet.session.cookie.http-only", true);
         properties.put("server.servlet.session.cookie.same-site", "lax");
-        properties.put("server.servlet.session.cookie.secure", request.tls().isPresent() || request.behindProxy());
+        properties.put("server.servlet.session.cookie.secure", isEncrypted(request));
         properties.put("server.servlet.session.tracking-modes", "cookie");
-        properties.put("server.servlet.session.timeout", "12h");
+        properties.put("server.servlet.session.timeout", StillIn.WITHOUT_A_CLICK.toString());
         properties.put("server.error.whitelabel.enabled", false);
         properties.put("server.shutdown", "graceful");
         properties.put("spring.lifecycle.timeout-per-shutdown-phase", "10s");
@@ -154,8 +172,9 @@ public record OfficeServer(Clock clock, SecureRandom random) implements Serving 
         properties.put("logging.config", "classpath:org/cupwright/app/wiring/server/log.xml");
         request.tls().ifPresent(tls -> {
             properties.put("server.ssl.bundle", "office");
-            properties.put("spring.ssl.bundle.pem.office.keystore.certificate", "file:" + tls.certificate());
-            properties.put("spring.ssl.bundle.pem.office.keystore.private-key", "file:" + tls.key());
+            OfficeCertificate read = OfficeCertificate.read(tls);
+            properties.put("spring.ssl.bundle.pem.office.keystore.certificate", read.certificate());
+            properties.put("spring.ssl.bundle.pem.office.keystore.private-key", read.key());
         });
         return properties;
     }

@@ -6,30 +6,57 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.servlet.http.HttpSession;
 import java.io.IOException;
-import java.util.Optional;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import org.cupwright.app.office.visit.SignedIn;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.filter.OncePerRequestFilter;
 
-/** Whose account was changed or taken away is out with the next request, and signs in anew. */
+/**
+ * Who has asked for nothing for too long, signed in too long ago, or whose account was changed or taken away, is out
+ * with the next request, and signs in anew.
+ */
 final class StillIn extends OncePerRequestFilter {
+    /** A working day with what goes before and after it. Our choice. */
+    static final Duration WITHOUT_A_CLICK = Duration.ofHours(12);
+
+    /** Whoever looks in every day signs in once a week. Our choice. */
+    static final Duration ALTOGETHER = Duration.ofDays(7);
+
+    private static final String LAST = "lastAsked";
+
     private final Accounts accounts;
+    private final Clock clock;
 
     StillIn(Accounts accounts) {
         this.accounts = accounts;
+        this.clock = accounts.house().clock();
     }
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
             throws ServletException, IOException {
         Authentication known = SecurityContextHolder.getContext().getAuthentication();
-        if (known != null && known.getPrincipal() instanceof SignedIn person && !accounts.isStill(person)) {
-            SecurityContextHolder.clearContext();
-            Optional.ofNullable(request.getSession(false)).ifPresent(HttpSession::invalidate);
-            response.sendRedirect(request.getContextPath() + "/sign-in?ended");
-            return;
+        HttpSession session = request.getSession(false);
+        if (session != null && known != null && known.getPrincipal() instanceof SignedIn person) {
+            if (isOver(person, session) || !accounts.isStill(person)) {
+                SecurityContextHolder.clearContext();
+                session.invalidate();
+                ComeIn.leadOut(request, response);
+                return;
+            }
+            session.setAttribute(LAST, clock.instant());
         }
         chain.doFilter(request, response);
+    }
+
+    private boolean isOver(SignedIn person, HttpSession session) {
+        Instant now = clock.instant();
+        Instant last = session.getAttribute(LAST) instanceof Instant asked && asked.isAfter(person.since())
+                ? asked
+                : person.since();
+        return now.isAfter(last.plus(WITHOUT_A_CLICK)) || now.isAfter(person.since().plus(ALTOGETHER));
     }
 }

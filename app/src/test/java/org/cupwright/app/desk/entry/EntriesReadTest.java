@@ -7,6 +7,7 @@ import static org.cupwright.app.desk.entry.EntryDesk.YESTERDAY;
 import static org.cupwright.app.desk.entry.EntryDesk.refused;
 import static org.cupwright.app.desk.entry.EntryDesk.says;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -15,6 +16,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.cupwright.app.desk.log.MadePhoto;
+import org.cupwright.app.desk.log.PhotoReading;
 import org.cupwright.app.storage.Photo;
 import org.cupwright.app.storage.Writes;
 import org.cupwright.course.Hole;
@@ -227,14 +230,24 @@ class EntriesReadTest {
     }
 
     @Test
-    void thePhotoOfSomethingOddIsFoundUnlessThereIsNoneOrItIsLost() {
-        Photo photo = Photo.kept("no photo, but bytes".getBytes(StandardCharsets.UTF_8));
-        Writes.to(desk.folder, stores -> stores.photos().add(photo));
+    void thePhotoOfSomethingOddIsFoundUnlessThereIsNoneOrItIsLost() throws IOException {
+        Photo photo = Photo.kept(MadePhoto.png());
+        Photo none = Photo.kept("no photo, but bytes".getBytes(StandardCharsets.UTF_8));
+        Writes.to(desk.folder, stores -> {
+            stores.photos().add(photo);
+            stores.photos().add(none);
+        });
         Fact with = desk.known(1, "2026-06-20T20:00:00Z", "", something(Optional.of(photo.hash())));
         Fact without = desk.known(2, "2026-06-20T20:00:00Z", "", something(Optional.empty()));
+        Fact broken = desk.known(4, "2026-06-20T20:00:00Z", "", something(Optional.of(none.hash())));
         Fact lost = desk.known(3, "2026-06-20T20:00:00Z", "", something(Optional.of("0".repeat(64))));
-        assertThat(odd.photo(with.id().toString()).bytes()).isEqualTo(photo.bytes());
+        byte[] given = odd.photo(with.id().toString()).bytes();
+        assertThat(MadePhoto.holds(given, MadePhoto.LATITUDE))
+                .as("kept as it came, given out without where it was taken")
+                .isFalse();
+        assertThat(given).isEqualTo(PhotoReading.bare(photo).orElseThrow().bytes());
         assertThat(refused(() -> odd.photo(without.id().toString()))).isEqualTo("problem.log.noPhoto");
         assertThat(refused(() -> odd.photo(lost.id().toString()))).isEqualTo("problem.log.photoLost");
+        assertThat(refused(() -> odd.photo(broken.id().toString()))).isEqualTo("problem.log.photoBroken");
     }
 }

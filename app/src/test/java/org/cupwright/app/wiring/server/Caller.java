@@ -26,11 +26,11 @@ public final class Caller {
 
     private static final Pattern TOKEN = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"");
 
+    private static final String FILE = ".file";
+    private static final String BETWEEN = "what-stands-between";
+
     private final UnaryOperator<String> addresses;
-    private final HttpClient client = HttpClient.newBuilder()
-            .cookieHandler(new CookieManager())
-            .followRedirects(Redirect.NEVER)
-            .build();
+    private final HttpClient client;
 
     Caller(OpenOffice office) {
         this(office::at);
@@ -38,7 +38,13 @@ public final class Caller {
 
     /** @param addresses the address of a path of the pages */
     public Caller(UnaryOperator<String> addresses) {
+        this(addresses, HttpClient.newBuilder().cookieHandler(new CookieManager()));
+    }
+
+    /** @param builder keeps cookies as it is told */
+    Caller(UnaryOperator<String> addresses, HttpClient.Builder builder) {
         this.addresses = addresses;
+        this.client = builder.followRedirects(Redirect.NEVER).build();
     }
 
     public HttpResponse<String> get(String path) {
@@ -68,13 +74,36 @@ public final class Caller {
     }
 
     public HttpResponse<String> postAsItIs(String path, Map<String, String> fields) {
+        return send(form(path, fields).build());
+    }
+
+    /** A form as it is sent, to which headers can be added. */
+    HttpRequest.Builder form(String path, Map<String, String> fields) {
         String form = fields.entrySet().stream()
                 .map(field -> encoded(field.getKey()) + "=" + encoded(field.getValue()))
                 .collect(Collectors.joining("&"));
-        return send(request(path)
+        return request(path)
                 .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(BodyPublishers.ofString(form))
+                .POST(BodyPublishers.ofString(form));
+    }
+
+    /** Sends a form with files; those of its fields are files whose names end with {@code .file}. */
+    HttpResponse<String> sendFiles(String path, Map<String, String> fields) {
+        Map<String, String> all = new TreeMap<>(fields);
+        all.putAll(token("/password"));
+        StringBuilder body = new StringBuilder();
+        all.forEach((name, value) -> body.append(part(name, value)));
+        return send(request(path)
+                .header("Content-Type", "multipart/form-data; boundary=" + BETWEEN)
+                .POST(BodyPublishers.ofString(body + "--" + BETWEEN + "--\r\n", StandardCharsets.ISO_8859_1))
                 .build());
+    }
+
+    private static String part(String name, String value) {
+        boolean file = name.endsWith(FILE);
+        String field = file ? name.substring(0, name.length() - FILE.length()) : name;
+        return "--" + BETWEEN + "\r\nContent-Disposition: form-data; name=\"" + field + "\""
+                + (file ? "; filename=\"a file\"" : "") + "\r\n\r\n" + value + "\r\n";
     }
 
     /** Signs in; answers where the page leads. */
@@ -92,11 +121,11 @@ public final class Caller {
     public static String leadsTo(HttpResponse<String> answer) {
         return answer.headers()
                 .firstValue("Location")
-                .map(to -> to.replaceFirst("^http://[^/]+", ""))
+                .map(to -> to.replaceFirst("^https?://[^/]+", ""))
                 .orElse("");
     }
 
-    private HttpRequest.Builder request(String path) {
+    HttpRequest.Builder request(String path) {
         return HttpRequest.newBuilder(URI.create(addresses.apply(path)));
     }
 
