@@ -48,8 +48,7 @@ class AuditOfDeskTest {
     }
 
     private List<AuditLine> lines() {
-        List<AuditLine> all =
-                folder.read(stores -> stores.audit().between(FactStore.LONG_AGO, FactStore.LONG_HENCE));
+        List<AuditLine> all = folder.read(stores -> stores.audit().between(FactStore.LONG_AGO, FactStore.LONG_HENCE));
         return all.stream()
                 .filter(line -> !line.by().name().equals("the maker"))
                 .toList();

@@ -22,8 +22,7 @@ class KeepingTest {
     private static final OnGround CLEAR = new OnGround(GroundOnDay.clear(MadeWeeks.FIRST), Policy.defaults());
 
     private static OnGround with(Kind kind) {
-        GroundItem area =
-                new GroundItem(kind, TWO.get(1).at().toPoint().buffer(2), Optional.empty(), Optional.empty());
+        GroundItem area = new GroundItem(kind, TWO.get(1).at().toPoint().buffer(2), Optional.empty(), Optional.empty());
         return new OnGround(new GroundOnDay(MadeWeeks.FIRST, List.of(area)), Policy.defaults());
     }
 
@@ -61,7 +60,8 @@ class KeepingTest {
 
     @Test
     void whatSomebodyRulesOutIsNotKept() {
-        Wishes off = new Wishes(Optional.empty(), List.of(new Wishes.Circle(TWO.get(0).at(), 1)), false);
+        Wishes off = new Wishes(
+                Optional.empty(), List.of(new Wishes.Circle(TWO.get(0).at(), 1)), false);
         assertThat(still(CLEAR, CLEAR, off).stream().boxed()).containsExactly(1);
     }
 }

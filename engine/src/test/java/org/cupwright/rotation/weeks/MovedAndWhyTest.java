@@ -98,8 +98,7 @@ class MovedAndWhyTest {
 
     /** A column of its own, of one difficulty, so that sides and difficulty are even wherever the three holes are. */
     private static Candidate of(int green, Third third) {
-        return MadeGreens.good(
-                5 + 10.0 * green, 5 + 10.0 * third.ordinal(), DifficultyClass.values()[green]);
+        return MadeGreens.good(5 + 10.0 * green, 5 + 10.0 * third.ordinal(), DifficultyClass.values()[green]);
     }
 
     /** Three greens of one day that stand as they are told; the first is fixed at the back, beside its spot there. */
@@ -121,7 +120,8 @@ class MovedAndWhyTest {
         Policy policy = Policy.defaults().with(WeeksPolicy.WEIGHT_CHANGE, change);
         return new WeeksChanger(policy)
                 .change(new ChangeRequest(request, stood), SearchWatch.patient()).changes().stream()
-                        .map(moved -> moved.hole() + " " + moved.cause().getClass().getSimpleName())
+                        .map(moved ->
+                                moved.hole() + " " + moved.cause().getClass().getSimpleName())
                         .toList();
     }
 

@@ -100,8 +100,8 @@ class RepairTest {
         for (int third = 0; third < 3; third++) {
             Verdict verdict = third == care ? Verdict.CAUTION : Verdict.PASS;
             double room = third == littleRoom ? 1 : 3;
-            spots.add(MadeGreens.candidate(
-                    15, 5 + 10 * third, verdict, Optional.of(DifficultyClass.MEDIUM), true, room));
+            spots.add(
+                    MadeGreens.candidate(15, 5 + 10 * third, verdict, Optional.of(DifficultyClass.MEDIUM), true, room));
         }
         GreenWeeks green = MadeWeeks.green(Integer.toString(hole), 1, spots);
         Wishes off = new Wishes(Optional.empty(), List.of(new Wishes.Circle(MOVED_FROM.at(), 1)), false);
@@ -111,8 +111,8 @@ class RepairTest {
     /** Each would have more room a third further back; one alone, or two, would lie unevenly or take care. */
     @Test
     void holesOfADayThatAreMovedAnywayAreChosenTogether() {
-        WeeksRequest request = MadeWeeks.request(
-                1, MadeWeeks.rests(10, 1), ofThree(1, 0, 2), ofThree(2, 1, 0), ofThree(3, 2, 1));
+        WeeksRequest request =
+                MadeWeeks.request(1, MadeWeeks.rests(10, 1), ofThree(1, 0, 2), ofThree(2, 1, 0), ofThree(3, 2, 1));
         List<Optional<Stand>> stood = List.of(Optional.of(new Stand(MOVED_FROM, false)));
         ChangeRequest asked = new ChangeRequest(request, Map.of("1", stood, "2", stood, "3", stood));
         WeeksModel model = new WeeksModel(

@@ -100,8 +100,7 @@ class StaysTest {
         GroundOnDay clear = GroundOnDay.clear(MadeWeeks.FIRST.plusDays(2));
         GreenWeeks later = MadeWeeks.with(green, 2, new GreenDay(clear, off, false));
         assertThat(begins(later, POLICY)).containsExactly(0, 0, 0);
-        GreenTable table =
-                new WeeksModel(MadeWeeks.request(3, MadeWeeks.rests(14, 7), later), POLICY).table(0);
+        GreenTable table = new WeeksModel(MadeWeeks.request(3, MadeWeeks.rests(14, 7), later), POLICY).table(0);
         assertThat(table.offered(0)).containsExactly(table.numberOf(new MapPoint(25, 25)));
     }
 

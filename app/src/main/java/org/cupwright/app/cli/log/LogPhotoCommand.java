@@ -14,7 +14,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Gives out the photo of something odd. */
-@Command(name = "photo", description = "Writes the photo of something odd to a file, without where and when it was taken.")
+@Command(
+        name = "photo",
+        description = "Writes the photo of something odd to a file, without where and when it was taken.")
 final class LogPhotoCommand extends CourseCommand {
     @Parameters(index = "0", paramLabel = "ID", description = "The entry, by the beginning of its id.")
     private String id;

@@ -90,6 +90,7 @@ final class BarePng {
         out.writeBytes(ByteBuffer.allocate(Integer.BYTES).putInt(said.length).array());
         out.writeBytes(named);
         out.writeBytes(said);
-        out.writeBytes(ByteBuffer.allocate(Integer.BYTES).putInt((int) sum.getValue()).array());
+        out.writeBytes(
+                ByteBuffer.allocate(Integer.BYTES).putInt((int) sum.getValue()).array());
     }
 }

@@ -16,8 +16,7 @@ import org.cupwright.app.session.Role;
  * @param changedAt how the account stood when the person signed in
  * @param since when that was
  */
-public record SignedIn(UUID id, String name, Role role, Instant changedAt, Instant since)
-        implements Serializable {
+public record SignedIn(UUID id, String name, Role role, Instant changedAt, Instant since) implements Serializable {
     /** Whoever sits at the machine. */
     public static SignedIn whoever(String name) {
         return new SignedIn(null, name, Role.SUPERINTENDENT, Instant.EPOCH, Instant.EPOCH);

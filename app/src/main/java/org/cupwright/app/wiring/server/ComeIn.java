@@ -25,8 +25,7 @@ final class ComeIn {
         lead(request, response, "/sign-in?ended");
     }
 
-    private static void lead(HttpServletRequest request, HttpServletResponse response, String page)
-            throws IOException {
+    private static void lead(HttpServletRequest request, HttpServletResponse response, String page) throws IOException {
         String where = request.getContextPath() + page;
         if (request.getHeader(PART) != null) {
             response.setHeader("HX-Redirect", where);

@@ -23,7 +23,8 @@ final class NotOpened {
         String text = String.valueOf(
                 causes(failed).reduce((outer, inner) -> inner).orElseThrow().getMessage());
         if (request.tls().isPresent() && causes(failed).anyMatch(NotOpened::speaksOfCertificates)) {
-            String files = request.tls().get().certificate() + ", " + request.tls().get().key();
+            String files = request.tls().get().certificate() + ", "
+                    + request.tls().get().key();
             return Problem.of("certificate", "certificate", files, new Name(text));
         }
         return failed;

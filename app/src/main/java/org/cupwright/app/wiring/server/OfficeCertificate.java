@@ -97,8 +97,7 @@ record OfficeCertificate(String certificate, String key) {
     }
 
     private static Problem problem(String kind, String option, Path file) {
-        return Problem.of(
-                Message.of("problem." + kind), option, file.toString(), Message.of("try." + kind));
+        return Problem.of(Message.of("problem." + kind), option, file.toString(), Message.of("try." + kind));
     }
 
     /** Neither is for logs. */

@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 final class SaidAddress {
     private static final int LONGEST = 64;
     private static final Pattern FOUR = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3}){3})(?::\\d{1,5})?");
-    private static final Pattern SIX = Pattern.compile("\\[?([0-9A-Fa-f.]*:[0-9A-Fa-f:.]*)(?:%\\w+)?(?:](?::\\d{1,5})?)?");
+    private static final Pattern SIX =
+            Pattern.compile("\\[?([0-9A-Fa-f.]*:[0-9A-Fa-f:.]*)(?:%\\w+)?(?:](?::\\d{1,5})?)?");
 
     private SaidAddress() {}
 

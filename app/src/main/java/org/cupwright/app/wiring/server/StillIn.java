@@ -57,6 +57,7 @@ final class StillIn extends OncePerRequestFilter {
         Instant last = session.getAttribute(LAST) instanceof Instant asked && asked.isAfter(person.since())
                 ? asked
                 : person.since();
-        return now.isAfter(last.plus(WITHOUT_A_CLICK)) || now.isAfter(person.since().plus(ALTOGETHER));
+        return now.isAfter(last.plus(WITHOUT_A_CLICK))
+                || now.isAfter(person.since().plus(ALTOGETHER));
     }
 }

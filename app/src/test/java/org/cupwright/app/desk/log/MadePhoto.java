@@ -130,7 +130,9 @@ public final class MadePhoto {
         CRC32 sum = new CRC32();
         sum.update(named);
         byte[] length = ByteBuffer.allocate(4).putInt(said.length).array();
-        return join(join(length, named), ByteBuffer.allocate(4).putInt((int) sum.getValue()).array());
+        return join(
+                join(length, named),
+                ByteBuffer.allocate(4).putInt((int) sum.getValue()).array());
     }
 
     private static int last(byte[] bytes, int marker) {

@@ -27,7 +27,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What is left of a photo that is handed in: the picture, and which way up it is. */
 class PhotoReadingTest {
     /** "Turned by a quarter" as TIFF 6.0 has it, written out by hand: one entry, tag 274, a short, the value 6. */
-    private static final String TURNED = "4d4d002a00000008" + "0001" + "0112" + "0003" + "00000001" + "00060000" + "00000000";
+    private static final String TURNED =
+            "4d4d002a00000008" + "0001" + "0112" + "0003" + "00000001" + "00060000" + "00000000";
 
     private static byte[] read(byte[] bytes) {
         return PhotoReading.read(new SourceFile("a photo", () -> new ByteArrayInputStream(bytes)))
@@ -74,7 +75,9 @@ class PhotoReadingTest {
                 .getElementsByTagName("markerSequence")
                 .item(0);
         assertThat(list.getElementsByTagName("com").getLength()).isZero();
-        assertThat(tags(list)).as("segments that a reader of another make does not know").containsExactly("225");
+        assertThat(tags(list))
+                .as("segments that a reader of another make does not know")
+                .containsExactly("225");
     }
 
     private static List<String> tags(IIOMetadataNode list) {

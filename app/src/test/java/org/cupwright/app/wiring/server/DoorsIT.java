@@ -13,11 +13,11 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.assertj.core.api.Condition;
 import org.cupwright.app.cli.DemoFolder;
 import org.cupwright.app.office.access.Route;
 import org.cupwright.app.office.access.Routes;
 import org.cupwright.app.session.Role;
-import org.assertj.core.api.Condition;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
@@ -57,7 +57,8 @@ class DoorsIT {
         DemoFolder.copyTo(data);
         office = new OpenOffice(data, Clock.systemUTC(), false);
         Caller first = new Caller(office);
-        assertThat(first.join(office.code(), name(Role.SUPERINTENDENT), PASSWORD)).isEqualTo("/sign-in?joined");
+        assertThat(first.join(office.code(), name(Role.SUPERINTENDENT), PASSWORD))
+                .isEqualTo("/sign-in?joined");
         assertThat(first.signIn(name(Role.SUPERINTENDENT), PASSWORD)).isEqualTo("/");
         callers.put(Role.SUPERINTENDENT, first);
         for (Role role : List.of(Role.OFFICIAL, Role.CHANGER, Role.READER)) {
@@ -180,7 +181,8 @@ class DoorsIT {
                 assertThat(answer.statusCode()).as(path).isEqualTo(404);
                 assertThat(answer.body()).contains("There is no such page").doesNotContain("not yours");
             }
-            assertThat(caller.post("/password", "/nowhere", Map.of()).statusCode()).isEqualTo(404);
+            assertThat(caller.post("/password", "/nowhere", Map.of()).statusCode())
+                    .isEqualTo(404);
         }
         assertThat(callers.get(Role.SUPERINTENDENT).get("/assets/../today.html").statusCode())
                 .isIn(400, 404);

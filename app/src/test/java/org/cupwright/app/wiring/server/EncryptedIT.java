@@ -29,8 +29,7 @@ class EncryptedIT {
     @ValueSource(strings = {"RSA", "EC"})
     void whoeverTrustsTheCertificateComesIn(String kind) throws Exception {
         MadeCertificate made = new MadeCertificate(folder.resolve("files"), kind);
-        Request everywhere =
-                new Request(folder.resolve("data"), "0.0.0.0", 0, false, false, Optional.of(made.files()));
+        Request everywhere = new Request(folder.resolve("data"), "0.0.0.0", 0, false, false, Optional.of(made.files()));
         try (OpenOffice office = new OpenOffice(everywhere, InProcess.CLOCK)) {
             assertThat(office.at("/")).startsWith("https://");
             String here = "https://localhost:" + URI.create(office.at("/")).getPort();
@@ -40,7 +39,8 @@ class EncryptedIT {
                     HttpClient.newBuilder().sslContext(made.trusted()).cookieHandler(cookies));
             HttpResponse<String> page = caller.get("/sign-in");
             assertThat(page.statusCode()).isEqualTo(200);
-            assertThat(page.sslSession().map(SSLSession::getProtocol).orElse("")).isIn("TLSv1.3", "TLSv1.2");
+            assertThat(page.sslSession().map(SSLSession::getProtocol).orElse(""))
+                    .isIn("TLSv1.3", "TLSv1.2");
             assertThat(page.headers().firstValue("Strict-Transport-Security")).contains("max-age=31536000");
             comesIn(caller, office.code(), cookies);
             assertThatThrownBy(() -> new Caller(path -> here + path).get("/sign-in"))

@@ -34,10 +34,12 @@ public final class MadeCertificate {
      * @param folder where its files come to lie
      * @param kind RSA or EC
      */
-    public MadeCertificate(Path folder, String kind) throws IOException, InterruptedException, GeneralSecurityException {
+    public MadeCertificate(Path folder, String kind)
+            throws IOException, InterruptedException, GeneralSecurityException {
         Path store = Files.createDirectories(folder).resolve("made.p12");
         Process tool = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "keytool").toString(),
+                        Path.of(System.getProperty("java.home"), "bin", "keytool")
+                                .toString(),
                         "-genkeypair",
                         "-keystore",
                         store.toString(),
@@ -97,7 +99,8 @@ public final class MadeCertificate {
     }
 
     private static String pem(String what, byte[] bytes) {
-        String lines = Base64.getMimeEncoder(64, "\n".getBytes(StandardCharsets.US_ASCII)).encodeToString(bytes);
+        String lines = Base64.getMimeEncoder(64, "\n".getBytes(StandardCharsets.US_ASCII))
+                .encodeToString(bytes);
         return "-----BEGIN " + what + "-----\n" + lines + "\n-----END " + what + "-----\n";
     }
 }

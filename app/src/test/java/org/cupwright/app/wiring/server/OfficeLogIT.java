@@ -128,7 +128,8 @@ class OfficeLogIT {
             try (Stream<Path> files = Files.list(logs)) {
                 found = files.filter(file -> !file.endsWith("office.log")).toList();
             }
-            if (!found.isEmpty() && found.stream().allMatch(file -> file.toString().endsWith(".gz"))) {
+            if (!found.isEmpty()
+                    && found.stream().allMatch(file -> file.toString().endsWith(".gz"))) {
                 return found;
             }
             Thread.sleep(100);

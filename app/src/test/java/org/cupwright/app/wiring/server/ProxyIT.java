@@ -27,8 +27,7 @@ class ProxyIT {
     private Path folder;
 
     private OpenOffice office(boolean behindProxy) throws InterruptedException {
-        Request request =
-                new Request(folder.resolve("data"), "127.0.0.1", 0, false, behindProxy, Optional.empty());
+        Request request = new Request(folder.resolve("data"), "127.0.0.1", 0, false, behindProxy, Optional.empty());
         return new OpenOffice(request, InProcess.CLOCK);
     }
 
@@ -51,7 +50,13 @@ class ProxyIT {
             Caller caller = caller(office);
             for (int i = 0; i < FREE_TRIES; i++) {
                 String own = "198.51.100." + i;
-                assertThat(tried(caller, "Guessed name " + i, LastHop.FOR, own + ", " + GUESSER, "Forwarded", "for=" + own))
+                assertThat(tried(
+                                caller,
+                                "Guessed name " + i,
+                                LastHop.FOR,
+                                own + ", " + GUESSER,
+                                "Forwarded",
+                                "for=" + own))
                         .as("try %s", i)
                         .isEqualTo("/sign-in?refused");
             }

@@ -17,7 +17,8 @@ final class SeenCookies extends CookieHandler {
 
     @Override
     public Map<String, List<String>> get(URI uri, Map<String, List<String>> headers) {
-        String all = String.join("; ", values.entrySet().stream().map(Map.Entry::toString).toList());
+        String all = String.join(
+                "; ", values.entrySet().stream().map(Map.Entry::toString).toList());
         return all.isEmpty() ? Map.of() : Map.of("Cookie", List.of(all));
     }
 

@@ -33,7 +33,8 @@ final class SetClock extends Clock {
         String type = failsFor;
         boolean asked = !type.isEmpty()
                 && StackWalker.getInstance()
-                        .walk(frames -> frames.anyMatch(frame -> frame.getClassName().equals(type)));
+                        .walk(frames ->
+                                frames.anyMatch(frame -> frame.getClassName().equals(type)));
         if (asked) {
             throw new IllegalStateException(words);
         }
