@@ -43,20 +43,24 @@ class AccessibleIT {
             "/begin", "leads to a step of the first evening");
 
     /** What stands for the parts of an address that are left open, and what else is worth looking at there. */
-    private static final Map<String, List<String>> EXAMPLES = Map.of(
-            "/", List.of("/?date=" + DAY, "/?date=2026-06-19", "/?date=2026-08-03"),
-            "/green/{hole}", List.of("/green/7?date=" + DAY, "/green/2?on=12&from=5&side=L&level=true&date=" + DAY),
-            "/log", List.of("/log?date=" + DAY, "/log?date=2026-06-19", "/log?do=speed"),
-            "/sheet/{course}", List.of(),
-            "/work/{id}", List.of(),
-            "/weeks", List.of("/weeks?date=" + DAY, "/weeks?date=" + DAY + "&cell=" + DAY + ":4"),
-            "/weeks/why", List.of("/weeks/why?hole=4&on=" + DAY),
-            "/course/findings", List.of("/course/findings", "/course/findings?hole=2"),
-            "/course/ground/{hole}",
-                    List.of("/course/ground/7", "/course/ground/7?draw=edge", "/course/ground/2?draw=bunker"),
-            "/course/settings",
-                    List.of("/course/settings", "/course/settings?find=pace", "/course/settings?key=desk.language"),
-            "/sign-in", List.of("/sign-in", "/sign-in?refused", "/sign-in?ended"));
+    private static final Map<String, List<String>> EXAMPLES = Map.ofEntries(
+            Map.entry("/", List.of("/?date=" + DAY, "/?date=2026-06-19", "/?date=2026-08-03")),
+            Map.entry(
+                    "/green/{hole}",
+                    List.of("/green/7?date=" + DAY, "/green/2?on=12&from=5&side=L&level=true&date=" + DAY)),
+            Map.entry("/log", List.of("/log?date=" + DAY, "/log?date=2026-06-19", "/log?do=speed")),
+            Map.entry("/sheet/{course}", List.of()),
+            Map.entry("/work/{id}", List.of()),
+            Map.entry("/weeks", List.of("/weeks?date=" + DAY, "/weeks?date=" + DAY + "&cell=" + DAY + ":4")),
+            Map.entry("/weeks/why", List.of("/weeks/why?hole=4&on=" + DAY)),
+            Map.entry("/course/findings", List.of("/course/findings", "/course/findings?hole=2")),
+            Map.entry(
+                    "/course/ground/{hole}",
+                    List.of("/course/ground/7", "/course/ground/7?draw=edge", "/course/ground/2?draw=bunker")),
+            Map.entry(
+                    "/course/settings",
+                    List.of("/course/settings", "/course/settings?find=pace", "/course/settings?key=desk.language")),
+            Map.entry("/sign-in", List.of("/sign-in", "/sign-in?refused", "/sign-in?ended")));
 
     private Workplace work;
     private Lookers lookers;

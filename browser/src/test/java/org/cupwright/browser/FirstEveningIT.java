@@ -42,6 +42,7 @@ class FirstEveningIT {
             "/begin/greens",
             "/begin/greens/picture",
             "/begin/greens/paced",
+            "/begin/greens/grid",
             "/begin/numbers",
             "/begin/settings",
             "/begin/look",
@@ -210,6 +211,7 @@ class FirstEveningIT {
     private void pace(Page page) {
         page.getByText("Type paced measures").click();
         look("/begin/greens/paced");
+        look("/begin/greens/grid");
         page.locator("[id=unit]").selectOption("metres");
         fill(page, "length", "24");
         fill(page, "hole", "3");

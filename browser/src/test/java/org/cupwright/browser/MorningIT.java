@@ -43,7 +43,7 @@ class MorningIT {
     /** All that is to be done this morning stands on the page as it comes. */
     @Test
     void eighteenRowsAreSeenWithoutScrolling(Workplace work) {
-        Days.planned(work, TODAY, 2);
+        work.plan();
         try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT);
                 BrowserContext phone = work.phone(ColorScheme.LIGHT)) {
             Page page = laptop.newPage();

@@ -29,8 +29,10 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributesModelMap;
 
 /** The page on which edges and hazards are drawn. */
 class DrawPageTest {
-    private static final double BAR_METRES = 5;
     private static final double PACE_METRES = 0.914;
+
+    /** Whoever counts in paces has a scale of five of them. */
+    private static final double BAR_METRES = 5 * PACE_METRES;
 
     @TempDir
     private Path path;
