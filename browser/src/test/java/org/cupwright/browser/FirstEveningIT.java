@@ -2,6 +2,7 @@ package org.cupwright.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.cupwright.browser.Workplace.button;
 
 import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.BrowserContext;
@@ -12,18 +13,12 @@ import com.microsoft.playwright.Page.GetByRoleOptions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
-import java.awt.Color;
-import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -51,16 +46,9 @@ class FirstEveningIT {
     private static final int FOUND = 200;
     private static final int NOT_TAKEN = 422;
 
-    private static final int WIDTH = 1000;
-    private static final int HEIGHT = 600;
     private static final String PASSWORD = "three plain oars";
 
-    /** Middles of the greens on the picture; a pixel is 0.4 m, each green 48 by 48 pixels. The last is for practice. */
-    private static final int[][] GREENS = {{200, 150}, {800, 420}, {500, 250}};
-
-    private static final int[][] CORNERS = {{-24, -24}, {24, -24}, {24, 24}, {-24, 24}};
-
-    private Path picture;
+    private AerialPicture picture;
     private RunningOffice office;
     private Chromium chromium;
     private Lookers lookers;
@@ -68,17 +56,7 @@ class FirstEveningIT {
 
     @BeforeAll
     void open(@TempDir Path folder) throws IOException {
-        picture = folder.resolve("aerial.png");
-        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
-        Graphics2D pen = image.createGraphics();
-        pen.setColor(new Color(90, 120, 70));
-        pen.fillRect(0, 0, WIDTH, HEIGHT);
-        pen.setColor(new Color(150, 190, 110));
-        for (int[] green : GREENS) {
-            pen.fillRect(green[0] - 24, green[1] - 24, 48, 48);
-        }
-        pen.dispose();
-        ImageIO.write(image, "png", picture.toFile());
+        picture = AerialPicture.drawn(folder.resolve("aerial.png"));
         office = RunningOffice.open(folder.resolve("data"));
         chromium = new Chromium();
     }
@@ -88,11 +66,6 @@ class FirstEveningIT {
         lookers.close();
         chromium.close();
         office.close();
-    }
-
-    private static Locator button(Page page, String name) {
-        return page.getByRole(
-                AriaRole.BUTTON, new GetByRoleOptions().setName(name).setExact(true));
     }
 
     private static void fill(Page page, String field, String value) {
@@ -172,39 +145,30 @@ class FirstEveningIT {
 
     /** Two points that are 320 m apart, then three greens: one by clicks, the others by their corners typed. */
     private void trace(Page page) {
-        page.locator("#aerial").setInputFiles(picture);
-        assertThat(page.locator("#picture")).isVisible();
-        click(page, 100, 500);
+        picture.choose(page);
+        picture.click(page, 100, 500);
         fill(page, "firstEast", "294040");
         fill(page, "firstNorth", "5765000");
         page.locator("[data-mean=second]").click();
-        click(page, 900, 500);
+        picture.click(page, 900, 500);
         fill(page, "secondEast", "294360");
         fill(page, "secondNorth", "5765000");
         button(page, "Keep the two points").click();
         assertThat(page.getByText("A pixel is 0.40 m")).isVisible();
         look("/begin/greens/picture");
-        page.locator("#aerial").setInputFiles(picture);
-        for (int[] corner : CORNERS) {
-            click(page, GREENS[0][0] + corner[0], GREENS[0][1] + corner[1]);
-        }
+        picture.choose(page);
+        picture.clickRound(page, 1);
         assertThat(page.locator("#corners").inputValue().split("\n")).hasSize(4);
         assertThat(Axe.found(page)).as("with a picture").isEmpty();
         button(page, "Keep it").click();
         assertThat(page.locator(".said")).containsText("Kept: the green of #1");
-        for (int number = 2; number <= GREENS.length; number++) {
-            fill(page, "corners", corners(GREENS[number - 1]));
+        for (int number = 2; number <= AerialPicture.GREENS; number++) {
+            fill(page, "corners", picture.corners(number));
             button(page, "Keep it").click();
             assertThat(page.locator(".said")).containsText("Kept: the green of #" + number);
         }
         bunker(page);
         page.getByText("Back to the greens").click();
-    }
-
-    private static String corners(int[] middle) {
-        return Stream.of(CORNERS)
-                .map(corner -> (middle[0] + corner[0]) + " " + (middle[1] + corner[1]))
-                .collect(Collectors.joining("\n"));
     }
 
     /** A green of which nobody has a picture: 24 m long and 20 m wide, its place unknown. */
@@ -232,24 +196,13 @@ class FirstEveningIT {
 
     /** Beside the first green, 4 m to the east of its edge. */
     private void bunker(Page page) {
-        page.locator("#aerial").setInputFiles(picture);
+        picture.choose(page);
         page.locator("[name=kind][value=bunker]").check();
-        for (int[] corner : new int[][] {{34, -10}, {50, -10}, {50, 10}, {34, 10}}) {
-            click(page, GREENS[0][0] + corner[0], GREENS[0][1] + corner[1]);
-        }
+        picture.clickBeside(page, 1);
         button(page, "Keep it").click();
         assertThat(page.locator(".said")).containsText("Kept: a bunker of 51 m²");
         assertThat(page.locator(".said")).containsText("by the green of #1");
         assertThat(page.locator("[name=kind][value=bunker]")).isChecked(); // bunkers come in numbers
-    }
-
-    private static void click(Page page, int right, int down) {
-        page.locator("#picture").scrollIntoViewIfNeeded();
-        BoundingBox box = page.locator("#picture").boundingBox();
-        double scale = Math.min((box.width - 2) / WIDTH, (box.height - 2) / HEIGHT);
-        double x = box.x + box.width / 2 + (right - WIDTH / 2.0) * scale;
-        double y = box.y + box.height / 2 + (down - HEIGHT / 2.0) * scale;
-        page.mouse().click(x, y);
     }
 
     /** The eastern green is the first hole's, by order of clicks; it is played to from the west by a drag. */

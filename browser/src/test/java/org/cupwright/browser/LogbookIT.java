@@ -50,7 +50,7 @@ class LogbookIT {
         }
     }
 
-    /** What is odd stands above the entries, with its photo, until somebody has seen to it. */
+    /** What is odd stands above the entries of today, with its photo, until somebody has seen to it. */
     @Test
     void somethingOddWithAPhotoIsSeenTo(Workplace work, @TempDir Path folder) throws IOException {
         Path photo = folder.resolve("invented.png");
@@ -58,7 +58,7 @@ class LogbookIT {
         try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT)) {
             Page page = laptop.newPage();
             page.navigate(work.at("/log"));
-            Workplace.link(page, "Something odd").click(); // today: on the page of another day it was not seen to yet
+            Workplace.link(page, "Something odd").click();
             page.locator("[name='part.text']").fill("invented: a gate stands open");
             page.locator("[name='part.severity']").selectOption("soon");
             page.locator("[name='part.photo']").setInputFiles(photo);

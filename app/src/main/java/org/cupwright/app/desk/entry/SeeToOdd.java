@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.log.FactIds;
 import org.cupwright.app.desk.log.LogProblems;
 import org.cupwright.app.desk.log.OddThings;
@@ -28,8 +29,7 @@ public record SeeToOdd(Session session) {
             Course course = session.course(stores);
             Fact odd = find(stores, course, id).fact();
             Instant now = session.now();
-            Instant when =
-                    now.isAfter(odd.happenedAt()) ? now : odd.happenedAt().plusMillis(1);
+            Instant when = after(odd, now.isBefore(endOfToday(course)) ? now : endOfToday(course));
             Fact seen = new Fact(
                     session.ids().get(),
                     Fact.CURRENT_VERSION,
@@ -44,6 +44,19 @@ public record SeeToOdd(Session session) {
             return new RecordFact.Answer(
                     course, stores.policies().history(course.id()).at(day(course, when)), List.of(seen), List.of());
         });
+    }
+
+    /** On the invented course it stays one day whatever the clock says: seen to is what is seen to that day. */
+    private Instant endOfToday(Course course) {
+        LocalDate today = CourseToday.of(course, session.clock());
+        return today.plusDays(1)
+                .atStartOfDay(course.frame().zone())
+                .toInstant()
+                .minusMillis(1);
+    }
+
+    private static Instant after(Fact odd, Instant moment) {
+        return moment.isAfter(odd.happenedAt()) ? moment : odd.happenedAt().plusMillis(1);
     }
 
     /**
