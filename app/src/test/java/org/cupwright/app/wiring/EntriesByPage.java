@@ -15,8 +15,13 @@ final class EntriesByPage {
 
     /** @param caller signed in */
     EntriesByPage(Caller caller) {
+        this(caller, caller.token("/log"));
+    }
+
+    /** @param token of a page that was open before */
+    EntriesByPage(Caller caller, Map<String, String> token) {
         this.caller = caller;
-        this.token = caller.token("/log");
+        this.token = token;
     }
 
     /** An invented reading of the green speed; its form's id is the entry's. */

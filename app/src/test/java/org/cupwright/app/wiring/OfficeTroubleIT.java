@@ -24,8 +24,16 @@ class OfficeTroubleIT {
     private static final String NAME = "Invented Person";
     private static final String PASSWORD = "an invented password";
 
+    private static final Map<String, String> INVITED = Map.of("name", "Another Invented", "role", "READER");
+    private static final Map<String, String> SEEN = Map.of("seen", "0");
+
     @TempDir
     Path files;
+
+    private static void isTold(String what, HttpResponse<String> answer) {
+        assertThat(answer.statusCode()).as(what).isEqualTo(422);
+        assertThat(answer.body()).as(what).contains("newer").doesNotContain("defect");
+    }
 
     private void course(Path data) throws IOException {
         Path outlines = MadeCourse.outlines(files, 2);
@@ -67,6 +75,7 @@ class OfficeTroubleIT {
                         .as("what is there is read")
                         .isEqualTo(200);
                 assertThat(kept(data)).isZero();
+                told(caller, Map.of("/people/invite", INVITED, "/publish", SEEN), "The disk is full");
                 Files.delete(filler);
                 assertThat(EntriesByPage.isKept(page.speedRead(form))).isTrue();
                 assertThat(kept(data)).isEqualTo(1);
@@ -93,23 +102,67 @@ class OfficeTroubleIT {
         });
     }
 
+    /** Whoever is signed in already, and sends what was typed before the folder took nothing any more. */
+    @Test
+    void aFolderThatCannotBeWrittenAnyMore() throws IOException, InterruptedException {
+        Mounted.onlyAsRoot();
+        Mounted.on(files, "size=8m", mount -> {
+            Path data = mount.resolve("data");
+            course(data);
+            Files.createFile(data.resolve("log")); // so that the office's log is elsewhere, and holds nothing open here
+            try (ServedOffice office = ServedOffice.open(data, files.resolve("office.err"))) {
+                Caller caller = signedIn(office);
+                EntriesByPage page = new EntriesByPage(caller);
+                UUID form = UUID.randomUUID();
+                Mounted.again(mount, "ro");
+                HttpResponse<String> refused = page.speedRead(form);
+                assertThat(EntriesByPage.isKept(refused)).isFalse();
+                assertThat(refused.body())
+                        .contains("Nothing can be written", form.toString())
+                        .doesNotContain("defect");
+                told(caller, Map.of("/people/invite", INVITED, "/publish", SEEN), "Nothing can be written");
+                assertThat(caller.get("/log").statusCode())
+                        .as("what is there is read")
+                        .isEqualTo(200);
+                assertThat(kept(data)).isZero();
+                Mounted.again(mount, "rw");
+                assertThat(EntriesByPage.isKept(page.speedRead(form))).isTrue();
+                assertThat(kept(data)).isEqualTo(1);
+            }
+        });
+    }
+
+    private static void told(Caller caller, Map<String, Map<String, String>> forms, String what) {
+        forms.forEach((path, fields) -> {
+            HttpResponse<String> refused = caller.post("/log", path, fields);
+            assertThat(refused.statusCode()).as(path).isBetween(400, 499);
+            assertThat(refused.body()).as(path).contains("class=\"problem\"").doesNotContain("defect");
+            if (fields == INVITED) {
+                assertThat(refused.body()).as(path).contains(what);
+            }
+        });
+    }
+
     @Test
     void dataOfANewerProgram() throws IOException, InterruptedException, SQLException {
         Path data = files.resolve("data");
         course(data);
         try (ServedOffice office = ServedOffice.open(data)) {
             Caller caller = signedIn(office);
+            Map<String, String> token = caller.token("/log");
             try (Connection file = DriverManager.getConnection("jdbc:sqlite:" + data.resolve("cupwright.db"))) {
                 file.createStatement().execute("PRAGMA user_version = 99");
                 file.createStatement().execute(EveryTable.NEWER_MIGRATION);
             }
-            for (String path : new String[] {"/", "/log", "/green/1", "/sign-in"}) {
-                HttpResponse<String> page = caller.get(path);
-                if (page.statusCode() != 200) {
-                    assertThat(page.body()).as(path).contains("newer").doesNotContain("defect");
-                }
+            for (String path : new String[] {"/", "/log", "/green/1", "/people"}) {
+                isTold(path, caller.get(path));
             }
-            assertThat(caller.get("/").statusCode()).isNotEqualTo(200);
+            isTold("an entry", new EntriesByPage(caller, token).speedRead(UUID.randomUUID()));
+            Caller stranger = new Caller(office::at);
+            HttpResponse<String> door = stranger.get("/sign-in");
+            assertThat(door.statusCode()).as("shows nothing of the data").isEqualTo(200);
+            assertThat(door.body()).doesNotContain("defect");
+            isTold("coming in", stranger.post("/sign-in", "/sign-in", Map.of("name", NAME, "password", PASSWORD)));
         }
     }
 }

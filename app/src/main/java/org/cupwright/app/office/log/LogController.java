@@ -3,6 +3,7 @@ package org.cupwright.app.office.log;
 import org.cupwright.app.desk.entry.CorrectFact;
 import org.cupwright.app.desk.entry.SeeToOdd;
 import org.cupwright.app.office.visit.Visit;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -36,6 +37,7 @@ public final class LogController {
         byte[] bytes = new SeeToOdd(visit.session()).photo(id).bytes();
         boolean jpeg = bytes[0] == (byte) 0xff; // it is one of the two, or it would not be kept
         return ResponseEntity.ok()
+                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=" + (jpeg ? "photo.jpg" : "photo.png"))
                 .contentType(jpeg ? MediaType.IMAGE_JPEG : MediaType.IMAGE_PNG)
                 .body(bytes);
     }

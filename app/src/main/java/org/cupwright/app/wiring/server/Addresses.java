@@ -1,7 +1,7 @@
 package org.cupwright.app.wiring.server;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.util.List;
+import java.util.Optional;
 import org.cupwright.app.office.access.Route;
 import org.cupwright.app.office.access.Routes;
 import org.springframework.http.HttpMethod;
@@ -10,17 +10,14 @@ import org.springframework.security.web.util.matcher.RequestMatcher;
 
 /** The table of addresses, as a request is held against it. */
 final class Addresses {
-    private static final List<RequestMatcher> ALL =
-            Routes.ALL.stream().map(Addresses::of).toList();
-
     private Addresses() {}
 
     static RequestMatcher of(Route route) {
         return PathPatternRequestMatcher.withDefaults().matcher(HttpMethod.valueOf(route.method()), route.pattern());
     }
 
-    /** Whether it is in the table, whoever may ask for it. */
-    static boolean has(HttpServletRequest request) {
-        return ALL.stream().anyMatch(address -> address.matches(request));
+    /** What stands in the table of it, whoever may ask for it. */
+    static Optional<Route> find(HttpServletRequest request) {
+        return Routes.ALL.stream().filter(route -> of(route).matches(request)).findFirst();
     }
 }

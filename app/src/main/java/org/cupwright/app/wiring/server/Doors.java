@@ -4,6 +4,7 @@ import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.cli.command.Serving.Request;
 import org.cupwright.app.office.access.Route;
@@ -32,10 +33,13 @@ import org.springframework.security.web.util.matcher.RequestMatcher;
 @Configuration(proxyBeanMethods = false)
 @EnableWebSecurity
 class Doors {
+    private static final System.Logger LOG = System.getLogger(Doors.class.getName());
+
     /** Nothing from anywhere but here; pictures and styles within pages are no exception. */
     private static final String CONTENT = String.join(
             "; ",
             "default-src 'none'",
+            "object-src 'none'",
             "script-src 'self'",
             "style-src 'self'",
             "img-src 'self' data:",
@@ -117,8 +121,11 @@ class Doors {
     private static void notTaken(HttpServletRequest request, HttpServletResponse response, AccessDeniedException why)
             throws IOException {
         if (ComeIn.isIn()) {
+            Optional<Route> known = Addresses.find(request);
+            known.ifPresent(route ->
+                    LOG.log(System.Logger.Level.INFO, "refused: " + route.method() + " " + route.pattern()));
             response.sendError(
-                    Addresses.has(request) ? HttpServletResponse.SC_FORBIDDEN : HttpServletResponse.SC_NOT_FOUND);
+                    known.isPresent() ? HttpServletResponse.SC_FORBIDDEN : HttpServletResponse.SC_NOT_FOUND);
         } else {
             ComeIn.lead(request, response);
         }

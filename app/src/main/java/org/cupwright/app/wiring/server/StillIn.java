@@ -25,6 +25,9 @@ final class StillIn extends OncePerRequestFilter {
     /** Whoever looks in every day signs in once a week. Our choice. */
     static final Duration ALTOGETHER = Duration.ofDays(7);
 
+    /** What a page that stands open asks for, without anybody's click. */
+    private static final String BY_ITSELF = "/now";
+
     private static final String LAST = "lastAsked";
 
     private final Accounts accounts;
@@ -47,7 +50,9 @@ final class StillIn extends OncePerRequestFilter {
                 ComeIn.leadOut(request, response);
                 return;
             }
-            session.setAttribute(LAST, clock.instant());
+            if (!request.getServletPath().equals(BY_ITSELF)) {
+                session.setAttribute(LAST, clock.instant());
+            }
         }
         chain.doFilter(request, response);
     }

@@ -51,6 +51,11 @@ public final class Caller {
         return send(request(path).GET().build());
     }
 
+    /** What is there, byte for byte. */
+    HttpResponse<byte[]> bytes(String path) {
+        return send(request(path).GET().build(), BodyHandlers.ofByteArray());
+    }
+
     /** The page of a day once its greens are judged: asked for as long as it says that they are not. */
     public HttpResponse<String> awaited(String path) {
         HttpResponse<String> page = get(path);
@@ -130,8 +135,12 @@ public final class Caller {
     }
 
     HttpResponse<String> send(HttpRequest request) {
+        return send(request, BodyHandlers.ofString());
+    }
+
+    private <T> HttpResponse<T> send(HttpRequest request, HttpResponse.BodyHandler<T> body) {
         try {
-            return client.send(request, BodyHandlers.ofString());
+            return client.send(request, body);
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         } catch (InterruptedException interrupted) {

@@ -15,6 +15,9 @@ final class FilledForms {
     private static final Map<String, String> NOBODY = Map.of("name", "Nobody Here", "role", "READER");
     private static final Map<String, String> ENTRY = Map.of("about", "0123abcd", "form", NOBODYS);
 
+    private static final Map<String, String> DRAWN =
+            Map.of("draw", "nothing", "corners", "0,0 1,0", "version", "987654321");
+
     private static final Map<String, Map<String, String>> FIELDS = Map.ofEntries(
             entry("/sign-in", Map.of("name", "Nobody At The Door", "password", "none of these")),
             entry("/sign-out", Map.of()),
@@ -50,6 +53,11 @@ final class FilledForms {
             entry("/begin/greens/picture", Map.of("name", "from above")),
             entry("/begin/greens/traced", Map.of("corners", "")),
             entry("/begin/greens/paced", Map.of("green", "0")),
+            entry("/begin/greens/grid", Map.of("green", "0")),
+            entry("/begin/greens/grid/away", Map.of("green", "1", "hazard", "1")),
+            entry("/course/ground/{hole}/look", DRAWN),
+            entry("/course/ground/{hole}/keep", DRAWN),
+            entry("/course/ground/{hole}/back", Map.of("version", "987654321")),
             entry("/begin/numbers", Map.of("number1", "1")),
             entry("/begin/settings", Map.of("place.paceMetres", "0.9")),
             entry("/begin/finish", Map.of()),
@@ -61,6 +69,7 @@ final class FilledForms {
             entry("/sheet/{course}", "/sheet/" + DemoCourse.ID),
             entry("/paper/{kind}", "/paper/card"),
             entry("/weeks/paper/{kind}", "/weeks/paper/table?days=7"),
+            entry("/now", "/now?seen=0&as=0"),
             entry("/weeks/why", "/weeks/why?on=2026-06-20&hole=7"),
             entry("/weeks/wish", "/weeks/wish?kind=free&on=2026-06-20&hole=7"),
             entry("/green/{hole}/spot", "/green/7/spot?at=0,0"),

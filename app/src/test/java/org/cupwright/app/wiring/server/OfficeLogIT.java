@@ -96,6 +96,18 @@ class OfficeLogIT {
                 .contains(IllegalStateException.class.getName(), "\tat " + SetClock.class.getName());
     }
 
+    /** What was refused stands there as it is called in the table of addresses, and by whom it was asked does not. */
+    @Test
+    void aRefusalStandsThere() throws IOException {
+        assertThat(caller.postAsItIs("/people/invite?name=Unheard", Map.of("name", OTHER)).statusCode())
+                .isEqualTo(403);
+        String all = Files.readString(logs.resolve("office.log"));
+        assertThat(all).doesNotContain("Unheard");
+        assertThat(read(all.lines()))
+                .extracting(line -> line.path("message").asString(""))
+                .contains("refused: POST /people/invite");
+    }
+
     /** Each line is a document of its own. */
     private static List<JsonNode> read(Stream<String> lines) {
         return lines.map(line -> JsonMapper.shared().readTree(line)).toList();

@@ -106,6 +106,18 @@ class SessionIT {
         assertThat(leads()).as("for good").isEqualTo("/sign-in");
     }
 
+    /** A page of Today that stands open asks again and again by itself. */
+    @Test
+    void aPageThatStandsOpenKeepsNobodyIn() {
+        caller.signIn(NAME, PASSWORD);
+        for (int hour = 0; hour < 12; hour++) {
+            clock.forward(Duration.ofHours(1));
+            assertThat(Caller.leadsTo(caller.get("/now?seen=0&as=0"))).isEmpty();
+        }
+        clock.forward(Duration.ofSeconds(1));
+        assertThat(Caller.leadsTo(caller.get("/now?seen=0&as=0"))).isEqualTo(ENDED);
+    }
+
     @Test
     void aWeekIsTheLongestAltogether() {
         caller.signIn(NAME, PASSWORD);
