@@ -49,10 +49,7 @@ public record SeeToOdd(Session session) {
     /** On the invented course it stays one day whatever the clock says: seen to is what is seen to that day. */
     private Instant endOfToday(Course course) {
         LocalDate today = CourseToday.of(course, session.clock());
-        return today.plusDays(1)
-                .atStartOfDay(course.frame().zone())
-                .toInstant()
-                .minusMillis(1);
+        return today.plusDays(1).atStartOfDay(course.frame().zone()).toInstant().minusMillis(1);
     }
 
     private static Instant after(Fact odd, Instant moment) {

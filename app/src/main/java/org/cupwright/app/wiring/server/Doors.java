@@ -122,10 +122,9 @@ class Doors {
             throws IOException {
         if (ComeIn.isIn()) {
             Optional<Route> known = Addresses.find(request);
-            known.ifPresent(route ->
-                    LOG.log(System.Logger.Level.INFO, "refused: " + route.method() + " " + route.pattern()));
-            response.sendError(
-                    known.isPresent() ? HttpServletResponse.SC_FORBIDDEN : HttpServletResponse.SC_NOT_FOUND);
+            known.ifPresent(
+                    route -> LOG.log(System.Logger.Level.INFO, "refused: " + route.method() + " " + route.pattern()));
+            response.sendError(known.isPresent() ? HttpServletResponse.SC_FORBIDDEN : HttpServletResponse.SC_NOT_FOUND);
         } else {
             ComeIn.lead(request, response);
         }

@@ -99,7 +99,8 @@ class OfficeLogIT {
     /** What was refused stands there as it is called in the table of addresses, and by whom it was asked does not. */
     @Test
     void aRefusalStandsThere() throws IOException {
-        assertThat(caller.postAsItIs("/people/invite?name=Unheard", Map.of("name", OTHER)).statusCode())
+        assertThat(caller.postAsItIs("/people/invite?name=Unheard", Map.of("name", OTHER))
+                        .statusCode())
                 .isEqualTo(403);
         String all = Files.readString(logs.resolve("office.log"));
         assertThat(all).doesNotContain("Unheard");
