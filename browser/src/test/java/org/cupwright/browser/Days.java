@@ -5,7 +5,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 
 /**
- * The days of the invented course on which the tests work: a few for all of them, since each takes the office as long as
+ * The days of the invented course on which the tests work: few for all, since each takes the office as long as
  * eighteen greens are judged. Tests share them by holes: what one does to a hole, no other looks at.
  */
 final class Days {

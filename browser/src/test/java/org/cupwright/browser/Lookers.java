@@ -16,7 +16,7 @@ import org.cupwright.testing.Suite;
 
 /**
  * The same person at pages in ways that differ: language, light, and laptop or telephone. One way by turns, the seed
- * says which first, is held against the rules of WCAG 2.2 AA that a program can tell; with {@code -Dcupwright.full=true}
+ * says which first, is held against the rules of WCAG 2.2 AA that programs can tell; {@code -Dcupwright.full=true}:
  * each. In both languages nothing may be beyond the edge of a telephone.
  */
 final class Lookers implements AutoCloseable {

@@ -4,7 +4,7 @@ import java.util.List;
 import org.cupwright.course.MapPoint;
 
 /**
- * Corners that somebody draws, to lie over a picture of the ground: the same ground at the same place, and nothing else.
+ * Corners that somebody draws, to lie over a picture of the ground: the same place, and nothing else.
  * The ring has the class {@code ring}.
  *
  * @param corners in the order in which they were drawn; the last is joined to the first

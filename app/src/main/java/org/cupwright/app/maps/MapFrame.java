@@ -29,7 +29,7 @@ public final class MapFrame {
         this(hole, width, height, 0, MARGIN_METRES);
     }
 
-    /** The same with a strip along the foot of the drawing left free for writing, and so much ground about the green. */
+    /** The same with a strip along the foot left free for writing, and so much ground about the green. */
     MapFrame(Hole hole, int width, int height, int foot, double marginMetres) {
         this.up = up(hole);
         this.width = width;

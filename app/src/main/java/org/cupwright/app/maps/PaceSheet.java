@@ -4,7 +4,7 @@ import java.util.List;
 import org.cupwright.course.MapPoint;
 
 /**
- * Blank ground in paces: a line each pace, a stronger one each five, with numbers along two sides; play runs up. What is
+ * Blank ground in paces: a line each pace, a stronger one each five, numbers along two sides; play runs up. What is
  * drawn on it already is outlined: the edge of a green, and bunkers and water beside it. The groups carry classes:
  * {@code paces}, {@code fives}, {@code front}, and for what is drawn {@code edge} and {@code hazard}.
  *

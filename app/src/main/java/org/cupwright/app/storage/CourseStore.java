@@ -12,7 +12,7 @@ public interface CourseStore {
     /** The newest version of a course. */
     Optional<Course> find(String id);
 
-    /** The version before the one of a number, as {@link Versions.Part#COURSE} has it; empty where that is the first. */
+    /** The version before that of a number, as {@link Versions.Part#COURSE} has it; empty before the first. */
     Optional<Course> before(String id, long number);
 
     /** Adds a version. */

@@ -33,7 +33,17 @@ final class KeyNames {
     }
 
     private static Map<String, Stream<String>> ofBegin() {
-        return Map.of(
+        Map<String, Stream<String>> drawn = Map.of(
+                "begin.draw.",
+                words("kind green bunker water"),
+                "begin.grid.keep.",
+                words("green bunker water"),
+                "begin.grid.says.",
+                words("green bunker water"),
+                "begin.kept.",
+                words("bunker water"));
+        Map<String, Stream<String>> names = new TreeMap<>(drawn);
+        names.putAll(Map.of(
                 "begin.field.",
                 words("name id zone longitude latitude file hole play corners unit length on left right width height"
                         + " firstEast firstNorth firstRight firstDown secondEast secondNorth secondRight secondDown"
@@ -55,11 +65,19 @@ final class KeyNames {
                 "begin.wind.",
                 words(WINDS),
                 "begin.windShort.",
-                words(WINDS));
+                words(WINDS)));
+        return names;
     }
 
     private static Map<String, Stream<String>> ofDays() {
-        return Map.of(
+        Map<String, Stream<String>> names = new TreeMap<>(Map.of(
+                "draw.form.",
+                words("bunker water edge hazard round move"),
+                "draw.hazard.",
+                each(ENGINE + "course.Hazard$Kind"),
+                "today.otherwise.",
+                words("elsewhere inPlay left")));
+        names.putAll(Map.of(
                 "difficulty.",
                 each(ENGINE + "holelocation.DifficultyClass"),
                 "green.stands.",
@@ -79,7 +97,8 @@ final class KeyNames {
                 "verdict.",
                 each(ENGINE + "holelocation.Verdict"),
                 "way.",
-                words("back backRight right frontRight front frontLeft left backLeft degrees"));
+                words("back backRight right frontRight front frontLeft left backLeft degrees")));
+        return names;
     }
 
     private static Map<String, Stream<String>> ofWeeks() {

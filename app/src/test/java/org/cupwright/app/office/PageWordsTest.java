@@ -25,14 +25,14 @@ class PageWordsTest {
     private static final Pattern SAY = Pattern.compile("say\\(");
 
     /** Attributes that nobody reads or hears. All others may be shown, by the browser or by a script. */
-    private static final Set<String> UNSEEN = Set.of(
-            ("accept action aria-current aria-describedby aria-hidden aria-invalid aria-live aria-pressed autocapitalize"
-                            + " autocomplete case charset checked class classappend colspan data-corners data-draft data-draw data-mean"
-                            + " data-script data-undo data-zoom defer disabled each enctype for form fragment hidden href"
-                            + " hx-get hx-headers hx-swap hx-swap-oob hx-sync hx-target hx-trigger id if inputmode insert lang"
-                            + " list max maxlength method min multiple name open rel replace required role rows scope selected"
-                            + " size spellcheck src switch tabindex target type unless xmlns:th")
-                    .split(" "));
+    private static final Set<String> UNSEEN = Set.of("""
+            accept action aria-current aria-describedby aria-hidden aria-invalid aria-live
+            aria-pressed autocapitalize autocomplete case charset checked class classappend colspan
+            data-corners data-draft data-draw data-mean data-script data-undo data-zoom defer disabled
+            each enctype for form fragment hidden href hx-get hx-headers hx-swap hx-swap-oob hx-sync
+            hx-target hx-trigger id if inputmode insert lang list max maxlength method min multiple
+            name open rel replace required role rows scope selected size spellcheck src switch
+            tabindex target type unless xmlns:th""".split("\\s+"));
 
     /** A value is shown in a field that is typed into, and on a button that is an input. */
     private static final Pattern VALUE_UNSEEN =

@@ -182,7 +182,7 @@ final class GreenTable {
         return usualLeave;
     }
 
-    /** How far one of its spots is from one of another's, m. Not kept: for all pairs it takes more room than all else. */
+    /** From one of its spots to one of another's, m. Not kept: all pairs take more room than all else. */
     double metres(int spot, GreenTable other, int others) {
         double byEast = east[spot] - other.east[others];
         double byNorth = north[spot] - other.north[others];

@@ -319,7 +319,7 @@ class DrawGroundTest {
         return draw().look("3", new GroundWish.Edge(edge), version()).plans();
     }
 
-    /** Points every half metre (no noise), to a metre beyond the edge; it then grows 8 m to the north, where none are. */
+    /** Points each half metre, to a metre beyond the edge; it then grows 8 m to the north, where none are. */
     @Test
     void aGreenThatGrowsBeyondItsSurveyIsDoubtfulThere() {
         List<SurveyPoint> points = new ArrayList<>();

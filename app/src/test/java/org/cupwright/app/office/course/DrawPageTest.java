@@ -65,7 +65,7 @@ class DrawPageTest {
     }
 
     /**
-     * A corner clicked on the map lies on the ground where it is drawn, whichever way play runs: what a click becomes is
+     * A corner clicked on the map lies on the ground where it is drawn, however play runs: what a click becomes is
      * worked out here as the page's script does it, from the page alone, and held against the drawing's own scale, one
      * corner of its edge and the line of play upwards.
      */

@@ -20,7 +20,8 @@ import org.junit.jupiter.api.io.TempDir;
  * what is drawn: the length of the scale's bar, one corner of the green's edge, and the line of play upwards.
  */
 class ClickedSpotTest {
-    private static final double BAR_METRES = 5;
+    /** Whoever counts in paces has a scale of five of them. */
+    private static final double BAR_METRES = 5 * 0.914;
 
     @TempDir
     private Path folder;

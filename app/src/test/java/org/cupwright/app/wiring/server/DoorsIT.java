@@ -37,7 +37,7 @@ class DoorsIT {
     private static final int REFUSED = 403;
 
     /**
-     * What was asked for, or on to where it is; else a problem in words. An address or a form that is none, or a defect,
+     * What was asked for, or on to where it is; else a problem in words. No address, no form, or a defect,
      * is neither.
      */
     private static final Condition<HttpResponse<String>> DONE_OR_TOLD = new Condition<>(

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The pages with a certificate of one's own: by a real handshake, with a client that trusts it and one that does not. */
+/** The pages with a certificate of one's own: by a real handshake, with a client that trusts it and one without. */
 class EncryptedIT {
     private static final String COOKIE = "__Host-cupwright";
     private static final String PASSWORD = "three plain oars";

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What another server in front says of who asks, by real requests; addresses are those for documentation (RFC 5737). The
+ * What another server in front says of who asks, by real requests; addresses are of documentation (RFC 5737). The
  * clock stands: so does every wait.
  */
 class ProxyIT {
