@@ -21,6 +21,9 @@ import java.util.stream.Collectors;
 
 /** Somebody who asks for pages, with cookies of his own. */
 public final class Caller {
+    private static final int LOOK_MILLISECONDS = 200;
+    private static final int MOST_LOOKS = 600;
+
     /** How a page asks again by itself. */
     static final String AWAITED = "hx-trigger=\"every 1s\"";
 
@@ -63,6 +66,17 @@ public final class Caller {
             page = get(path);
         }
         return page;
+    }
+
+    /** Where a piece of work leads once it is done; any other address leads to itself. */
+    public String worked(String path) throws InterruptedException {
+        String next = path;
+        for (int look = 0; next.startsWith("/work/") && look < MOST_LOOKS; look++) {
+            HttpResponse<String> page = get(next);
+            next = page.statusCode() == 200 ? next : leadsTo(page);
+            Thread.sleep(LOOK_MILLISECONDS);
+        }
+        return next;
     }
 
     /** Sends a form as the page at an address would, with the token that stands there. */

@@ -48,7 +48,7 @@ class EncryptedIT {
             assertThat(new Caller(path -> here.replace("https:", "http:") + path).get("/sign-in"))
                     .as("not encrypted")
                     .satisfies(answer -> assertThat(answer.statusCode()).isEqualTo(400))
-                    .satisfies(answer -> assertThat(answer.body()).doesNotContain("Cupwright"));
+                    .satisfies(answer -> assertThat(answer.body()).doesNotContain("Cupwright", "Tomcat"));
         }
     }
 

@@ -20,9 +20,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.GZIPInputStream;
 import org.cupwright.app.office.visit.Visits;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -30,6 +32,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What stands in the office's log after a defect, and that it does not grow without end. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class OfficeLogIT {
     private static final String NAME = "Somebody Unheard";
     private static final String OTHER = "Another Unheard";
@@ -38,24 +41,29 @@ class OfficeLogIT {
     private static final int MOST_BYTES = 10 << 20;
 
     private final SetClock clock = new SetClock();
-    private final SeenCookies cookies = new SeenCookies();
     private Path logs;
     private OpenOffice office;
+    private SeenCookies cookies;
     private Caller caller;
     private String code;
 
-    @BeforeEach
+    @BeforeAll
     void open(@TempDir Path folder) throws InterruptedException {
         logs = folder.resolve("data").resolve("log");
         office = new OpenOffice(folder.resolve("data"), clock, false);
-        caller = new Caller(office::at, HttpClient.newBuilder().cookieHandler(cookies));
         code = office.code();
-        assertThat(caller.join(code, NAME, PASSWORD)).isEqualTo("/sign-in?joined");
+        assertThat(new Caller(office).join(code, NAME, PASSWORD)).isEqualTo("/sign-in?joined");
+    }
+
+    @BeforeEach
+    void somebodyComes() {
+        cookies = new SeenCookies();
+        caller = new Caller(office::at, HttpClient.newBuilder().cookieHandler(cookies));
         assertThat(new Caller(office).signIn(OTHER, PASSWORD)).isEqualTo("/sign-in?refused");
         assertThat(caller.signIn(NAME, PASSWORD)).isEqualTo("/");
     }
 
-    @AfterEach
+    @AfterAll
     void close() throws InterruptedException {
         office.close();
     }

@@ -43,44 +43,6 @@ class ProxyIT {
         return Caller.leadsTo(caller.send(form.headers(headers).build()));
     }
 
-    /** Whoever writes addresses of his own before the one that the server adds, waits all the same, and he alone. */
-    @Test
-    void theAddressThatTheServerInFrontAddsCounts() throws InterruptedException {
-        try (OpenOffice office = office(true)) {
-            Caller caller = caller(office);
-            for (int i = 0; i < FREE_TRIES; i++) {
-                String own = "198.51.100." + i;
-                assertThat(tried(
-                                caller,
-                                "Guessed name " + i,
-                                LastHop.FOR,
-                                own + ", " + GUESSER,
-                                "Forwarded",
-                                "for=" + own))
-                        .as("try %s", i)
-                        .isEqualTo("/sign-in?refused");
-            }
-            String[] waits = {LastHop.FOR, "198.51.100.99", LastHop.FOR, "198.51.100.99," + GUESSER + ":4711"};
-            assertThat(tried(caller, "Nobody at all", waits)).startsWith("/sign-in?wait=");
-            assertThat(tried(caller, "Nobody at all", LastHop.FOR, GUESSER + ", 198.51.100.1"))
-                    .as("whom he wrote himself down as is not counted")
-                    .isEqualTo("/sign-in?refused");
-        }
-    }
-
-    /** Where no server is said to be in front, nobody is believed. */
-    @Test
-    void withoutAServerInFrontNobodyIsBelieved() throws InterruptedException {
-        try (OpenOffice office = office(false)) {
-            Caller caller = caller(office);
-            for (int i = 0; i < FREE_TRIES; i++) {
-                tried(caller, "Nobody " + i, LastHop.FOR, "198.51.100." + i);
-            }
-            assertThat(tried(caller, "Nobody at all", LastHop.FOR, "198.51.100.99"))
-                    .startsWith("/sign-in?wait=");
-        }
-    }
-
     private static HttpResponse<String> asked(Caller caller, String path) {
         return caller.send(caller.request(path)
                 .headers(LastHop.PROTO, "http, https", LastHop.HOST, "elsewhere.example, office.example")
@@ -97,8 +59,9 @@ class ProxyIT {
                 .build());
     }
 
+    /** Pages are where the server in front has them, and who asks is who it says. */
     @Test
-    void pagesAreWhereTheServerInFrontHasThem() throws InterruptedException {
+    void theServerInFrontIsBelieved() throws InterruptedException {
         try (OpenOffice office = office(true)) {
             Caller caller = caller(office);
             HttpResponse<String> stranger = asked(caller, "/people");
@@ -107,17 +70,40 @@ class ProxyIT {
                     .contains("max-age=31536000");
             assertThat(signedIn(caller, office).headers().firstValue("Location"))
                     .hasValueSatisfying(to -> assertThat(to).startsWith("https://office.example/people"));
+            whoeverGuessesWaits(caller(office));
         }
     }
 
+    /** Also where he writes addresses of his own before the one that the server adds; and he alone. */
+    private static void whoeverGuessesWaits(Caller caller) {
+        for (int i = 0; i < FREE_TRIES; i++) {
+            String own = "198.51.100." + i;
+            String[] headers = {LastHop.FOR, own + ", " + GUESSER, "Forwarded", "for=" + own};
+            assertThat(tried(caller, "Guessed name " + i, headers))
+                    .as("try %s", i)
+                    .isEqualTo("/sign-in?refused");
+        }
+        String[] waits = {LastHop.FOR, "198.51.100.99", LastHop.FOR, "198.51.100.99," + GUESSER + ":4711"};
+        assertThat(tried(caller, "Nobody at all", waits)).startsWith("/sign-in?wait=");
+        assertThat(tried(caller, "Nobody at all", LastHop.FOR, GUESSER + ", 198.51.100.1"))
+                .as("whom he wrote himself down as is not counted")
+                .isEqualTo("/sign-in?refused");
+    }
+
     @Test
-    void withoutAServerInFrontTheyAreHere() throws InterruptedException {
+    void withoutAServerInFrontNobodyIsBelieved() throws InterruptedException {
         try (OpenOffice office = office(false)) {
             Caller caller = caller(office);
             assertThat(asked(caller, "/people").headers().firstValue("Strict-Transport-Security"))
                     .isEmpty();
             assertThat(signedIn(caller, office).headers().firstValue("Location"))
                     .hasValueSatisfying(to -> assertThat(to).startsWith(office.at("/people")));
+            Caller guesser = caller(office);
+            for (int i = 0; i < FREE_TRIES; i++) {
+                tried(guesser, "Guessed name " + i, LastHop.FOR, "198.51.100." + i);
+            }
+            assertThat(tried(guesser, "Nobody at all", LastHop.FOR, "198.51.100.99"))
+                    .startsWith("/sign-in?wait=");
         }
     }
 }

@@ -7,12 +7,15 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
 /** How long somebody is signed in, and what the cookie that says so is worth. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SessionIT {
     private static final String NAME = "Invented Person";
     private static final String PASSWORD = "three plain oars";
@@ -22,22 +25,27 @@ class SessionIT {
     private static final String PAGE = "/password";
 
     private final SetClock clock = new SetClock();
-    private final SeenCookies cookies = new SeenCookies();
     private OpenOffice office;
+    private SeenCookies cookies;
     private Caller caller;
 
-    @BeforeEach
+    @BeforeAll
     void open(@TempDir Path folder) throws InterruptedException {
         office = new OpenOffice(folder.resolve("data"), clock, false);
+        assertThat(with(new SeenCookies()).join(office.code(), NAME, PASSWORD)).isEqualTo("/sign-in?joined");
+    }
+
+    @BeforeEach
+    void somebodyComes() {
+        cookies = new SeenCookies();
         caller = with(cookies);
-        assertThat(caller.join(office.code(), NAME, PASSWORD)).isEqualTo("/sign-in?joined");
     }
 
     private Caller with(SeenCookies kept) {
         return new Caller(office::at, HttpClient.newBuilder().cookieHandler(kept));
     }
 
-    @AfterEach
+    @AfterAll
     void close() throws InterruptedException {
         office.close();
     }
