@@ -15,12 +15,11 @@ import java.util.function.BiFunction;
 record Sight(String name, int status, BiFunction<Workplace, Page, Response> arrive) {
     private static final int FOUND = 200;
     private static final int WRONG = 400;
-    private static final int REFUSED = 403;
     private static final int NOT_THERE = 404;
     private static final int NOT_TAKEN = 422;
 
     static final List<Sight> ALL = List.of(
-            at("no such address", REFUSED, "/nowhere"),
+            at("no such address", NOT_THERE, "/nowhere"),
             at("no such paper", WRONG, "/paper/7"),
             at("a sheet that is not open", NOT_THERE, "/sheet/wrenfold-moor"),
             at("no such work", NOT_THERE, "/work/00000000-0000-0000-0000-000000000000"),
