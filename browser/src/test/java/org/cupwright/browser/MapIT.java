@@ -89,7 +89,7 @@ class MapIT {
             green.open("12", DAY);
             green.ask("9", "8", "L");
             String held = green.where().locator("b").textContent();
-            link(page, "Hold this one").click();
+            link(page, "Compare with another spot").click();
             assertThat(page.locator(".heldNow")).isVisible();
             green.ask("14", "8", "R");
             Locator heads = page.locator("table.two thead th");
@@ -97,7 +97,7 @@ class MapIT {
             assertThat(heads.first()).containsText(held);
             assertThat(heads.last()).containsText(green.where().locator("b").textContent());
             assertThat(page.locator("table.two tbody tr")).not().hasCount(0);
-            link(page, "Let the other go").click();
+            link(page, "Stop comparing").click();
             assertThat(page.locator("table.two")).hasCount(0);
             assertThat(page.locator("table.rules")).isVisible();
         }
@@ -115,7 +115,7 @@ class MapIT {
             page.locator("form.off [name=within]").fill("2");
             button(page, "Not here").click();
             assertThat(page.locator(".wishes")).containsText("Kept off: 2 paces");
-            button(page, "Free again").click();
+            button(page, "Free what was asked").click();
             assertThat(page.locator(".wishes")).hasCount(0);
         }
     }
