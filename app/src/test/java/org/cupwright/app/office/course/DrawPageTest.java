@@ -7,11 +7,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.cupwright.app.cli.InProcess;
 import org.cupwright.app.desk.ground.DrawGround;
 import org.cupwright.app.office.MadeVisit;
+import org.cupwright.app.office.MapRead;
 import org.cupwright.app.office.frame.Board;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Role;
@@ -74,8 +73,8 @@ class DrawPageTest {
     void aCornerLiesWhereItWasClicked(double degrees) {
         play(Heading.ofDegrees(degrees));
         Board map = page(Role.SUPERINTENDENT, "bunker").map();
-        double unitsPerMetre = bar(map.picture()) / BAR_METRES;
-        List<Double> edge = numbers(group(map.picture(), "edge"));
+        double unitsPerMetre = MapRead.bar(map.picture()) / BAR_METRES;
+        List<Double> edge = MapRead.numbers(MapRead.group(map.picture(), "edge"));
         double[][] steps = {{-6, 4}, {-6, 8}, {-9, 8}, {-9, 4}}; // metres east and north of the edge's first corner
         StringBuilder corners = new StringBuilder();
         double play = Math.toRadians(degrees);
@@ -110,7 +109,7 @@ class DrawPageTest {
     @Test
     void aPaceOfTheMapIsAPaceOfTheGround() {
         Board map = page(Role.READER, "").map();
-        assertThat(map.pace()).isCloseTo(PACE_METRES * bar(map.picture()) / BAR_METRES, within(0.01));
+        assertThat(map.pace()).isCloseTo(PACE_METRES * MapRead.bar(map.picture()) / BAR_METRES, within(0.01));
     }
 
     @Test
@@ -158,27 +157,5 @@ class DrawPageTest {
         assertThat(((DrawView.Page) old.getModel().get("page")).form()).isNull();
         assertThat(keep("away-1", "").getStatus().value()).isEqualTo(422);
         assertThat(keep("moat", "").getStatus().value()).isEqualTo(422);
-    }
-
-    private static double bar(String map) {
-        Matcher bar =
-                Pattern.compile("d=\"M([0-9.]+) [0-9.]+v[0-9.]+H([0-9.]+)v").matcher(group(map, "scale"));
-        assertThat(bar.find()).isTrue();
-        return Double.parseDouble(bar.group(2)) - Double.parseDouble(bar.group(1));
-    }
-
-    private static String group(String map, String name) {
-        Matcher group =
-                Pattern.compile("<g class=\"" + name + "\" [^>]*>(.*?)</g>").matcher(map);
-        assertThat(group.find()).as(name).isTrue();
-        return group.group(1);
-    }
-
-    private static List<Double> numbers(String text) {
-        return Pattern.compile("-?[0-9]+(?:[.][0-9]+)?")
-                .matcher(text)
-                .results()
-                .map(found -> Double.valueOf(found.group()))
-                .toList();
     }
 }

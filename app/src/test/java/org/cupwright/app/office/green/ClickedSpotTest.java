@@ -4,10 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.cupwright.app.office.MapRead;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Role;
 import org.junit.jupiter.api.AfterEach;
@@ -43,8 +41,8 @@ class ClickedSpotTest {
     @Test
     void isTheOneThatIsJudged() {
         String map = made.page(visit, "1").map();
-        double unitsPerMetre = bar(map) / BAR_METRES;
-        double[] corner = numbers(group(map, "edge")).subList(0, 2).stream()
+        double unitsPerMetre = MapRead.bar(map) / BAR_METRES;
+        double[] corner = MapRead.numbers(MapRead.group(map, "edge")).subList(0, 2).stream()
                 .mapToDouble(Double::doubleValue)
                 .toArray();
         double[][] steps = {{6, 5}, {18, 8}, {9, 24}, {20, 20}};
@@ -58,7 +56,7 @@ class ClickedSpotTest {
                     .asked()
                     .orElseThrow()
                     .at();
-            List<Double> judged = numbers(at);
+            List<Double> judged = MapRead.numbers(at);
             assertThat(judged.get(0)).isCloseTo(MadeGreen.EAST + step[0], within(0.02));
             assertThat(judged.get(1)).isCloseTo(MadeGreen.NORTH + step[1], within(0.02));
         }
@@ -67,8 +65,8 @@ class ClickedSpotTest {
     /** The edge begins at the first corner that is kept: what the test above rests on. */
     @Test
     void theEdgeIsDrawnFromItsFirstCornerOn() {
-        List<Double> edge = numbers(group(made.page(visit, "1").map(), "edge"));
-        double unitsPerMetre = bar(made.page(visit, "1").map()) / BAR_METRES;
+        List<Double> edge = MapRead.numbers(MapRead.group(made.page(visit, "1").map(), "edge"));
+        double unitsPerMetre = MapRead.bar(made.page(visit, "1").map()) / BAR_METRES;
         double firstSide = Math.hypot(edge.get(2) - edge.get(0), edge.get(3) - edge.get(1));
         double secondSide = Math.hypot(edge.get(4) - edge.get(2), edge.get(5) - edge.get(3));
         assertThat(firstSide / unitsPerMetre).isCloseTo(24, within(0.02));
@@ -78,7 +76,7 @@ class ClickedSpotTest {
     @Test
     void isDrawnWhereItWasClicked() {
         SpotView.Part part = made.part(visit, "1", MadeGreen.clicked(480, 510));
-        List<Double> ring = numbers(group(part.marks(), "asked").split("<path", 2)[0]);
+        List<Double> ring = MapRead.numbers(MapRead.group(part.marks(), "asked").split("<path", 2)[0]);
         assertThat(ring.get(0)).isCloseTo(480, within(0.5));
         assertThat(ring.get(1)).isCloseTo(510, within(0.5));
     }
@@ -90,28 +88,5 @@ class ClickedSpotTest {
         assertThat(part.problem().orElseThrow().tryThis()).isEqualTo("Ask about a place within the thick line.");
         assertThat(part.asked()).isEmpty();
         assertThat(part.heard()).isEqualTo(part.problem().orElseThrow().what());
-    }
-
-    private static double bar(String map) {
-        Matcher bar =
-                Pattern.compile("d=\"M([0-9.]+) [0-9.]+v[0-9.]+H([0-9.]+)v").matcher(group(map, "scale"));
-        assertThat(bar.find()).isTrue();
-        return Double.parseDouble(bar.group(2)) - Double.parseDouble(bar.group(1));
-    }
-
-    private static String group(String map, String name) {
-        Matcher group =
-                Pattern.compile("<g class=\"" + name + "\" [^>]*>(.*?)</g>").matcher(map);
-        assertThat(group.find()).as(name).isTrue();
-        return group.group(1);
-    }
-
-    private static List<Double> numbers(String text) {
-        List<Double> found = new ArrayList<>();
-        Matcher number = Pattern.compile("-?[0-9]+(?:[.][0-9]+)?").matcher(text);
-        while (number.find()) {
-            found.add(Double.valueOf(number.group()));
-        }
-        return found;
     }
 }
