@@ -7,9 +7,9 @@ import java.util.regex.Pattern;
 /** An IP address as another server writes it, which may put the port behind it. */
 final class SaidAddress {
     private static final int LONGEST = 64;
-    private static final Pattern FOUR = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3}){3})(?:[:]\\d{1,5})?");
+    private static final Pattern FOUR = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3}){3})(?::\\d{1,5})?");
     private static final Pattern SIX =
-            Pattern.compile("\\[?([0-9A-Fa-f.]*:[0-9A-Fa-f:.]*)(?:%\\w+)?(?:](?:[:]\\d{1,5})?)?");
+            Pattern.compile("\\[?([0-9A-Fa-f.]*:[0-9A-Fa-f:.]*)(?:%\\w+)?(?:](?::\\d{1,5})?)?");
 
     private SaidAddress() {}
 

@@ -16,7 +16,7 @@ record SaidPlace(String scheme, String host, int port) {
     private static final int HTTPS = 443;
     private static final int LAST_PORT = 65_535;
     private static final Pattern HOST =
-            Pattern.compile("([\\p{Alnum}._-]{1,253}|\\[[0-9A-Fa-f:.]{2,45}])(?:[:](\\d{1,5}))?");
+            Pattern.compile("([\\p{Alnum}._-]{1,253}|\\[[0-9A-Fa-f:.]{2,45}])(?::(\\d{1,5}))?");
 
     /** From a host as it stands in a header; nothing where it cannot be one. */
     static Optional<SaidPlace> of(String scheme, String said) {
