@@ -14,6 +14,7 @@
     const marks = map.querySelector(".marks svg");
     const grid = { x: Number(map.dataset.zeroX), y: Number(map.dataset.zeroY), pace: Number(map.dataset.pace) };
     const now = document.getElementById("drawn-now");
+    const paces = new Intl.NumberFormat(document.documentElement.lang, { maximumFractionDigits: 1 });
     let ring = read();
     let between = ring.length > 2; // corners of what is there: another one comes between its neighbours
     let picked = -1;
@@ -89,8 +90,8 @@
     }
 
     function tell() {
-      const size = (way) => (ring.length ? Math.max(...ring.map(way)) - Math.min(...ring.map(way)) : 0).toFixed(1);
-      now.textContent = now.dataset.says.replace("%n", ring.length)
+      const size = (way) => paces.format(Math.max(...ring.map(way)) - Math.min(...ring.map(way)));
+      now.textContent = !ring.length ? "" : now.dataset.says.replace("%n", ring.length)
         .replace("%l", size((one) => one.on)).replace("%w", size((one) => one.right));
       document.querySelectorAll("[data-draw]").forEach((one) => { one.disabled = !ring.length; });
     }
