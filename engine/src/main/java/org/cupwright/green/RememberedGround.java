@@ -10,8 +10,7 @@ import org.cupwright.course.MapPoint;
  */
 public final class RememberedGround implements Ground {
     private final Fitted fitted;
-    private final Supplier<? extends Ground> fit;
-    private Ground whole;
+    private final Once<Ground> whole;
 
     /**
      * What the fit came to.
@@ -28,14 +27,7 @@ public final class RememberedGround implements Ground {
      */
     public RememberedGround(Fitted fitted, Supplier<? extends Ground> fit) {
         this.fitted = fitted;
-        this.fit = fit;
-    }
-
-    private synchronized Ground whole() {
-        if (whole == null) {
-            whole = fit.get();
-        }
-        return whole;
+        this.whole = new Once<>(fit);
     }
 
     @Override
@@ -45,7 +37,7 @@ public final class RememberedGround implements Ground {
 
     @Override
     public Coverage coverageAt(MapPoint point) {
-        return whole().coverageAt(point);
+        return whole.value().coverageAt(point);
     }
 
     @Override
@@ -55,22 +47,22 @@ public final class RememberedGround implements Ground {
 
     @Override
     public Optional<PlaneFit> planeAt(MapPoint point) {
-        return whole().planeAt(point);
+        return whole.value().planeAt(point);
     }
 
     @Override
     public Optional<ErrorParts> slopeErrorAt(MapPoint point) {
-        return whole().slopeErrorAt(point);
+        return whole.value().slopeErrorAt(point);
     }
 
     @Override
     public Optional<MeasuredSharing> sharing() {
-        return whole().sharing();
+        return whole.value().sharing();
     }
 
     @Override
     public Optional<BendFit> bendAt(MapPoint point, double discRadiusMetres) {
-        return whole().bendAt(point, discRadiusMetres);
+        return whole.value().bendAt(point, discRadiusMetres);
     }
 
     @Override

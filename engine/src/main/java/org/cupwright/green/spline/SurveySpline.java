@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.cupwright.green.MeasuredSharing;
+import org.cupwright.green.Once;
 import org.cupwright.green.SurveyPoints;
 
 /**
@@ -30,7 +31,7 @@ public final class SurveySpline {
     private final List<SlopeObservation> observations;
     private final MeasuredSharing measuredSharing;
     private final PolynomialSurface surface;
-    private final Map<Double, CovarianceParts> byRadius = new ConcurrentHashMap<>();
+    private final Map<Double, Once<CovarianceParts>> byRadius = new ConcurrentHashMap<>();
 
     /** The rectangle a surface must cover, metres, course frame. */
     public record Area(double west, double south, double east, double north) {}
@@ -78,7 +79,7 @@ public final class SurveySpline {
         DiscCovariances even = DiscCovariances.of(grid, disc, inverse, summary.variance(), wanted(grid))
                 .plus(relief(disc, fitted, inverse));
         this.ofFit = steps.isNone() ? even : even.plus(misfit(fitted));
-        byRadius.put(nodes.discRadiusMetres, new CovarianceParts(ofFit.plus(shared), ofFit));
+        byRadius.put(nodes.discRadiusMetres, Once.known(new CovarianceParts(ofFit.plus(shared), ofFit)));
     }
 
     private SurveySpline(SurveySpline before, List<SlopeObservation> observations) {
@@ -95,7 +96,7 @@ public final class SurveySpline {
         ObservedFit observed = observed(refit(1));
         this.measuredSharing = observed.measured().sharing();
         this.surface = new PolynomialSurface(grid, observed.whole().coefficients, datumMetres);
-        byRadius.put(nodes.discRadiusMetres, observed.parts(ofFit));
+        byRadius.put(nodes.discRadiusMetres, Once.known(observed.parts(ofFit)));
     }
 
     /** A grid's nodes may have been smoothed together: their residuals say nothing about relief. */
@@ -215,7 +216,9 @@ public final class SurveySpline {
     }
 
     private CovarianceParts covariances(double radiusMetres) {
-        return byRadius.computeIfAbsent(radiusMetres, this::computeCovariances);
+        return byRadius
+                .computeIfAbsent(radiusMetres, radius -> new Once<>(() -> computeCovariances(radius)))
+                .value();
     }
 
     private CovarianceParts computeCovariances(double radiusMetres) {
