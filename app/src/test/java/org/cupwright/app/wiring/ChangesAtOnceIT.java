@@ -33,6 +33,9 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("long")
 class ChangesAtOnceIT {
     private static final String COURSE = "made";
+    /** Rounds more, where the machine grew so much faster or slower meanwhile that none was hit on its way. */
+    private static final int FURTHER = 6;
+
     private static final int GREENS = 4;
     private static final int DAYS = 7;
     private static final long LONGEST_SECONDS = 300;
@@ -163,7 +166,7 @@ class ChangesAtOnceIT {
     void aChangeThatIsStoppedLeavesTheLastPlansWhole() throws IOException, InterruptedException {
         int rounds = Suite.count("changes stopped", 30, 2);
         Map<String, MapPoint> before = places(made);
-        Path whole = copy(rounds);
+        Path whole = copy(rounds + FURTHER);
         long began = System.nanoTime();
         kept(whole, all());
         long delay = Math.max(1, TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - began) / 2);
@@ -173,7 +176,7 @@ class ChangesAtOnceIT {
         int stopped = 0;
         int done = 0;
         boolean wasDone = false;
-        for (int round = 0; round < rounds; round++) {
+        for (int round = 0; round < rounds || stopped == 0 && round < rounds + FURTHER; round++) {
             Path data = copy(round);
             Result result = stopped(delay, data);
             boolean isDone = !result.out().isEmpty();
@@ -187,7 +190,7 @@ class ChangesAtOnceIT {
             wasDone = isDone;
         }
         System.out.println("changes stopped: told so " + stopped + ", done before " + done + " of " + rounds);
-        assertThat(stopped + done).as("rounds that were past the start").isPositive();
+        assertThat(stopped).as("changes that were stopped on their way").isPositive();
     }
 
     /** Every hole of the first day elsewhere. */
