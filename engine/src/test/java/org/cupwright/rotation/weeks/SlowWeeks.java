@@ -120,7 +120,7 @@ final class SlowWeeks {
                 double whole = ChronoUnit.DAYS.between(hole.left, rests) + 1;
                 double ahead = ChronoUnit.DAYS.between(today, rests) + 1;
                 double left = Math.min(1, ahead / whole);
-                points += 500 * (spot.at().distanceMetres(hole.at) < 2.44 ? 1.5 + left : 0.88 + 0.01 * left);
+                points += 1300 * (spot.at().distanceMetres(hole.at) < 2.44 ? 1.5 + left : 0.88 + 0.01 * left);
             }
             boolean plugged = hole.left.isBefore(today)
                     && !hole.left.isBefore(request.days().get(0));
@@ -130,7 +130,7 @@ final class SlowWeeks {
                 onPlug |= !plug.isBefore(today) && spot.at().distanceMetres(hole.at) < 0.15;
             }
         }
-        points += onPlug ? 2000 : 0;
+        points += onPlug ? 4 * 1300 : 0;
         points += request.greens().get(green).eased().contains(spot) ? eased(spot) : 0;
         GroundOnDay ground = new GroundOnDay(today, items);
         OtherGround rules = new OtherGround(ground, policy);
@@ -155,7 +155,7 @@ final class SlowWeeks {
                 RuleId.HOLDABLE, 0.96);
         Set<RuleId> rules = spot.judgement().setAside();
         double dearest = rules.stream().mapToDouble(shares::get).max().orElseThrow();
-        return 500 * (dearest + 0.005 * (rules.size() - 1));
+        return 1300 * (dearest + 0.005 * (rules.size() - 1));
     }
 
     private double room(Candidate spot, GroundOnDay ground, boolean care) {
@@ -194,7 +194,7 @@ final class SlowWeeks {
             if (shares(green, other) && plan.get(other).get(day).isPresent()) {
                 double apart =
                         spot.at().distanceMetres(plan.get(other).get(day).get().at());
-                points += 20 * Math.max(0, 18.3 - apart) + (apart < 9.15 ? 500 : 0);
+                points += 20 * Math.max(0, 18.3 - apart) + (apart < 9.15 ? 1300 : 0);
             }
         }
         return points;
