@@ -3,6 +3,7 @@ package org.cupwright.holelocation.levelround;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GreenFrame;
 import org.cupwright.green.Third;
@@ -12,13 +13,15 @@ final class Choice {
     private final RoundSearch search;
     private final Optional<GreenFrame> frame;
     private final int most;
+    private final IntConsumer told;
     private final List<PossibleReading> chosen = new ArrayList<>();
     private final List<RoundSpot> spots = new ArrayList<>();
 
-    Choice(RoundSearch search, Optional<GreenFrame> frame, int most) {
+    Choice(RoundSearch search, Optional<GreenFrame> frame, int most, IntConsumer told) {
         this.search = search;
         this.frame = frame;
         this.most = most;
+        this.told = told;
     }
 
     boolean isFull() {
@@ -35,6 +38,7 @@ final class Choice {
         spots.add(new RoundSpot(at, frame.map(known -> known.place(at)), third, expected));
         chosen.add(place);
         search.take(place);
+        told.accept(chosen.size());
     }
 
     LevelRound round() {

@@ -1,6 +1,7 @@
 package org.cupwright.holelocation.levelround;
 
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import org.cupwright.green.Green;
 import org.cupwright.green.GreenFrame;
 import org.cupwright.green.GroundPolicy;
@@ -30,6 +31,7 @@ public final class LevelRounds {
     private final DayConditions day;
     private final Policy policy;
     private final Chances chances;
+    private final IntConsumer chosen;
 
     /**
      * @param green the green
@@ -37,11 +39,17 @@ public final class LevelRounds {
      * @param day the day by whose fastest speed ground is judged
      */
     public LevelRounds(Green green, SurveyedGround ground, DayConditions day, Policy policy) {
+        this(green, ground, day, policy, readings -> {});
+    }
+
+    /** @param chosen is told how many readings are chosen so far, whenever it is one more */
+    public LevelRounds(Green green, SurveyedGround ground, DayConditions day, Policy policy, IntConsumer chosen) {
         this.green = green;
         this.ground = ground;
         this.day = day;
         this.policy = policy;
         this.chances = new Chances(LevelLimits.of(day, policy));
+        this.chosen = chosen;
     }
 
     /**
@@ -79,7 +87,7 @@ public final class LevelRounds {
         double error = policy.get(GroundPolicy.READING_STANDARD_ERROR_PERCENT) / 100;
         int[] wanted = plan.map(PlanReadings::spots).orElse(new int[0]);
         RoundSearch search = new RoundSearch(open, chances, ground.readingEffects(), error, wanted);
-        Choice choice = new Choice(search, frame(), spots);
+        Choice choice = new Choice(search, frame(), spots, chosen);
         plan.ifPresent(readings -> readings.choose(search, choice));
         Optional<PossibleReading> next = search.findNext(choice.chosen());
         while (next.isPresent() && !choice.isFull()) {

@@ -1,6 +1,7 @@
 package org.cupwright.app.desk.findings;
 
 import java.util.List;
+import java.util.Map;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
@@ -24,7 +25,7 @@ public record FindDoubts(Session session) {
     }
 
     /** All that what is doubtful about a green rests on. */
-    private record Doubted(GroundKnown known, String hole) {}
+    private record Doubted(GroundKnown known, Map<String, String> policy, String hole) {}
 
     /** The greens, and how far what is known of them has come. */
     private record Basis(MeasuredGreen.Several some, GroundKnown known) {}
@@ -42,10 +43,12 @@ public record FindDoubts(Session session) {
         CourseDay day = basis.some().day();
         ResultCache cache = session.folder().cache();
         List<GreenFindings> found = progress.sideBySide(
-                "greens",
+                "looked",
                 basis.some().greens(),
                 green -> cache.remembered(
-                        new Doubted(basis.known(), green.hole().id()), () -> GreenFindings.of(green, day.policy())));
+                        new Doubted(
+                                basis.known(), day.policy().set(), green.hole().id()),
+                        () -> GreenFindings.of(green, day.policy())));
         return new Answer(day, found);
     }
 }

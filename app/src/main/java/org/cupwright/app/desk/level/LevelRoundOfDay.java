@@ -1,19 +1,23 @@
 package org.cupwright.app.desk.level;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.green.GreensOfDay;
 import org.cupwright.app.desk.green.GreensOfDay.Open;
+import org.cupwright.app.desk.green.GroundKnown;
 import org.cupwright.app.desk.green.MeasuredGreen;
 import org.cupwright.app.session.Session;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.Green;
 import org.cupwright.green.GreenFrame;
+import org.cupwright.green.GroundOnDay;
 import org.cupwright.green.GroundPolicy;
 import org.cupwright.green.LevelReading;
 import org.cupwright.green.PlacePolicy;
@@ -25,6 +29,7 @@ import org.cupwright.holelocation.levelround.FirstReadings;
 import org.cupwright.holelocation.levelround.LevelRound;
 import org.cupwright.holelocation.levelround.LevelRounds;
 import org.cupwright.policy.Policy;
+import org.cupwright.units.GreenSpeed;
 
 /** Which few spots of the greens are worth reading with the level before a day. */
 public record LevelRoundOfDay(Session session) {
@@ -72,17 +77,61 @@ public record LevelRoundOfDay(Session session) {
             CourseDay day = CourseDay.of(stores, question, session);
             return GreensOfDay.read(stores, day, question, HoleChoice.holes(day.course(), holes));
         });
-        CourseDay day = greens.day();
-        return new Answer(
-                day, aim, progress.sideBySide("greens", greens.open(), green -> round(green, day, aim, spots)));
+        Wanted wanted = new Wanted(aim, spots);
+        return new Answer(greens.day(), aim, rounds(greens, wanted, progress));
     }
 
-    private static GreenRound round(Open open, CourseDay day, Aim aim, int spots) {
+    /** What is wanted of each green. */
+    private record Wanted(Aim aim, int spots) {}
+
+    /** All that the round over a green rests on. */
+    private record Rounded(
+            GroundKnown known,
+            Map<String, String> policy,
+            String hole,
+            GreenSpeed fastest,
+            boolean rain,
+            GroundOnDay ground,
+            Wanted wanted) {}
+
+    /** Of several greens it is told how many are done, of one how many of its places are found. */
+    private List<GreenRound> rounds(GreensOfDay greens, Wanted wanted, Progress progress) {
+        if (greens.open().size() > 1) {
+            return progress.sideBySide(
+                    "greens", greens.open(), green -> remembered(greens, green, wanted, readings -> {}));
+        }
+        progress.begin("readings", wanted.spots());
+        List<GreenRound> one = greens.open().stream()
+                .map(green ->
+                        remembered(greens, green, wanted, found -> progress.goesOn("readings", found, wanted.spots())))
+                .toList();
+        progress.checkStopped();
+        return one;
+    }
+
+    /**
+     * Works the round out unless it is remembered. Who stops is not heard within: others may wait for the same round.
+     */
+    private GreenRound remembered(GreensOfDay greens, Open open, Wanted wanted, IntConsumer chosen) {
+        CourseDay day = greens.day();
+        Rounded key = new Rounded(
+                greens.known(),
+                day.policy().set(),
+                open.green().hole().id(),
+                day.fastest(),
+                day.rain().expected(),
+                open.ground(),
+                wanted);
+        return session.folder().cache().remembered(key, () -> round(open, day, wanted, chosen));
+    }
+
+    private static GreenRound round(Open open, CourseDay day, Wanted wanted, IntConsumer chosen) {
         MeasuredGreen measured = open.green();
         Green green = measured.green(day.policy());
+        int spots = wanted.spots();
         DayConditions conditions = new DayConditions(day.fastest(), day.rain().expected(), false, open.ground());
         LevelRound round = green.ground() instanceof SurveyedGround ground
-                ? surveyed(new LevelRounds(green, ground, conditions, day.policy()), aim, spots)
+                ? surveyed(new LevelRounds(green, ground, conditions, day.policy(), chosen), wanted.aim(), spots)
                 : notSurveyed(new GreenJudge(green, conditions, day.policy()), measured, day.policy(), spots);
         return new GreenRound(
                 measured.hole(), green.ground().restsOn(), measured.readings().size(), round);

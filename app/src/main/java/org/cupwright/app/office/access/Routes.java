@@ -47,7 +47,7 @@ public final class Routes {
             with(Right.RECORD, "POST", "/log/withdraw"),
             with(Right.RECORD, "POST", "/log/seen"),
             signedIn("GET", "/work/{id}"),
-            with(Right.RECORD, "POST", "/work/{id}/stop"),
+            signedIn("POST", "/work/{id}/stop"),
             signedIn("GET", "/weeks"),
             signedIn("GET", "/weeks/why"),
             signedIn("GET", "/weeks/paper/{kind}"),

@@ -1,28 +1,29 @@
 package org.cupwright.app.office.course;
 
 import java.util.Optional;
+import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.findings.GreenFindings;
 import org.cupwright.app.desk.green.AssessGreen;
 import org.cupwright.app.desk.green.GreenOnDay;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.maps.GreenMap;
-import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.session.Session;
+import org.cupwright.app.texts.Texts;
 
 /** Draws what is doubtful about a green where it is: each place under the number it has in the list. */
-record DoubtsMap(Visit visit) {
+record DoubtsMap(Session session, DayQuestion question, Texts texts) {
     /** The picture; empty where nothing is doubtful. */
     Optional<String> of(GreenFindings green) {
         return green.findings().isEmpty() ? Optional.empty() : Optional.of(drawn(green));
     }
 
     private String drawn(GreenFindings green) {
-        GreenOnDay onDay = new AssessGreen(visit.session())
-                .judged(visit.question(), green.hole().id())
-                .green();
+        GreenOnDay onDay =
+                new AssessGreen(session).judged(question, green.hole().id()).green();
         GreenDrawing drawing = GreenDrawing.of(onDay.judgement(), onDay.ground())
-                .withTitle(visit.texts().say("map.title", green.hole().id()))
+                .withTitle(texts.say("map.title", green.hole().id()))
                 .groundAlone()
                 .withFindings(green.findings());
-        return new GreenMap(visit.texts()).picture(drawing);
+        return new GreenMap(texts).picture(drawing);
     }
 }

@@ -5,18 +5,29 @@ import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.answers.LevelRoundText;
 import org.cupwright.app.answers.PositionText;
-import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.level.LevelRoundOfDay;
-import org.cupwright.app.desk.plan.ShowHole;
 import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.office.work.WorkView;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.PlacePolicy;
 import org.cupwright.holelocation.levelround.RoundSpot;
 
 /** Where to lay the level on a green. */
-record LevelView(Visit visit, ShowHole.Answer stands) {
-    /** As many as the command names where it is not told. */
-    private static final int SPOTS = 6;
+record LevelView(Visit visit, LevelRoundOfDay.Answer answer) {
+    /**
+     * What stands on the page of where to lay the level: nothing as long as nobody asks, then one of the two.
+     *
+     * @param round the round
+     * @param work how far it has come, as long as it is worked out
+     * @param asks where the page asks again
+     */
+    record Shown(Optional<Round> round, Optional<WorkView.Page> work, String asks) {
+        static final Shown NOTHING = new Shown(Optional.empty(), Optional.empty(), "");
+
+        public boolean open() {
+            return round.isPresent() || work.isPresent();
+        }
+    }
 
     /**
      * The round over the green.
@@ -39,14 +50,11 @@ record LevelView(Visit visit, ShowHole.Answer stands) {
      */
     record Reading(MapPoint place, String at, String where, String says) {}
 
-    Round round() {
-        LevelRoundOfDay.Answer answer = new LevelRoundOfDay(visit.session())
-                .of(
-                        stands.question(),
-                        List.of(stands.hole().id()),
-                        LevelRoundOfDay.Aim.PLAN,
-                        SPOTS,
-                        Progress.unheard());
+    Shown shown() {
+        return new Shown(Optional.of(round()), Optional.empty(), "");
+    }
+
+    private Round round() {
         LevelRoundText words = new LevelRoundText(visit.texts(), answer);
         LevelRoundOfDay.GreenRound green = answer.greens().get(0);
         PositionText positions =

@@ -19,7 +19,13 @@ import org.cupwright.green.PlacePolicy;
 import org.cupwright.message.Problem;
 
 /** What there is to say of the spot that is asked about; of the day's spot where none is. */
-record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfGreen wanted, MapFrame frame) {
+record SpotView(
+        Visit visit,
+        ShowHole.Answer stands,
+        JudgedGreen green,
+        AskedOfGreen wanted,
+        MapFrame frame,
+        LevelView.Shown level) {
     /** How hard a ball is rolled where nobody says: our choice. */
     private static final int USUAL_PACES = 6;
 
@@ -46,7 +52,7 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
      * @param rolled the ball that was rolled
      * @param far how hard, as it is typed
      * @param lengths what stands in the fields of lengths before anybody types
-     * @param round where to lay the level, if that is asked for
+     * @param level where to lay the level, if that is asked for
      * @param playKnown whether there are a front and a left
      * @param ground what can be said of the ground
      * @param marks what is drawn over the picture
@@ -64,7 +70,7 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
             Optional<RollView.Rolled> rolled,
             String far,
             Lengths lengths,
-            Optional<LevelView.Round> round,
+            LevelView.Shown level,
             boolean playKnown,
             GroundView.Ground ground,
             String marks) {
@@ -116,13 +122,11 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
             problem = Optional.of(Told.of(wrong, visit.texts()));
         }
         Optional<JudgedPosition> better = asked.flatMap(green::betterNear);
-        Optional<LevelView.Round> round =
-                wanted.levelAsked() ? Optional.of(new LevelView(visit, stands).round()) : Optional.empty();
         SpotMarks marks = new SpotMarks(
                 asked.map(SpotView::point).filter(at -> !todays(at)),
                 held.map(SpotView::point),
                 better.map(SpotView::point),
-                round.map(LevelView.Round::places).orElse(List.of()),
+                level.round().map(LevelView.Round::places).orElse(List.of()),
                 rolled.map(RollView.Rolled::path).orElse(List.of()));
         return new Part(
                 stands.hole().id(),
@@ -137,7 +141,7 @@ record SpotView(Visit visit, ShowHole.Answer stands, JudgedGreen green, AskedOfG
                 rolled,
                 wanted.far() == null ? visit.unit().usual(USUAL_PACES) : wanted.far(),
                 lengths(),
-                round,
+                level,
                 stands.hole().lineOfPlay().isPresent(),
                 new GroundView(visit).ground(),
                 marks.drawn(frame));

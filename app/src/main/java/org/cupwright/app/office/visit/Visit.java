@@ -1,5 +1,7 @@
 package org.cupwright.app.office.visit;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import org.cupwright.app.desk.day.DayQuestion;
@@ -34,6 +36,18 @@ public record Visit(
     /** The unit in which lengths on the ground are typed. */
     public GroundUnit unit() {
         return GroundUnit.of(this);
+    }
+
+    /** An address of ours that says of which course it is, where there are several: as in every link of its pages. */
+    public String inCourse(String address) {
+        return courses.size() > 1
+                ? session.course().id().map(id -> with(address, id)).orElse(address)
+                : address;
+    }
+
+    private static String with(String address, String course) {
+        return address + (address.contains("?") ? "&" : "?") + Wishes.COURSE_FIELD + "="
+                + URLEncoder.encode(course, StandardCharsets.UTF_8);
     }
 
     public boolean may(Right right) {

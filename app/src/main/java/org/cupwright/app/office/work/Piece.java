@@ -11,6 +11,7 @@ import java.util.concurrent.TimeoutException;
 import org.cupwright.app.answers.Lines;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.Progress.Step;
+import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Role;
 import org.cupwright.message.Problem;
@@ -21,19 +22,19 @@ public final class Piece {
     private final Person whose;
     private final String title;
     private final Way way;
-    private final boolean waits;
+    private final Hands.Way hands;
     private final Progress progress;
     private volatile Optional<Step> step = Optional.empty();
     private volatile boolean stopping;
     private final CompletableFuture<Outcome> outcome = new CompletableFuture<>();
 
-    /** @param waits whether it waits for the pieces that were begun before it */
-    Piece(UUID id, Person whose, String title, Way way, boolean waits) {
+    /** @param hands how it is done */
+    Piece(UUID id, Person whose, String title, Way way, Hands.Way hands) {
         this.id = id;
         this.whose = whose;
         this.title = title;
         this.way = way;
-        this.waits = waits;
+        this.hands = hands;
         this.progress = new Progress(now -> step = Optional.of(now));
     }
 
@@ -43,7 +44,12 @@ public final class Piece {
      * @param done the address of the page to go to once it is done, without {@code work}, which says by which piece
      * @param back the address of the page from which it was begun
      */
-    public record Way(String done, String back) {}
+    public record Way(String done, String back) {
+        /** The same about the visit's course. */
+        Way of(Visit visit) {
+            return new Way(visit.inCourse(done), visit.inCourse(back));
+        }
+    }
 
     /**
      * What became of it; one of the first three is there.
@@ -114,8 +120,8 @@ public final class Piece {
         return outcome().flatMap(Outcome::answer);
     }
 
-    boolean waits() {
-        return waits;
+    Hands.Way hands() {
+        return hands;
     }
 
     /** Whether it was to stop. */

@@ -6,7 +6,7 @@ import org.cupwright.app.office.frame.ProblemPages.Told;
 import org.cupwright.app.texts.Texts;
 
 /** A piece of work in the words of its page. */
-record WorkView(Texts texts) {
+public record WorkView(Texts texts) {
     /**
      * The page.
      *
@@ -20,7 +20,7 @@ record WorkView(Texts texts) {
      * @param told what went wrong, where something did
      * @param back where it was begun
      */
-    record Page(
+    public record Page(
             String title,
             String address,
             String says,

@@ -8,9 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
 import org.cupwright.app.office.visit.OfficeHouse;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.office.work.Piece.Outcome;
@@ -34,9 +31,6 @@ import org.springframework.stereotype.Component;
 public final class Works implements AutoCloseable {
     private static final System.Logger LOG = System.getLogger(Works.class.getName());
 
-    /** Whoever comes after so many would wait for most of an hour: our choice. */
-    static final int MOST_WAITING = 8;
-
     static final Duration KEPT = Duration.ofHours(1);
 
     private static final int CLOSING_SECONDS = 8;
@@ -46,14 +40,10 @@ public final class Works implements AutoCloseable {
 
     private static final String PATIENCE = "${cupwright.patience:1500}";
 
-    /** So much is done in a moment at once: our choice, more than plan on one evening. */
-    private static final int AT_ONCE = 4;
-
     private final OfficeHouse house;
     private final Duration patience;
     private final Map<UUID, Piece> pieces = new LinkedHashMap<>();
-    private final ExecutorService one = Executors.newSingleThreadExecutor(work -> daemon(work, "long-work"));
-    private final ExecutorService moments = Executors.newFixedThreadPool(AT_ONCE, work -> daemon(work, "short-work"));
+    private final Hands hands = new Hands();
 
     @Autowired
     public Works(OfficeHouse house, @Value(PATIENCE) long patienceMilliseconds) {
@@ -70,12 +60,6 @@ public final class Works implements AutoCloseable {
         this.patience = patience;
     }
 
-    private static Thread daemon(Runnable work, String name) {
-        Thread thread = new Thread(work, name);
-        thread.setDaemon(true);
-        return thread;
-    }
-
     /**
      * Begins a piece of work, or lets it wait for those before it.
      *
@@ -83,7 +67,7 @@ public final class Works implements AutoCloseable {
      * @throws Problem when too many wait already
      */
     public Piece begin(Visit visit, String title, Way way, LongWork work) {
-        return begun(visit, title, way, work, one);
+        return begun(visit, title, way, work, Hands.Way.ONE_BY_ONE);
     }
 
     /**
@@ -95,31 +79,35 @@ public final class Works implements AutoCloseable {
      * @throws Problem when it could not be done, or too much goes on already
      */
     public String soon(Visit visit, String title, Way way, LongWork work) {
-        Piece piece = begun(visit, title, way, work, moments);
+        Piece piece = begun(visit, title, way, work, Hands.Way.IN_A_MOMENT);
+        return isDone(piece) ? way.done() : WorkView.address(piece);
+    }
+
+    /** Waits a moment for it; what is done by then is forgotten, since whoever asked has it. */
+    boolean isDone(Piece piece) {
         Optional<Outcome> became = piece.await(patience);
         became.flatMap(Outcome::problem).ifPresent(problem -> {
             forget(piece);
             throw problem;
         });
-        if (became.flatMap(Outcome::answer).isEmpty()) {
-            return WorkView.address(piece);
+        boolean done = became.flatMap(Outcome::answer).isPresent();
+        if (done) {
+            forget(piece);
         }
-        forget(piece);
-        return way.done();
+        return done;
     }
 
-    private synchronized Piece begun(Visit visit, String title, Way way, LongWork work, ExecutorService by) {
+    synchronized Piece begun(Visit visit, String title, Way way, LongWork work, Hands.Way by) {
         forgetOld();
-        boolean waits = by == one;
-        int going = going(waits).size();
-        if (going > MOST_WAITING) {
+        int going = going(by).size();
+        if (going > by.most()) {
             Count waiting = new Count(going);
             throw Problem.of(Message.of("problem.tooMuchWork", waiting), Message.of("try.tooMuchWork"));
         }
-        Piece piece = new Piece(visit.session().ids().get(), visit.session().person(), title, way, waits);
+        Piece piece = new Piece(visit.session().ids().get(), visit.session().person(), title, way.of(visit), by);
         pieces.put(piece.id(), piece);
         Session session = visit.session();
-        by.execute(() -> piece.end(done(piece, session, work)));
+        hands.give(by, () -> piece.end(done(piece, session, work)));
         return piece;
     }
 
@@ -142,6 +130,12 @@ public final class Works implements AutoCloseable {
         return piece;
     }
 
+    /** Whether it is kept still. */
+    synchronized boolean knows(Piece piece) {
+        forgetOld();
+        return pieces.containsKey(piece.id());
+    }
+
     /** The same; empty where there is none, or none that the person may see. */
     public synchronized Optional<Piece> known(UUID id, Person person) {
         return Optional.ofNullable(pieces.get(id)).filter(piece -> piece.isFor(person));
@@ -149,12 +143,13 @@ public final class Works implements AutoCloseable {
 
     /** How many pieces are done before this one is begun. */
     synchronized int before(Piece piece) {
-        return piece.waits() ? Math.max(0, going(true).indexOf(piece)) : 0;
+        boolean waits = piece.hands() == Hands.Way.ONE_BY_ONE;
+        return waits ? Math.max(0, going(Hands.Way.ONE_BY_ONE).indexOf(piece)) : 0;
     }
 
-    private List<Piece> going(boolean waiting) {
+    private List<Piece> going(Hands.Way by) {
         return pieces.values().stream()
-                .filter(piece -> piece.outcome().isEmpty() && piece.waits() == waiting)
+                .filter(piece -> piece.outcome().isEmpty() && piece.hands() == by)
                 .toList();
     }
 
@@ -191,11 +186,9 @@ public final class Works implements AutoCloseable {
         synchronized (this) {
             new ArrayList<>(pieces.values()).forEach(Piece::stop);
         }
-        one.shutdown();
-        moments.shutdown();
+        hands.close();
         try {
-            if (!one.awaitTermination(CLOSING_SECONDS, TimeUnit.SECONDS)
-                    || !moments.awaitTermination(1, TimeUnit.SECONDS)) {
+            if (!hands.ended(CLOSING_SECONDS)) {
                 LOG.log(System.Logger.Level.WARNING, "long work did not stop in time; nothing of it is kept");
             }
         } catch (InterruptedException interrupted) {

@@ -42,7 +42,7 @@ class RoutesTest {
         assertThat(addresses).doesNotHaveDuplicates();
     }
 
-    /** Whatever changes something asks for a right; who only reads changes the own password alone. */
+    /** Whatever changes something asks for a right; who only reads changes the own password, and stops what he began. */
     @Test
     void aReaderChangesNothing() {
         List<String> reader = Routes.ALL.stream()
@@ -50,7 +50,7 @@ class RoutesTest {
                 .filter(route -> route.roles().contains(Role.READER))
                 .map(Route::pattern)
                 .toList();
-        assertThat(reader).containsExactlyInAnyOrder("/sign-out", "/password");
+        assertThat(reader).containsExactlyInAnyOrder("/sign-out", "/password", "/work/{id}/stop");
     }
 
     private static Set<String> answered() throws ClassNotFoundException {

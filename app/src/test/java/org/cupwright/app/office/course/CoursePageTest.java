@@ -5,14 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import org.cupwright.app.cli.InProcess;
 import org.cupwright.app.cli.MadeCourse;
+import org.cupwright.app.office.MadeOffice;
 import org.cupwright.app.office.MadeVisit;
 import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.office.work.Searches;
+import org.cupwright.app.office.work.Works;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.store.sqlite.SqliteFolder;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.ui.ExtendedModelMap;
@@ -21,6 +26,22 @@ import org.springframework.ui.ExtendedModelMap;
 class CoursePageTest {
     @TempDir
     private Path path;
+
+    private Works works;
+
+    @AfterEach
+    void close() {
+        if (works != null) {
+            works.close();
+        }
+    }
+
+    private CourseController controller(Path data) {
+        if (works == null) {
+            works = new Works(MadeOffice.house(data, InProcess.CLOCK), Duration.ofMinutes(5));
+        }
+        return new CourseController(new Searches(works));
+    }
 
     @Test
     void greensAreToldWithWhatTheirGroundRestsOn() throws IOException {
@@ -42,7 +63,7 @@ class CoursePageTest {
         assertThat(read.err()).isEmpty();
         Visit visit = MadeVisit.to(new SqliteFolder(data, InProcess.CLOCK), Role.READER);
         ExtendedModelMap model = new ExtendedModelMap();
-        assertThat(new CourseController().course(visit, model)).isEqualTo("course");
+        assertThat(controller(data).course(visit, "", model)).isEqualTo("course");
         CourseView.Page page = (CourseView.Page) model.get("page");
         assertThat(page.says()).startsWith("3 greens, 1,452 m² in all; frame EPSG:32626");
         assertThat(page.rests()).containsExactly("2 on: outline only, slope not checked.", "1 on: level spots.");
@@ -54,10 +75,10 @@ class CoursePageTest {
     void whatIsDoubtfulIsToldGreenByGreenOrOfOne() throws IOException {
         Path data = MadeVisit.course(path.resolve("data"));
         Visit visit = MadeVisit.to(new SqliteFolder(data, InProcess.CLOCK), Role.READER);
-        assertThat(doubts(visit, "")).extracting(CourseView.Doubts::hole).containsExactly("1", "2", "3");
-        assertThat(new CourseView(visit.texts()).counted(doubts(visit, "")))
+        assertThat(doubts(data, visit, "")).extracting(CourseView.Doubts::hole).containsExactly("1", "2", "3");
+        assertThat(new CourseView(visit.texts()).counted(doubts(data, visit, "")))
                 .containsExactly(new CourseView.Counted("One thing on each of holes", List.of("1", "2", "3")));
-        List<CourseView.Doubts> one = doubts(visit, "2");
+        List<CourseView.Doubts> one = doubts(data, visit, "2");
         assertThat(one).hasSize(1);
         assertThat(one.get(0).count()).isEqualTo(1);
         assertThat(one.get(0).alike().get(0).says().get(0)).startsWith("Nobody has measured this green");
@@ -81,16 +102,17 @@ class CoursePageTest {
         assertThat(read.status()).as(read.err()).isZero();
         Visit visit = MadeVisit.to(new SqliteFolder(data, InProcess.CLOCK), Role.READER);
         ExtendedModelMap model = new ExtendedModelMap();
-        new CourseController().findings(visit, model, "1", null);
+        controller(data).findings(visit, model, "1", false, null, null);
         assertThat((String) model.get("map")).contains("class=\"finding\"", "class=\"finding-place\"");
-        new CourseController().findings(visit, model, "", null);
+        controller(data).findings(visit, model, "", false, null, null);
         assertThat(model.get("map")).isNull();
     }
 
     @SuppressWarnings("unchecked") // the page's own
-    private static List<CourseView.Doubts> doubts(Visit visit, String hole) {
+    private List<CourseView.Doubts> doubts(Path data, Visit visit, String hole) {
         ExtendedModelMap model = new ExtendedModelMap();
-        assertThat(new CourseController().findings(visit, model, hole, null)).isEqualTo("course-findings");
+        assertThat(controller(data).findings(visit, model, hole, false, null, null))
+                .isEqualTo("course-findings");
         return (List<CourseView.Doubts>) model.get("greens");
     }
 }

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.MapFrame;
 import org.cupwright.app.office.visit.Visit;
@@ -229,9 +228,9 @@ class GroundOfGreenTest {
     void placesToLayTheLevelAreNumberedOnTheMap() {
         AskedOfGreen level = new AskedOfGreen(null, null, null, null, null, null, null, null, null, true);
         SpotView.Part part = made.part(visit, "2", level);
-        LevelView.Round round = part.round().orElseThrow();
+        LevelView.Round round = part.level().round().orElseThrow();
         assertThat(round.spots()).hasSize(6);
         assertThat(part.marks().split("class=\"reading\"", -1)).hasSize(7);
-        assertThat(made.part(visit, "2", AskedOfGreen.NOTHING).round()).isEqualTo(Optional.empty());
+        assertThat(made.part(visit, "2", AskedOfGreen.NOTHING).level().open()).isFalse();
     }
 }

@@ -25,6 +25,7 @@ import org.cupwright.app.desk.plan.ShowHole;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.office.visit.OfficeHouse;
 import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.office.work.Searches;
 import org.cupwright.app.office.work.Works;
 import org.cupwright.app.session.CourseChoice;
 import org.cupwright.app.session.Person;
@@ -233,7 +234,17 @@ final class MadeGreen implements AutoCloseable {
     /** What the page says of a spot. */
     SpotView.Part part(Visit visit, String hole, AskedOfGreen asked) {
         ShowHole.Answer stands = stands(visit, hole);
-        return new SpotView(visit, stands, judged(visit, hole), asked, GreenMap.groundFrame(stands.hole())).part();
+        LevelView.Shown level = asked.levelAsked()
+                ? new LevelView(
+                                visit,
+                                new LevelRounds(new Searches(works))
+                                        .sought(visit, stands, asked)
+                                        .found()
+                                        .orElseThrow())
+                        .shown()
+                : LevelView.Shown.NOTHING;
+        return new SpotView(visit, stands, judged(visit, hole), asked, GreenMap.groundFrame(stands.hole()), level)
+                .part();
     }
 
     /** The page. */

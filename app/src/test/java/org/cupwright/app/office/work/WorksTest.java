@@ -178,7 +178,7 @@ class WorksTest {
 
     @Test
     void tooManyAreNotBegun() {
-        for (int i = 0; i <= Works.MOST_WAITING; i++) {
+        for (int i = 0; i <= Hands.Way.ONE_BY_ONE.most(); i++) {
             begin(this::waits);
         }
         assertThatThrownBy(() -> begin(this::waits))
