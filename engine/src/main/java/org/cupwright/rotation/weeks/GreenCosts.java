@@ -40,21 +40,29 @@ final class GreenCosts {
     private static final class Clock {
         private final Stays stays;
         private final int[] restsUntil;
+        private final int[] soonUntil;
         private final int[] plugUntil;
         private final double[][] restLeft;
+        private final long[][] soon;
 
-        private Clock(Stays stays, PlanCalendar calendar) {
+        private Clock(Stays stays, PlanCalendar calendar, HolePrices prices) {
             int days = calendar.size();
             this.stays = stays;
             this.restsUntil = new int[days];
             this.plugUntil = new int[days];
+            this.soonUntil = new int[days];
             this.restLeft = new double[days][days];
+            this.soon = new long[days][days];
             for (int day = 0; day < days; day++) {
                 LocalDate left = stays.leftOn(day);
                 restsUntil[day] = calendar.restsUntil(left);
                 plugUntil[day] = calendar.plugShowsUntil(left);
                 for (int later = day + 1; later <= restsUntil[day]; later++) {
                     restLeft[day][later] = calendar.restLeft(left, later);
+                }
+                soonUntil[day] = calendar.soonAfterRestUntil(left);
+                for (int later = restsUntil[day] + 1; later <= soonUntil[day]; later++) {
+                    soon[day][later] = prices.soonAfterRest(calendar.soonAfterRest(left, later));
                 }
             }
         }
@@ -88,7 +96,7 @@ final class GreenCosts {
         int days = calendar.size();
         for (int source = 0; source < numbers.size(); source++) {
             GreenTable other = here.get(source);
-            Clock clock = new Clock(other.stays(), calendar);
+            Clock clock = new Clock(other.stays(), calendar, prices);
             sources.add(source(source, new Source(numbers.get(source), other, clock, days), last));
         }
         this.reach = reaches(days);
@@ -103,7 +111,7 @@ final class GreenCosts {
             source.matter[day] = IntStream.range(0, day)
                     .filter(clock.stays::begins)
                     .filter(earlier -> clock.stays.end(earlier) <= today)
-                    .filter(earlier -> clock.restsUntil[earlier] >= today
+                    .filter(earlier -> clock.soonUntil[earlier] >= today
                             || clock.plugUntil[earlier] >= today
                             || earlier >= lastFrom)
                     .toArray();
@@ -165,6 +173,8 @@ final class GreenCosts {
                 if (day <= clock.restsUntil[earlier]) {
                     resting = Math.min(resting, metres);
                     cost += metres < prices.restMetres ? prices.resting(clock.restLeft[earlier][day], metres) : 0;
+                } else if (day <= clock.soonUntil[earlier]) {
+                    cost += metres < prices.restMetres ? clock.soon[earlier][day] : 0;
                 }
                 if (earlier >= source.lastFrom[day]) {
                     last = Math.min(last, metres);

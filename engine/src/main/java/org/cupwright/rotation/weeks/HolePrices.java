@@ -51,6 +51,7 @@ final class HolePrices {
     private final double noRoom;
     private final double littleRoom;
     private final double resting;
+    private final double soonAfterRest;
     private final double shared;
     private final double thirds;
     private final double change;
@@ -79,6 +80,7 @@ final class HolePrices {
         this.noRoom = aims.weight(Term.NO_ROOM);
         this.littleRoom = aims.weight(Term.LITTLE_ROOM);
         this.resting = policy.get(WeeksPolicy.WEIGHT_RESTING);
+        this.soonAfterRest = policy.get(WeeksPolicy.WEIGHT_SOON_AFTER_REST);
         this.shared = policy.get(WeeksPolicy.WEIGHT_SHARED_GREEN);
         this.thirds = policy.get(WeeksPolicy.WEIGHT_THIRDS);
         this.change = policy.get(WeeksPolicy.WEIGHT_CHANGE);
@@ -138,6 +140,15 @@ final class HolePrices {
     long resting(double restLeft, double metres) {
         boolean closer = closerBeforeRest && metres >= closerMetres;
         return thousandths(resting * (closer ? closerAndItsRest + NEXT_EASING / 2 * restLeft : REST + restLeft));
+    }
+
+    /**
+     * A hole on ground that should have rested about an old one by then.
+     *
+     * @param share how soon after the rest it is, from 1 to 0
+     */
+    long soonAfterRest(double share) {
+        return thousandths(soonAfterRest * share);
     }
 
     /** Beside a fixed hole, in its way, or on a plug: as dear as on ground with half of its rest before it. */

@@ -3,6 +3,7 @@ package org.cupwright.rotation.weeks;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleToLongFunction;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundItem;
 
@@ -30,6 +31,10 @@ final class PastDistances {
             for (int day = 0; day <= restsUntil; day++) {
                 rest(green, hole.at(), day, calendar.restLeft(left, day), prices);
             }
+            for (int day = restsUntil + 1; day <= calendar.soonAfterRestUntil(left); day++) {
+                long soon = prices.soonAfterRest(calendar.soonAfterRest(left, day));
+                within(prices.restMetres, green, hole.at(), conflicts[day], metres -> soon);
+            }
             // Plugs of holes left before the plan lie on the ground of its days; this one is set on the first.
             int plugUntil = hole.leftOn().isPresent() ? 0 : calendar.plugShowsUntil(left);
             for (int day = 1; day <= plugUntil; day++) {
@@ -56,9 +61,15 @@ final class PastDistances {
 
     private void rest(GreenTable green, MapPoint hole, int day, double restLeft, HolePrices prices) {
         nearest(resting[day], green, hole);
-        for (int spot = 0; spot < green.size(); spot++) {
+        within(prices.restMetres, green, hole, conflicts[day], metres -> prices.resting(restLeft, metres));
+    }
+
+    /** Adds what spots cost that are nearer to a hole than so many metres. */
+    private static void within(
+            double most, GreenTable green, MapPoint hole, long[] costs, DoubleToLongFunction ofMetres) {
+        for (int spot = 0; spot < costs.length; spot++) {
             double metres = green.at(spot).distanceMetres(hole);
-            conflicts[day][spot] += metres < prices.restMetres ? prices.resting(restLeft, metres) : 0;
+            costs[spot] += metres < most ? ofMetres.applyAsLong(metres) : 0;
         }
     }
 

@@ -10,6 +10,9 @@ import java.util.List;
  * <p>A hole that is planned for one day is left on the next day of the plan.
  */
 final class PlanCalendar {
+    /** By so much a cold week moves the end of a rest, and somewhat more: our choice. */
+    private static final int SOON_DAYS = 3;
+
     private final List<LocalDate> days;
     private final RestDays rests;
 
@@ -43,6 +46,25 @@ final class PlanCalendar {
     /** The last day of the plan on which the ground about a hole rests that is left on a date. */
     int restsUntil(LocalDate leftOn) {
         return lastUntil(rests.restsUntil(leftOn));
+    }
+
+    /**
+     * The last day of the plan on which it is soon after the rest of a hole that is left on a date: the end of a rest
+     * is foreseen from growth that is foreseen.
+     */
+    int soonAfterRestUntil(LocalDate leftOn) {
+        return lastUntil(rests.restsUntil(leftOn).plusDays(SOON_DAYS));
+    }
+
+    /**
+     * How soon after the rest of a hole that is left on a date a day is: 1 on the day after it, a third less on each
+     * further one; 0 where the rest had ended before the plan begins, which is known and not foreseen.
+     */
+    double soonAfterRest(LocalDate leftOn, int day) {
+        LocalDate end = rests.restsUntil(leftOn);
+        long after = ChronoUnit.DAYS.between(end, date(day));
+        boolean foreseen = !end.isBefore(days.get(0));
+        return foreseen && after > 0 ? Math.max(0, (SOON_DAYS + 1.0 - after) / SOON_DAYS) : 0;
     }
 
     /** The last day of the plan on which the plug of a hole shows that is left on a date. */

@@ -17,6 +17,13 @@ public final class WeeksPolicy {
             "more than a day's whole balance, and than moving two holes that are planned; somewhat less for each easing that goes before the rest of old holes; "
                     + "one and a half to two and a half times as much on ground that rests, the oldest ground first");
 
+    public static final Setting<Double> WEIGHT_SOON_AFTER_REST = weight(
+            "soonAfterRest",
+            "points/hole",
+            30,
+            "as much as little room: a cold week moves the end of many rests by a day or two; the whole of it on the "
+                    + "day after the rest is foreseen to end, a third less on each further day");
+
     public static final Setting<Double> WEIGHT_THIRDS = weight(
             "thirds", "points/hole", 300, "even thirds come before every wish of a day, but not before rested ground");
 

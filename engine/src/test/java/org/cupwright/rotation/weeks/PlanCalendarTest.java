@@ -55,6 +55,19 @@ class PlanCalendarTest {
         assertThat(CALENDAR.restLeft(may(6), 0)).as("before it was left").isEqualTo(1);
     }
 
+    /** Left on the 1st its ground rests to the 4th: the 6th is the second day after it, the 7th the third. */
+    @Test
+    void howSoonAfterItsForeseenRestADayIs() {
+        assertThat(CALENDAR.soonAfterRestUntil(may(1))).isEqualTo(3);
+        assertThat(CALENDAR.soonAfterRest(may(1), 1)).as("on its last day").isZero();
+        assertThat(CALENDAR.soonAfterRest(may(1), 2)).isCloseTo(2 / 3.0, within(1e-12));
+        assertThat(CALENDAR.soonAfterRest(may(1), 3)).isCloseTo(1 / 3.0, within(1e-12));
+        assertThat(CALENDAR.soonAfterRest(may(3), 3)).as("the day after it").isEqualTo(1);
+        LocalDate april = may(1).minusDays(2);
+        assertThat(CALENDAR.soonAfterRest(april, 0)).as("known to have ended").isZero();
+        assertThat(CALENDAR.soonAfterRestUntil(april)).isEqualTo(1);
+    }
+
     @Test
     void eachDayIsAskedAboutOnce() {
         List<LocalDate> asked = new ArrayList<>();

@@ -122,6 +122,11 @@ final class SlowWeeks {
                 double left = Math.min(1, ahead / whole);
                 points += 1300 * (spot.at().distanceMetres(hole.at) < 2.44 ? 1.5 + left : 0.88 + 0.01 * left);
             }
+            long daysAfter = ChronoUnit.DAYS.between(rests, today);
+            boolean foreseen = !rests.isBefore(request.days().get(0));
+            if (foreseen && daysAfter >= 1 && daysAfter <= 3 && spot.at().distanceMetres(hole.at) < 2.74) {
+                points += List.of(30.0, 20.0, 10.0).get((int) daysAfter - 1);
+            }
             boolean plugged = hole.left.isBefore(today)
                     && !hole.left.isBefore(request.days().get(0));
             LocalDate plug = request.rests().plugShowsUntil(hole.left);
