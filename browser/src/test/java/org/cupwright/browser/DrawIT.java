@@ -42,7 +42,7 @@ class DrawIT {
             link(page, "Draw a bunker").click();
             drawBeside(page);
             button(page, "See what changes").click();
-            assertThat(page.locator(".change")).containsText("A new bunker");
+            assertThat(page.locator(".changes")).containsText("A new bunker");
             assertThat(page.locator(".hazards li")).hasCount(1); // the edge alone: nothing is kept yet
             button(page, "Keep it").click();
             assertThat(page.locator(".said h2")).containsText("Kept");
@@ -83,7 +83,7 @@ class DrawIT {
 
     private static void takeAway(Page page) {
         button(page, "Take number 1 away").click();
-        assertThat(page.locator(".change")).containsText("is taken away");
+        assertThat(page.locator(".changes")).containsText("is taken away");
         button(page, "Keep it").click();
         assertThat(page.locator(".hazards li")).hasCount(1);
         button(page, "Take it back").click();

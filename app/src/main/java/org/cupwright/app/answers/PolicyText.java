@@ -1,5 +1,6 @@
 package org.cupwright.app.answers;
 
+import java.util.regex.Pattern;
 import org.cupwright.app.desk.policy.PolicyEntry;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.EnumNames;
@@ -7,6 +8,8 @@ import org.cupwright.policy.Setting;
 
 /** Settings in words. */
 public record PolicyText(Texts texts) {
+    private static final Pattern DECIMALS = Pattern.compile("-?\\d+\\.\\d+");
+
     /** What the setting does. */
     public String says(PolicyEntry entry) {
         return texts.say(entry.setting().sentenceKey());
@@ -19,8 +22,15 @@ public record PolicyText(Texts texts) {
 
     /** A value that it has, had or will have. */
     public String withUnit(String value, Setting<?> setting) {
-        String shown = value.isEmpty() ? "–" : value;
+        String shown = value.isEmpty() ? "–" : asWritten(value);
         return setting.unit().isEmpty() ? shown : shown + " " + texts.say(setting.unitKey());
+    }
+
+    /** A number with its decimals as the language writes them; whatever else it is, as it is kept. */
+    private String asWritten(String value) {
+        return DECIMALS.matcher(value).matches()
+                ? texts.number(Double.parseDouble(value), value.length() - value.indexOf('.') - 1)
+                : value;
     }
 
     /** As it came, or what it came as. */

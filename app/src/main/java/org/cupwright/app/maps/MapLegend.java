@@ -37,18 +37,20 @@ final class MapLegend {
                 .end();
     }
 
+    /** What the bar says stands over its middle, or as near to it as the drawing's edge lets it. */
     private static void scale(RoundLength bar, Canvas canvas) {
         double em = canvas.em();
         double y = canvas.foot() - 0.4 * em;
         double end = canvas.frame().width() - 0.5 * em;
         double start = end - canvas.frame().length(bar.metres());
+        double inside = canvas.frame().width() - 0.2 * em - OpenSans.REGULAR.width(bar.says(), em) / 2;
         canvas.taken().add(new Envelope(start, end, y - 1.5 * em, y));
         canvas.svg()
                 .group("scale", PAINT)
                 .path("M", start, y - 0.4 * em, "v", 0.4 * em, "H", end, "v", -0.4 * em)
                 .end()
                 .group("scale-length", MapStyle.fill(MapStyle.INK))
-                .text(OpenSans.REGULAR, em, true, (start + end) / 2, y - 0.5 * em, bar.says())
+                .text(OpenSans.REGULAR, em, true, Math.min((start + end) / 2, inside), y - 0.5 * em, bar.says())
                 .end();
     }
 

@@ -3,6 +3,7 @@ package org.cupwright.app.office.begin;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.message.Problem;
 
@@ -64,8 +65,12 @@ record Form(Texts texts, Map<String, String> values, Map<String, Problem> wrong)
         return told + " " + texts.say(problem.tryThis());
     }
 
-    /** The names of the fields that are wrong, to lead there. */
+    /** The names of the fields that are wrong, to lead there: in the order of the form, as it was sent. */
     public List<String> wrongFields() {
-        return wrong.keySet().stream().sorted().toList();
+        Stream<String> sent = values.keySet().stream().filter(wrong::containsKey);
+        Stream<String> others = wrong.keySet().stream()
+                .filter(name -> !values.containsKey(name))
+                .sorted();
+        return Stream.concat(sent, others).toList();
     }
 }

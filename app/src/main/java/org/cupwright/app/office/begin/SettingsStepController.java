@@ -70,7 +70,9 @@ public final class SettingsStepController {
                         ? ""
                         : texts.say(entry.setting().unitKey()),
                 values.accepts(entry),
-                texts.say("begin.came", values.shown(entry, entry.defaultText())),
+                entry.defaultText().isEmpty()
+                        ? ""
+                        : texts.say("begin.came", values.shown(entry, entry.defaultText())),
                 values.choices(entry));
     }
 }

@@ -2,6 +2,7 @@ package org.cupwright.app.office.frame;
 
 import java.util.List;
 import org.cupwright.app.answers.PolicyText;
+import org.cupwright.app.desk.policy.DeskPolicy;
 import org.cupwright.app.desk.policy.PolicyEntry;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.message.Message;
@@ -13,6 +14,11 @@ public record SettingWords(Texts texts) {
 
     /** What it may be; empty where it is typed. */
     public List<Choice> choices(PolicyEntry entry) {
+        if (entry.setting() == DeskPolicy.LANGUAGE) {
+            return DeskPolicy.LANGUAGES.stream()
+                    .map(value -> new Choice(value, texts.say("begin.language." + value)))
+                    .toList();
+        }
         Message accepts = entry.setting().type().accepts();
         List<String> values = switch (accepts.key()) {
             case "accepts.yesNo" -> List.of("yes", "no");

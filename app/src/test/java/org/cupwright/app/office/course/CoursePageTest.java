@@ -66,7 +66,8 @@ class CoursePageTest {
         assertThat(controller(data).course(visit, "", model)).isEqualTo("course");
         CourseView.Page page = (CourseView.Page) model.get("page");
         assertThat(page.says()).startsWith("3 greens, 1,452 m² in all; frame EPSG:32626");
-        assertThat(page.rests()).containsExactly("2 on: outline only, slope not checked.", "1 on: level spots.");
+        assertThat(page.rests())
+                .containsExactly("2 rest on: outline only, slope not checked.", "One rests on: level spots.");
         assertThat(page.greens()).extracting(CourseView.Row::readings).containsExactly(0, 1, 0);
         assertThat(page.greens()).extracting(CourseView.Row::survey).containsOnly("");
     }

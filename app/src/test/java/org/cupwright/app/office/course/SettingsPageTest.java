@@ -14,6 +14,9 @@ import org.cupwright.app.office.frame.SettingWords;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.store.sqlite.SqliteFolder;
+import org.cupwright.app.texts.Door;
+import org.cupwright.app.texts.Texts;
+import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -120,7 +123,10 @@ class SettingsPageTest {
     void whatIsRefusedIsToldWithItsReasonAndStaysAsItWasTyped() {
         ModelAndView page = set(EDGE, "far", "2026-06-20");
         assertThat(page.getStatus()).isEqualTo(HttpStatus.UNPROCESSABLE_CONTENT);
-        assertThat(one(page).problem()).contains("far").contains("0 to 20");
+        assertThat(one(page).problem())
+                .contains("far")
+                .contains("0 to 20")
+                .doesNotContain(EDGE); // its name stands above
         assertThat(one(page).text()).isEqualTo("far");
         assertThat(one(set(EDGE, "5", "tomorrow")).problem()).contains("tomorrow");
         assertThat(one(set(EDGE, "5", "1066-01-01")).problem()).contains("1066");
@@ -146,5 +152,22 @@ class SettingsPageTest {
         }
         assertThat(one(controller.settings(visit, "", "rotation.scheme")).row().value())
                 .isEqualTo("six front, six middle, six back");
+        assertThat(one(controller.settings(visit, "", "desk.language")).row().value())
+                .isEqualTo("English");
+    }
+
+    @Test
+    void decimalsAreWrittenAsTheLanguageDoes() {
+        PolicyEntry pace = new ShowPolicy(visit.session(), Settings.catalogue())
+                .all(visit.date()).stream()
+                        .filter(entry -> entry.setting().key().equals("place.paceMetres"))
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(new SettingWords(texts("en")).shown(pace, "0.914")).isEqualTo("0.914 m");
+        assertThat(new SettingWords(texts("es")).shown(pace, "0.914")).isEqualTo("0,914 m");
+    }
+
+    private static Texts texts(String language) {
+        return Texts.find(language, Door.PAGES, UnitSystem.PACES, 0.914).orElseThrow();
     }
 }
