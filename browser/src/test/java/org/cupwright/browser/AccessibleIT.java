@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cupwright.app.office.access.Route;
 import org.cupwright.app.office.access.Routes;
+import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -69,7 +70,6 @@ class AccessibleIT {
     @BeforeAll
     void open(Workplace workplace) {
         work = workplace;
-        work.plan();
         lookers = work.lookers();
     }
 
@@ -82,11 +82,17 @@ class AccessibleIT {
         return Routes.ALL.stream().filter(route -> route.method().equals("GET"));
     }
 
+    /** In a full check every example, else one of each address. */
+    private static final List<String> PAGES = Suite.ofEach(
+            "pages looked at",
+            asked().map(Route::pattern)
+                    .filter(pattern -> !NO_PAGES.contains(pattern) && !FirstEveningIT.PAGES.contains(pattern))
+                    .map(pattern -> EXAMPLES.getOrDefault(pattern, List.of(pattern)))
+                    .filter(examples -> !examples.isEmpty())
+                    .toList());
+
     static List<String> pages() {
-        return asked().map(Route::pattern)
-                .filter(pattern -> !NO_PAGES.contains(pattern) && !FirstEveningIT.PAGES.contains(pattern))
-                .flatMap(pattern -> EXAMPLES.getOrDefault(pattern, List.of(pattern)).stream())
-                .toList();
+        return PAGES;
     }
 
     static List<Sight> sights() {

@@ -21,6 +21,6 @@ final class AtWork implements ParameterResolver {
     @Override
     public Workplace resolveParameter(ParameterContext parameter, ExtensionContext test) {
         return test.getStore(StoreScope.LAUNCHER_SESSION, OURS)
-                .computeIfAbsent(Workplace.class, none -> new Workplace(), Workplace.class);
+                .computeIfAbsent(Workplace.class, none -> Workplace.begun(), Workplace.class);
     }
 }

@@ -20,7 +20,7 @@ final class Days {
 
     private Days() {}
 
-    /** Plans the days beside each other by the page of the weeks, and waits for it. */
+    /** Plans the days beside each other by the page of the weeks, and waits for it; tests may change the drafts. */
     static void plan(Workplace work) {
         try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT)) {
             Page page = laptop.newPage();

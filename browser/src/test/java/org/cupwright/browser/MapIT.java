@@ -106,7 +106,6 @@ class MapIT {
     /** Ground is kept off on a planned day, and freed again. */
     @Test
     void groundIsKeptOffAndFreed(Workplace work) {
-        work.plan();
         try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT)) {
             Page page = laptop.newPage();
             GreenPage green = new GreenPage(work, page);

@@ -26,7 +26,6 @@ class MorningIT {
 
     @Test
     void signInReadPlanChangePublishAndPrint(Workplace work) {
-        work.plan();
         try (BrowserContext laptop = work.stranger()) {
             Page page = laptop.newPage();
             page.navigate(work.at("/"));
@@ -43,7 +42,6 @@ class MorningIT {
     /** All that is to be done this morning stands on the page as it comes. */
     @Test
     void eighteenRowsAreSeenWithoutScrolling(Workplace work) {
-        work.plan();
         try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT);
                 BrowserContext phone = work.phone(ColorScheme.LIGHT)) {
             Page page = laptop.newPage();

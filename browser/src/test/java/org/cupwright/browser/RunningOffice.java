@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,18 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** The real program with its pages open, on a port that was free. */
 final class RunningOffice implements AutoCloseable {
+    /** The program. */
+    static final Path JAR =
+            Path.of(System.getProperty("cupwright.jar")).toAbsolutePath().normalize();
+
+    /** What the launcher tells Java of compiling and of room for what is young. */
+    private static final List<String> AS_THE_LAUNCHER = List.of(
+            "-XX:+UseSerialGC",
+            "-XX:NewSize=128m",
+            "-XX:Tier4InvocationThreshold=15000",
+            "-XX:Tier4MinInvocationThreshold=2000",
+            "-XX:Tier4CompileThreshold=45000");
+
     private static final int ENDS_WITHIN_SECONDS = 30;
 
     private final Process process;
@@ -27,19 +40,14 @@ final class RunningOffice implements AutoCloseable {
 
     /** Opens the pages of a data folder. */
     static RunningOffice open(Path data, String... options) {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:+UseSerialGC",
-                "-jar",
-                System.getProperty("cupwright.jar"),
-                "serve",
-                "--json",
-                "--port",
-                "0",
-                "--data",
-                data.toString()));
-        command.addAll(List.of(options));
         try {
+            List<String> command = new ArrayList<>();
+            command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+            command.addAll(AS_THE_LAUNCHER);
+            command.addAll(archived());
+            command.addAll(
+                    List.of("-jar", JAR.toString(), "serve", "--json", "--port", "0", "--data", data.toString()));
+            command.addAll(List.of(options));
             Process process = new ProcessBuilder(command)
                     .redirectError(
                             data.resolveSibling(data.getFileName() + ".err").toFile())
@@ -48,6 +56,15 @@ final class RunningOffice implements AutoCloseable {
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
+    }
+
+    /** With the archive of classes that the program's own tests made as the launcher does, where they ran before. */
+    private static List<String> archived() throws IOException {
+        Path archive = JAR.resolveSibling("rehearsed")
+                .resolve(Files.getLastModifiedTime(JAR).toMillis() + ".jsa");
+        return Files.exists(archive)
+                ? List.of("-Xshare:auto", "-XX:SharedArchiveFile=" + archive, "-Xlog:cds*=off")
+                : List.of();
     }
 
     private static JsonNode firstDocument(Process process) throws IOException {

@@ -20,7 +20,6 @@ class TogetherIT {
     /** The second is told what the first did, by name; what the first did is still there. */
     @Test
     void theSecondIsToldAndNothingIsLost(Workplace work) {
-        work.plan();
         try (BrowserContext one = work.laptop(ColorScheme.LIGHT);
                 BrowserContext other = work.colleague(OTHER, "OFFICIAL")) {
             Page second = other.newPage();
@@ -51,7 +50,6 @@ class TogetherIT {
     /** Whoever has today before him sees what others write down, and what he has opened stays as it is. */
     @Test
     void whatOthersWriteDownAppears(Workplace work) {
-        work.plan();
         try (BrowserContext one = work.laptop(ColorScheme.LIGHT);
                 BrowserContext other = work.colleague("Robin Marlow", "CHANGER")) {
             Page office = one.newPage();
@@ -82,7 +80,6 @@ class TogetherIT {
     @Test
     void whatWasSeenIsWhatIsPublished(Workplace work) {
         String day = work.at("/?date=" + Days.THIRD);
-        work.plan();
         try (BrowserContext one = work.laptop(ColorScheme.LIGHT);
                 BrowserContext other = work.colleague(OTHER, "OFFICIAL")) {
             Page planner = one.newPage();

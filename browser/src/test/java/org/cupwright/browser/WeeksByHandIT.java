@@ -9,7 +9,6 @@ import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -19,11 +18,6 @@ class WeeksByHandIT {
     private static final String FIRST = Days.FIRST;
     private static final String SECOND = Days.SECOND;
     private static final String THIRD = Days.THIRD;
-
-    @BeforeAll
-    static void plan(Workplace work) {
-        work.plan();
-    }
 
     @Test
     void byKeyboardAlone(Workplace work) {

@@ -30,30 +30,34 @@ final class Workplace implements AutoCloseable {
     /** What the browsers of people who are signed in keep, so that nobody signs in twice. */
     private final Map<String, String> keys = new LinkedHashMap<>();
 
-    private boolean planned;
+    private Workplace(Path folder) {
+        this.folder = folder;
+        office = RunningOffice.open(data());
+        chromium = new Chromium();
+    }
 
-    Workplace() {
+    /** With the course, the account and the plans that all tests begin with. */
+    static Workplace begun() {
         try {
-            folder = Files.createTempDirectory("cupwright-browser");
+            Path folder = Files.createTempDirectory("cupwright-browser");
+            MadeOffice.copyTo(folder.resolve("data"));
+            Workplace begun = new Workplace(folder);
+            begun.keys.put(FIRST, begun.signedIn());
+            return begun;
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
-        RunningOffice.open(data(), "--demo").close(); // it sets the course up, and has no accounts
-        office = RunningOffice.open(data());
-        chromium = new Chromium();
-        keys.put(FIRST, joined(FIRST, office.code().orElseThrow()));
+    }
+
+    /** With a course, whose superintendent comes in for the first time. */
+    static Workplace joining(Path folder) {
+        Workplace joining = new Workplace(folder);
+        joining.keys.put(FIRST, joining.joined(FIRST, joining.office.code().orElseThrow()));
+        return joining;
     }
 
     private Path data() {
         return folder.resolve("data");
-    }
-
-    /** Sees to it that the days of the tests are planned; drafts may have been changed since. */
-    void plan() {
-        if (!planned) {
-            Days.plan(this);
-            planned = true;
-        }
     }
 
     /** Whoever answers for the greens, in every way of looking at pages. */
@@ -131,6 +135,16 @@ final class Workplace implements AutoCloseable {
             page.locator("button.main").click();
             page.waitForURL("**/sign-in?joined");
             signIn(page, name);
+            page.waitForURL(at("/"));
+            return laptop.storageState();
+        }
+    }
+
+    private String signedIn() {
+        try (BrowserContext laptop = stranger()) {
+            Page page = laptop.newPage();
+            page.navigate(at("/sign-in"));
+            signIn(page, FIRST);
             page.waitForURL(at("/"));
             return laptop.storageState();
         }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.cupwright.app.cli.InProcess.Result;
 import org.cupwright.democourse.DemoCourse;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,17 +27,31 @@ class ChangeIT {
     @TempDir
     Path files;
 
+    private static Path planned;
+
     private InProcess cupwright;
 
+    /** Planned once; each test has a copy of its own. */
+    @BeforeAll
+    static void sixDays(@TempDir Path folder) throws IOException {
+        planned = folder.resolve("data");
+        InProcess made = new InProcess(planned);
+        done(made, "import", "--course", "made", "--outlines", MadeCourse.outlines(folder, 3));
+        done(made, "plan", "--days", Integer.toString(DAYS), "--date", FIRST);
+    }
+
     @BeforeEach
-    void sixDays() throws IOException {
+    void ofItsOwn() throws IOException {
+        MadeOnce.copy(planned, files.resolve("data"));
         cupwright = new InProcess(files.resolve("data"));
-        done("import", "--course", "made", "--outlines", MadeCourse.outlines(files, 3));
-        done("plan", "--days", Integer.toString(DAYS), "--date", FIRST);
     }
 
     private String done(Object... arguments) {
-        Result result = cupwright.run(arguments);
+        return done(cupwright, arguments);
+    }
+
+    private static String done(InProcess program, Object... arguments) {
+        Result result = program.run(arguments);
         assertThat(result.status()).as(result.err()).isZero();
         return result.out();
     }

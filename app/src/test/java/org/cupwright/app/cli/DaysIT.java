@@ -14,10 +14,12 @@ import java.util.Locale;
 import org.cupwright.app.cli.InProcess.Result;
 import org.cupwright.app.sheets.DayPaperFiles;
 import org.cupwright.app.sheets.PaperText;
+import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Days as the course's clock has them, on an invented course: days of 23 and of 25 hours, days that begin on another
@@ -50,22 +52,31 @@ class DaysIT {
 
     private static final DateTimeFormatter SAID = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
 
-    private static final String DAYS = """
-            Europe/Berlin    | 2026-03-29
-            Europe/Berlin    | 2026-10-25
-            America/New_York | 2026-03-08
-            America/New_York | 2026-11-01
-            Pacific/Chatham  | 2026-09-27
-            Pacific/Chatham  | 2026-04-05
-            Pacific/Chatham  | 2026-01-15
-            Australia/Lord_Howe | 2026-10-04
-            Europe/Berlin    | 2028-02-29
-            Pacific/Chatham  | 2028-02-29
-            UTC              | 2026-06-20
-            """;
+    /** Days by what is unlike about them: shorter than others, longer, far from UTC, and the day of leap years. */
+    private static final List<List<Arguments>> DAYS = List.of(
+            List.of(
+                    day("Europe/Berlin", "2026-03-29"),
+                    day("America/New_York", "2026-03-08"),
+                    day("Pacific/Chatham", "2026-09-27"),
+                    day("Australia/Lord_Howe", "2026-10-04")),
+            List.of(
+                    day("Europe/Berlin", "2026-10-25"),
+                    day("America/New_York", "2026-11-01"),
+                    day("Pacific/Chatham", "2026-04-05")),
+            List.of(day("Pacific/Chatham", "2026-01-15"), day("UTC", "2026-06-20")),
+            List.of(day("Europe/Berlin", "2028-02-29"), day("Pacific/Chatham", "2028-02-29")));
+
+    private static Arguments day(String zone, String day) {
+        return Arguments.of(zone, LocalDate.parse(day));
+    }
+
+    /** All of them in a full check, else one of each kind. */
+    static List<Arguments> days() {
+        return Suite.ofEach("days of the course's clock", DAYS);
+    }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = DAYS)
+    @MethodSource("days")
     void aListingHasWhatHappenedOnItsDaysAndNothingElse(String zone, LocalDate day) throws IOException {
         made(day.plusDays(2), zone);
         cut(1, day.minusDays(1), "23:30");
@@ -95,7 +106,7 @@ class DaysIT {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = DAYS)
+    @MethodSource("days")
     void theWeatherOfADayIsOfThatDay(String zone, LocalDate day) throws IOException {
         made(day.plusDays(2), zone);
         Path table = MadeCourse.write(
@@ -121,7 +132,7 @@ class DaysIT {
 
     /** The card has the hole where it was cut and the time by the course's clock; the next day's has its plug there. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = DAYS)
+    @MethodSource("days")
     void aHoleThatWasCutByNightIsOfItsDay(String zone, LocalDate day) throws IOException {
         made(day, zone);
         kept("plan");
@@ -154,7 +165,7 @@ class DaysIT {
      * played to up to the day before, three days ago two days later; the one in use was played to yesterday.
      */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = DAYS)
+    @MethodSource("days")
     void anOldHolesAgeCountsFromTheLastDayItWasPlayedTo(String zone, LocalDate day) throws IOException {
         made(day.plusDays(2), zone);
         cut(1, day.minusDays(3), "23:30");

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.Stores;
@@ -19,41 +18,32 @@ import org.cupwright.green.SurveyKind;
 import org.cupwright.green.SurveyPoint;
 import org.cupwright.green.SurveyPoints;
 
-/** A data folder that holds the invented course of eighteen holes, with what was measured on it and nothing else. */
+/** A data folder that holds the invented course of eighteen holes, with what was measured on it and no day. */
 public final class DemoFolder {
     private static final long SEED = 1;
-
-    /** Filled once in a process, with what measuring its greens came to: that takes many times as long as a copy. */
-    private static Path filled;
 
     private DemoFolder() {}
 
     /** Puts a copy of it into a folder that is not there yet. */
-    public static synchronized void copyTo(Path data) throws IOException {
-        if (filled == null) {
-            Path made = Files.createTempDirectory("cupwright-demo");
-            made.toFile().deleteOnExit();
-            filled = made.resolve("data");
-            fill(filled, new DemoCourse(SEED));
-            new InProcess(filled).run("findings");
-            leaveNothing(filled);
-        }
-        copy(filled, data);
+    public static void copyTo(Path data) throws IOException {
+        MadeOnce.copy(MadeOnce.folder("demo", DemoFolder::fill), data);
     }
 
-    static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> all = Files.walk(from)) {
-            for (Path each : (Iterable<Path>) all::iterator) {
-                Files.copy(each, to.resolve(from.relativize(each).toString()));
-            }
+    /**
+     * With what measuring its greens came to, which takes many times as long as a copy; of the plan by which they are
+     * measured nothing stays.
+     */
+    private static void fill(Path data) throws IOException {
+        fill(data, new DemoCourse(SEED));
+        Path planned = data.resolveSibling(data.getFileName() + ".planned");
+        MadeOnce.remove(planned);
+        MadeOnce.copy(data, planned);
+        InProcess.Result plan = new InProcess(planned).run("plan");
+        if (plan.status() != 0) {
+            throw new IllegalStateException(plan.err());
         }
-    }
-
-    /** Files are removed before the folders they are in: the last that is named goes first. */
-    private static void leaveNothing(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            all.forEach(path -> path.toFile().deleteOnExit());
-        }
+        Files.move(planned.resolve("cache"), data.resolve("cache"));
+        MadeOnce.remove(planned);
     }
 
     static void fill(Path data, DemoCourse demo) {

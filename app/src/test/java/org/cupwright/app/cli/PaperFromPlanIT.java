@@ -14,6 +14,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.cupwright.app.cli.InProcess.Result;
 import org.cupwright.democourse.DemoCourse;
+import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,7 +47,7 @@ class PaperFromPlanIT {
 
     @Test
     void theSheetsNumbersAreThePlans() throws IOException {
-        for (String paper : List.of("a4", "letter")) {
+        for (String paper : Suite.ofEach("sizes of paper", List.of(List.of("a4", "letter")))) {
             assertThat(cupwright
                             .run("policy", "paper.size=" + paper, "--date", DemoCourse.TODAY)
                             .status())

@@ -23,10 +23,9 @@ class TurfScreenIT {
     private static InProcess cupwright;
 
     @BeforeAll
-    static void anInventedSeason() {
+    static void anInventedSeason() throws IOException {
+        MadeMorning.copyTo(files.resolve("data"));
         cupwright = new InProcess(files.resolve("data"));
-        assertThat(cupwright.run("demo", "--out", files.resolve("paper")).status())
-                .isZero();
     }
 
     private String told(Object... line) {

@@ -15,9 +15,12 @@ import java.util.stream.Stream;
 import org.cupwright.app.cli.InProcess.Result;
 import org.cupwright.app.sheets.DayPaperFiles;
 import org.cupwright.app.sheets.PaperText;
+import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * A whole day's work on an invented course, by the commands that people type, on days of 23 and 25 hours, near the line
@@ -58,15 +61,32 @@ class ZonesIT {
         kept(line.toArray());
     }
 
+    /** All of them in a full check, else one with a day that is shorter, one that is longer, and one of a leap year. */
+    static List<Arguments> work() {
+        return Suite.ofEach(
+                "whole days' work",
+                List.of(
+                        List.of(
+                                work("Pacific/Chatham", "2026-09-27", "2026-09-26T15:55:00Z", "2026-09-26T16:45:00Z"),
+                                work("Europe/London", "2026-03-29", "2026-03-29T04:40:00Z", "2026-03-29T05:30:00Z")),
+                        List.of(
+                                work("Europe/London", "2026-10-25", "2026-10-25T05:40:00Z", "2026-10-25T06:30:00Z"),
+                                work("Pacific/Chatham", "2026-04-05", "2026-04-04T16:55:00Z", "2026-04-04T17:45:00Z")),
+                        List.of(
+                                work("Europe/London", "2028-02-29", "2028-02-29T05:40:00Z", "2028-02-29T06:30:00Z"),
+                                work(
+                                        "Pacific/Chatham",
+                                        "2028-02-29",
+                                        "2028-02-28T15:55:00Z",
+                                        "2028-02-28T16:45:00Z"))));
+    }
+
+    private static Arguments work(String zone, String day, String readAt, String cutAt) {
+        return Arguments.of(zone, LocalDate.parse(day), readAt, cutAt);
+    }
+
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
-                    Europe/London   | 2026-03-29 | 2026-03-29T04:40:00Z | 2026-03-29T05:30:00Z
-                    Europe/London   | 2026-10-25 | 2026-10-25T05:40:00Z | 2026-10-25T06:30:00Z
-                    Pacific/Chatham | 2026-09-27 | 2026-09-26T15:55:00Z | 2026-09-26T16:45:00Z
-                    Pacific/Chatham | 2026-04-05 | 2026-04-04T16:55:00Z | 2026-04-04T17:45:00Z
-                    Europe/London   | 2028-02-29 | 2028-02-29T05:40:00Z | 2028-02-29T06:30:00Z
-                    Pacific/Chatham | 2028-02-29 | 2028-02-28T15:55:00Z | 2028-02-28T16:45:00Z
-                    """)
+    @MethodSource("work")
     void aWholeDaysWork(String zoneName, LocalDate day, String readAt, String cutAt) throws IOException {
         zone = ZoneId.of(zoneName);
         at(day, "05:00");
@@ -121,16 +141,22 @@ class ZonesIT {
         return PaperText.words(Files.readAllBytes(folder.resolve(file)));
     }
 
+    static List<Arguments> weeks() {
+        return Suite.ofEach(
+                "weeks' listings",
+                List.of(
+                        List.of(week("Pacific/Chatham", "2026-09-27", 167), week("Europe/London", "2026-03-29", 167)),
+                        List.of(week("Europe/London", "2026-10-25", 169), week("Pacific/Chatham", "2026-04-05", 169)),
+                        List.of(week("Europe/London", "2028-02-29", 168), week("Pacific/Chatham", "2028-02-29", 168))));
+    }
+
+    private static Arguments week(String zone, String day, int hours) {
+        return Arguments.of(zone, LocalDate.parse(day), hours);
+    }
+
     /** Ten minutes after and before midnight on seven days, the fourth of which is longer or shorter. */
     @ParameterizedTest
-    @CsvSource({
-        "Europe/London, 2026-03-29, 167",
-        "Europe/London, 2026-10-25, 169",
-        "Pacific/Chatham, 2026-09-27, 167",
-        "Pacific/Chatham, 2026-04-05, 169",
-        "Europe/London, 2028-02-29, 168",
-        "Pacific/Chatham, 2028-02-29, 168"
-    })
+    @MethodSource("weeks")
     void aWeeksListing(String zoneName, LocalDate day, int hours) throws IOException {
         zone = ZoneId.of(zoneName);
         LocalDate first = day.minusDays(AROUND);

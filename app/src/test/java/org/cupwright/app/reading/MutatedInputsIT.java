@@ -31,7 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class MutatedInputsIT {
     private static final int FULL = 1_000_000;
-    private static final int REDUCED = 20_000;
+    private static final int REDUCED = 8_000;
     private static final long MOST_NANOSECONDS = 10_000_000_000L;
     private static final long MOST_BYTES = 300L << 20;
     private static final int LOOK_MILLISECONDS = 200;

@@ -18,6 +18,7 @@ final class ClassesArchived {
     private static final Path JAR = Path.of(System.getProperty("cupwright.jar"));
     private static final Path FOLDER = JAR.resolveSibling("rehearsed");
     private static final Path LIBRARY = FOLDER.resolve("native");
+    private static final Path TEMPORARY = FOLDER.resolve("temporary");
 
     private static List<String> options;
 
@@ -35,9 +36,15 @@ final class ClassesArchived {
         return options;
     }
 
+    /** Where making it could put what is temporary. */
+    static Path temporary() {
+        archive();
+        return TEMPORARY;
+    }
+
     private static Path archive() {
         try {
-            Files.createDirectories(FOLDER);
+            Files.createDirectories(TEMPORARY);
             try (FileChannel channel = FileChannel.open(
                             FOLDER.resolve("lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                     FileLock lock = channel.lock()) {
@@ -59,6 +66,7 @@ final class ClassesArchived {
         RealProcess.Result rehearsed = RealProcess.run(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:+UseSerialGC",
+                "-Djava.io.tmpdir=" + TEMPORARY,
                 "-XX:ArchiveClassesAtExit=" + unfinished,
                 "-cp",
                 JAR.toString(),

@@ -110,8 +110,7 @@ class FullDiskIT {
         Path outlines = MadeCourse.outlines(files, 2);
         Mounted.on(files, "size=2m", mount -> {
             Path data = mount.resolve("data");
-            Result imported =
-                    RealProcess.cupwright("import", "--course", "made", "--outlines", outlines, "--data", data);
+            Result imported = RealProcess.typed("import", "--course", "made", "--outlines", outlines, "--data", data);
             assertThat(imported.status()).as(imported.err()).isZero();
             Path filler = mount.resolve("filler");
             fill(filler, 0);
@@ -119,21 +118,21 @@ class FullDiskIT {
             assertThat(refused.status()).as(refused.out() + refused.err()).isEqualTo(1);
             assertThat(refused.out()).isEmpty();
             assertThat(refused.err()).contains("disk is full").contains("try:");
-            Result backup = RealProcess.cupwright("backup", mount.resolve("b.db"), "--data", data);
+            Result backup = RealProcess.typed("backup", mount.resolve("b.db"), "--data", data);
             assertThat(backup.status()).as(backup.err()).isEqualTo(1);
             assertThat(backup.err()).contains("full");
             assertThat(mount.resolve("b.db")).doesNotExist();
             Files.delete(filler);
             assertThat(add(data, "10.5").status()).isZero();
-            Result list = RealProcess.cupwright("log", "list", "--data", data);
+            Result list = RealProcess.typed("log", "list", "--data", data);
             assertThat(list.out()).contains("10.5 ft").doesNotContain("9 ft");
-            Result check = RealProcess.cupwright("check", "--data", data);
+            Result check = RealProcess.typed("check", "--data", data);
             assertThat(check.status()).as(check.out() + check.err()).isZero();
         });
     }
 
     private static Result add(Path data, String feet) throws IOException, InterruptedException {
-        return RealProcess.cupwright(
+        return RealProcess.typed(
                 "log", "add", "speed-read", "--set", "feet=" + feet, "--person", "invented", "--data", data);
     }
 
@@ -142,16 +141,16 @@ class FullDiskIT {
         Path outlines = MadeCourse.outlines(files, 2);
         Mounted.on(files, "size=4m", mount -> {
             Path data = mount.resolve("data");
-            RealProcess.cupwright("import", "--course", "made", "--outlines", outlines, "--data", data);
+            RealProcess.typed("import", "--course", "made", "--outlines", outlines, "--data", data);
             assertThat(add(data, "10.5").status()).isZero();
             Mounted.again(mount, "ro");
             String before = RealProcess.hash(mount);
             Result refused = add(data, "9");
             assertThat(refused.status()).as(refused.err()).isEqualTo(1);
             assertThat(refused.err()).contains("Nothing can be written").contains("--data");
-            Result list = RealProcess.cupwright("log", "list", "--data", data);
+            Result list = RealProcess.typed("log", "list", "--data", data);
             assertThat(list.out()).as(list.err()).contains("10.5 ft");
-            Result backup = RealProcess.cupwright("backup", files.resolve("from-read-only.db"), "--data", data);
+            Result backup = RealProcess.typed("backup", files.resolve("from-read-only.db"), "--data", data);
             assertThat(backup.status()).as(backup.err()).isZero();
             assertThat(RealProcess.hash(mount)).isEqualTo(before);
             Mounted.again(mount, "rw");

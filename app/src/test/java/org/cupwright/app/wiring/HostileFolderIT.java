@@ -25,23 +25,22 @@ class HostileFolderIT {
         Path outlines = MadeCourse.outlines(files, 1);
         Mounted.on(files, "size=8m", mount -> {
             Path data = mount.resolve("data");
-            Result first = RealProcess.cupwright("import", "--course", "made", "--outlines", outlines, "--data", data);
+            Result first = RealProcess.typed("import", "--course", "made", "--outlines", outlines, "--data", data);
             assertThat(first.status()).as(first.err()).isZero();
             Mounted.again(mount, "ro");
             String before = RealProcess.hash(mount);
-            Result refused =
-                    RealProcess.cupwright("import", "--course", "made", "--outlines", outlines, "--data", data);
+            Result refused = RealProcess.typed("import", "--course", "made", "--outlines", outlines, "--data", data);
             assertThat(refused.status()).as(refused.err()).isEqualTo(1);
             assertThat(refused.err()).contains("Nothing can be written").contains("--data");
-            Result read = RealProcess.cupwright("assess", "--hole", "1", "--data", data);
+            Result read = RealProcess.typed("assess", "--hole", "1", "--data", data);
             assertThat(read.status()).as(read.err()).isZero();
             for (String option : new String[] {"--svg", "--png", "--geojson"}) {
                 Result drawing =
-                        RealProcess.cupwright("assess", "--hole", "1", option, mount.resolve("green"), "--data", data);
+                        RealProcess.typed("assess", "--hole", "1", option, mount.resolve("green"), "--data", data);
                 assertThat(drawing.status()).as(drawing.err()).isEqualTo(1);
                 assertThat(drawing.err()).contains("cannot be written").contains("try:");
             }
-            Result absent = RealProcess.cupwright(
+            Result absent = RealProcess.typed(
                     "import", "--course", "made", "--outlines", outlines, "--data", mount.resolve("other"));
             assertThat(absent.status()).as(absent.err()).isEqualTo(1);
             assertThat(RealProcess.hash(mount)).isEqualTo(before);
@@ -54,7 +53,7 @@ class HostileFolderIT {
         Path points = MadeCourse.survey(files, 5, 40_000, 1);
         Mounted.on(files, "size=1m", mount -> {
             String before = RealProcess.hash(mount);
-            Result refused = RealProcess.cupwright(
+            Result refused = RealProcess.typed(
                     "import",
                     "--course",
                     "made",

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.cupwright.app.cli.InProcess;
 import org.cupwright.app.cli.MadeCourse;
 import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.app.wiring.server.Caller;
+import org.cupwright.app.wiring.server.OpenOffice;
 import org.cupwright.testing.Suite;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -44,7 +46,7 @@ class KilledOfficeIT {
         InProcess.Result made =
                 new InProcess(data).run("import", "--course", FactWriter.COURSE, "--outlines", outlines);
         assertThat(made.status()).as(made.err()).isZero();
-        try (ServedOffice office = ServedOffice.open(data)) {
+        try (OpenOffice office = new OpenOffice(data, Clock.systemUTC(), false)) {
             assertThat(new Caller(office::at).join(office.code(), NAME, PASSWORD))
                     .isEqualTo("/sign-in?joined");
         }

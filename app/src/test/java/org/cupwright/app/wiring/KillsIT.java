@@ -48,7 +48,7 @@ class KillsIT {
      */
     @Test
     void killedWritersLoseNothingThatWasAcknowledged() throws IOException, InterruptedException {
-        int kills = count("killed writers", 1, 100, 12);
+        int kills = count("killed writers", 1, 100, 6);
         Random random = new Random(Suite.seed());
         Set<UUID> acknowledged = new HashSet<>();
         int facts = 0;

@@ -12,6 +12,7 @@ import org.cupwright.app.cli.MadeCourse;
 import org.cupwright.app.wiring.RealProcess.Result;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -53,19 +54,9 @@ class SyncedIT {
     private Seen seen(Object... arguments) throws IOException, InterruptedException {
         Path trace = files.resolve("trace");
         Path out = files.resolve("answer");
-        List<String> line = new ArrayList<>(List.of(
-                "strace",
-                "-f",
-                "-y",
-                "-s",
-                "8",
-                "-e",
-                "trace=" + Syscalls.TRACED,
-                "-o",
-                trace.toString(),
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-jar",
-                System.getProperty("cupwright.jar")));
+        List<String> line = new ArrayList<>(
+                List.of("strace", "-f", "-y", "-s", "8", "-e", "trace=" + Syscalls.TRACED, "-o", trace.toString()));
+        line.addAll(RealProcess.program(List.of()));
         Stream.of(arguments).map(Object::toString).forEach(line::add);
         line.addAll(List.of("--data", data.toString()));
         Process process = new ProcessBuilder(line)
@@ -80,17 +71,33 @@ class SyncedIT {
         return call.writes() && call.path().endsWith("/cupwright.db-wal");
     }
 
+    private void made() throws IOException, InterruptedException {
+        Path outlines = MadeCourse.outlines(files, 2);
+        Result made = RealProcess.typed("import", "--course", "made", "--outlines", outlines, "--data", data);
+        assertThat(made.status()).as(made.err()).isZero();
+    }
+
     @Test
-    void whatIsAnsweredIsOnTheDisk() throws Exception {
+    void anEntryIsOnTheDiskWhenThatIsAnswered() throws Exception {
+        made();
+        Seen entry = seen("log", "add", "note-to-next", "--set", "text=invented");
+        assertThat(entry.calls().first(SyncedIT::writesJournal)).isBetween(0, entry.answered());
+        assertSure(entry, data);
+    }
+
+    @Test
+    @Tag("long")
+    void aCourseIsOnTheDiskWhenThatIsAnswered() throws Exception {
         Path outlines = MadeCourse.outlines(files, 2);
         Seen made = seen("import", "--course", "made", "--outlines", outlines);
         assertThat(made.calls().renamedTo("/cupwright.db")).isEqualTo(1);
         assertSure(made, data);
+    }
 
-        Seen entry = seen("log", "add", "note-to-next", "--set", "text=invented");
-        assertThat(entry.calls().first(SyncedIT::writesJournal)).isBetween(0, entry.answered());
-        assertSure(entry, data);
-
+    @Test
+    @Tag("long")
+    void aBackupAndWhatIsRestoredFromItAreOnTheDiskWhenThatIsAnswered() throws Exception {
+        made();
         Path stick = Files.createDirectory(files.resolve("stick"));
         Path target = stick.resolve("greens.db");
         Seen backup = seen("backup", target);

@@ -11,6 +11,7 @@ import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.cupwright.app.storage.Sha256;
 import org.cupwright.course.Hazard;
 import org.cupwright.course.Hole;
@@ -25,10 +26,13 @@ import org.locationtech.jts.io.WKBWriter;
 
 /**
  * Names a green's measurement by everything it depends on: outline and hazards, survey, level readings, green speed and
- * what the course has set. The name is the SHA-256 of all that, so another name means another measurement and nothing
+ * what the course has set about measuring. The name is the SHA-256 of all that, so another name means another measurement and nothing
  * has to be cleared.
  */
 public final class MeasurementName {
+    /** Begin the names of settings that belong to what comes after measuring: none of the engine's measuring knows them. */
+    private static final Set<String> LATER = Set.of("turf", "rotation", "desk", "paper");
+
     private final DataOutputStream out;
 
     private MeasurementName(DataOutputStream out) {
@@ -46,8 +50,10 @@ public final class MeasurementName {
             name.text(readings.toString());
             out.writeDouble(speed.feet());
             for (Map.Entry<String, String> setting : policy.set().entrySet()) {
-                name.text(setting.getKey());
-                name.text(setting.getValue());
+                if (!LATER.contains(setting.getKey().split("[.]", 2)[0])) {
+                    name.text(setting.getKey());
+                    name.text(setting.getValue());
+                }
             }
         } catch (IOException impossible) {
             throw new UncheckedIOException("writing to nowhere failed", impossible);

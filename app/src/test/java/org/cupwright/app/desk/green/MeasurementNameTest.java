@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.cupwright.app.desk.paper.PaperPolicy;
+import org.cupwright.app.desk.policy.DeskPolicy;
 import org.cupwright.course.Hazard;
 import org.cupwright.course.Hole;
 import org.cupwright.course.MapPoint;
@@ -13,6 +15,8 @@ import org.cupwright.green.LevelReading;
 import org.cupwright.green.SurveyPoints;
 import org.cupwright.holelocation.HoldPolicy;
 import org.cupwright.policy.Policy;
+import org.cupwright.rotation.RotationPolicy;
+import org.cupwright.turf.TurfPolicy;
 import org.cupwright.units.GreenSpeed;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
@@ -46,6 +50,17 @@ class MeasurementNameTest {
         assertThat(MeasurementName.of(HOLE, points(0.25), List.copyOf(READINGS), new GreenSpeed(10), POLICY))
                 .isEqualTo(MeasurementName.of(HOLE, POINTS, READINGS, SPEED, POLICY))
                 .matches("[0-9a-f]{64}");
+    }
+
+    /** Papers, languages, how far holes move and what becomes of turf are of no matter to what is measured. */
+    @Test
+    void whatIsSetOfWhatComesAfterItDoesNot() {
+        Policy others = POLICY.with(PaperPolicy.PUBLIC_SHEET, true)
+                .with(DeskPolicy.LANGUAGE, "es")
+                .with(RotationPolicy.YESTERDAY_LEAST_METRES, 7.0)
+                .with(TurfPolicy.WEAR_REST_DAYS, 21);
+        assertThat(MeasurementName.of(HOLE, POINTS, READINGS, SPEED, others))
+                .isEqualTo(MeasurementName.of(HOLE, POINTS, READINGS, SPEED, POLICY));
     }
 
     @Test

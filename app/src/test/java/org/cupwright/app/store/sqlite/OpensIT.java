@@ -3,6 +3,7 @@ package org.cupwright.app.store.sqlite;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -13,6 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.cupwright.app.cli.Cli;
+import org.cupwright.app.cli.MadeMorning;
 import org.cupwright.app.cli.command.Surroundings;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,8 +40,8 @@ class OpensIT {
     }
 
     @Test
-    void aCommandOpensTheDataFileOnceToReadAndOnceToWrite() {
-        opensOf("demo", "--out", files.resolve("paper").toString());
+    void aCommandOpensTheDataFileOnceToReadAndOnceToWrite() throws IOException {
+        MadeMorning.copyTo(files.resolve("data"));
         assertThat(opensOf("plan", "--date", "2026-06-21")).isBetween(1, 2);
         for (List<String> reading :
                 List.of(List.of("turf"), List.of("explain", "--hole", "5"), List.of("log", "list"))) {
