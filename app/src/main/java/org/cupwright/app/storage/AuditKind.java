@@ -28,5 +28,7 @@ public enum AuditKind {
     WATER_DRAWN,
     FALL_OFF_DRAWN,
     /** What was drawn last about a green is again as it was before. */
-    DRAWING_TAKEN_BACK
+    DRAWING_TAKEN_BACK,
+    /** It was said anew from where a green is played to. */
+    PLAY_TURNED
 }

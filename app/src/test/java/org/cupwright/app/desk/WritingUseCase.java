@@ -23,6 +23,7 @@ import org.cupwright.app.desk.entry.typed.TypedEntry;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.ground.DrawGround;
 import org.cupwright.app.desk.ground.GroundWish;
+import org.cupwright.app.desk.ground.TurnPlay;
 import org.cupwright.app.desk.intake.ImportCourse;
 import org.cupwright.app.desk.intake.ImportRequest;
 import org.cupwright.app.desk.intake.ImportRequest.SurveyOptions;
@@ -46,6 +47,7 @@ import org.cupwright.course.Hazard;
 import org.cupwright.cupchange.DayReading.SpeedRead;
 import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.Side;
+import org.cupwright.units.Heading;
 
 /**
  * Every use case that writes, each doing one invented thing to {@link MadeDesk}.
@@ -111,6 +113,11 @@ record WritingUseCase(String name, Right right, Consumer<Session> work) {
                         "drawing taken back",
                         Right.SURVEY,
                         asking -> new DrawGround(asking).takeBack("3", mapVersion(asking))),
+                of(
+                        "direction of play",
+                        Right.SURVEY,
+                        asking ->
+                                new TurnPlay(asking).keep("3", Optional.of(Heading.ofDegrees(77)), mapVersion(asking))),
                 of("demo", Right.SURVEY, asking -> new SetUpDemo(asking).ifMissing()),
                 of("level reading", Right.SURVEY, asking -> level(asking).add(today(), "2", spot(6), falls())),
                 of("same level reading", Right.SURVEY, asking -> level(asking).add(today(), "1", spot(5), falls())),

@@ -43,6 +43,8 @@ final class KeyNames {
                 "begin.kept.",
                 words("bunker water"));
         Map<String, Stream<String>> names = new TreeMap<>(drawn);
+        names.put("course.known.", each(ENGINE + "green.RestsOn"));
+        names.put("course.rests.", each(ENGINE + "green.RestsOn"));
         names.putAll(Map.of(
                 "begin.field.",
                 words("name id zone longitude latitude file hole play corners unit length on left right width height"

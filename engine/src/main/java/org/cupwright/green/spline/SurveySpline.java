@@ -216,8 +216,7 @@ public final class SurveySpline {
     }
 
     private CovarianceParts covariances(double radiusMetres) {
-        return byRadius
-                .computeIfAbsent(radiusMetres, radius -> new Once<>(() -> computeCovariances(radius)))
+        return byRadius.computeIfAbsent(radiusMetres, radius -> new Once<>(() -> computeCovariances(radius)))
                 .value();
     }
 

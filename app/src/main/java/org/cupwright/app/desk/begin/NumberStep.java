@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.cupwright.app.desk.TypedHeading;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.SettingUp;
 import org.cupwright.app.storage.SettingUp.BegunGreen;
@@ -85,7 +86,7 @@ public record NumberStep(Session session) {
         Heading north = new Heading(0);
         Heading from = hole.lineOfPlay().map(LineOfPlay::atGreen).orElse(north);
         Heading to = play.orElse(north);
-        if (degrees(from) == degrees(to)) {
+        if (TypedHeading.degrees(from) == TypedHeading.degrees(to)) {
             return hole;
         }
         MapPoint about = hole.green().centroid();
@@ -95,18 +96,13 @@ public record NumberStep(Session session) {
 
     /** A line of play of the map stays where it says the same to a degree. */
     private static Hole towards(Hole hole, Optional<Heading> play) {
-        Optional<Long> known = hole.lineOfPlay().map(line -> degrees(line.atGreen()));
-        if (known.equals(play.map(NumberStep::degrees)) && hole.lineOfPlay().isPresent()) {
+        Optional<Long> known = hole.lineOfPlay().map(line -> TypedHeading.degrees(line.atGreen()));
+        if (known.equals(play.map(TypedHeading::degrees)) && hole.lineOfPlay().isPresent()) {
             boolean ofTheMap =
                     hole.lineOfPlay().get().points().size() > 2 || !hole.tees().isEmpty();
             return ofTheMap ? hole : hole.withLineOfPlay(LineOfPlay.towards(hole.green(), play.orElseThrow()));
         }
         return play.map(way -> hole.withLineOfPlay(LineOfPlay.towards(hole.green(), way)))
                 .orElseGet(hole::withoutLineOfPlay);
-    }
-
-    /** As it is shown and typed again. */
-    public static long degrees(Heading heading) {
-        return Math.round(heading.degrees()) % 360;
     }
 }

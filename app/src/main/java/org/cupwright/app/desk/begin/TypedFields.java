@@ -3,6 +3,7 @@ package org.cupwright.app.desk.begin;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.cupwright.app.desk.TypedHeading;
 import org.cupwright.course.Hole;
 import org.cupwright.message.Message;
 import org.cupwright.message.Message.PlainNumber;
@@ -12,7 +13,6 @@ import org.cupwright.units.WrittenNumber;
 
 /** What was typed into the fields of a form. All that is wrong with it is gathered, so that it is told at once. */
 final class TypedFields {
-    private static final double TURN_DEGREES = 360;
 
     private final Map<String, String> typed;
     private final Map<String, Problem> wrong = new LinkedHashMap<>();
@@ -64,15 +64,12 @@ final class TypedFields {
     /** A direction in degrees, if any. */
     Optional<Heading> heading(String field) {
         String text = text(field);
-        Optional<Double> degrees = WrittenNumber.find(text.replaceFirst("\\s*°$", ""));
-        if (text.isEmpty()) {
+        try {
+            return TypedHeading.read(field, text);
+        } catch (Problem wrong) {
+            refuse(field, wrong);
             return Optional.empty();
         }
-        if (degrees.filter(turn -> turn >= 0 && turn <= TURN_DEGREES).isEmpty()) {
-            refuse(field, Problem.of("begin.heading", field, text));
-            return Optional.empty();
-        }
-        return degrees.map(Heading::ofDegrees);
     }
 
     /** The name of a hole, if any. */

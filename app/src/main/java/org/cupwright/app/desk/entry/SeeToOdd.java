@@ -63,13 +63,15 @@ public record SeeToOdd(Session session) {
      */
     public record Unseen(Course course, Policy policy, List<OddThings.Thing> things) {}
 
-    /** What was entered up to the end of a day and is not seen to by then. */
+    /** What stands on a day; see {@link OddThings#standing}. */
     public Unseen unseen(LocalDate date) {
         return session.read(stores -> {
             Course course = session.course(stores);
-            Instant end = date.plusDays(1).atStartOfDay(course.frame().zone()).toInstant();
             Policy policy = stores.policies().history(course.id()).at(date);
-            return new Unseen(course, policy, OddThings.unseen(stores.facts(), course.id(), end));
+            return new Unseen(
+                    course,
+                    policy,
+                    OddThings.standing(stores.facts(), course, date, CourseToday.of(course, session.clock())));
         });
     }
 

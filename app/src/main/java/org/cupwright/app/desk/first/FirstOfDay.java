@@ -1,5 +1,6 @@
 package org.cupwright.app.desk.first;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,9 +19,13 @@ public record FirstOfDay(List<Notice> all) {
         all = List.copyOf(all);
     }
 
-    /** What the logbook says; what a plan adds comes by {@link #with}. */
-    public static FirstOfDay of(Stores stores, CourseDay day, TurfDay turf) {
-        List<Notice> all = new ArrayList<>(KnowFirst.of(stores, day, turf));
+    /**
+     * What the logbook says; what a plan adds comes by {@link #with}.
+     *
+     * @param today today on the course
+     */
+    public static FirstOfDay of(Stores stores, CourseDay day, TurfDay turf, LocalDate today) {
+        List<Notice> all = new ArrayList<>(KnowFirst.of(stores, day, turf, today));
         GreenNotices greens = new GreenNotices(turf);
         for (Hole hole : day.course().holes()) {
             all.addAll(greens.at(hole.id()));

@@ -47,12 +47,12 @@ public final class KnowFirst {
     }
 
     /** The notices of a day, the gravest first; never none, as the rule about thunder always holds. */
-    public static List<Notice> of(Stores stores, CourseDay day, TurfDay turf) {
+    public static List<Notice> of(Stores stores, CourseDay day, TurfDay turf, LocalDate today) {
         KnowFirst first = new KnowFirst(day);
         FactsInEffect facts = new FactsInEffect(stores.facts(), day.course().id());
         first.reentry(turf);
         first.frost(facts);
-        first.odd(stores);
+        first.odd(stores, today);
         first.disease(turf);
         first.notes(facts);
         first.add(Notice.Kind.LIGHTNING, Message.of("first.lightning"));
@@ -85,8 +85,8 @@ public final class KnowFirst {
         }
     }
 
-    private void odd(Stores stores) {
-        OddThings.unseen(stores.facts(), day.course().id(), day.log().end()).stream()
+    private void odd(Stores stores, LocalDate today) {
+        OddThings.standing(stores.facts(), day.course(), day.date(), today).stream()
                 .filter(thing -> thing.odd().severity() == Severity.NOW)
                 .forEach(thing -> add(
                         Notice.Kind.ODD_NOW,

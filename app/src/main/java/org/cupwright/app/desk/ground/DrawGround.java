@@ -1,9 +1,6 @@
 package org.cupwright.app.desk.ground;
 
-import java.time.LocalDate;
-import java.util.Map;
 import java.util.Optional;
-import org.cupwright.app.desk.ChangedMeanwhile;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.day.CourseDay;
@@ -13,8 +10,6 @@ import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.AuditKind;
 import org.cupwright.app.storage.AuditLine.About;
 import org.cupwright.app.storage.Stores;
-import org.cupwright.app.storage.Versions;
-import org.cupwright.app.storage.Versions.Part;
 import org.cupwright.course.Course;
 import org.cupwright.course.Hazard;
 import org.cupwright.course.Hole;
@@ -41,7 +36,8 @@ public record DrawGround(Session session) {
         return session.read(stores -> {
             CourseDay today = today(stores);
             Hole hole = HoleChoice.hole(today.course(), holeId);
-            return new Answer(today.course(), hole, version(stores, today.course()), PaceGrid.of(hole, pace(today)));
+            return new Answer(
+                    today.course(), hole, SeenCourse.version(stores, today.course()), PaceGrid.of(hole, pace(today)));
         });
     }
 
@@ -78,7 +74,7 @@ public record DrawGround(Session session) {
         session.decide(Right.SURVEY, stores -> {
             CourseDay today = today(stores);
             Course course = today.course();
-            refuseIfOther(stores, course, version);
+            SeenCourse.refuseIfOther(stores, course, version);
             Hole hole = HoleChoice.hole(course, holeId);
             Course before = stores.courses()
                     .before(course.id(), version)
@@ -100,19 +96,9 @@ public record DrawGround(Session session) {
         return today.policy().get(PlacePolicy.PACE_METRES);
     }
 
-    private static long version(Stores stores, Course course) {
-        return stores.versions(course.id(), LocalDate.EPOCH).of(Part.COURSE); // the day matters to plans alone
-    }
-
     private static Drawn drawn(Stores stores, CourseDay today, String holeId, GroundWish wish, long version) {
-        refuseIfOther(stores, today.course(), version);
+        SeenCourse.refuseIfOther(stores, today.course(), version);
         return Drawn.of(today.course(), HoleChoice.hole(today.course(), holeId), wish, pace(today));
-    }
-
-    private static void refuseIfOther(Stores stores, Course course, long version) {
-        Versions seen = new Versions(Map.of(Part.COURSE, version));
-        Versions now = new Versions(Map.of(Part.COURSE, version(stores, course)));
-        new ChangedMeanwhile(stores, course.id(), seen, now).refuse(Part.COURSE);
     }
 
     private static About about(Course course, String holeId) {

@@ -1,12 +1,15 @@
 package org.cupwright.app.desk.log;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.cupwright.app.storage.FactStore;
+import org.cupwright.course.Course;
 import org.cupwright.cupchange.CrewNote.OddSeen;
 import org.cupwright.cupchange.CrewNote.SomethingOdd;
 import org.cupwright.cupchange.Fact;
@@ -26,8 +29,23 @@ public final class OddThings {
     /** Something odd, and the entry that says so. */
     public record Thing(Fact fact, SomethingOdd odd) {}
 
+    /**
+     * What stands on a day, the urgent first: on the day on which it was seen, and on today, until somebody has seen
+     * to it. On other days it would be in the way of what is theirs.
+     *
+     * @param today today on the course
+     */
+    public static List<Thing> standing(FactStore store, Course course, LocalDate date, LocalDate today) {
+        ZoneId zone = course.frame().zone();
+        LocalDate last = date.isAfter(today) ? date : today;
+        return unseen(store, course.id(), last.plusDays(1).atStartOfDay(zone).toInstant()).stream()
+                .filter(thing -> date.equals(today)
+                        || date.equals(LocalDate.ofInstant(thing.fact().happenedAt(), zone)))
+                .toList();
+    }
+
     /** What was entered before a moment and not marked as seen before it, the urgent first. */
-    public static List<Thing> unseen(FactStore store, String courseId, Instant before) {
+    private static List<Thing> unseen(FactStore store, String courseId, Instant before) {
         List<Fact> all = new FactsInEffect(store, courseId).ofKinds(KINDS, FactStore.LONG_AGO, before);
         Set<UUID> seen = all.stream()
                 .filter(fact -> fact.payload() instanceof OddSeen)

@@ -83,6 +83,9 @@ public record PrepareSheets(Session session) {
         CourseDay day = CourseDay.of(stores, asPlanned, session);
         GreensOfDay greens = GreensOfDay.read(stores, day, asPlanned);
         return new Read(
-                plan, greens, HolesCut.of(stores.facts(), course, date), FirstOfDay.of(stores, day, greens.turf()));
+                plan,
+                greens,
+                HolesCut.of(stores.facts(), course, date),
+                FirstOfDay.of(stores, day, greens.turf(), CourseToday.of(day.course(), session.clock())));
     }
 }

@@ -1,6 +1,7 @@
 package org.cupwright.app.desk.paper;
 
 import java.util.Optional;
+import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
@@ -39,8 +40,9 @@ public record ShowDay(Session session) {
         return session.read(stores -> withoutPlan(stores, CourseDay.of(stores, question, session)));
     }
 
-    private static Answer withoutPlan(Stores stores, CourseDay day) {
-        FirstOfDay first = FirstOfDay.of(stores, day, DayTurf.of(stores, day));
+    private Answer withoutPlan(Stores stores, CourseDay day) {
+        FirstOfDay first =
+                FirstOfDay.of(stores, day, DayTurf.of(stores, day), CourseToday.of(day.course(), session.clock()));
         return new Answer(day, first, Optional.empty(), HolesCut.of(stores.facts(), day.course(), day.date()));
     }
 

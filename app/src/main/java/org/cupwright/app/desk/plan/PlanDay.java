@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.cupwright.app.desk.ChangedMeanwhile;
+import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
@@ -139,8 +140,11 @@ public record PlanDay(Session session, String engineVersion) {
         });
     }
 
-    private static FirstOfDay first(Stores stores, CourseDay day, StoredPlan plan) {
-        return withSpots(FirstOfDay.of(stores, day, DayTurf.of(stores, day)), day, plan);
+    private FirstOfDay first(Stores stores, CourseDay day, StoredPlan plan) {
+        return withSpots(
+                FirstOfDay.of(stores, day, DayTurf.of(stores, day), CourseToday.of(day.course(), session.clock())),
+                day,
+                plan);
     }
 
     private static FirstOfDay withSpots(FirstOfDay first, CourseDay day, StoredPlan plan) {
@@ -157,7 +161,7 @@ public record PlanDay(Session session, String engineVersion) {
         seen.refuseIfOthers(stores, day.course());
         refuseToReplace(stores, day);
         GreensOfDay greens = GreensOfDay.read(stores, day, question);
-        FirstOfDay first = FirstOfDay.of(stores, day, greens.turf());
+        FirstOfDay first = FirstOfDay.of(stores, day, greens.turf(), CourseToday.of(day.course(), session.clock()));
         Optional<StoredPlan> draft = PlanChoice.find(stores, day.course(), day.date());
         AskedOfDay asked = AskedOfDay.of(stores, day, draft);
         wish.ifPresent(one -> asked.add(one, session.person().name()));

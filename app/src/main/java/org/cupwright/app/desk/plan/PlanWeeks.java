@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.cupwright.app.desk.ChangedMeanwhile;
+import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
@@ -150,7 +151,7 @@ public record PlanWeeks(Session session, String engineVersion) {
                 known,
                 known.stream().map(day -> stores.versions(course, day.date())).toList(),
                 days.stream().map(day -> WeeksWeather.of(stores, day)).toList(),
-                FirstOfDay.of(stores, first, greens.turf()));
+                FirstOfDay.of(stores, first, greens.turf(), CourseToday.of(first.course(), session.clock())));
     }
 
     static DayQuestion on(DayQuestion question, LocalDate date) {

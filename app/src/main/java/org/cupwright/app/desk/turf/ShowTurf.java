@@ -1,9 +1,11 @@
 package org.cupwright.app.desk.turf;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.CourseLatitude;
+import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
 import org.cupwright.app.desk.first.FirstOfDay;
@@ -30,10 +32,10 @@ public record ShowTurf(Session session) {
     public TurfReport of(DayQuestion question) {
         return session.read(stores -> {
             CourseDay day = CourseDay.of(stores, question, session);
-            List<OddThings.Thing> odd = OddThings.unseen(
-                    stores.facts(), day.course().id(), day.log().end());
+            LocalDate today = CourseToday.of(day.course(), session.clock());
+            List<OddThings.Thing> odd = OddThings.standing(stores.facts(), day.course(), day.date(), today);
             TurfDay turf = DayTurf.of(stores, day);
-            return report(day, turf, FirstOfDay.of(stores, day, turf), odd);
+            return report(day, turf, FirstOfDay.of(stores, day, turf, today), odd);
         });
     }
 

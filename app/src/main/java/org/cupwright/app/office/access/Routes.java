@@ -62,6 +62,7 @@ public final class Routes {
             with(Right.SURVEY, "POST", "/course/ground/{hole}/look"),
             with(Right.SURVEY, "POST", "/course/ground/{hole}/keep"),
             with(Right.SURVEY, "POST", "/course/ground/{hole}/back"),
+            with(Right.SURVEY, "POST", "/course/ground/{hole}/play"),
             signedIn("GET", "/course/settings"),
             with(Right.SET, "POST", "/course/settings"),
             with(Right.SURVEY, "GET", "/course/files"),

@@ -2,7 +2,7 @@ package org.cupwright.app.office.begin;
 
 import java.util.Comparator;
 import java.util.List;
-import org.cupwright.app.desk.begin.NumberStep;
+import org.cupwright.app.desk.TypedHeading;
 import org.cupwright.app.maps.CourseMap;
 import org.cupwright.app.maps.CourseMap.OnMap;
 import org.cupwright.app.storage.SettingUp;
@@ -55,7 +55,7 @@ record GreensView(Texts texts) {
         return green.hole()
                 .lineOfPlay()
                 .map(LineOfPlay::atGreen)
-                .map(heading -> Long.toString(NumberStep.degrees(heading)))
+                .map(heading -> Long.toString(TypedHeading.degrees(heading)))
                 .orElse("");
     }
 

@@ -8,6 +8,7 @@ import org.cupwright.app.desk.begin.BeginCourse;
 import org.cupwright.app.desk.begin.GridStep;
 import org.cupwright.app.desk.begin.HazardStep;
 import org.cupwright.app.desk.begin.PictureStep;
+import org.cupwright.app.office.visit.HeadingWords;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.storage.SettingUp;
 import org.cupwright.app.storage.SettingUp.BegunGreen;

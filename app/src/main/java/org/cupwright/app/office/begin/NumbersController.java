@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import org.cupwright.app.desk.begin.BeginCourse;
 import org.cupwright.app.desk.begin.NumberStep;
+import org.cupwright.app.office.visit.HeadingWords;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.storage.SettingUp;
 import org.springframework.stereotype.Controller;

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.cupwright.app.desk.begin.BeginCourse;
 import org.cupwright.app.desk.begin.PacedStep;
 import org.cupwright.app.desk.begin.PictureStep;
+import org.cupwright.app.office.visit.HeadingWords;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.storage.SettingUp;
 import org.cupwright.app.storage.SettingUp.BegunGreen;

@@ -11,6 +11,7 @@ import org.cupwright.app.desk.begin.BeginCourse;
 import org.cupwright.app.desk.begin.HazardStep;
 import org.cupwright.app.desk.begin.PictureFrame;
 import org.cupwright.app.desk.begin.PictureStep;
+import org.cupwright.app.office.visit.HeadingWords;
 import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.storage.SettingUp;
 import org.cupwright.app.storage.SettingUp.BegunGreen;

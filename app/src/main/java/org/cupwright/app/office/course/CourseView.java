@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.cupwright.app.answers.FindingText;
 import org.cupwright.app.answers.PlaceText;
 import org.cupwright.app.desk.findings.FindDoubts;
@@ -24,12 +25,13 @@ record CourseView(Texts texts) {
      * The page.
      *
      * @param name the course's
-     * @param says how large it is, and in which frame and zone
+     * @param says how large it is
      * @param rests on what how many greens rest
      * @param bare whether no bunker, water or fall-off is drawn by any green
      * @param greens green by green
+     * @param frame in which coordinates and times are
      */
-    record Page(String name, String says, List<String> rests, boolean bare, List<Row> greens) {}
+    record Page(String name, String says, List<String> rests, boolean bare, List<Row> greens, String frame) {}
 
     /**
      * A green.
@@ -37,38 +39,41 @@ record CourseView(Texts texts) {
      * @param hole the hole
      * @param area its size
      * @param restsOn what the knowledge of its ground rests on
-     * @param survey its newest survey; empty where there is none
+     * @param kind how its newest survey was made; empty where there is none, or nobody said
+     * @param points how many points that has; empty where there is none
      * @param day when that came in
      * @param readings how many level readings it has
      * @param hazards how many bunkers, waters and fall-offs are drawn by it
      */
-    record Row(String hole, String area, String restsOn, String survey, String day, int readings, int hazards) {}
+    record Row(
+            String hole,
+            String area,
+            String restsOn,
+            String kind,
+            String points,
+            String day,
+            int readings,
+            int hazards) {}
 
     Page of(KnowGround.Answer answer) {
         Course course = answer.day().course();
         ZoneId zone = course.frame().zone();
         return new Page(
                 course.name(),
-                texts.say(
-                        "course.says",
-                        answer.greens().size(),
-                        texts.area(answer.areaSquareMetres()),
-                        "EPSG:" + course.frame().epsg(),
-                        zone),
+                texts.say("course.says", answer.greens().size(), texts.area(answer.areaSquareMetres())),
                 rests(answer),
                 course.holes().stream().allMatch(hole -> hole.hazards().isEmpty()),
-                answer.greens().stream().map(green -> row(green, zone)).toList());
+                answer.greens().stream().map(green -> row(green, zone)).toList(),
+                texts.say("course.exact.frame", Integer.toString(course.frame().epsg()), zone));
     }
 
     private List<String> rests(KnowGround.Answer answer) {
-        return List.of(RestsOn.values()).stream()
+        return Stream.of(RestsOn.SURVEY, RestsOn.LEVELS, RestsOn.OUTLINE)
                 .map(what -> {
                     long greens = answer.greens().stream()
                             .filter(green -> green.restsOn() == what)
                             .count();
-                    return greens == 0
-                            ? ""
-                            : texts.say("course.rests", greens, texts.say("restsOn." + EnumNames.lowerCamel(what)));
+                    return greens == 0 ? "" : texts.say("course.rests." + EnumNames.lowerCamel(what), greens);
                 })
                 .filter(says -> !says.isEmpty())
                 .toList();
@@ -79,19 +84,15 @@ record CourseView(Texts texts) {
         return new Row(
                 green.hole().id(),
                 texts.area(green.hole().green().areaSquareMetres()),
-                texts.say("restsOn." + EnumNames.lowerCamel(green.restsOn())),
-                newest.map(this::survey).orElse(""),
+                texts.say("course.known." + EnumNames.lowerCamel(green.restsOn())),
+                newest.flatMap(SurveyVersion::kind)
+                        .map(kind -> texts.say("survey.kind." + EnumNames.lowerCamel(kind)))
+                        .orElse(""),
+                newest.map(survey -> texts.number(survey.points(), 0)).orElse(""),
                 newest.map(survey -> texts.day(survey.recordedAt().atZone(zone).toLocalDate()))
                         .orElse(""),
                 green.readings(),
                 green.hole().hazards().size());
-    }
-
-    private String survey(SurveyVersion survey) {
-        String points = texts.say("course.points", survey.points());
-        return survey.kind()
-                .map(kind -> texts.say("survey.kind." + EnumNames.lowerCamel(kind)) + " · " + points)
-                .orElse(points);
     }
 
     /**

@@ -111,7 +111,7 @@ public final class DrawController {
     }
 
     /** The page comes back with what was drawn, unless that was drawn upon what is no longer there. */
-    private static ModelAndView refused(Visit visit, String hole, DrawWish wish, Problem why) {
+    static ModelAndView refused(Visit visit, String hole, DrawWish wish, Problem why) {
         boolean changed = why.what().key().equals(CHANGED);
         ModelAndView page =
                 page(visit, hole, Optional.of(wish).filter(any -> !changed).orElse(DrawWish.NOTHING));
@@ -119,7 +119,7 @@ public final class DrawController {
         return page.addObject("told", Told.of(why, visit.texts()));
     }
 
-    private static String back(Visit visit, String hole, RedirectAttributes on) {
+    static String back(Visit visit, String hole, RedirectAttributes on) {
         on.addAttribute("hole", hole);
         on.addAttribute("date", visit.date().toString());
         return "redirect:" + ADDRESS;

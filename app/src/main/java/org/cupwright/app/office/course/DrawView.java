@@ -37,6 +37,7 @@ record DrawView(Visit visit, DrawGround.Answer green) {
      * @param version of the course, which what is drawn rests on
      * @param edge how large the green is
      * @param hazards what lies about it
+     * @param play from where it is played to
      * @param map where it is drawn
      * @param mayDraw whether whoever looks may draw
      * @param form what is being drawn; null where nothing is
@@ -48,6 +49,7 @@ record DrawView(Visit visit, DrawGround.Answer green) {
             long version,
             String edge,
             List<Row> hazards,
+            PlayView.Play play,
             Board map,
             boolean mayDraw,
             Form form) {}
@@ -77,6 +79,7 @@ record DrawView(Visit visit, DrawGround.Answer green) {
                 green.version(),
                 edge(hole),
                 IntStream.range(0, hole.hazards().size()).mapToObj(this::row).toList(),
+                new PlayView(texts()).of(hole),
                 board(form.map(Form::corners).orElse("")),
                 may,
                 form.orElse(null));

@@ -12,7 +12,7 @@ import org.cupwright.app.texts.Texts;
  * @param theme {@code light}, {@code dark}, or empty: as the machine is set
  * @param course the course's name; empty as long as there is none
  * @param courseId its id; empty as long as there is none
- * @param courses the ids of all courses
+ * @param courses all courses to choose from; none where there is only one
  * @param date the day that is looked at
  * @param today today on the course
  * @param person who is signed in
@@ -27,7 +27,7 @@ public record Frame(
         String theme,
         String course,
         String courseId,
-        List<String> courses,
+        List<CourseName> courses,
         LocalDate date,
         LocalDate today,
         String person,
@@ -35,6 +35,9 @@ public record Frame(
         List<String> remarks,
         String here,
         boolean demo) {
+    /** A course to choose: its id, and its name, with the id where others have that name too. */
+    public record CourseName(String id, String name) {}
+
     /**
      * A page one can go to.
      *

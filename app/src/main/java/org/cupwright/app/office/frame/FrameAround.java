@@ -50,7 +50,7 @@ public record FrameAround(OfficeHouse house) implements HandlerInterceptor {
                 Wishes.theme(request).orElse(""),
                 visit.courseName(),
                 session.course().id().orElse(""),
-                visit.courses(),
+                CourseNames.of(visit),
                 visit.date(),
                 visit.today(),
                 session.person().name(),

@@ -65,11 +65,17 @@ class CoursePageTest {
         ExtendedModelMap model = new ExtendedModelMap();
         assertThat(controller(data).course(visit, "", model)).isEqualTo("course");
         CourseView.Page page = (CourseView.Page) model.get("page");
-        assertThat(page.says()).startsWith("3 greens, 1,452 m² in all; frame EPSG:32626");
+        assertThat(page.says()).isEqualTo("3 greens, 1,452 m² in all.");
+        assertThat(page.frame()).startsWith("Coordinates are in EPSG:32626, ");
         assertThat(page.rests())
-                .containsExactly("2 rest on: outline only, slope not checked.", "One rests on: level spots.");
+                .containsExactly(
+                        "One is known by readings of the level.",
+                        "Of 2 the outline alone is known: slope is not checked there.");
+        assertThat(page.greens())
+                .extracting(CourseView.Row::restsOn)
+                .containsExactly("outline alone", "level", "outline alone");
         assertThat(page.greens()).extracting(CourseView.Row::readings).containsExactly(0, 1, 0);
-        assertThat(page.greens()).extracting(CourseView.Row::survey).containsOnly("");
+        assertThat(page.greens()).extracting(CourseView.Row::points).containsOnly("");
     }
 
     @Test

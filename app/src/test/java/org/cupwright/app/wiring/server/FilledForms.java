@@ -57,6 +57,7 @@ final class FilledForms {
             entry("/begin/greens/grid/away", Map.of("green", "1", "hazard", "1")),
             entry("/course/ground/{hole}/look", DRAWN),
             entry("/course/ground/{hole}/keep", DRAWN),
+            entry("/course/ground/{hole}/play", Map.of("play", "90", "version", "987654321")),
             entry("/course/ground/{hole}/back", Map.of("version", "987654321")),
             entry("/begin/numbers", Map.of("number1", "1")),
             entry("/begin/settings", Map.of("place.paceMetres", "0.9")),

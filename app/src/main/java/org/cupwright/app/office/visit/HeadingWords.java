@@ -1,4 +1,4 @@
-package org.cupwright.app.office.begin;
+package org.cupwright.app.office.visit;
 
 import java.util.HashMap;
 import java.util.List;
@@ -7,7 +7,7 @@ import java.util.Map;
 import org.cupwright.app.texts.Texts;
 
 /** The eight winds, which may be typed for a direction in degrees. */
-record HeadingWords(Texts texts) {
+public record HeadingWords(Texts texts) {
     private static final double EIGHTH_DEGREES = 45;
 
     /** Clockwise from north. */
@@ -15,18 +15,19 @@ record HeadingWords(Texts texts) {
             List.of("north", "northEast", "east", "southEast", "south", "southWest", "west", "northWest");
 
     /** The words, for a list to choose from. */
-    List<String> all() {
+    public List<String> all() {
         return WINDS.stream().map(wind -> texts.say("begin.wind." + wind)).toList();
     }
 
     /** What was typed, with degrees for words in the fields of directions. */
-    Map<String, String> inDegrees(Map<String, String> typed) {
+    public Map<String, String> inDegrees(Map<String, String> typed) {
         Map<String, String> all = new HashMap<>(typed);
         all.replaceAll((field, value) -> field.startsWith("play") ? inDegrees(value) : value);
         return all;
     }
 
-    private String inDegrees(String typed) {
+    /** The same of one field. */
+    public String inDegrees(String typed) {
         String word = plain(typed);
         for (int i = 0; i < WINDS.size(); i++) {
             String wind = WINDS.get(i);
