@@ -15,6 +15,7 @@ import static org.cupwright.app.maps.SmallMap.plain;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.cupwright.app.texts.RoundLength;
 import org.cupwright.course.Hazard;
 import org.cupwright.course.Hole;
 import org.cupwright.course.LineOfPlay;
@@ -55,6 +56,21 @@ class MapByHandTest {
                 .containsExactly(
                         "<text x=\"339.500\" y=\"381.100\" font-size=\"21.000\" text-anchor=\"middle\">5 m</text>");
         assertThat(groups(svg, "play")).isEmpty();
+    }
+
+    /** A short bar in the corner of a small drawing: its words are longer, and none is cut off. */
+    @Test
+    void whatTheScaleSaysStaysWithinTheDrawing() {
+        String svg = new CourseMap("Green 7")
+                .green(hole(List.of(), List.of()), 200, 200, new RoundLength(1, "1 m, a long stride"));
+        String says = groups(svg, "scale-length").get(0);
+        double size = attribute(says, "font-size");
+        double end = attribute(says, "x") + OpenSans.REGULAR.width("1 m, a long stride", size) / 2;
+        assertThat(end).isCloseTo(200 - 0.2 * size, within(0.01));
+    }
+
+    private static double attribute(String element, String name) {
+        return Double.parseDouble(element.replaceAll(".* " + name + "=\"([^\"]*)\".*", "$1"));
     }
 
     @Test
