@@ -2,6 +2,7 @@ package org.cupwright.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.cupwright.browser.Workplace.button;
 
 import com.microsoft.playwright.BrowserContext;
@@ -71,8 +72,22 @@ class TogetherIT {
             assertThat(progress).containsText(cut + 1 + " of 18 cut");
             assertThat(office.locator("tr[data-hole='17'] .done")).containsText("Robin Marlow");
             assertThat(tenth).isFocused();
+            whatIsDoneFitsOnATelephone(work);
             button(office, "Withdraw").click();
             assertThat(button(office, "Publish")).isVisible();
+        }
+    }
+
+    /** Whoever walks the greens sees what is cut, and nothing beyond the edge. */
+    private static void whatIsDoneFitsOnATelephone(Workplace work) {
+        try (BrowserContext pocket = work.phone(ColorScheme.LIGHT)) {
+            Page page = pocket.newPage();
+            page.navigate(work.at("/"));
+            assertThat(page.locator("tr[data-hole='17'] .done")).isVisible();
+            assertThat(page.locator("tr[data-hole='16'] .done")).isHidden(); // nothing is done there
+            assertThat((int) page.evaluate(
+                            "document.documentElement.scrollWidth - document.documentElement.clientWidth"))
+                    .isZero();
         }
     }
 

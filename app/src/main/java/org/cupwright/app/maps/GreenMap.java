@@ -1,6 +1,7 @@
 package org.cupwright.app.maps;
 
 import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Predicate;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Hazard;
@@ -55,6 +56,11 @@ public record GreenMap(Texts texts) {
         double margin = drawing.marginMetres();
         int height = groundHeight(drawing.hole(), margin) + strip;
         return new MapFrame(drawing.hole(), PICTURE_WIDTH, height, strip, margin);
+    }
+
+    /** What the strip below the drawing says of its signs, for whoever shows it too small to read it there. */
+    public List<String> key(GreenDrawing drawing) {
+        return new MapKey(drawing, MapStyle.PICTURE, texts).signs();
     }
 
     /** Where the ground lies on the whole drawing of a green, without the strip below it. */

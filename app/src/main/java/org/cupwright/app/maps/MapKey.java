@@ -64,7 +64,7 @@ record MapKey(GreenDrawing drawing, MapStyle style, Texts texts) {
     }
 
     /** What is on the drawing and what is not, in the order in which it is said. */
-    private List<String> signs() {
+    List<String> signs() {
         Map<String, Boolean> shown = new LinkedHashMap<>();
         shown.put("map.key.hatched", drawing.ground().judged());
         shown.put("map.key.clear", drawing.ground().judged());

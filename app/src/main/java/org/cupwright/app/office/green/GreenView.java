@@ -36,6 +36,7 @@ record GreenView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
      * @param key the same by its key
      * @param holes all holes
      * @param map the picture
+     * @param signs what its signs mean
      * @param stepUnits half a pace in drawing units
      * @param startX where the cross stands at first, drawing units
      * @param startY and down
@@ -52,6 +53,7 @@ record GreenView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
             Optional<String> before,
             Optional<String> after,
             String map,
+            List<String> signs,
             double stepUnits,
             double startX,
             double startY) {}
@@ -84,6 +86,7 @@ record GreenView(Visit visit, ShowHole.Answer stands, JudgedGreen green) {
                 here > 0 ? Optional.of(ids.get(here - 1)) : Optional.empty(),
                 here < ids.size() - 1 ? Optional.of(ids.get(here + 1)) : Optional.empty(),
                 new GreenMap(texts).picture(drawing),
+                new GreenMap(texts).key(drawing),
                 frame.length(paceMetres() / 2),
                 frame.x(start),
                 frame.y(start));

@@ -73,6 +73,15 @@ class ClickedSpotTest {
         assertThat(secondSide / unitsPerMetre).isCloseTo(26, within(0.02));
     }
 
+    /** A telephone shows the strip below the map too small to read: the page says the same in words. */
+    @Test
+    void whatSignsMeanIsSaidBesideTheMapAsWell() {
+        GreenView.Page page = made.page(visit, "1");
+        String strip = MapRead.group(page.map(), "key");
+        assertThat(page.signs()).hasSizeGreaterThan(2).allSatisfy(sign -> assertThat(strip)
+                .contains(sign));
+    }
+
     @Test
     void isDrawnWhereItWasClicked() {
         SpotView.Part part = made.part(visit, "1", MadeGreen.clicked(480, 510));
