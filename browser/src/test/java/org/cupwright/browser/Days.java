@@ -3,6 +3,7 @@ package org.cupwright.browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.util.List;
 
 /**
  * The days of the invented course on which the tests work: few for all, since each takes the office as long as
@@ -27,6 +28,18 @@ final class Days {
             begin(work, page, FIRST, PLANNED);
             page.waitForURL("**/weeks?*", new Page.WaitForURLOptions().setTimeout(LONGEST_WORK_MILLISECONDS));
             page.waitForSelector("table.grid");
+        }
+    }
+
+    /** Looks at each of the days, so that an office that was just opened has judged them. */
+    static void judged(Workplace work) {
+        try (BrowserContext laptop = work.laptop(ColorScheme.LIGHT)) {
+            Page page = laptop.newPage();
+            for (String day : List.of(FIRST, SECOND, THIRD)) {
+                page.navigate(work.at("/?date=" + day));
+                page.waitForSelector(
+                        "tr[data-hole='18']", new Page.WaitForSelectorOptions().setTimeout(LONGEST_WORK_MILLISECONDS));
+            }
         }
     }
 

@@ -43,6 +43,7 @@ final class Workplace implements AutoCloseable {
             MadeOffice.copyTo(folder.resolve("data"));
             Workplace begun = new Workplace(folder);
             begun.keys.put(FIRST, begun.signedIn());
+            Days.judged(begun);
             return begun;
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
