@@ -2,7 +2,6 @@ package org.cupwright.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThat;
 import static org.cupwright.browser.Workplace.button;
 
 import com.microsoft.playwright.BrowserContext;

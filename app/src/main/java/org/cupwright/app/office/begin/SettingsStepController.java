@@ -70,9 +70,7 @@ public final class SettingsStepController {
                         ? ""
                         : texts.say(entry.setting().unitKey()),
                 values.accepts(entry),
-                entry.defaultText().isEmpty()
-                        ? ""
-                        : texts.say("begin.came", values.shown(entry, entry.defaultText())),
+                entry.defaultText().isEmpty() ? "" : texts.say("begin.came", values.shown(entry, entry.defaultText())),
                 values.choices(entry));
     }
 }

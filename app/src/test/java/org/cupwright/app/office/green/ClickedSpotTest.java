@@ -78,8 +78,9 @@ class ClickedSpotTest {
     void whatSignsMeanIsSaidBesideTheMapAsWell() {
         GreenView.Page page = made.page(visit, "1");
         String strip = MapRead.group(page.map(), "key");
-        assertThat(page.signs()).hasSizeGreaterThan(2).allSatisfy(sign -> assertThat(strip)
-                .contains(sign));
+        assertThat(page.signs())
+                .hasSizeGreaterThan(2)
+                .allSatisfy(sign -> assertThat(strip).contains(sign));
     }
 
     @Test
