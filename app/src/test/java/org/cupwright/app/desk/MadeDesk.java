@@ -112,7 +112,7 @@ final class MadeDesk {
                 .append(stores.courses().find(COURSE).orElseThrow().holes().size());
         told.append('\n')
                 .append(stores.courses().find(COURSE).orElseThrow().holes().stream()
-                        .map(hole -> hole.green().areaSquareMetres() + " " + hole.hazards())
+                        .map(hole -> hole.green().areaSquareMetres() + " " + hole.hazards() + " " + hole.lineOfPlay())
                         .toList());
         told.append('\n').append(stores.policies().history(COURSE).changes());
         told.append('\n')

@@ -14,6 +14,7 @@ import org.cupwright.holelocation.RuleId;
 import org.cupwright.message.Message;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Setting;
+import org.cupwright.units.LengthUnit;
 
 /** The beginnings of keys that pages put together, and all that can come after each. */
 final class KeyNames {
@@ -45,6 +46,7 @@ final class KeyNames {
         Map<String, Stream<String>> names = new TreeMap<>(drawn);
         names.put("course.known.", each(ENGINE + "green.RestsOn"));
         names.put("course.rests.", each(ENGINE + "green.RestsOn"));
+        names.put("course.files.unit.", Stream.of(LengthUnit.values()).map(LengthUnit::symbol));
         names.putAll(Map.of(
                 "begin.field.",
                 words("name id zone longitude latitude file hole play corners unit length on left right width height"
