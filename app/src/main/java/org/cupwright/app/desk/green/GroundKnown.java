@@ -42,7 +42,8 @@ public record GroundKnown(String course, Map<Part, Long> parts) {
     private record Judged(AtSpeed first, GroundOnDay ground) {}
 
     /** What of a judging stays the same whatever lies on the green: most of the work, and of the memory. */
-    private record AtSpeed(GroundKnown known, String hole, double feet, boolean rain) {}
+    private record AtSpeed(
+            GroundKnown known, Map<String, String> policy, String hole, double feet, boolean rain) {}
 
     /** What was measured on some greens. */
     List<MeasuredGreen> greens(Stores stores, List<Hole> holes) {
@@ -57,7 +58,8 @@ public record GroundKnown(String course, Map<Part, Long> parts) {
      */
     Judging judged(ResultCache cache, Open green, CourseDay day, Supplier<Judging> work) {
         String hole = green.green().hole().id();
-        AtSpeed first = new AtSpeed(this, hole, day.fastest().feet(), day.rain().expected());
+        AtSpeed first = new AtSpeed(
+                this, day.policy().set(), hole, day.fastest().feet(), day.rain().expected());
         return cache.remembered(
                 new Judged(first, green.ground()),
                 () -> cache.remembered(first, work).on(green.ground()));

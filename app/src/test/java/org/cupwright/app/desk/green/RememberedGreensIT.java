@@ -34,6 +34,8 @@ import org.cupwright.formats.items.ReadDrawn;
 import org.cupwright.green.DrawnItem;
 import org.cupwright.green.PersonsOpinion;
 import org.cupwright.green.SurveyPoints;
+import org.cupwright.holelocation.DistancePolicy;
+import org.cupwright.policy.PolicyChange;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -134,6 +136,32 @@ class RememberedGreensIT {
         assertThat(found.get(2))
                 .as("the planned hole lies there on the next day")
                 .isNotEqualTo(found.get(0));
+    }
+
+    /** A setting is in force from a day on: what was judged for the day before it says nothing of that day. */
+    @Test
+    void aSettingThatIsInForceFromADayOnCountsFromThatDay() {
+        LocalDate first = LocalDate.of(2026, 6, 20);
+        Writes.to(
+                folder,
+                stores -> stores.policies()
+                        .add(
+                                DemoCourse.ID,
+                                new PolicyChange(first.plusDays(2), DistancePolicy.EDGE_PACES.key(), "6")));
+        SqliteFolder stays = new SqliteFolder(path, CLOCK, new RecentResults(100));
+        AssessGreen staying = new AssessGreen(MadeSession.in(stays, CLOCK));
+        AssessGreen newcomer = new AssessGreen(MadeSession.in(folder, CLOCK));
+        List<List<JudgedPosition>> found = new ArrayList<>();
+        for (LocalDate day : List.of(first.plusDays(1), first.plusDays(2), first.plusDays(1))) {
+            DayQuestion question = DayQuestion.of(day);
+            List<JudgedPosition> best =
+                    staying.of(question, "10", Optional.empty()).best();
+            assertThat(best)
+                    .as("" + day)
+                    .isEqualTo(newcomer.of(question, "10", Optional.empty()).best());
+            found.add(best);
+        }
+        assertThat(found.get(1)).isNotEqualTo(found.get(0));
     }
 
     @Test
