@@ -53,18 +53,23 @@ final class PlanCalendar {
      * is foreseen from growth that is foreseen.
      */
     int soonAfterRestUntil(LocalDate leftOn) {
-        return lastUntil(rests.restsUntil(leftOn).plusDays(SOON_DAYS));
+        LocalDate end = rests.restsUntil(leftOn);
+        return lastUntil(isForeseen(leftOn, end) ? end.plusDays(SOON_DAYS) : end);
+    }
+
+    /** Not where there is no rest, nor where it had ended before the plan begins, which is known. */
+    private boolean isForeseen(LocalDate leftOn, LocalDate end) {
+        return !end.isBefore(leftOn) && !end.isBefore(days.get(0));
     }
 
     /**
      * How soon after the rest of a hole that is left on a date a day is: 1 on the day after it, a third less on each
-     * further one; 0 where the rest had ended before the plan begins, which is known and not foreseen.
+     * further one; 0 where the end is not foreseen.
      */
     double soonAfterRest(LocalDate leftOn, int day) {
         LocalDate end = rests.restsUntil(leftOn);
         long after = ChronoUnit.DAYS.between(end, date(day));
-        boolean foreseen = !end.isBefore(days.get(0));
-        return foreseen && after > 0 ? Math.max(0, (SOON_DAYS + 1.0 - after) / SOON_DAYS) : 0;
+        return isForeseen(leftOn, end) && after > 0 ? Math.max(0, (SOON_DAYS + 1.0 - after) / SOON_DAYS) : 0;
     }
 
     /** The last day of the plan on which the plug of a hole shows that is left on a date. */

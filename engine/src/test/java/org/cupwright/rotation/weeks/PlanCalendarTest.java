@@ -65,7 +65,10 @@ class PlanCalendarTest {
         assertThat(CALENDAR.soonAfterRest(may(3), 3)).as("the day after it").isEqualTo(1);
         LocalDate april = may(1).minusDays(2);
         assertThat(CALENDAR.soonAfterRest(april, 0)).as("known to have ended").isZero();
-        assertThat(CALENDAR.soonAfterRestUntil(april)).isEqualTo(1);
+        assertThat(CALENDAR.soonAfterRestUntil(april)).isEqualTo(-1);
+        PlanCalendar restless = new PlanCalendar(List.of(may(3), may(4), may(6), may(7)), MadeWeeks.rests(0, 2));
+        assertThat(restless.soonAfterRest(may(4), 1)).as("there is no rest").isZero();
+        assertThat(restless.soonAfterRestUntil(may(4))).isZero();
     }
 
     @Test

@@ -17,12 +17,16 @@ class ReachTest {
         return IntStream.range(0, 8).map(model.green(0)::reach).boxed().toList();
     }
 
-    /** As yesterday's it matters on the day after; that it rests and shows is counted from that day. */
+    /**
+     * As yesterday's it matters on the day after; that it rests and shows is counted from that day, and three days more
+     * count as soon after its rest.
+     */
     @Test
     void itMattersAsLongAsItsGroundRestsItsPlugShowsOrItIsOneOfTheLast() {
         assertThat(reach(0, 0, 0)).containsExactly(1, 2, 3, 4, 5, 6, 7, 7);
-        assertThat(reach(3, 0, 0)).containsExactly(3, 4, 5, 6, 7, 7, 7, 7);
+        assertThat(reach(3, 0, 0)).containsExactly(6, 7, 7, 7, 7, 7, 7, 7);
         assertThat(reach(0, 4, 0)).containsExactly(4, 5, 6, 7, 7, 7, 7, 7);
+        assertThat(reach(1, 0, 0)).containsExactly(4, 5, 6, 7, 7, 7, 7, 7);
         assertThat(reach(2, 1, 5)).containsExactly(5, 6, 7, 7, 7, 7, 7, 7);
     }
 }

@@ -123,7 +123,8 @@ final class SlowWeeks {
                 points += 1300 * (spot.at().distanceMetres(hole.at) < 2.44 ? 1.5 + left : 0.88 + 0.01 * left);
             }
             long daysAfter = ChronoUnit.DAYS.between(rests, today);
-            boolean foreseen = !rests.isBefore(request.days().get(0));
+            boolean foreseen =
+                    !rests.isBefore(hole.left) && !rests.isBefore(request.days().get(0));
             if (foreseen && daysAfter >= 1 && daysAfter <= 3 && spot.at().distanceMetres(hole.at) < 2.74) {
                 points += List.of(30.0, 20.0, 10.0).get((int) daysAfter - 1);
             }

@@ -42,8 +42,7 @@ public record GroundKnown(String course, Map<Part, Long> parts) {
     private record Judged(AtSpeed first, GroundOnDay ground) {}
 
     /** What of a judging stays the same whatever lies on the green: most of the work, and of the memory. */
-    private record AtSpeed(
-            GroundKnown known, Map<String, String> policy, String hole, double feet, boolean rain) {}
+    private record AtSpeed(GroundKnown known, Map<String, String> policy, String hole, double feet, boolean rain) {}
 
     /** What was measured on some greens. */
     List<MeasuredGreen> greens(Stores stores, List<Hole> holes) {

@@ -145,9 +145,7 @@ class RememberedGreensIT {
         Writes.to(
                 folder,
                 stores -> stores.policies()
-                        .add(
-                                DemoCourse.ID,
-                                new PolicyChange(first.plusDays(2), DistancePolicy.EDGE_PACES.key(), "6")));
+                        .add(DemoCourse.ID, new PolicyChange(first.plusDays(2), DistancePolicy.EDGE_PACES.key(), "6")));
         SqliteFolder stays = new SqliteFolder(path, CLOCK, new RecentResults(100));
         AssessGreen staying = new AssessGreen(MadeSession.in(stays, CLOCK));
         AssessGreen newcomer = new AssessGreen(MadeSession.in(folder, CLOCK));
