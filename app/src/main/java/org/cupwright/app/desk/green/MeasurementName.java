@@ -26,11 +26,11 @@ import org.locationtech.jts.io.WKBWriter;
 
 /**
  * Names a green's measurement by everything it depends on: outline and hazards, survey, level readings, green speed and
- * what the course has set about measuring. The name is the SHA-256 of all that, so another name means another measurement and nothing
- * has to be cleared.
+ * what the course has set about measuring. The name is the SHA-256 of all that, so another name means another
+ * measurement and nothing has to be cleared.
  */
 public final class MeasurementName {
-    /** Begin the names of settings that belong to what comes after measuring: none of the engine's measuring knows them. */
+    /** Begin the names of settings of what comes after measuring: none of the engine's measuring knows them. */
     private static final Set<String> LATER = Set.of("turf", "rotation", "desk", "paper");
 
     private final DataOutputStream out;

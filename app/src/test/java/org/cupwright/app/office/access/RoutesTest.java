@@ -42,7 +42,7 @@ class RoutesTest {
         assertThat(addresses).doesNotHaveDuplicates();
     }
 
-    /** Whatever changes something asks for a right; who only reads changes the own password, and stops what he began. */
+    /** Whatever changes something asks for a right; who only reads changes the own password, and stops own work. */
     @Test
     void aReaderChangesNothing() {
         List<String> reader = Routes.ALL.stream()
