@@ -14,8 +14,9 @@ public final class WeeksPolicy {
             "resting",
             "points/hole",
             1300,
-            "more than a day's whole balance, and than moving two holes that are planned; somewhat less for each easing "
-                    + "that goes before the rest of old holes; one and a half to two and a half times as much on ground that rests, the oldest ground first");
+            "more than a day's whole balance, and than moving two holes that are planned; somewhat less for each "
+                    + "easing that goes before the rest of old holes; one and a half to two and a half times as much "
+                    + "on ground that rests, the oldest ground first");
 
     public static final Setting<Double> WEIGHT_SOON_AFTER_REST = weight(
             "soonAfterRest",
