@@ -23,7 +23,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every page of an office that has a course, as {@link Lookers} look at it; {@link FirstEveningIT} has the others. */
+/** Every page of an office that has a course, as {@link Lookers} look at it; {@link BeginningIT} has the others. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @ExtendWith(AtWork.class)
 class AccessibleIT {
@@ -86,7 +86,7 @@ class AccessibleIT {
     private static final List<String> PAGES = Suite.ofEach(
             "pages looked at",
             asked().map(Route::pattern)
-                    .filter(pattern -> !NO_PAGES.contains(pattern) && !FirstEveningIT.PAGES.contains(pattern))
+                    .filter(pattern -> !NO_PAGES.contains(pattern) && !BeginningIT.PAGES.contains(pattern))
                     .map(pattern -> EXAMPLES.getOrDefault(pattern, List.of(pattern)))
                     .filter(examples -> !examples.isEmpty())
                     .toList());
@@ -106,7 +106,7 @@ class AccessibleIT {
         assertThat(patterns)
                 .containsAll(NO_PAGES)
                 .containsAll(EXAMPLES.keySet())
-                .containsAll(FirstEveningIT.PAGES);
+                .containsAll(BeginningIT.PAGES);
         assertThat(pages()).noneMatch(path -> path.contains("{") || path.contains("*"));
     }
 

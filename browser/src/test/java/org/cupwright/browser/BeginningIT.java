@@ -30,7 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
  * practice green left out, and the card. {@link Lookers} look at each page of it on the way.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
-class FirstEveningIT {
+class BeginningIT {
     /** The pages of an office that has no course, or has just been given one. */
     static final Set<String> PAGES = Set.of(
             "/begin/place",
