@@ -16,7 +16,7 @@ final class WeeksSearch {
     private static final double COLD = 50;
 
     /** More than any hole costs: out of any hollow. */
-    private static final double SHAKING = 5_000_000;
+    private static final double SHAKING = 13_000_000;
 
     /** So many holes are priced in a pass for each that is planned: our choice. */
     private static final long PASS_PER_HOLE = 3000;
