@@ -35,12 +35,7 @@ public final class CauseNamed {
     private CauseNamed() {}
 
     public static void main(String[] arguments) {
-        WeeksRequest spring = new DemoPlans(2)
-                .weeks(
-                        FIRST.datesUntil(FIRST.plusDays(DAYS)).toList(),
-                        TurfState.empty(DemoPlans.ZONE),
-                        new ClubYears().known(FIRST),
-                        Suite.seed());
+        WeeksRequest spring = spring(DAYS);
         System.out.println("| green | greens | longest of " + TIMES + ", ms | causes |");
         System.out.println("|---|---|---|---|");
         for (GreenWeeks green : spring.greens()) {
@@ -49,11 +44,22 @@ public final class CauseNamed {
             }
         }
         timed("all", restingLong(spring, spring.greens()));
+        WeeksRequest longer = spring(2 * DAYS);
+        timed("all, 8 weeks", restingLong(longer, longer.greens()));
     }
 
-    /** No ground comes back within the four weeks: every green has to have room for 28 holes. */
+    private static WeeksRequest spring(int days) {
+        return new DemoPlans(2)
+                .weeks(
+                        FIRST.datesUntil(FIRST.plusDays(days)).toList(),
+                        TurfState.empty(DemoPlans.ZONE),
+                        new ClubYears().known(FIRST),
+                        Suite.seed());
+    }
+
+    /** No ground comes back within the weeks: every green has to have room for a hole of each day. */
     private static WeeksRequest restingLong(WeeksRequest of, List<GreenWeeks> greens) {
-        RestDays rests = new RestDays(left -> left.plusDays(2 * DAYS), left -> left);
+        RestDays rests = new RestDays(left -> left.plusDays(3 * DAYS), left -> left);
         return new WeeksRequest(of.days(), greens, List.of(), rests, Set.of(), of.seed());
     }
 

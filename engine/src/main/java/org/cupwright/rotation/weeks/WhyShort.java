@@ -14,6 +14,7 @@ import org.cupwright.rotation.shortage.DayByDay.Answer;
 import org.cupwright.rotation.shortage.GroundNeed;
 import org.cupwright.rotation.shortage.GroundNeed.Stage;
 import org.cupwright.rotation.shortage.GroundNeed.Window;
+import org.cupwright.rotation.shortage.PackedDays;
 import org.cupwright.rotation.shortage.Packing;
 import org.cupwright.rotation.shortage.RestedRoom;
 import org.cupwright.rotation.shortage.Shortage;
@@ -28,6 +29,9 @@ final class WhyShort {
 
     /** For a green as a whole, in the same unit: our choice. */
     private static final double WHOLE_WORK = 2;
+
+    /** More greens than this that stay open at once have the work of so many between them: our choice. */
+    private static final double WORK_OF_GREENS = 2;
 
     private final WeeksRequest request;
     private final WeeksModel model;
@@ -44,22 +48,29 @@ final class WhyShort {
     /** The greens of a plan that have holes on resting ground, in round order. */
     List<Shortage> of(Choices found) {
         RestingHoles resting = new RestingHoles(model);
-        return IntStream.range(0, model.greenCount())
-                .parallel()
+        List<List<Integer>> shortOnes = IntStream.range(0, model.greenCount())
                 .mapToObj(model::sharing)
                 .filter(WhyShort::standsFirst)
-                .map(greens -> ofGreen(greens, resting.count(found, greens)))
-                .flatMap(Optional::stream)
+                .filter(greens -> resting.count(found, greens) > 0)
                 .toList();
+        List<Optional<Shortage>> shown = shortOnes.parallelStream()
+                .map(greens -> new OfGreen(greens, resting.count(found, greens), Optional.empty(), 0).shown())
+                .toList();
+        double share = Math.min(
+                1, WORK_OF_GREENS / shown.stream().filter(Optional::isEmpty).count());
+        return IntStream.range(0, shown.size())
+                .parallel()
+                .mapToObj(number -> shown.get(number).orElseGet(() -> asked(found, shortOnes.get(number), share)))
+                .toList();
+    }
+
+    private Shortage asked(Choices found, List<Integer> greens, double share) {
+        return new OfGreen(greens, new RestingHoles(model).count(found, greens), solver, share).shortage();
     }
 
     /** Of holes that share a green the first stands for all. */
     private static boolean standsFirst(List<Integer> greens) {
         return greens.stream().allMatch(green -> green >= greens.get(0));
-    }
-
-    private Optional<Shortage> ofGreen(List<Integer> greens, int planned) {
-        return planned == 0 ? Optional.empty() : Optional.of(new OfGreen(greens, planned).shortage());
     }
 
     /** One green of the plan, with all the holes that are played to it. */
@@ -70,16 +81,28 @@ final class WhyShort {
         private final RestedRoom room;
         private final Easings easings;
         private final Packing packing;
+        private final Optional<ZeroOneSolver> solver;
+        private final double share;
 
-        OfGreen(List<Integer> greens, int planned) {
+        /** @param share of the solver's work that this green has */
+        OfGreen(List<Integer> greens, int planned, Optional<ZeroOneSolver> solver, double share) {
+            this.solver = solver;
+            this.share = share;
             // Two holes of one day on one green count as too near only if the course says so anyway.
             this.greens = model.keepsSharedApart() ? greens : greens.subList(0, 1);
             this.planned = planned;
             Needs needs = new Needs(model, this.greens);
             this.need = needs.need();
-            this.packing = new Packing(needs.spots(), model.restMetres(), solver, SOLVERS_WORK);
+            this.packing = new Packing(needs.spots(), model.restMetres(), solver, SOLVERS_WORK * share);
             this.room = new RestedRoom(need, packing);
             this.easings = new Easings(request, greens, policy);
+        }
+
+        /** The green has ground for all its days, shown by a plan: that is quickly looked for, and settles most. */
+        Optional<Shortage> shown() {
+            return new PackedDays(need, packing).found()
+                    ? Optional.of(shortage(Cause.TOGETHER, room.widest(), 0, Proof.SHOWN, List.of()))
+                    : Optional.empty();
         }
 
         Shortage shortage() {
@@ -100,7 +123,7 @@ final class WhyShort {
                 return shortage(Cause.OPEN, widest, 0, Proof.NO_SOLVER, steps);
             }
             try {
-                Answer answer = new DayByDay(need, packing.groups()).ask(solver.get(), WHOLE_WORK);
+                Answer answer = new DayByDay(need, packing.groups()).ask(solver.get(), WHOLE_WORK * share);
                 if (answer.atLeast() > 0) {
                     int stages = need.stages().size();
                     Window all = new Window(0, stages - 1, stages - answer.atLeast(), true);

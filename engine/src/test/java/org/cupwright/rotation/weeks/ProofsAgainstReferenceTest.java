@@ -20,6 +20,7 @@ import org.cupwright.rotation.candidate.Wishes;
 import org.cupwright.rotation.exact.ZeroOneAnswer;
 import org.cupwright.rotation.shortage.DayByDay;
 import org.cupwright.rotation.shortage.DayByDay.Answer;
+import org.cupwright.rotation.shortage.PackedDays;
 import org.cupwright.rotation.shortage.Packing;
 import org.cupwright.rotation.shortage.Shortage;
 import org.cupwright.rotation.shortage.Shortage.Cause;
@@ -135,6 +136,27 @@ class ProofsAgainstReferenceTest {
             }
         }
         assertThat(causes).contains(Cause.GROUND, Cause.DAYS);
+    }
+
+    /** What the quick look finds is there; and it finds most of what is. */
+    @Test
+    void aPlanOnPackedSpotsIsFoundOnlyWhereThereIsOne() {
+        Random random = new Random(Suite.seed() + 2);
+        int count = Suite.count("plans on packed spots", 1000, 200);
+        int there = 0;
+        int found = 0;
+        for (int i = 0; i < count; i++) {
+            WeeksRequest request = made(random);
+            WeeksModel model = new WeeksModel(request, Policy.defaults());
+            Needs needs = new Needs(model, List.of(0));
+            Packing packing = new Packing(needs.spots(), model.restMetres(), Optional.empty(), 0);
+            boolean packed = new PackedDays(needs.need(), packing).found();
+            boolean fits = fits(request, List.of());
+            assertThat(!packed || fits).as("case %s", i).isTrue();
+            there += fits ? 1 : 0;
+            found += packed ? 1 : 0;
+        }
+        assertThat(found).as("of %s", there).isGreaterThan(there * 4 / 5);
     }
 
     @Test

@@ -1,11 +1,13 @@
 package org.cupwright.rotation.weeks;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.DoubleAdder;
 import java.util.stream.IntStream;
 import org.cupwright.course.MapPoint;
 import org.cupwright.green.GroundItem;
@@ -87,15 +89,18 @@ class WhyShortTest {
     }
 
     /** Each of five spots is too near to its two neighbours: two go together, and groups of neighbours are three. */
-    @Test
-    void whatCountingDoesNotProveTheSolverDoes_andWithoutItNothingIsClaimed() {
-        List<Candidate> ring = IntStream.range(0, 5)
+    private static List<Candidate> ring() {
+        return IntStream.range(0, 5)
                 .mapToObj(i -> MadeGreens.good(
                         15 + 2 * StrictMath.cos(i * 1.2566),
                         15 + 2 * StrictMath.sin(i * 1.2566),
                         DifficultyClass.MEDIUM))
                 .toList();
-        WeeksRequest request = MadeWeeks.request(3, MadeWeeks.rests(10, 1), MadeWeeks.green("4", 3, ring));
+    }
+
+    @Test
+    void whatCountingDoesNotProveTheSolverDoes_andWithoutItNothingIsClaimed() {
+        WeeksRequest request = MadeWeeks.request(3, MadeWeeks.rests(10, 1), MadeWeeks.green("4", 3, ring()));
         Shortage solved = only(plan(request));
         assertThat(solved.cause()).isEqualTo(Cause.GROUND);
         assertThat(solved.proof()).isEqualTo(Proof.SOLVED);
@@ -113,13 +118,7 @@ class WhyShortTest {
     /** A solver that has no answer in the work it may do, and one that is not there. */
     @Test
     void whatStaysOpenSaysWhetherTheWorkEndedOrNobodyWasThereToAsk() {
-        List<Candidate> ring = IntStream.range(0, 5)
-                .mapToObj(i -> MadeGreens.good(
-                        15 + 2 * StrictMath.cos(i * 1.2566),
-                        15 + 2 * StrictMath.sin(i * 1.2566),
-                        DifficultyClass.MEDIUM))
-                .toList();
-        WeeksRequest request = MadeWeeks.request(3, MadeWeeks.rests(10, 1), MadeWeeks.green("4", 3, ring));
+        WeeksRequest request = MadeWeeks.request(3, MadeWeeks.rests(10, 1), MadeWeeks.green("4", 3, ring()));
         ZeroOneSolver tired = (problem, work) -> new ZeroOneAnswer(ZeroOneAnswer.Outcome.OPEN, new BitSet(), 0, 0);
         Shortage ended = only(plan(request, new WeeksPlanner(Policy.defaults(), Optional.of(tired))));
         assertThat(ended.cause()).isEqualTo(Cause.OPEN);
@@ -130,6 +129,32 @@ class WhyShortTest {
         Shortage nobody = only(plan(request, new WeeksPlanner(Policy.defaults(), Optional.of(missing))));
         assertThat(nobody.cause()).isEqualTo(Cause.OPEN);
         assertThat(nobody.proof()).isEqualTo(Proof.NO_SOLVER);
+    }
+
+    /** Greens that stay open together have no more of the solver's work than two; one by itself has all of one. */
+    @Test
+    void greensThatStayOpenShareTheSolversWork() {
+        double one = workFor(1);
+        assertThat(workFor(2)).isCloseTo(2 * one, within(1e-9));
+        assertThat(workFor(5)).isCloseTo(2 * one, within(1e-9));
+    }
+
+    private static double workFor(int greens) {
+        GreenWeeks[] all = IntStream.rangeClosed(1, greens)
+                .mapToObj(hole -> MadeWeeks.green(Integer.toString(hole), 3, ring()))
+                .toArray(GreenWeeks[]::new);
+        DoubleAdder asked = new DoubleAdder();
+        ZeroOneSolver tired = (problem, work) -> {
+            asked.add(work);
+            return new ZeroOneAnswer(ZeroOneAnswer.Outcome.OPEN, new BitSet(), 0, 0);
+        };
+        WeeksPlan plan = plan(
+                MadeWeeks.request(3, MadeWeeks.rests(10, 1), all),
+                new WeeksPlanner(Policy.defaults(), Optional.of(tired)));
+        assertThat(plan.shortages())
+                .hasSize(greens)
+                .allMatch(shortage -> shortage.proof() == Shortage.Proof.WORK_ENDED);
+        return asked.sum();
     }
 
     @Test
