@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.day.DayQuestion;
@@ -18,11 +19,15 @@ import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.cupchange.Fact;
+import org.cupwright.policy.PolicyChange;
 
 /** The plans of coming days as they stand; nothing is planned. */
 public record ShowWeeks(Session session) {
     /** Whoever writes something down later than that does not change what a plan rests on: our choice. */
     private static final int LATE_DAYS = 14;
+
+    /** Begin the names of settings that no plan depends on. */
+    private static final Set<String> AFTER_PLANNING = Set.of("desk", "paper");
 
     /**
      * One of the days.
@@ -34,7 +39,7 @@ public record ShowWeeks(Session session) {
     /**
      * What is not in the plans, because it came later.
      *
-     * @param settings how many drafts were made by other settings
+     * @param settings how many drafts were made by other settings, of those that count for plans
      * @param entries how many entries of the logbook were received since the oldest draft was kept
      */
     public record Since(int settings, int entries) {}
@@ -99,8 +104,11 @@ public record ShowWeeks(Session session) {
     private static Since since(Stores stores, CourseDay first, LocalDate end, List<StoredPlan> plans) {
         List<StoredPlan> drafts =
                 plans.stream().filter(plan -> plan.state() == State.DRAFT).toList();
+        List<PolicyChange> all =
+                stores.policies().history(first.course().id()).changes();
         int settings = (int) drafts.stream()
-                .filter(plan -> plan.basis().policyVersion() != first.policyVersion())
+                .filter(plan -> all.subList(plan.basis().policyVersion(), all.size()).stream()
+                        .anyMatch(ShowWeeks::countsForPlans))
                 .count();
         Map<LocalDate, Kept> kept = stores.plans().kept(first.course().id(), first.date(), end);
         List<Instant> times = new ArrayList<>();
@@ -110,6 +118,10 @@ public record ShowWeeks(Session session) {
                 .map(oldest -> entries(stores, first, oldest))
                 .orElse(0);
         return new Since(settings, entries);
+    }
+
+    private static boolean countsForPlans(PolicyChange change) {
+        return !AFTER_PLANNING.contains(change.key().split("[.]", 2)[0]);
     }
 
     private static int entries(Stores stores, CourseDay first, Instant since) {

@@ -26,6 +26,9 @@ import org.cupwright.app.desk.plan.PublishPlan;
 import org.cupwright.app.desk.plan.PublishPlan.Step;
 import org.cupwright.app.desk.plan.SeenPlans;
 import org.cupwright.app.desk.plan.ShowWeeks;
+import org.cupwright.app.desk.policy.ChangePolicy;
+import org.cupwright.app.desk.policy.ChangePolicy.Wanted;
+import org.cupwright.app.desk.policy.Settings;
 import org.cupwright.app.office.MadeOffice;
 import org.cupwright.app.office.frame.Paragraph;
 import org.cupwright.app.office.visit.Visit;
@@ -132,6 +135,17 @@ class WeeksPageTest {
 
     private String spot(LocalDate day, String hole) {
         return cell(ida(), day + ":" + hole).where();
+    }
+
+    /** What is set about the desk or about paper changes no plan. */
+    @Test
+    void settingsAreSaidToHaveChangedWherePlansDependOnThem() {
+        Visit sam = visit("Sam", Role.SUPERINTENDENT);
+        ChangePolicy settings = new ChangePolicy(sam.session(), Settings.catalogue());
+        settings.set(TODAY, List.of(new Wanted("desk.units", "imperial"), new Wanted("paper.size", "letter")));
+        assertThat(page(ida()).since()).isEmpty();
+        settings.set(TODAY, List.of(new Wanted("rotation.weight.evenDays", "150")));
+        assertThat(page(ida()).since()).anyMatch(said -> said.contains("settings were changed"));
     }
 
     /** Nothing is offered where there is nothing to do. */
