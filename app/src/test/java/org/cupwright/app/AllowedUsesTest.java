@@ -66,9 +66,10 @@ class AllowedUsesTest {
             Map.entry("app.maps", "course finding green holelocation formats app.texts"),
             Map.entry("app.sheets", ANSWERS + " app.maps"),
             Map.entry("app.cli", DOOR),
-            Map.entry("app.office", DOOR),
-            Map.entry("app.field", DOOR),
-            Map.entry("app.wiring", DOOR + " app.store app.cli app.office app.field"));
+            Map.entry("app.visit", DESK + " app.texts"),
+            Map.entry("app.office", DOOR + " app.visit"),
+            Map.entry("app.field", DOOR + " app.visit"),
+            Map.entry("app.wiring", DOOR + " app.store app.visit app.cli app.office app.field"));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
@@ -173,7 +174,8 @@ class AllowedUsesTest {
 
     @Test
     void springStaysAtTheEdges() {
-        Set<String> springless = others("app.store", "app.people", "app.office", "app.field", "app.wiring");
+        Set<String> springless =
+                others("app.store", "app.people", "app.visit", "app.office", "app.field", "app.wiring");
         noClasses()
                 .that(areIn(springless, "every other package"))
                 .should()

@@ -19,8 +19,6 @@ import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.intake.ImportCourse;
 import org.cupwright.app.desk.intake.ImportRequest;
 import org.cupwright.app.desk.intake.ImportRequest.SurveyOptions;
-import org.cupwright.app.office.visit.OfficeHouse;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.CourseChoice;
 import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Role;
@@ -30,6 +28,8 @@ import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.app.visit.OfficeHouse;
+import org.cupwright.app.visit.Visit;
 import org.cupwright.units.UnitSystem;
 
 /** An office over a folder of a test's own, with an invented course of a few greens, and people who come to it. */

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.UUID;
 import org.cupwright.app.cli.InProcess;
 import org.cupwright.app.cli.MadeCourse;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.CourseChoice;
 import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Role;
@@ -20,6 +19,7 @@ import org.cupwright.app.session.Speech;
 import org.cupwright.app.store.sqlite.SqliteFolder;
 import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.app.visit.Visit;
 import org.cupwright.units.Paces;
 import org.cupwright.units.UnitSystem;
 

@@ -104,8 +104,7 @@ public record ShowWeeks(Session session) {
     private static Since since(Stores stores, CourseDay first, LocalDate end, List<StoredPlan> plans) {
         List<StoredPlan> drafts =
                 plans.stream().filter(plan -> plan.state() == State.DRAFT).toList();
-        List<PolicyChange> all =
-                stores.policies().history(first.course().id()).changes();
+        List<PolicyChange> all = stores.policies().history(first.course().id()).changes();
         int settings = (int) drafts.stream()
                 .filter(plan -> all.subList(plan.basis().policyVersion(), all.size()).stream()
                         .anyMatch(ShowWeeks::countsForPlans))

@@ -4,8 +4,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.desk.begin.BeginCourse;
 import org.cupwright.app.desk.begin.WrongFields;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.storage.SettingUp;
+import org.cupwright.app.visit.Visit;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.servlet.ModelAndView;
 

@@ -2,11 +2,11 @@ package org.cupwright.app.office.course;
 
 import java.util.Set;
 import org.cupwright.app.desk.Progress;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.office.work.LongWork;
 import org.cupwright.app.office.work.Piece.Way;
 import org.cupwright.app.office.work.Works;
 import org.cupwright.app.session.Session;
+import org.cupwright.app.visit.Visit;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.ModelAndView;
 

@@ -2,8 +2,8 @@ package org.cupwright.app.office.course;
 
 import org.cupwright.app.desk.TypedHeading;
 import org.cupwright.app.desk.ground.TurnPlay;
-import org.cupwright.app.office.visit.HeadingWords;
-import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.visit.HeadingWords;
+import org.cupwright.app.visit.Visit;
 import org.cupwright.message.Problem;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.PathVariable;

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.TypedHeading;
 import org.cupwright.app.desk.ground.TurnPlay;
-import org.cupwright.app.office.visit.HeadingWords;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.app.visit.HeadingWords;
 import org.cupwright.course.Hole;
 import org.cupwright.course.LineOfPlay;
 

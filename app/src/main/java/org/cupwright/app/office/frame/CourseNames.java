@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.cupwright.app.office.frame.Frame.CourseName;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.storage.Stores;
+import org.cupwright.app.visit.Visit;
 import org.cupwright.course.Course;
 
 /** The names of courses, for the choice between them. */

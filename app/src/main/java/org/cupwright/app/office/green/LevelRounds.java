@@ -5,10 +5,10 @@ import java.util.Optional;
 import org.cupwright.app.desk.green.AssessGreen;
 import org.cupwright.app.desk.level.LevelRoundOfDay;
 import org.cupwright.app.desk.plan.ShowHole;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.office.work.Piece.Way;
 import org.cupwright.app.office.work.Searches;
 import org.cupwright.app.office.work.Sought;
+import org.cupwright.app.visit.Visit;
 import org.springframework.stereotype.Component;
 import org.springframework.web.util.UriComponentsBuilder;
 

@@ -12,8 +12,8 @@ import org.cupwright.app.desk.entry.CorrectFact;
 import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.entry.typed.Part;
 import org.cupwright.app.desk.entry.typed.WrittenPart;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.app.visit.Visit;
 import org.cupwright.course.Course;
 
 /** The form of an entry in the words and the order of its page. */

@@ -2,7 +2,7 @@ package org.cupwright.app.office.log;
 
 import org.cupwright.app.desk.entry.CorrectFact;
 import org.cupwright.app.desk.entry.SeeToOdd;
-import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.visit.Visit;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;

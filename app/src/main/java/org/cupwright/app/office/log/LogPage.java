@@ -8,7 +8,7 @@ import org.cupwright.app.desk.entry.CorrectFact;
 import org.cupwright.app.desk.entry.ListFacts;
 import org.cupwright.app.desk.entry.SeeToOdd;
 import org.cupwright.app.office.log.EntryFormView.Form;
-import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.visit.Visit;
 import org.cupwright.course.Course;
 import org.springframework.http.HttpStatus;
 import org.springframework.web.servlet.ModelAndView;

@@ -2,10 +2,10 @@ package org.cupwright.app.office.people;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Optional;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.people.ChangePassword;
 import org.cupwright.app.people.Passwords;
 import org.cupwright.app.people.SlowDown;
+import org.cupwright.app.visit.Visit;
 import org.cupwright.message.Problem;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.cupwright.app.answers.AuditText;
 import org.cupwright.app.answers.PeopleText;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.people.Account;
 import org.cupwright.app.people.ListAudit;
 import org.cupwright.app.people.ListPeople;
@@ -18,6 +17,7 @@ import org.cupwright.app.people.NewCode;
 import org.cupwright.app.people.RoleWord;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.app.visit.Visit;
 
 /** The people in the words and the order of their page. */
 record PeopleView(Visit visit) {

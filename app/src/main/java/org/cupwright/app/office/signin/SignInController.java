@@ -2,7 +2,7 @@ package org.cupwright.app.office.signin;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Optional;
-import org.cupwright.app.office.visit.Visits;
+import org.cupwright.app.visit.Visits;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;

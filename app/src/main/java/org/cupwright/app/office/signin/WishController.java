@@ -5,7 +5,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Duration;
 import java.util.Map;
-import org.cupwright.app.office.visit.Wishes;
+import org.cupwright.app.visit.Wishes;
 import org.cupwright.course.Course;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.PostMapping;

@@ -2,9 +2,9 @@ package org.cupwright.app.office.today;
 
 import java.util.Arrays;
 import java.util.stream.Collectors;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.storage.Versions;
 import org.cupwright.app.storage.Versions.Part;
+import org.cupwright.app.visit.Visit;
 
 /**
  * How a page of today that stands open asks what others did.

@@ -8,11 +8,11 @@ import org.cupwright.app.answers.ReasonText;
 import org.cupwright.app.answers.WeekCell;
 import org.cupwright.app.desk.plan.ShowWeeks;
 import org.cupwright.app.desk.plan.ShowWeeks.OfDay;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.app.visit.Visit;
 import org.cupwright.green.PlacePolicy;
 
 /** One hole on one day: where, why there, and what can be wished of it. */

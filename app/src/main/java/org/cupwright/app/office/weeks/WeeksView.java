@@ -10,11 +10,11 @@ import org.cupwright.app.desk.plan.PlanWeeks;
 import org.cupwright.app.desk.plan.ShowWeeks;
 import org.cupwright.app.desk.plan.ShowWeeks.OfDay;
 import org.cupwright.app.office.frame.Paragraph;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.StoredPlan.State;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.app.visit.Visit;
 import org.cupwright.course.Loop;
 import org.cupwright.policy.EnumNames;
 

@@ -11,9 +11,9 @@ import java.util.concurrent.TimeoutException;
 import org.cupwright.app.answers.Lines;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.Progress.Step;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Role;
+import org.cupwright.app.visit.Visit;
 import org.cupwright.message.Problem;
 
 /** A piece of long work: whose, how far it has come, and what became of it. Safe to be looked at while it goes on. */

@@ -7,10 +7,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicReference;
 import org.cupwright.app.answers.Lines;
 import org.cupwright.app.office.frame.Besides;
-import org.cupwright.app.office.visit.Visit;
 import org.cupwright.app.office.work.Piece.Way;
 import org.cupwright.app.session.Person;
 import org.cupwright.app.storage.Versions;
+import org.cupwright.app.visit.Visit;
 import org.cupwright.message.Problem;
 import org.springframework.stereotype.Component;
 

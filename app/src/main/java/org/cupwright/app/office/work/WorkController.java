@@ -3,7 +3,7 @@ package org.cupwright.app.office.work;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.UUID;
-import org.cupwright.app.office.visit.Visit;
+import org.cupwright.app.visit.Visit;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;

@@ -2,8 +2,8 @@ package org.cupwright.app.wiring.server;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Optional;
-import org.cupwright.app.office.access.Route;
-import org.cupwright.app.office.access.Routes;
+import org.cupwright.app.visit.access.Route;
+import org.cupwright.app.visit.access.Routes;
 import org.springframework.http.HttpMethod;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
 import org.springframework.security.web.util.matcher.RequestMatcher;

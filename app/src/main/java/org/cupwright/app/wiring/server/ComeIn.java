@@ -3,7 +3,7 @@ package org.cupwright.app.wiring.server;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import org.cupwright.app.office.visit.SignedIn;
+import org.cupwright.app.visit.SignedIn;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.web.savedrequest.HttpSessionRequestCache;

@@ -18,7 +18,7 @@ import java.util.logging.LogRecord;
 import java.util.logging.Logger;
 import org.cupwright.app.office.MadeOffice;
 import org.cupwright.app.office.frame.ProblemPages.Told;
-import org.cupwright.app.office.visit.OfficeHouse;
+import org.cupwright.app.visit.OfficeHouse;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

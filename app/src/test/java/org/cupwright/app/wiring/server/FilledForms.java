@@ -3,7 +3,7 @@ package org.cupwright.app.wiring.server;
 import static java.util.Map.entry;
 
 import java.util.Map;
-import org.cupwright.app.office.access.Route;
+import org.cupwright.app.visit.access.Route;
 import org.cupwright.democourse.DemoCourse;
 
 /** Every form of the pages, filled in so far that it is understood: what it asks for is done, or told why not. */

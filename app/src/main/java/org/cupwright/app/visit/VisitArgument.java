@@ -1,4 +1,4 @@
-package org.cupwright.app.office.visit;
+package org.cupwright.app.visit;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;

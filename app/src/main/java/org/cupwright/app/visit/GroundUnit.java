@@ -1,4 +1,4 @@
-package org.cupwright.app.office.visit;
+package org.cupwright.app.visit;
 
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;

@@ -1,8 +1,8 @@
-package org.cupwright.app.office.access;
+package org.cupwright.app.visit.access;
 
-import static org.cupwright.app.office.access.Route.open;
-import static org.cupwright.app.office.access.Route.signedIn;
-import static org.cupwright.app.office.access.Route.with;
+import static org.cupwright.app.visit.access.Route.open;
+import static org.cupwright.app.visit.access.Route.signedIn;
+import static org.cupwright.app.visit.access.Route.with;
 
 import java.util.List;
 import org.cupwright.app.session.Right;

@@ -1,4 +1,4 @@
-package org.cupwright.app.office.visit;
+package org.cupwright.app.visit;
 
 import java.io.Serializable;
 import java.time.Instant;

@@ -1,4 +1,4 @@
-package org.cupwright.app.office.access;
+package org.cupwright.app.visit.access;
 
 import java.util.EnumSet;
 import java.util.Optional;

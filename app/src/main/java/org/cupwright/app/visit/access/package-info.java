@@ -1,2 +1,2 @@
 /** Who may ask for what: one table of every address there is. */
-package org.cupwright.app.office.access;
+package org.cupwright.app.visit.access;

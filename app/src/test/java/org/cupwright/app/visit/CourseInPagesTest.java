@@ -1,4 +1,4 @@
-package org.cupwright.app.office.visit;
+package org.cupwright.app.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
