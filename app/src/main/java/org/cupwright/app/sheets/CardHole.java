@@ -1,13 +1,9 @@
 package org.cupwright.app.sheets;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.cupwright.app.maps.GreenMap;
 import org.cupwright.app.maps.OutlinedText;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.green.PersonsOpinion;
-import org.cupwright.settingout.PacedPlace;
 
 /** One hole on the changer's card: a third of a quarter of the sheet. */
 final class CardHole {
@@ -24,15 +20,13 @@ final class CardHole {
     /** What a hole says besides its notices, with a way from a mark and a person's word. */
     private static final double SAYS_MILLIMETRES = 31;
 
-    private final Flags flags;
     private final Texts texts;
-    private final PlaceWords words;
+    private final CardWords words;
     private final Page page;
 
     CardHole(DaySheet day, Texts texts, Page page) {
-        this.flags = new Flags(texts, day.policy());
         this.texts = texts;
-        this.words = new PlaceWords(texts, day.paceMetres());
+        this.words = new CardWords(day, texts);
         this.page = page;
     }
 
@@ -41,10 +35,12 @@ final class CardHole {
         drawing(hole, heightMillimetres - DRAWING_LESS);
         page.open("div", "says").open("div", "top").element("span", "hole", hole.hole());
         page.element("span", "where", words.where(hole)).close("div");
-        hole.cut().filter(cut -> !hole.temporary()).ifPresent(cut -> cut(cut, hole.area()));
-        page.element("div", "plug", plug(hole));
+        if (hole.cut().isPresent() && !hole.temporary()) {
+            cut(hole);
+        }
+        page.element("div", "plug", words.plug(hole));
         hole.notices().forEach(notice -> page.element("div", "warning", notice));
-        hole.cut().ifPresent(cut -> warnings(cut).forEach(warning -> page.element("div", "warning", warning)));
+        words.warnings(hole).forEach(warning -> page.element("div", "warning", warning));
         toFillIn(hole);
         page.close("div").close("div");
     }
@@ -67,68 +63,16 @@ final class CardHole {
         page.close("div");
     }
 
-    private void cut(SheetHole.Cut cut, Optional<String> area) {
-        Optional<PacedPlace> paced = cut.directions().place();
-        paced.ifPresent(place -> page.element("div", "paces", words.paces(place.metres())));
+    private void cut(SheetHole hole) {
+        words.paces(hole).ifPresent(paces -> page.element("div", "paces", paces));
         page.open("div", "within");
-        paced.ifPresent(place -> page.element("span", "flag", flags.named(place.third())));
-        List<String> beside = new ArrayList<>();
-        cut.directions()
-                .leeway()
-                .map(leeway -> words.within(leeway, cut.verdict()))
-                .ifPresent(beside::add);
-        paced.flatMap(words::fromBack).ifPresent(beside::add);
-        area.ifPresent(beside::add);
+        words.flag(hole).ifPresent(flag -> page.element("span", "flag", flag));
+        List<String> beside = words.beside(hole);
         for (int i = 0; i < beside.size(); i++) {
             page.text(i == 0 ? "" : " · ").element("span", "whole", beside.get(i));
         }
         page.close("div");
-        cut.withRoom()
-                .map(place -> texts.say("sheet.roomAt", words.whole(place.metres())))
-                .ifPresent(room -> page.element("div", "plug", room));
-    }
-
-    private String plug(SheetHole hole) {
-        if (hole.temporary()) {
-            return texts.say(
-                    "sheet.card.toFill",
-                    hole.lastHole().map(words::whole).orElseGet(() -> texts.say("sheet.card.unknown")));
-        }
-        if (hole.since().isPresent()) {
-            return texts.say("sheet.card.stays", texts.day(hole.since().get()));
-        }
-        return hole.lastHole()
-                .map(place -> texts.say("sheet.card.plug", words.whole(place)))
-                .or(() -> hole.roughHole().map(part -> texts.say("sheet.card.plugRoughly", words.part(part))))
-                .orElseGet(() -> texts.say("sheet.card.plugUnknown"));
-    }
-
-    private List<String> warnings(SheetHole.Cut cut) {
-        List<String> warnings = new ArrayList<>();
-        wayFromMark(cut, warnings);
-        if (!cut.slopeChecked()) {
-            warnings.add(texts.say("sheet.slopeNotChecked"));
-        }
-        cut.word().filter(word -> word.kind().speaksForAHole()).ifPresent(word -> warnings.add(goodWord(word)));
-        return warnings;
-    }
-
-    private String goodWord(PersonsOpinion word) {
-        return word.person()
-                .map(person -> texts.say("sheet.saidToBeGoodBy", person))
-                .orElseGet(() -> texts.say("sheet.saidToBeGood"));
-    }
-
-    /** Where words and paces do not lead to one place alone. */
-    private void wayFromMark(SheetHole.Cut cut, List<String> warnings) {
-        if (!cut.onePlace()) {
-            String says = cut.directions().place().isPresent() ? "sheet.card.morePlaces" : "sheet.card.noPaces";
-            String way = cut.directions()
-                    .fromMark()
-                    .map(words::fromMark)
-                    .orElseGet(() -> texts.say("sheet.card.seeDrawing"));
-            warnings.add(texts.say(says, way));
-        }
+        words.room(hole).ifPresent(room -> page.element("div", "plug", room));
     }
 
     private void toFillIn(SheetHole hole) {

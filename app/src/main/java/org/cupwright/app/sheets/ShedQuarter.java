@@ -1,20 +1,11 @@
 package org.cupwright.app.sheets;
 
-import java.util.Arrays;
 import java.util.List;
-import org.cupwright.app.desk.paper.PaperPolicy;
+import java.util.Optional;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.policy.EnumNames;
-import org.cupwright.policy.Policy;
 
 /** The card's quarters about the whole round: before it begins, the hand work in short, room for notes. */
 record ShedQuarter(DaySheet day, Texts texts, Page page) {
-    private static final List<String> TICKS = List.of(
-            "cutter", "mallet", "puller", "setter", "soil", "water", "rag", "knife", "ballMarkTool", "pipe", "flags");
-    private static final List<String> HAND_WORK =
-            List.of("look", "cut", "old", "cup", "plug", "finish", "flag", "last");
-    private static final List<String> CAUTIONS =
-            List.of("blade", "play", "thunder", "frost", "spray", "heat", "lifting", "alone", "local");
     private static final int NOTE_LINES = 14;
 
     void before(List<String> first) {
@@ -24,7 +15,7 @@ record ShedQuarter(DaySheet day, Texts texts, Page page) {
         page.say("h2", "load", "sheet.card.load");
         page.element("p", "load", String.join(" · ", new Flags(texts, day.policy()).load(day)));
         page.say("h2", "ticks", "sheet.card.before").open("div", "ticks");
-        ticks().forEach(tick -> page.open("div", "tick").box(tick).close("div"));
+        words().ticks().forEach(tick -> page.open("div", "tick").box(tick).close("div"));
         page.close("div").say("h2", "here", "sheet.card.here");
         answers();
     }
@@ -52,51 +43,31 @@ record ShedQuarter(DaySheet day, Texts texts, Page page) {
         first(notices);
     }
 
-    private List<String> ticks() {
-        String own = day.policy().get(PaperPolicy.TICK_LIST);
-        return own.isBlank()
-                ? TICKS.stream().map(tick -> texts.say("sheet.tick." + tick)).toList()
-                : Arrays.stream(own.split(",", -1))
-                        .map(String::strip)
-                        .filter(tick -> !tick.isEmpty())
-                        .toList();
-    }
-
     /** What the course decided, where it is needed. */
     private void answers() {
-        Policy policy = day.policy();
-        answer("sheet.convention." + EnumNames.lowerCamel(day.convention()));
-        answer("sheet.card.plugs");
-        answer(policy.get(PaperPolicy.MOWN_FIRST) ? "sheet.card.mownFirst" : "sheet.card.mownLater");
-        answer(policy.get(PaperPolicy.TWO_PIECE) ? "sheet.card.twoPiece" : "sheet.card.onePiece");
-        answer(policy.get(PaperPolicy.WHITE_RIM) ? "sheet.card.whiteRim" : "sheet.card.plainRim");
-        answer("sheet.card.ballMarks", new CourseText(texts, policy).of(PaperPolicy.BALL_MARKS));
-        String nursery = policy.get(PaperPolicy.NURSERY);
-        if (!nursery.isBlank()) {
-            answer("sheet.card.nursery", nursery);
-        }
-        String ring = policy.get(PaperPolicy.RING);
-        if (ring.isBlank()) {
+        words().answers().forEach(answer -> page.element("p", "answer", answer));
+        Optional<String> ring = words().ring();
+        if (ring.isEmpty()) {
             page.open("p", "answer").text(texts.say("sheet.card.ringBlank"));
             page.line("long").close("p");
         } else {
-            answer("sheet.card.ring", ring);
+            page.element("p", "answer", ring.get());
         }
     }
 
-    private void answer(String key, Object... plain) {
-        page.say("p", "answer", key, plain);
+    private ShedWords words() {
+        return new ShedWords(day, texts);
     }
 
     void handWork() {
         page.heading();
-        list("work", HAND_WORK, "sheet.work.", "ol");
-        list("cautions", CAUTIONS, "sheet.caution.", "ul");
+        list("work", words().handWork(), "sheet.work.title", "ol");
+        list("cautions", words().cautions(), "sheet.caution.title", "ul");
     }
 
-    private void list(String cssClass, List<String> keys, String prefix, String tag) {
-        page.say("h2", cssClass, prefix + "title").open(tag, "list");
-        keys.forEach(key -> page.say("li", "item", prefix + key));
+    private void list(String cssClass, List<String> items, String title, String tag) {
+        page.say("h2", cssClass, title).open(tag, "list");
+        items.forEach(item -> page.element("li", "item", item));
         page.close(tag);
     }
 
