@@ -85,6 +85,11 @@ public record Session(
         return new Session(folder, person, course, clock, named, speech);
     }
 
+    /** The same, by another clock: that of where something was written down before it came here. */
+    public Session at(Clock other) {
+        return new Session(folder, person, course, other, ids, speech);
+    }
+
     /** The same for another course. */
     public Session about(String courseId) {
         return new Session(folder, person, new CourseChoice(Optional.of(courseId)), clock, ids, speech);

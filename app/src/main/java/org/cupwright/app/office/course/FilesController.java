@@ -6,9 +6,9 @@ import java.util.Set;
 import java.util.UUID;
 import org.cupwright.app.answers.Lines;
 import org.cupwright.app.office.course.Parcel.What;
-import org.cupwright.app.office.frame.ProblemPages;
 import org.cupwright.app.office.work.Piece;
 import org.cupwright.app.office.work.Works;
+import org.cupwright.app.visit.Told;
 import org.cupwright.app.visit.Visit;
 import org.cupwright.message.Problem;
 import org.springframework.http.HttpStatus;
@@ -123,7 +123,7 @@ public final class FilesController {
     }
 
     private ModelAndView told(Visit visit, Problem bad) {
-        ModelAndView page = page(visit).addObject("told", ProblemPages.Told.of(bad, visit.texts()));
+        ModelAndView page = page(visit).addObject("told", Told.of(bad, visit.texts()));
         page.setStatus(HttpStatus.UNPROCESSABLE_CONTENT);
         return page;
     }

@@ -2,8 +2,9 @@ package org.cupwright.app.office.frame;
 
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
-import org.cupwright.app.office.frame.ProblemPages.Told;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.app.visit.Failure;
+import org.cupwright.app.visit.Told;
 import org.cupwright.app.visit.Visits;
 import org.springframework.boot.webmvc.error.ErrorController;
 import org.springframework.http.HttpStatus;

@@ -2,8 +2,8 @@ package org.cupwright.app.office.work;
 
 import java.util.Optional;
 import org.cupwright.app.desk.Progress.Step;
-import org.cupwright.app.office.frame.ProblemPages.Told;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.app.visit.Told;
 
 /** A piece of work in the words of its page. */
 public record WorkView(Texts texts) {

@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.cupwright.app.cli.command.Serving;
 import org.cupwright.app.cli.command.Version;
+import org.cupwright.app.field.FieldConfiguration;
 import org.cupwright.app.office.OfficeConfiguration;
 import org.cupwright.app.people.FirstSuperintendent;
 import org.cupwright.app.people.NewCode;
@@ -60,7 +61,7 @@ public record OfficeServer(Clock clock, SecureRandom random, Function<SecureRand
 
     @Configuration(proxyBeanMethods = false)
     @EnableAutoConfiguration(exclude = UserDetailsServiceAutoConfiguration.class)
-    @Import({OfficeConfiguration.class, Doors.class})
+    @Import({OfficeConfiguration.class, FieldConfiguration.class, Doors.class})
     static class Pages {}
 
     @Override

@@ -26,12 +26,12 @@ import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.findings.KnowGround;
 import org.cupwright.app.office.MadeOffice;
 import org.cupwright.app.office.MadeVisit;
-import org.cupwright.app.office.frame.ProblemPages;
 import org.cupwright.app.office.work.Piece;
 import org.cupwright.app.office.work.WorkController;
 import org.cupwright.app.office.work.Works;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.store.sqlite.SqliteFolder;
+import org.cupwright.app.visit.Told;
 import org.cupwright.app.visit.Visit;
 import org.cupwright.green.RestsOn;
 import org.cupwright.message.Message;
@@ -206,9 +206,9 @@ class FilesPageTest {
                         .lines().stream().map(FilesRead.Told::text).toList());
     }
 
-    private static ProblemPages.Told told(ModelAndView page) {
+    private static Told told(ModelAndView page) {
         assertThat(page.getStatus()).isEqualTo(HttpStatus.UNPROCESSABLE_CONTENT);
-        return (ProblemPages.Told) page.getModel().get("told");
+        return (Told) page.getModel().get("told");
     }
 
     private List<Integer> readings() {
@@ -308,7 +308,7 @@ class FilesPageTest {
 
     @Test
     void whatIsWrongWithAFileIsToldInWordsAndNothingOfItStays() throws InterruptedException {
-        ProblemPages.Told told =
+        Told told =
                 told(look(Parcel.What.GROUND, Map.of(), "levels", "C:\\files\\levels.csv", "no,such,columns\n1,2,3\n"));
         assertThat(told.what()).contains("Columns are missing from the first line");
         assertThat(told.where()).startsWith("levels.csv").doesNotContain("C:");

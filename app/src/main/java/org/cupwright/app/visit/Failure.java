@@ -1,14 +1,15 @@
-package org.cupwright.app.office.frame;
+package org.cupwright.app.visit;
 
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
-import org.cupwright.app.office.frame.ProblemPages.Told;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
+import org.springframework.beans.TypeMismatchException;
 import org.springframework.http.HttpStatus;
+import org.springframework.web.ErrorResponse;
 
 /**
  * Why somebody could not be given what was asked for, wherever on the way it failed.
@@ -16,14 +17,28 @@ import org.springframework.http.HttpStatus;
  * @param told in words
  * @param status of the answer
  */
-record Failure(Told told, HttpStatus status) {
+public record Failure(Told told, HttpStatus status) {
     private static final System.Logger LOG = System.getLogger(Failure.class.getName());
 
     /** A problem that a person can mend, as it is; anything else is ours, told with a number to search the log by. */
-    static Failure of(Throwable failed, Texts texts) {
+    public static Failure of(Throwable failed, Texts texts) {
+        Optional<HttpStatus> wrong = askedWrongly(failed);
+        if (wrong.isPresent()) {
+            return new Failure(Told.refused(wrong.get(), texts), wrong.get());
+        }
         return mendable(failed)
                 .map(problem -> new Failure(Told.of(problem, texts), status(problem.what())))
                 .orElseGet(() -> defect(failed, texts));
+    }
+
+    /** An address or a form that is none of ours: a part is missing, or is no number, no day or no name there is. */
+    private static Optional<HttpStatus> askedWrongly(Throwable failed) {
+        if (failed instanceof TypeMismatchException) {
+            return Optional.of(HttpStatus.BAD_REQUEST);
+        }
+        return failed instanceof ErrorResponse wrong && wrong.getStatusCode().is4xxClientError()
+                ? Optional.of(HttpStatus.valueOf(wrong.getStatusCode().value()))
+                : Optional.empty();
     }
 
     private static Optional<Problem> mendable(Throwable failed) {

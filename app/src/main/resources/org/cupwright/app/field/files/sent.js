@@ -1,0 +1,83 @@
+// Sends what waits, one after another in the order in which it was written down, and each once: an entry has its own
+// number, and the office keeps a number once however often it comes.
+'use strict';
+
+import {entries, keepEntry} from './kept.js';
+
+const FIRST_PAUSE = 2000; // ms, doubled at every try that fails: our choice
+const LONGEST_PAUSE = 60000;
+const PATIENCE = 20000;
+
+// What became of the last try: '', 'offline' or 'signedOut'.
+export const line = {state: '', mark: null, clockBehind: 0};
+
+let pause = FIRST_PAUSE;
+let timer = null;
+let heard = () => {};
+
+export function tell(listener) { heard = listener; }
+
+export async function ask(path) {
+  const answer = await fetch(path, {redirect: 'manual', cache: 'no-store', signal: AbortSignal.timeout(PATIENCE)});
+  if (answer.type === 'opaqueredirect' || answer.status === 401) {
+    throw Object.assign(new Error('signed out'), {signedOut: true});
+  }
+  if (!answer.ok) {
+    throw Object.assign(new Error('status ' + answer.status), {told: await told(answer)});
+  }
+  return answer.json();
+}
+
+async function told(answer) {
+  try { return await answer.json(); } catch { return null; }
+}
+
+// Learns by which mark the office knows what comes from here, and how far this clock is behind its own.
+export function greet(from) {
+  line.mark = from.mark ? {name: from.markName, value: from.mark} : null;
+  line.clockBehind = Date.parse(from.now ?? from.loadedAt) - Date.now();
+}
+
+async function send(entry) {
+  const form = new FormData();
+  form.append('entry', JSON.stringify(entry.says));
+  if (entry.photo) { form.append('photo', entry.photo, 'photo.jpg'); }
+  const headers = line.mark ? {[line.mark.name]: line.mark.value} : {};
+  const answer = await fetch('/round/entries/' + entry.id, {
+    method: 'POST', body: form, headers, redirect: 'manual', signal: AbortSignal.timeout(PATIENCE),
+  });
+  if (answer.ok) {
+    const kept = await answer.json();
+    await keepEntry({...entry, state: 'sent', remarks: kept.remarks ?? []});
+  } else if (answer.status === 422 || answer.status === 400 || answer.status === 413) {
+    await keepEntry({...entry, state: 'refused', told: await told(answer)});
+  } else {
+    throw Object.assign(new Error('not taken'), {mayBeOut: answer.type === 'opaqueredirect' || answer.status < 500});
+  }
+}
+
+async function round() {
+  const waiting = (await entries()).filter(entry => entry.state === 'waiting');
+  if (waiting.length > 0) { greet(await ask('/round/who')); }
+  for (const entry of waiting) {
+    await send(entry);
+    heard();
+  }
+  line.state = '';
+  pause = FIRST_PAUSE;
+}
+
+// Of several windows one sends at a time; where a browser knows no such lock, the number of each entry is enough.
+const alone = work => navigator.locks ? navigator.locks.request('cupwright-round-sends', work) : work();
+
+export async function sendNow() {
+  clearTimeout(timer);
+  try {
+    await alone(round);
+  } catch (failed) {
+    line.state = failed.signedOut ? 'signedOut' : 'offline';
+    timer = setTimeout(sendNow, pause);
+    pause = Math.min(2 * pause, LONGEST_PAUSE);
+  }
+  heard();
+}
