@@ -37,6 +37,11 @@ class AccessibleIT {
             "/paper/{kind}", // a PDF
             "/weeks/paper/{kind}", // a PDF, a calendar, a table
             "/log/photo/{id}", // a photograph
+            "/round/files/**", // styles and scripts
+            "/round/worker.js",
+            "/round/day", // what the changer's page loads
+            "/round/who",
+            "/round/again", // leads to the changer's page
             "/now", // a part of today, where it is looked at
             "/green/{hole}/spot", // a part of the page of the green, where it is looked at
             "/green", // leads to a green
@@ -51,6 +56,7 @@ class AccessibleIT {
                     "/green/{hole}",
                     List.of("/green/7?date=" + DAY, "/green/2?on=12&from=5&side=L&level=true&date=" + DAY)),
             Map.entry("/log", List.of("/log?date=" + DAY, "/log?date=2026-06-19", "/log?do=speed")),
+            Map.entry("/round", List.of("/round?date=" + DAY, "/round?date=" + DAY + "#7")),
             Map.entry("/sheet/{course}", List.of()),
             Map.entry("/work/{id}", List.of()),
             Map.entry("/weeks", List.of("/weeks?date=" + DAY, "/weeks?date=" + DAY + "&cell=" + DAY + ":4")),

@@ -3,6 +3,7 @@ package org.cupwright.browser;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
+import com.microsoft.playwright.BrowserType.LaunchPersistentContextOptions;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
@@ -20,12 +21,21 @@ final class Chromium implements AutoCloseable {
     /** A busy machine is no reason to fail. */
     private static final int PATIENCE_MILLISECONDS = 240_000;
 
+    private static final List<String> ARGUMENTS = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync");
+
     private final Playwright playwright;
+    private final Path program;
     private final Browser browser;
 
     Chromium() {
-        Path program = Stream.concat(
-                        Stream.ofNullable(System.getenv("CHROMIUM")).map(Path::of), PLACES.stream())
+        program = Stream.concat(Stream.ofNullable(System.getenv("CHROMIUM")).map(Path::of), PLACES.stream())
                 .filter(Files::isExecutable)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException(
@@ -35,16 +45,25 @@ final class Chromium implements AutoCloseable {
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MILLISECONDS);
         browser = playwright
                 .chromium()
-                .launch(new LaunchOptions()
-                        .setExecutablePath(program)
-                        .setArgs(List.of(
-                                "--no-sandbox",
-                                "--disable-gpu",
-                                "--disable-quic",
-                                "--no-first-run",
-                                "--disable-background-networking",
-                                "--disable-component-update",
-                                "--disable-sync")));
+                .launch(new LaunchOptions().setExecutablePath(program).setArgs(ARGUMENTS));
+    }
+
+    /**
+     * A telephone that keeps what pages keep on it when its browser is closed, and finds it when that is opened again.
+     *
+     * @param memory the folder that is its storage
+     */
+    BrowserContext phoneWithMemory(Path memory) {
+        BrowserContext phone = playwright
+                .chromium()
+                .launchPersistentContext(
+                        memory,
+                        new LaunchPersistentContextOptions()
+                                .setExecutablePath(program)
+                                .setArgs(ARGUMENTS)
+                                .setViewportSize(360, 740));
+        phone.setDefaultTimeout(PATIENCE_MILLISECONDS);
+        return phone;
     }
 
     /**

@@ -24,7 +24,8 @@ final class Lookers implements AutoCloseable {
 
     /** What has been asked for, has still only the way there in it, or shows how far its work has come. */
     private static final String UNDERWAY =
-            ".htmx-request, [hx-get][hx-trigger=load]:has(> a:only-child), [hx-trigger=load] progress";
+            ".htmx-request, [hx-get][hx-trigger=load]:has(> a:only-child), [hx-trigger=load] progress,"
+                    + " [aria-busy=true]";
 
     private static final int NARROW = 360;
 

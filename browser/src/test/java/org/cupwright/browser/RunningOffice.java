@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,15 +39,27 @@ final class RunningOffice implements AutoCloseable {
         this.opened = opened;
     }
 
-    /** Opens the pages of a data folder. */
+    /** Opens the pages of a data folder, on a port that is free. */
     static RunningOffice open(Path data, String... options) {
+        return open(data, 0, options);
+    }
+
+    /** The same on a port that is known, as after it was closed. */
+    static RunningOffice open(Path data, int port, String... options) {
         try {
             List<String> command = new ArrayList<>();
             command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
             command.addAll(AS_THE_LAUNCHER);
             command.addAll(archived());
-            command.addAll(
-                    List.of("-jar", JAR.toString(), "serve", "--json", "--port", "0", "--data", data.toString()));
+            command.addAll(List.of(
+                    "-jar",
+                    JAR.toString(),
+                    "serve",
+                    "--json",
+                    "--port",
+                    Integer.toString(port),
+                    "--data",
+                    data.toString()));
             command.addAll(List.of(options));
             Process process = new ProcessBuilder(command)
                     .redirectError(
@@ -83,6 +96,10 @@ final class RunningOffice implements AutoCloseable {
     /** An address of the pages. */
     String at(String path) {
         return opened.get("address").asString().replaceFirst("/$", "") + path;
+    }
+
+    int port() {
+        return URI.create(at("/")).getPort();
     }
 
     /** The code of the first superintendent. */

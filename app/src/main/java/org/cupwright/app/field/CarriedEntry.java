@@ -49,26 +49,29 @@ record CarriedEntry(
     /** A clock that is off by less is not put right: our choice. */
     static final Duration AS_GOOD_AS_RIGHT = Duration.ofMinutes(2);
 
+    private static final int MOST_QUOTED = 80;
+
     /** @throws Problem when it is none */
     static CarriedEntry read(String json) {
         try {
             JsonNode node = JsonMapper.shared().readTree(json);
             return new CarriedEntry(
-                    EntryForm.of(text(node, "kind").orElseThrow(() -> unreadable("kind", json))),
+                    EntryForm.of(text(node, "kind").orElseThrow(() -> unreadable(json))),
                     text(node, "hole"),
-                    LocalDate.parse(text(node, "day").orElseThrow(() -> unreadable("day", json))),
-                    Instant.parse(text(node, "at").orElseThrow(() -> unreadable("at", json))),
+                    LocalDate.parse(text(node, "day").orElseThrow(() -> unreadable(json))),
+                    Instant.parse(text(node, "at").orElseThrow(() -> unreadable(json))),
                     Duration.ofMillis(node.path("clockBehind").asLong(0)),
                     node.path("asPlanned").asBoolean(false),
                     text(node, "place").map(place -> EntryPlace.spot(place.replace(" ", ""))),
                     parts(node.path("parts")));
         } catch (JacksonException | DateTimeParseException unreadable) {
-            throw unreadable("entry", json);
+            throw unreadable(json);
         }
     }
 
-    private static Problem unreadable(String where, String json) {
-        return Problem.of("round.entry", where, json, new Name(json));
+    private static Problem unreadable(String json) {
+        String begins = json.substring(0, Math.min(json.length(), MOST_QUOTED));
+        return Problem.of("round.entry", "entry", begins, new Name(begins));
     }
 
     private static Optional<String> text(JsonNode node, String name) {

@@ -44,8 +44,15 @@ final class RoundController {
     ResponseEntity<String> worker() {
         return ResponseEntity.ok()
                 .contentType(MediaType.valueOf("text/javascript"))
+                .header("Service-Worker-Allowed", "/round") // the page itself, too, and not what lies below it alone
                 .cacheControl(CacheControl.noCache())
                 .body(WORKER);
+    }
+
+    /** Whoever was signed out comes by here: the page itself lies on the phone, and leads nobody to the doors. */
+    @GetMapping("/round/again")
+    String again() {
+        return "redirect:/round";
     }
 
     /** The day to carry; and the mark by which what is sent later is known to be ours. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -22,7 +23,10 @@ import org.junit.jupiter.params.provider.MethodSource;
  * without words would stand on the page as it is.
  */
 class MadeUpKeysTest {
-    private static final Path SOURCES = Path.of("src/main/java/org/cupwright/app/office");
+    private static final List<Path> SOURCES = Stream.of("office", "visit", "field")
+            .map(Path.of("src/main/java/org/cupwright/app")::resolve)
+            .toList();
+
     private static final Pattern BEGINNING = Pattern.compile("\"([a-z]\\w*(?:\\.\\w+)*\\.)\"\\s*\\+");
 
     static Stream<String> languages() {
@@ -38,10 +42,12 @@ class MadeUpKeysTest {
                 .flatMap(attribute -> PageWordsTest.keys(attribute.text()).stream())
                 .filter(key -> key.endsWith("."))
                 .forEach(found::add);
-        try (Stream<Path> sources = Files.walk(SOURCES)) {
-            sources.filter(file -> file.toString().endsWith(".java"))
-                    .flatMap(file -> BEGINNING.matcher(Templates.text(file)).results())
-                    .forEach(beginning -> found.add(beginning.group(1)));
+        for (Path room : SOURCES) {
+            try (Stream<Path> sources = Files.walk(room)) {
+                sources.filter(file -> file.toString().endsWith(".java"))
+                        .flatMap(file -> BEGINNING.matcher(Templates.text(file)).results())
+                        .forEach(beginning -> found.add(beginning.group(1)));
+            }
         }
         assertThat(KeyNames.all().keySet()).containsExactlyElementsOf(found);
     }

@@ -26,7 +26,7 @@ class PageWordsTest {
 
     /** Attributes that nobody reads or hears. All others may be shown, by the browser or by a script. */
     private static final Set<String> UNSEEN = Set.of("""
-            accept action aria-current aria-describedby aria-hidden aria-invalid aria-live
+            accept action aria-busy aria-current aria-describedby aria-hidden aria-invalid aria-live
             aria-pressed autocapitalize autocomplete case charset checked class classappend colspan
             data-corners data-draft data-draw data-mean data-script data-undo data-zoom defer disabled
             each enctype for form fragment hidden href hx-get hx-headers hx-swap hx-swap-oob hx-sync

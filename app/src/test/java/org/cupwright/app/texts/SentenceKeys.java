@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.policy.Settings;
 import org.cupwright.app.session.Role;
@@ -26,24 +27,22 @@ final class SentenceKeys {
 
     private static final Path ENGINE = Path.of("../engine/src/main/java/org/cupwright");
     private static final Path APP = Path.of("src/main/java/org/cupwright/app");
-    private static final Path PAGES = APP.resolve("office");
+    private static final List<Path> PAGES =
+            Stream.of("office", "visit", "field").map(APP::resolve).toList();
     private static final Path TEMPLATES = Path.of("src/main/resources/org/cupwright/app/office/pages");
 
     private static final String MESSAGE =
             "(?:Message\\.of\\(|(?<!page\\.)(?<!\\)\\.)say\\()\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\"";
 
-    private static final String ALL_SOURCES = String.join("\n", sources(ENGINE))
-            + String.join("\n", sources(APP))
-            + String.join("\n", sources(PAGES))
-            + String.join("\n", sources(TEMPLATES)).replace('\'', '"');
+    private static final String ALL_SOURCES =
+            String.join("\n", sources(ENGINE)) + String.join("\n", sources(APP)) + pageSources();
 
     /** A problem whose two sentences have one name. */
     private static final String PROBLEM = "Problem\\.of\\(\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\"";
 
     private static final String FIELD = "Field\\(\"([a-zA-Z]+)\"\\)";
 
-    private static final String PAGE_SOURCES =
-            (String.join("\n", sources(PAGES)) + String.join("\n", sources(TEMPLATES))).replace('\'', '"');
+    private static final String PAGE_SOURCES = pageSources();
 
     private static final Set<String> NEEDED = found();
 
@@ -107,14 +106,27 @@ final class SentenceKeys {
 
     /** Keys that pages alone ask for: for these the pages' own words do. */
     static Set<String> ofPages() {
-        Set<String> keys = new TreeSet<>(literals(PAGES, MESSAGE));
-        for (String name : literals(PAGES, PROBLEM)) {
+        Set<String> keys = ofPages(MESSAGE);
+        for (String name : ofPages(PROBLEM)) {
             keys.add("problem." + name);
             keys.add("try." + name);
         }
-        literals(PAGES, "Problem\\.of\\(\\s*\"[\\w.]+\",\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
+        ofPages("Problem\\.of\\(\\s*\"[\\w.]+\",\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
         keys.addAll(literals(TEMPLATES, "say\\('([a-zA-Z.]+)'(?!\\s*\\+)"));
         return keys;
+    }
+
+    private static Set<String> ofPages(String pattern) {
+        Set<String> found = new TreeSet<>();
+        PAGES.forEach(room -> found.addAll(literals(room, pattern)));
+        return found;
+    }
+
+    private static String pageSources() {
+        return Stream.concat(PAGES.stream(), Stream.of(TEMPLATES))
+                .flatMap(place -> sources(place).stream())
+                .collect(Collectors.joining("\n"))
+                .replace('\'', '"');
     }
 
     /** Whether a page can ask for a key: wholly, made up from its beginning or its end, or as the word of a field. */
@@ -229,7 +241,8 @@ final class SentenceKeys {
     static List<String> sources(Path place) {
         try (Stream<Path> files = Files.walk(place)) {
             List<Path> java = files.filter(file -> file.toString().matches(".*\\.(java|html)"))
-                    .filter(file -> place.startsWith(PAGES) || !file.startsWith(PAGES))
+                    .filter(file -> PAGES.stream().anyMatch(place::startsWith)
+                            || PAGES.stream().noneMatch(file::startsWith))
                     .sorted()
                     .toList();
             return java.stream().map(SentenceKeys::text).toList();

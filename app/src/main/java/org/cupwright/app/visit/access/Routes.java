@@ -21,6 +21,7 @@ public final class Routes {
             open("GET", "/round/files/**"),
             open("GET", "/round/worker.js"),
             signedIn("GET", "/round"),
+            signedIn("GET", "/round/again"),
             signedIn("GET", "/round/day"),
             signedIn("GET", "/round/who"),
             with(Right.RECORD, "POST", "/round/entries/{id}"),

@@ -4,6 +4,7 @@
 import {asked, dropDay, dropEntry, days, entries, keepDay, keepEntry} from './kept.js';
 import {ask, greet, line, sendNow, tell} from './sent.js';
 
+const DAY_PATIENCE = 300000; // ms: the office may have to judge eighteen greens first; our choice
 const DAYS_KEPT = 3; // our choice: yesterday's may still be looked at
 
 const main = document.getElementById('content');
@@ -59,7 +60,7 @@ function standing() {
       el('p', {id: 'unsent'}, waiting === 0 ? say('round.unsent.none')
           : waiting === 1 ? say('round.unsent.one') : say('round.unsent.many', waiting)),
       line.state === 'signedOut' && el('p', null, say('round.signedOut') + ' ',
-          el('a', {class: 'button', href: '/sign-in?round'}, say('round.signIn'))),
+          el('a', {class: 'button', href: '/round/again'}, say('round.signIn'))),
       line.state === 'offline' && el('p', null, say('round.offline')),
       refused.map(entry => el('p', {class: 'problem'},
           say('round.notTaken', entry.says.hole ?? '', entry.told?.error ?? ''), ' ', entry.told?.tryThis ?? '', ' ',
@@ -215,7 +216,7 @@ async function load() {
   loading = true;
   await refresh();
   try {
-    const found = await ask('/round/day' + location.search);
+    const found = await ask('/round/day' + location.search, DAY_PATIENCE);
     greet(found);
     delete found.mark;
     await keepDay({...found, clockBehind: line.clockBehind});
@@ -248,6 +249,7 @@ async function refresh() {
 
 function show(moved) {
   if (day?.words) { words = day.words; }
+  main.setAttribute('aria-busy', String(loading));
   const open = [...main.querySelectorAll('details[open] > summary')].map(summary => summary.textContent);
   const typed = new Map([...main.querySelectorAll('input:not([type=file]), textarea, select')]
       .map(field => [field.id, field.type === 'checkbox' ? field.checked : field.value]));

@@ -8,6 +8,9 @@ const FIRST_PAUSE = 2000; // ms, doubled at every try that fails: our choice
 const LONGEST_PAUSE = 60000;
 const PATIENCE = 20000;
 
+// Says that a part of a page asks: whoever is signed out is told so, and not led away.
+const PART = {'HX-Request': 'true'};
+
 // What became of the last try: '', 'offline' or 'signedOut'.
 export const line = {state: '', mark: null, clockBehind: 0};
 
@@ -17,8 +20,8 @@ let heard = () => {};
 
 export function tell(listener) { heard = listener; }
 
-export async function ask(path) {
-  const answer = await fetch(path, {redirect: 'manual', cache: 'no-store', signal: AbortSignal.timeout(PATIENCE)});
+export async function ask(path, patience = PATIENCE) {
+  const answer = await fetch(path, {headers: PART, redirect: 'manual', cache: 'no-store', signal: AbortSignal.timeout(patience)});
   if (answer.type === 'opaqueredirect' || answer.status === 401) {
     throw Object.assign(new Error('signed out'), {signedOut: true});
   }
@@ -42,7 +45,7 @@ async function send(entry) {
   const form = new FormData();
   form.append('entry', JSON.stringify(entry.says));
   if (entry.photo) { form.append('photo', entry.photo, 'photo.jpg'); }
-  const headers = line.mark ? {[line.mark.name]: line.mark.value} : {};
+  const headers = line.mark ? {...PART, [line.mark.name]: line.mark.value} : PART;
   const answer = await fetch('/round/entries/' + entry.id, {
     method: 'POST', body: form, headers, redirect: 'manual', signal: AbortSignal.timeout(PATIENCE),
   });

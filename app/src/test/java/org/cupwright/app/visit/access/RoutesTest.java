@@ -23,7 +23,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 class RoutesTest {
     /** Answered by what guards the doors, or by files that come with the program. */
     private static final Set<String> NOT_PAGES =
-            Set.of("POST /sign-in", "POST /sign-out", "GET /assets/**", "GET /webjars/**");
+            Set.of("POST /sign-in", "POST /sign-out", "GET /assets/**", "GET /webjars/**", "GET /round/files/**");
 
     @Test
     void everyPageIsInTheTable_andNothingElse() throws ClassNotFoundException {

@@ -40,6 +40,12 @@ final class FilledForms {
             entry("/log/correct", ENTRY),
             entry("/log/withdraw", ENTRY),
             entry("/log/seen", ENTRY),
+            entry(
+                    "/round/entries/{id}",
+                    Map.of(
+                            "entry",
+                            "{\"kind\": \"noteToNext\", \"day\": \"2026-06-20\", \"at\": \"2026-06-20T05:10:00Z\","
+                                    + " \"parts\": {\"text\": \"invented\"}}")),
             entry("/work/{id}/stop", Map.of()),
             entry("/weeks/plan", Map.of("days", "0")),
             entry("/weeks/change", Map.of("seen", "none")),
@@ -67,6 +73,8 @@ final class FilledForms {
     private static final Map<String, String> ADDRESSES = Map.ofEntries(
             entry("/assets/**", "/assets/office.css"),
             entry("/webjars/**", "/webjars/htmx.org/dist/htmx.min.js"),
+            entry("/round/files/**", "/round/files/round.js"),
+            entry("/round/entries/{id}", "/round/entries/" + NOBODYS),
             entry("/sheet/{course}", "/sheet/" + DemoCourse.ID),
             entry("/paper/{kind}", "/paper/card"),
             entry("/weeks/paper/{kind}", "/weeks/paper/table?days=7"),

@@ -65,7 +65,9 @@ class RoundIT {
         String part = "--x\r\nContent-Disposition: form-data; name=\"entry\"\r\n\r\n" + entry + "\r\n--x--\r\n";
         return phone.send(HttpRequest.newBuilder(URI.create(office.at("/round/entries/" + id)))
                 .header("Content-Type", "multipart/form-data; boundary=x")
-                .header(who.path("markName").asString("X-None"), who.path("mark").asString("none"))
+                .header(
+                        who.path("markName").asString("X-None"),
+                        who.path("mark").asString("none"))
                 .POST(BodyPublishers.ofString(part, StandardCharsets.UTF_8))
                 .build());
     }
@@ -100,16 +102,20 @@ class RoundIT {
         assertThat(day.path("date").asString()).isEqualTo(DAY);
         List<String> holes = new ArrayList<>();
         JsonNode plan = JsonMapper.shared()
-                .readTree(commands.run("explain", "--hole", "7", "--date", DAY, "--json").out());
-        day.path("parts").forEach(part -> part.path("holes").forEach(hole -> {
-            holes.add(hole.path("hole").asString());
-            assertThat(hole.path("paces").asString()).containsPattern("^[0-9½]+ on · [0-9½]+ from (left|right)$");
-            assertThat(hole.path("map").asString()).startsWith("<svg");
-            assertThat(hole.path("flag").asString()).isNotBlank();
-            assertThat(hole.path("plug").asString()).isNotBlank();
-        }));
+                .readTree(commands.run("explain", "--hole", "7", "--date", DAY, "--json")
+                        .out());
+        day.path("parts")
+                .forEach(part -> part.path("holes").forEach(hole -> {
+                    holes.add(hole.path("hole").asString());
+                    assertThat(hole.path("paces").asString())
+                            .containsPattern("^[0-9½]+ on · [0-9½]+ from (left|right)$");
+                    assertThat(hole.path("map").asString()).startsWith("<svg");
+                    assertThat(hole.path("flag").asString()).isNotBlank();
+                    assertThat(hole.path("plug").asString()).isNotBlank();
+                }));
         assertThat(holes)
-                .isEqualTo(IntStream.rangeClosed(1, 18).mapToObj(Integer::toString).toList());
+                .isEqualTo(
+                        IntStream.rangeClosed(1, 18).mapToObj(Integer::toString).toList());
         JsonNode seventh = day.path("parts").path(0).path("holes").path(6);
         assertThat(seventh.path("where").asString())
                 .contains(plan.findValue("position").path("third").asString());
@@ -125,7 +131,12 @@ class RoundIT {
         assertThat(json(send(id, asPlanned("7"))).path("kept").asString()).isEqualTo("before");
         assertThat(kept("7")).hasSize(1);
         assertThat(kept("7").get(0).path("id").asString()).isEqualTo(id.toString());
-        assertThat(day().path("parts").path(0).path("holes").path(6).path("done").asString())
+        assertThat(day().path("parts")
+                        .path(0)
+                        .path("holes")
+                        .path(6)
+                        .path("done")
+                        .asString())
                 .startsWith("cut ");
     }
 
@@ -151,10 +162,14 @@ class RoundIT {
     @Test
     void whatIsNoEntryIsRefusedInWordsAndNothingIsKept() {
         Map<String, String> wrong = Map.of(
-                "no JSON", "cut it",
-                "no kind", "{\"day\": \"2026-06-20\", \"at\": \"2026-06-20T05:10:00Z\"}",
-                "no such hole", asPlanned("99"),
-                "no such place", entry("5", MORNING, Duration.ZERO, "\"place\": \"by the tree\""));
+                "no JSON",
+                "cut it",
+                "no kind",
+                "{\"day\": \"2026-06-20\", \"at\": \"2026-06-20T05:10:00Z\"}",
+                "no such hole",
+                asPlanned("99"),
+                "no such place",
+                entry("5", MORNING, Duration.ZERO, "\"place\": \"by the tree\""));
         wrong.forEach((name, entry) -> {
             HttpResponse<String> answer = send(UUID.randomUUID(), entry);
             assertThat(answer.statusCode()).as(name + answer.body()).isIn(404, 422);
