@@ -18,6 +18,7 @@ record RoundWords(Texts texts) {
             "sheet.card.soil.none",
             "sheet.card.soil.out",
             "sheet.work.title",
+            "round.again",
             "round.all",
             "round.asPlanned",
             "round.done.cut",

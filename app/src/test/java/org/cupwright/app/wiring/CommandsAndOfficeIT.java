@@ -29,6 +29,7 @@ import org.cupwright.app.wiring.RealProcess.Result;
 import org.cupwright.app.wiring.server.Caller;
 import org.cupwright.app.wiring.server.OpenOffice;
 import org.cupwright.testing.Suite;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.json.JsonMapper;
@@ -51,6 +52,11 @@ class CommandsAndOfficeIT {
     /** What somebody was told. */
     private record Told(Set<UUID> kept, int settings, int refused) {}
 
+    @AfterEach
+    void othersNeedNoneOfIt() {
+        System.clearProperty(OpenOffice.AHEAD);
+    }
+
     @Test
     void allThatWasAcknowledgedIsThereOnce() throws Exception {
         data = files.resolve("data");
@@ -60,6 +66,7 @@ class CommandsAndOfficeIT {
         assertThat(made.status()).as(made.err()).isZero();
         int writes = Suite.count("mixed writes of commands and office", 200, 60);
         List<Told> told = new ArrayList<>();
+        System.setProperty(OpenOffice.AHEAD, "true"); // an office that is at work besides
         try (OpenOffice office = new OpenOffice(data, Clock.systemUTC(), false)) {
             Caller caller = new Caller(office::at);
             assertThat(caller.join(office.code(), NAME, PASSWORD)).isEqualTo("/sign-in?joined");

@@ -14,6 +14,7 @@ import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.visit.OfficeHouse;
 import org.cupwright.message.Problem;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.SmartLifecycle;
 import org.springframework.stereotype.Component;
 
@@ -28,12 +29,22 @@ public final class GreensAhead implements SmartLifecycle {
 
     private static final System.Logger LOG = System.getLogger(GreensAhead.class.getName());
 
+    /** Whether it does; a test whose business is another one says no. */
+    private static final String WANTED = "${cupwright.ahead:true}";
+
     private final OfficeHouse house;
+    private final boolean wanted;
     private volatile Progress progress = Progress.unheard();
     private ScheduledExecutorService worker;
 
-    public GreensAhead(OfficeHouse house) {
+    public GreensAhead(OfficeHouse house, @Value(WANTED) boolean wanted) {
         this.house = house;
+        this.wanted = wanted;
+    }
+
+    @Override
+    public boolean isAutoStartup() {
+        return wanted;
     }
 
     @Override

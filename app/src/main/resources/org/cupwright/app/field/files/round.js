@@ -17,7 +17,7 @@ let problem = null;
 
 const say = (key, ...values) => values.reduce((text, value, i) => text.replaceAll('{' + i + '}', value), words[key]);
 const time = moment => new Date(moment).toLocaleTimeString(document.documentElement.lang,
-    {hour: '2-digit', minute: '2-digit'});
+    {hour: '2-digit', minute: '2-digit', hourCycle: 'h23'});
 
 // An element with attributes, listeners (on…) and what is in it.
 function el(tag, attributes, ...inside) {
@@ -107,31 +107,34 @@ function row(hole) {
   const done = became(hole);
   return el('li', {class: done ? 'done' : null},
       el('a', {href: '#' + encodeURIComponent(hole.hole)}, el('b', null, hole.hole), ' ',
-          el('span', {class: 'where'}, hole.where), hole.paces && el('span', {class: 'paces'}, hole.paces),
-          hole.flag && el('span', {class: 'flag'}, hole.flag),
-          hole.notices.length > 0 && el('span', {class: 'notice'}, hole.notices[0]),
+          el('span', {class: 'spot'}, el('span', {class: 'where'}, hole.where), ' ',
+              hole.paces && el('span', {class: 'paces'}, hole.paces)), ' ',
+          hole.flag && el('span', {class: 'flag'}, hole.flag), ' ',
+          hole.notices.length > 0 && el('span', {class: 'warned'}, hole.notices[0]), ' ',
           done && el('span', {class: 'became'}, done)));
 }
 
 function holeView(hole) {
   const done = became(hole);
   return [
-    el('p', {class: 'way'}, el('a', {href: '#'}, say('round.all'))),
+    el('p', {class: 'back'}, el('a', {href: '#'}, say('round.all'))),
     el('h1', {tabindex: -1}, say('round.hole', hole.hole) + ' · ' + hole.where),
     el('p', {class: 'big'}, hole.paces, hole.flag && ' · ' + hole.flag),
     el('p', null, hole.beside.join(' · ')),
     hole.room && el('p', null, hole.room),
     list(hole.notices, 'first'), list(hole.warnings, 'warnings'),
     el('p', null, hole.plug),
-    done ? el('p', {class: 'state', role: 'status'}, done) : null,
-    day.mayRecord && hole.cutToday && recording(hole),
+    done && el('p', {class: 'state', role: 'status'}, done),
     remarks(hole),
-    el('figure', {class: 'map'}, drawing(hole.map), el('figcaption', null, hole.key.join(' · '))),
+    done && following(hole),
+    day.mayRecord && hole.cutToday && (done ? el('details', null, el('summary', null, say('round.again')), recording(hole))
+        : recording(hole)),
+    el('figure', {class: 'land'}, drawing(hole.map), el('figcaption', null, hole.key.join(' · '))),
     el('details', null, el('summary', null, say('sheet.work.title')), el('ol', null,
         day.handWork.map(step => el('li', null, step))), list(day.cautions, 'cautions')),
     day.mayRecord && oddThing(hole),
     standing(),
-    following(hole),
+    !done && following(hole),
   ];
 }
 
@@ -140,7 +143,7 @@ const remarks = hole => list(ofHole(hole.hole).flatMap(entry => entry.remarks ??
 function following(hole) {
   const all = allHoles();
   const next = all[all.findIndex(one => one.hole === hole.hole) + 1];
-  return next && el('p', {class: 'way'}, el('a', {class: 'button', href: '#' + encodeURIComponent(next.hole)},
+  return next && el('p', null, el('a', {class: 'button wide', href: '#' + encodeURIComponent(next.hole)},
       say('round.next', next.hole)));
 }
 
