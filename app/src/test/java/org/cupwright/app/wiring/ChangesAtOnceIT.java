@@ -213,9 +213,7 @@ class ChangesAtOnceIT {
                 .start();
         try {
             Thread.sleep(milliseconds);
-            new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
-                    .start()
-                    .waitFor();
+            CtrlC.press(process);
             assertThat(process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS)).isTrue();
         } finally {
             process.destroyForcibly();

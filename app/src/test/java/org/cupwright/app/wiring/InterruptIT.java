@@ -53,10 +53,7 @@ class InterruptIT {
                 .start();
         try (BufferedReader said = process.errorReader(StandardCharsets.UTF_8)) {
             assertThat(said.readLine()).as("the first word of progress").contains("of " + GREENS + " greens");
-            int told = new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
-                    .start()
-                    .waitFor();
-            assertThat(told).isZero();
+            CtrlC.press(process);
             List<String> rest = said.lines().toList();
             assertThat(process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS)).isTrue();
             assertThat(String.join("\n", rest)).contains("Stopped before it was done");
@@ -82,9 +79,7 @@ class InterruptIT {
                 line = said.readLine();
             }
             assertThat(line).as("the first word of the search").isNotNull();
-            new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
-                    .start()
-                    .waitFor();
+            CtrlC.press(process);
             assertThat(process.waitFor(LONGEST_SECONDS, TimeUnit.SECONDS)).isTrue();
         } finally {
             process.destroyForcibly();
