@@ -23,7 +23,7 @@ final class CtrlC {
         new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
     }
 
-    /** Java leaves it ignored where it was when it began. Told where the system tells it; what has ended ignores nothing. */
+    /** Java leaves it ignored where it was when it began. What has ended, or where the system tells nothing, does not. */
     private static boolean isIgnored(Process process) {
         try (Stream<String> status = Files.lines(Path.of("/proc", Long.toString(process.pid()), "status"))) {
             return status.filter(line -> line.startsWith(IGNORED))
