@@ -95,7 +95,7 @@ class RoundIT {
                 .isInstanceOf(ConnectException.class);
     }
 
-    /** Two taps a green: the row, and that it is cut as planned. Two are cut elsewhere, on one there is something odd. */
+    /** Two taps a green: its row, and that it is cut as planned. Two are cut elsewhere, on one is something odd. */
     private void eighteenGreens(Page page) throws IOException {
         for (String hole :
                 IntStream.rangeClosed(1, HOLES).mapToObj(Integer::toString).toList()) {

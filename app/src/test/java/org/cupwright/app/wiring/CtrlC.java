@@ -23,7 +23,7 @@ final class CtrlC {
         new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
     }
 
-    /** Java leaves it ignored where it was when it began. What has ended, or where the system tells nothing, does not. */
+    /** Java leaves it ignored where it was when it began. Where nothing is told, as of what has ended, it is not. */
     private static boolean isIgnored(Process process) {
         try (Stream<String> status = Files.lines(Path.of("/proc", Long.toString(process.pid()), "status"))) {
             return status.filter(line -> line.startsWith(IGNORED))
