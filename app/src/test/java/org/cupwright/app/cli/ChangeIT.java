@@ -238,6 +238,36 @@ class ChangeIT {
         assertThat(refused.err()).contains("Hole 1 is cut");
     }
 
+    /** Before it and since, as the round goes on while somebody changes his mind about a hole that is still to come. */
+    @Test
+    void aChangeIsTakenBackThoughOtherHolesAreCut() {
+        String today = DemoCourse.TODAY.toString();
+        done("plan", "--days", Integer.toString(DAYS), "--date", today);
+        JsonNode planned = first(today);
+        done("log", "add", "cup-changed", "--hole", "2", "--as-planned", "--date", today);
+        json("change", "--lock", "today:1=12,L9", "--json");
+        assertThat(first(today)).isNotEqualTo(planned);
+        done("log", "add", "cup-changed", "--hole", "3", "--as-planned", "--date", today);
+        done("change", "--undo");
+        assertThat(first(today)).isEqualTo(planned);
+    }
+
+    @Test
+    void aChangeOfAHoleThatIsCutSinceIsNotTakenBack() {
+        String today = DemoCourse.TODAY.toString();
+        done("plan", "--days", Integer.toString(DAYS), "--date", today);
+        json("change", "--lock", "today:1=12,L9", "--json");
+        done("log", "add", "cup-changed", "--hole", "1", "--as-planned", "--date", today);
+        Result refused = cupwright.run("change", "--undo");
+        assertThat(refused.status()).isEqualTo(1);
+        assertThat(refused.err().replaceAll("\\s+", " ")).contains("hole 1 is cut, or left, since");
+    }
+
+    /** Where the first hole is planned. */
+    private JsonNode first(String date) {
+        return json("explain", "--hole", "1", "--date", date, "--json").path("position");
+    }
+
     @Test
     void wrongWordsAreRefusedWithAnExample() {
         Map<List<String>, String> wrong = Map.of(

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cupwright.app.desk.CourseToday;
 import org.cupwright.app.desk.log.HolesCut;
@@ -93,10 +95,17 @@ public record UndoChange(Session session) {
         if (now.state() != State.DRAFT) {
             return Optional.of(Message.of("since.published", day));
         }
-        CutSoFar cut = CutSoFar.of(now, HolesCut.of(stores.facts(), course, date));
-        return cut.holes().isEmpty()
+        StoredPlan before = stores.plans().before(course.id(), date, last).orElseThrow();
+        List<String> cut = cut(CutSoFar.of(now, HolesCut.of(stores.facts(), course, date)), moved(now, before));
+        return cut.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Message.of("since.cut", day, new Name(String.join(", ", cut.holes()))));
+                : Optional.of(Message.of("since.cut", day, new Name(String.join(", ", cut))));
+    }
+
+    /** What is cut where the change had it; a hole that it left alone may have been cut before it, or since. */
+    private static List<String> cut(CutSoFar cut, List<ChangedHole> moved) {
+        Set<String> holes = moved.stream().map(ChangedHole::hole).collect(Collectors.toSet());
+        return cut.holes().stream().filter(holes::contains).toList();
     }
 
     private static List<ChangedHole> moved(StoredPlan now, StoredPlan before) {
