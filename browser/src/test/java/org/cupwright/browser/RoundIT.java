@@ -32,6 +32,13 @@ class RoundIT {
     private static final List<String> ELSEWHERE = List.of("4", "11");
     private static final String ODD = "8";
 
+    /** Written down before all others, and nothing that the office could take: what comes after it is to arrive. */
+    private static final String OF_NO_HOLE = """
+            async day => (await import('/round/files/kept.js')).keepEntry({
+                id: crypto.randomUUID(), order: 0, state: 'waiting', photo: null, course: 'wrenfold-moor',
+                says: {kind: 'cupChanged', asPlanned: true, hole: '99', day, at: new Date().toISOString()}})
+            """;
+
     @TempDir
     private Path folder;
 
@@ -66,16 +73,18 @@ class RoundIT {
                 assertClosed(port);
                 eighteenGreens(page);
                 assertThat(page.locator("#unsent")).containsText("19 entries");
+                page.evaluate(OF_NO_HOLE, DAY);
             }
             try (BrowserContext phone = chromium.phoneWithMemory(folder.resolve("phone"))) {
                 Page page = phone.newPage();
                 page.navigate(round);
                 assertThat(page.locator(".greens li.done")).hasCount(HOLES);
                 assertThat(row(page, ELSEWHERE.get(0))).containsText("Cut elsewhere");
-                assertThat(page.locator("#unsent")).containsText("19 entries are on this phone alone");
+                assertThat(page.locator("#unsent")).containsText("20 entries are on this phone alone");
                 office = RunningOffice.open(data(), port);
                 comeBack(page);
                 assertThat(page.locator("#unsent")).hasText("All you wrote down has been sent.");
+                assertThat(page.locator(".unsent .problem")).containsText("did not take what you wrote of hole 99");
             }
         } finally {
             office.close();

@@ -10,8 +10,8 @@ import java.util.SplittableRandom;
  * Looks for a plan that keeps one green's holes off resting ground, which shows that there is one: spots are packed
  * closely, and each hole gets one of them, earlier ones making way where they can. Spots of a packing are all far
  * enough apart, so only holes on the same spot can be too near; where all rest together, that is a matching of holes
- * and spots, and Kuhn's way (Naval Research Logistics Quarterly 2, 1955) finds it if there is one for the packing. What
- * is not found is not thereby proved to be missing.
+ * and spots, which augmenting paths find if there is one for the packing. What is not found is not thereby proved to be
+ * missing.
  */
 public final class PackedDays {
     /** Packings that are tried: our choice, some tenths of a second. */

@@ -39,7 +39,8 @@ function drawing(svg) {
 }
 
 const allHoles = () => (day?.parts ?? []).flatMap(part => part.holes);
-const ofHole = hole => kept.filter(entry => entry.says.hole === hole && entry.says.day === day.date);
+const ofHole = hole => kept.filter(entry =>
+    entry.course === day.course && entry.says.day === day.date && entry.says.hole === hole);
 const change = hole => ofHole(hole).filter(entry => ['cupChanged', 'leftInOldHole'].includes(entry.says.kind)).at(-1);
 
 // What became of a hole, in words; empty as long as nothing was done.
@@ -202,7 +203,7 @@ function choice(id, label, options) {
 // Writes something down. Only when it is on this phone's storage does the page say so.
 async function write(hole, says, photo) {
   const entry = {
-    id: crypto.randomUUID(), order: Date.now(), state: 'waiting', photo: photo ?? null,
+    id: crypto.randomUUID(), order: Date.now(), state: 'waiting', photo: photo ?? null, course: day.course,
     says: {...says, hole: hole.hole, day: day.date, at: new Date().toISOString(), clockBehind: line.clockBehind},
   };
   try {
@@ -251,7 +252,10 @@ async function refresh() {
 }
 
 function show(moved) {
-  if (day?.words) { words = day.words; }
+  if (day) {
+    words = day.words;
+    document.documentElement.lang = day.language;
+  }
   main.setAttribute('aria-busy', String(loading));
   const open = [...main.querySelectorAll('details[open] > summary')].map(summary => summary.textContent);
   const typed = new Map([...main.querySelectorAll('input:not([type=file]), textarea, select')]

@@ -46,17 +46,18 @@ async function send(entry) {
   form.append('entry', JSON.stringify(entry.says));
   if (entry.photo) { form.append('photo', entry.photo, 'photo.jpg'); }
   const headers = line.mark ? {...PART, [line.mark.name]: line.mark.value} : PART;
-  const answer = await fetch('/round/entries/' + entry.id, {
+  const answer = await fetch('/round/entries/' + entry.id + '?course=' + encodeURIComponent(entry.course), {
     method: 'POST', body: form, headers, redirect: 'manual', signal: AbortSignal.timeout(PATIENCE),
   });
   if (answer.ok) {
     const kept = await answer.json();
     await keepEntry({...entry, state: 'sent', remarks: kept.remarks ?? []});
-  } else if (answer.status === 422 || answer.status === 400 || answer.status === 413) {
-    await keepEntry({...entry, state: 'refused', told: await told(answer)});
-  } else {
-    throw Object.assign(new Error('not taken'), {mayBeOut: answer.type === 'opaqueredirect' || answer.status < 500});
+    return;
   }
+  // What the office says in words will not be taken at the next try either, and must not keep back what comes after it.
+  const why = answer.status < 500 ? await told(answer) : null;
+  if (!why?.error) { throw new Error('not taken'); }
+  await keepEntry({...entry, state: 'refused', told: why});
 }
 
 async function round() {
