@@ -112,9 +112,11 @@ class SearchesTest {
     void whatCannotBeFoundIsTold() {
         Visit visit = MadeOffice.visit(folder, MadeOffice.CLOCK, "Ida", Role.READER, MadeOffice.TODAY);
         Seeking<String> fails = (session, progress) -> {
+            seek(session, progress);
             throw Problem.of("files.none", "request", "");
         };
         Sought<String> sought = searches.sought(visit, TITLE, WAY, fails);
+        goOn.countDown();
         assertThat(sought.goesOn().orElseThrow().await(Duration.ofSeconds(30))).isPresent();
         assertThatThrownBy(() -> searches.sought(visit, TITLE, WAY, fails)).isInstanceOf(Problem.class);
     }
