@@ -21,7 +21,20 @@ final class PageFiles {
 
     /** Of the page's own. */
     private static final List<String> OF_PAGE =
-            List.of("round.css", "round.js", "kept.js", "sent.js", "round.webmanifest");
+            List.of(
+                    "round.css",
+                    "round.js",
+                    "green.js",
+                    "kept.js",
+                    "odd.js",
+                    "parts.js",
+                    "recording.js",
+                    "sent.js",
+                    "shed.js",
+                    "state.js",
+                    "unsent.js",
+                    "writing.js",
+                    "round.webmanifest");
 
     /** Of the office, whose look it has. */
     private static final List<String> OF_OFFICE = List.of("office.css", "mark.svg");

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.cupwright.message.Message;
 import org.cupwright.units.UnitSystem;
@@ -128,6 +130,14 @@ public final class Texts {
     public boolean isYes(String typed) {
         String plain = Normalizer.normalize(typed, Normalizer.Form.NFC).strip().toLowerCase(Locale.ROOT);
         return List.of(say("answer.yes").split(" ")).contains(plain);
+    }
+
+    /** The keys that begin so, for whoever passes on all words of one kind. */
+    public Set<String> keys(String beginning) {
+        return sentences.stream()
+                .flatMap(file -> file.keySet().stream())
+                .filter(key -> key.startsWith(beginning))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** Whether there is a sentence for a key. */

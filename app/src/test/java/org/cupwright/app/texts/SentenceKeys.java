@@ -31,6 +31,9 @@ final class SentenceKeys {
             Stream.of("office", "visit", "field").map(APP::resolve).toList();
     private static final Path TEMPLATES = Path.of("src/main/resources/org/cupwright/app/office/pages");
 
+    /** What runs in the browser of whoever goes round. */
+    private static final Path CARRIED = Path.of("src/main/resources/org/cupwright/app/field/files");
+
     private static final String MESSAGE =
             "(?:Message\\.of\\(|(?<!page\\.)(?<!\\)\\.)say\\()\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\"";
 
@@ -112,7 +115,9 @@ final class SentenceKeys {
             keys.add("try." + name);
         }
         ofPages("Problem\\.of\\(\\s*\"[\\w.]+\",\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
-        keys.addAll(literals(TEMPLATES, "say\\('([a-zA-Z.]+)'(?!\\s*\\+)"));
+        for (Path place : List.of(TEMPLATES, CARRIED)) {
+            keys.addAll(literals(place, "say\\('([a-zA-Z.]+)'(?!\\s*\\+)"));
+        }
         return keys;
     }
 
@@ -123,7 +128,7 @@ final class SentenceKeys {
     }
 
     private static String pageSources() {
-        return Stream.concat(PAGES.stream(), Stream.of(TEMPLATES))
+        return Stream.concat(PAGES.stream(), Stream.of(TEMPLATES, CARRIED))
                 .flatMap(place -> sources(place).stream())
                 .collect(Collectors.joining("\n"))
                 .replace('\'', '"');
@@ -240,7 +245,7 @@ final class SentenceKeys {
     /** Sources below a place; of the app without its pages, unless these are asked for. */
     static List<String> sources(Path place) {
         try (Stream<Path> files = Files.walk(place)) {
-            List<Path> java = files.filter(file -> file.toString().matches(".*\\.(java|html)"))
+            List<Path> java = files.filter(file -> file.toString().matches(".*\\.(java|html|js)"))
                     .filter(file -> PAGES.stream().anyMatch(place::startsWith)
                             || PAGES.stream().noneMatch(file::startsWith))
                     .sorted()

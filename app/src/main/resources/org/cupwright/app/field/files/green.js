@@ -1,0 +1,42 @@
+// One green, in the order in which the work is done there.
+'use strict';
+
+import {drawing, el, list, say} from './parts.js';
+import {oddThing} from './odd.js';
+import {recording} from './recording.js';
+import {allHoles, became, ofHole, page} from './state.js';
+import {standing} from './unsent.js';
+
+export function holeView(hole) {
+  const day = page.day;
+  const done = became(hole);
+  return [
+    el('p', {class: 'back'}, el('a', {href: '#'}, say('round.all'))),
+    el('h1', {tabindex: -1}, say('round.hole', hole.hole) + ' · ' + hole.where),
+    el('p', {class: 'big'}, hole.paces, hole.flag && ' · ' + hole.flag),
+    el('p', null, hole.beside.join(' · ')),
+    hole.room && el('p', null, hole.room),
+    list(hole.notices, 'first'), list(hole.warnings, 'warnings'),
+    el('p', null, hole.plug),
+    done && el('p', {class: 'state', role: 'status'}, done),
+    remarks(hole),
+    done && following(hole),
+    day.mayRecord && hole.cutToday && (done ? el('details', null, el('summary', null, say('round.again')), recording(hole))
+        : recording(hole)),
+    el('figure', {class: 'land'}, drawing(hole.map), el('figcaption', null, hole.key.join(' · '))),
+    el('details', null, el('summary', null, say('sheet.work.title')), el('ol', null,
+        day.handWork.map(step => el('li', null, step))), list(day.cautions, 'cautions')),
+    day.mayRecord && oddThing(hole),
+    standing(),
+    !done && following(hole),
+  ];
+}
+
+const remarks = hole => list(ofHole(hole.hole).flatMap(entry => entry.remarks ?? []), 'warnings');
+
+function following(hole) {
+  const all = allHoles();
+  const next = all[all.findIndex(one => one.hole === hole.hole) + 1];
+  return next && el('p', null, el('a', {class: 'button wide', href: '#' + encodeURIComponent(next.hole)},
+      say('round.next', next.hole)));
+}

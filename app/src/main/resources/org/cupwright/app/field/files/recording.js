@@ -1,0 +1,24 @@
+// How it went, in as few taps as can be.
+'use strict';
+
+import {button, choice, el, number, say} from './parts.js';
+import {write} from './writing.js';
+
+export function recording(hole) {
+  const soil = choice('soil', say('sheet.card.soil'), [['', '–'], ['none', say('sheet.card.soil.none')],
+    ['put-in', say('sheet.card.soil.in')], ['took-out', say('sheet.card.soil.out')]]);
+  const parts = () => soil.value() ? {soil: soil.value()} : {};
+  const on = number('on', say('round.on'));
+  const side = choice('side', say('round.side'), [['L', say('round.side.left')], ['R', say('round.side.right')]]);
+  const from = number('from', say('round.from'));
+  const elsewhere = el('details', {class: 'elsewhere'}, el('summary', null, say('round.elsewhere')),
+      el('form', {onsubmit: event => {
+        event.preventDefault();
+        write(hole, {kind: 'cupChanged', place: `${on.value()},${side.value()}${from.value()}`, parts: parts()});
+      }}, on.field, side.field, from.field, el('button', {class: 'main'}, say('round.keep'))));
+  return el('section', {class: 'record'},
+      button(say('round.asPlanned'), () => write(hole, {kind: 'cupChanged', asPlanned: true, parts: parts()}),
+          'main wide', {id: 'as-planned'}),
+      soil.field, elsewhere,
+      button(say('round.left'), () => write(hole, {kind: 'leftInOldHole', parts: {}}), 'wide'));
+}

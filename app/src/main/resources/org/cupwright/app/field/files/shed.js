@@ -1,0 +1,38 @@
+// The round: what to know first, what to take along, and the greens in the order in which they are gone to.
+'use strict';
+
+import {button, el, list, say, time} from './parts.js';
+import {became, page} from './state.js';
+import {standing} from './unsent.js';
+
+export function roundView(load) {
+  const day = page.day;
+  const today = new Date().toLocaleDateString('sv'); // as 2026-05-31
+  return [
+    el('h1', {tabindex: -1}, day.title),
+    el('p', {class: 'speed'}, day.courseName + ' · ' + say('round.loadedAt', time(day.loadedAt)) + ' ',
+        button(say('round.loadAgain'), load, 'plain', {disabled: page.loading})),
+    day.date !== today && el('p', {class: 'another'}, say('round.otherDay', day.title)),
+    day.first.length > 0 && el('section', {class: 'first'}, el('h2', null, say('first.title')), list(day.first)),
+    standing(),
+    day.parts.length === 0 && el('p', null, say('round.noPlan')),
+    day.parts.length > 0 && el('details', {class: 'shed'}, el('summary', null, say('sheet.card.before')),
+        el('h2', null, say('sheet.card.load')), el('p', null, day.flags.join(' · ')),
+        day.ticks.map((tick, i) => el('label', {class: 'tick'}, el('input', {type: 'checkbox', id: 'tick' + i}), tick)),
+        list(day.answers), day.ring && el('p', null, day.ring)),
+    day.parts.map(part => [part.title && el('h2', null, part.title),
+      el('ol', {class: 'greens'}, part.holes.map(row))]),
+    day.parts.length > 0 && el('section', null, el('h2', null, say('sheet.caution.title')), list(day.cautions, 'cautions')),
+  ];
+}
+
+function row(hole) {
+  const done = became(hole);
+  return el('li', {class: done ? 'done' : null},
+      el('a', {href: '#' + encodeURIComponent(hole.hole)}, el('b', null, hole.hole), ' ',
+          el('span', {class: 'spot'}, el('span', {class: 'where'}, hole.where), ' ',
+              hole.paces && el('span', {class: 'paces'}, hole.paces)), ' ',
+          hole.flag && el('span', {class: 'flag'}, hole.flag), ' ',
+          hole.notices.length > 0 && el('span', {class: 'warned'}, hole.notices[0]), ' ',
+          done && el('span', {class: 'became'}, done)));
+}

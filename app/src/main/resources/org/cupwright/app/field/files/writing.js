@@ -1,0 +1,42 @@
+// Writes down what was done. Only when it is on this phone's storage does the page say so.
+'use strict';
+
+import {entries, keepEntry} from './kept.js';
+import {el, say} from './parts.js';
+import {line, sendNow} from './sent.js';
+import {page} from './state.js';
+
+let drawn = () => {};
+
+// Who draws the page anew when something has changed.
+export function draws(painter) { drawn = painter; }
+
+export async function refresh() {
+  try { page.kept = await entries(); } catch { page.storage = {keeps: false, safely: false}; }
+  drawn();
+}
+
+export async function write(hole, says, photo) {
+  const entry = {
+    id: crypto.randomUUID(), order: Date.now(), state: 'waiting', photo: photo ?? null, course: page.day.course,
+    says: {...says, hole: hole.hole, day: page.day.date, at: new Date().toISOString(), clockBehind: line.clockBehind},
+  };
+  try {
+    await keepEntry(entry);
+    page.problem = null;
+  } catch {
+    page.problem = say('round.keepsNothing');
+  }
+  await refresh();
+  sendNow();
+}
+
+// A photo as small as does: drawn anew, so that nothing of what the camera wrote beside the picture goes with it.
+export async function small(file) {
+  if (!file) { return null; }
+  const picture = await createImageBitmap(file);
+  const scale = Math.min(1, 1600 / Math.max(picture.width, picture.height));
+  const canvas = el('canvas', {width: Math.round(picture.width * scale), height: Math.round(picture.height * scale)});
+  canvas.getContext('2d').drawImage(picture, 0, 0, canvas.width, canvas.height);
+  return new Promise(made => canvas.toBlob(made, 'image/jpeg', 0.8));
+}
