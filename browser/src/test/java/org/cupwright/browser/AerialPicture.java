@@ -45,8 +45,9 @@ record AerialPicture(Path file) {
         return new AerialPicture(file);
     }
 
-    /** Chooses it on its page. */
+    /** Chooses it on its page, which takes it as soon as it can draw. */
     void choose(Page page) {
+        assertThat(page.locator("#aerial")).isEnabled();
         page.locator("#aerial").setInputFiles(file);
         assertThat(page.locator("#picture")).isVisible();
     }
