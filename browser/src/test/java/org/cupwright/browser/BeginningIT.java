@@ -210,6 +210,7 @@ class BeginningIT {
         look("/begin/numbers");
         Locator east = page.locator("[data-green='2'] circle");
         Locator west = page.locator("[data-green='1'] circle");
+        assertThat(page.locator("[data-green='2'] .label text")).hasText("#2");
         east.click();
         west.click();
         assertThat(page.locator("#hole-2")).hasValue("1");

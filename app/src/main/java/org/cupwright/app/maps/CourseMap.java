@@ -14,8 +14,8 @@ import org.locationtech.jts.geom.Envelope;
  * Draws all greens of a course where they lie, north up, each with its name and an arrow in the direction of play; and
  * one green by itself with play running up.
  *
- * <p>The groups of the SVG carry classes: {@code green}, with {@code left-out} and {@code nameless} where it is so and
- * its number in {@code data-green}; {@code reach}, the ground on which a click means the green; {@code play}.
+ * <p>The groups of the SVG carry classes: {@code green}, with {@code left-out} where it is so and its number in
+ * {@code data-green}; {@code reach}, the ground on which a click means the green; {@code play}.
  */
 public record CourseMap(String title) {
     private static final int WIDTH = 1000;
@@ -73,9 +73,7 @@ public record CourseMap(String title) {
         MapPoint at = green.hole().green().centroid();
         double x = placing.x(at.east());
         double y = placing.y(at.north());
-        String kind =
-                "green" + (green.leftOut() ? " left-out" : "") + (green.label().isEmpty() ? " nameless" : "");
-        svg.group(kind, "data-green=\"" + green.number() + "\"");
+        svg.group(green.leftOut() ? "green left-out" : "green", "data-green=\"" + green.number() + "\"");
         svg.group("reach", MapStyle.fill("transparent")).circle(x, y, REACH).end();
         svg.group(
                         "edge",

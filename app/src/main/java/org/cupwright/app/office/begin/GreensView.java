@@ -70,8 +70,9 @@ record GreensView(Texts texts) {
         return new CourseMap(texts.say("begin.map")).of(all);
     }
 
+    /** The hole's name; as long as it has none, what the green goes by on the page beside the map. */
     private static String label(BegunGreen green) {
-        return green.named() && !green.leftOut() ? green.hole().id() : "";
+        return green.named() && !green.leftOut() ? green.hole().id() : "#" + green.number();
     }
 
     /** A green drawn by itself, with what stands under it. */
@@ -81,7 +82,7 @@ record GreensView(Texts texts) {
         return stands.ofHoles().stream()
                 .sorted(Comparator.comparing(green -> green.hole().id(), RoundOrder.byName()))
                 .map(green -> new Small(
-                        green.named() ? green.hole().id() : "#" + green.number(),
+                        label(green),
                         texts.area(green.hole().green().areaSquareMetres()),
                         drawn(green)))
                 .toList();
