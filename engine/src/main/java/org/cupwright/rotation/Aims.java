@@ -1,5 +1,6 @@
 package org.cupwright.rotation;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -45,17 +46,25 @@ public final class Aims {
         return allowed.contains(third) ? 1 : 0;
     }
 
-    /** Whether a hole may be in the third of a candidate: what is said of its green goes before the course's. */
+    /** Whether a hole may be in the third of a candidate. */
     boolean allows(String hole, Candidate candidate) {
-        List<Third> own = allowedOfGreens.getOrDefault(hole, List.of());
-        return candidate
-                .third()
-                .map(third -> own.isEmpty() ? allowed.contains(third) : own.contains(third))
-                .orElse(true);
+        return candidate.third().map(allowed(hole)::contains).orElse(true);
     }
 
-    boolean balancesThirds() {
+    /** The thirds a hole may be in: what is said of its green goes before the course's. */
+    public Set<Third> allowed(String hole) {
+        List<Third> own = allowedOfGreens.getOrDefault(hole, List.of());
+        return Collections.unmodifiableSet(own.isEmpty() ? allowed : EnumSet.copyOf(own));
+    }
+
+    /** Whether the scheme wants front, middle and back in shares. */
+    public boolean balancesThirds() {
         return policy.get(RotationPolicy.SCHEME) == Scheme.SIX_SIX_SIX;
+    }
+
+    /** The shares easier, medium and harder should have. */
+    public Shares difficulties() {
+        return difficulties;
     }
 
     /** Whether the plan names the area, and the spot in it is whoever's who changes the hole. */
@@ -64,7 +73,7 @@ public final class Aims {
     }
 
     /** The shares front, middle and back should have. */
-    Shares thirds() {
+    public Shares thirds() {
         return thirds;
     }
 

@@ -57,7 +57,7 @@ public final class JudgementText {
         return new ToldPosition(
                 where(position),
                 EnumNames.lowerCamel(judgement.verdict()),
-                texts.say(verdictKey(judgement)),
+                texts.say("verdict." + verdictName(judgement)),
                 within(position),
                 plays(judgement).map(plays -> texts.say("plays", plays)),
                 texts.say("restsOn." + EnumNames.lowerCamel(judgement.restsOn())),
@@ -99,15 +99,15 @@ public final class JudgementText {
 
     /** The verdict, and beside it what nobody could check. */
     public String verdict(Judgement judgement) {
-        String word = texts.say(verdictKey(judgement));
+        String word = texts.say("verdict." + verdictName(judgement));
         return judgement.restsOn() == RestsOn.OUTLINE ? word + ", " + texts.say("slopeNotChecked") : word;
     }
 
-    /** Where nobody measured and a person speaks for the spot, its being good is that person's word. */
-    private static String verdictKey(Judgement judgement) {
+    /** The word of a verdict. Where nobody measured and a person speaks for the spot, its being good is that person's word. */
+    public static String verdictName(Judgement judgement) {
         boolean said =
                 judgement.restsOn() == RestsOn.OUTLINE && judgement.verdict() == Verdict.PASS && judgement.vouchedFor();
-        return said ? "verdict.saidToBeGood" : "verdict." + EnumNames.lowerCamel(judgement.verdict());
+        return said ? "saidToBeGood" : EnumNames.lowerCamel(judgement.verdict());
     }
 
     /** How far off is still good. */

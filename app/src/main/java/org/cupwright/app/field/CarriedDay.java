@@ -53,15 +53,17 @@ record CarriedDay(Visit visit, Instant loadedAt) {
         shed.ring().ifPresent(ring -> day.put("ring", ring));
         texts(day.putArray("handWork"), shed.handWork());
         texts(day.putArray("cautions"), shed.cautions());
+        GroundOfRound ground = new GroundOfRound(paper, visit.texts());
+        ground.day(day.putObject("ground"));
         for (Loop loop : sheet.blocks().all()) {
             ObjectNode part = parts.addObject();
             sheet.blocks().title(loop).ifPresent(title -> part.put("title", title));
             ArrayNode holes = part.putArray("holes");
-            sheet.holes(loop).forEach(hole -> hole(hole, sheet, cut, holes.addObject()));
+            sheet.holes(loop).forEach(hole -> hole(hole, sheet, cut, ground, holes.addObject()));
         }
     }
 
-    private void hole(SheetHole hole, DaySheet sheet, HolesCut cut, ObjectNode out) {
+    private void hole(SheetHole hole, DaySheet sheet, HolesCut cut, GroundOfRound ground, ObjectNode out) {
         CardWords words = new CardWords(sheet, visit.texts());
         out.put("hole", hole.hole());
         out.put("where", words.where(hole));
@@ -81,6 +83,9 @@ record CarriedDay(Visit visit, Instant loadedAt) {
         GreenMap map = new GreenMap(visit.texts());
         out.put("map", map.picture(hole.drawing()));
         texts(out.putArray("key"), map.key(hole.drawing()));
+        if (hole.cut().isPresent() && !hole.temporary()) {
+            ground.hole(hole, out);
+        }
     }
 
     private static void put(ObjectNode out, String name, Optional<String> text) {

@@ -1,19 +1,27 @@
 package org.cupwright.app.field;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.holelocation.RuleId;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The words of the changer's page, which has none of its own: where something comes in there stand {0} to {3}. */
 record RoundWords(Texts texts) {
-    private static final String OWN = "round.";
+    /** Its own words; and those by which spots are told of everywhere. */
+    private static final List<String> BEGINNINGS = List.of("round.", "area.", "difficulty.", "verdict.");
 
-    /** Said by card and page alike. */
+    /** Said by card, desk and page alike. */
     private static final List<String> SHARED = List.of(
             "first.title",
+            "goodJustThere",
+            "goodWithin",
+            "justThere",
+            "place.coordinates",
+            "sameWithin",
             "sheet.caution.title",
             "sheet.card.before",
             "sheet.card.load",
@@ -21,11 +29,20 @@ record RoundWords(Texts texts) {
             "sheet.card.soil.in",
             "sheet.card.soil.none",
             "sheet.card.soil.out",
-            "sheet.work.title");
+            "sheet.fromLeft",
+            "sheet.fromRight",
+            "sheet.on",
+            "sheet.work.title",
+            "slopeNotChecked",
+            "unit.pace",
+            "unit.paces");
 
     ObjectNode all() {
         ObjectNode words = Json.object();
-        Stream.concat(SHARED.stream(), texts.keys(OWN).stream())
+        Stream<String> ofKinds = BEGINNINGS.stream().flatMap(beginning -> texts.keys(beginning).stream());
+        Stream<String> rules = Arrays.stream(RuleId.values()).map(rule -> "rule." + rule.id());
+        Stream.of(SHARED.stream(), ofKinds, rules)
+                .flatMap(keys -> keys)
                 .forEach(key -> words.put(key, texts.say(key, "{0}", "{1}", "{2}", "{3}")));
         return words;
     }

@@ -34,6 +34,10 @@ final class SentenceKeys {
     /** What runs in the browser of whoever goes round. */
     private static final Path CARRIED = Path.of("src/main/resources/org/cupwright/app/field/files");
 
+    /** What a rule says of a spot against which it has nothing, or cannot tell. */
+    private static final Set<String> NOTHING_AGAINST =
+            Set.of("pass", "none", "notChecked", "uncertain", "dry", "good", "usual", "unsaid");
+
     private static final String MESSAGE =
             "(?:Message\\.of\\(|(?<!page\\.)(?<!\\)\\.)say\\()\\s*\"([a-z][A-Za-z]*(?:\\.[A-Za-z]+)*)\"";
 
@@ -115,6 +119,11 @@ final class SentenceKeys {
             keys.add("try." + name);
         }
         ofPages("Problem\\.of\\(\\s*\"[\\w.]+\",\\s*\"(\\w+)\"").forEach(name -> keys.add("field." + name));
+        for (RuleId rule : RuleId.values()) {
+            words(rule).stream()
+                    .filter(word -> !NOTHING_AGAINST.contains(word))
+                    .forEach(word -> keys.add("round.why." + rule.id() + "." + word));
+        }
         for (Path place : List.of(TEMPLATES, CARRIED)) {
             keys.addAll(literals(place, "say\\('([a-zA-Z.]+)'(?!\\s*\\+)"));
         }

@@ -105,6 +105,11 @@ public final class GreenJudgement {
         return isInside(cell) ? Optional.of(cells.verdict(indexes[cell])) : Optional.empty();
     }
 
+    /** All that was found at a cell of the lattice, judged anew; empty outside the outline. */
+    public Optional<Judgement> findJudgement(int cell) {
+        return isInside(cell) ? Optional.of(judge.apply(lattice.spot(cell))) : Optional.empty();
+    }
+
     /** Whether a cell of the lattice is worse than a verdict; what lies outside the outline is. */
     boolean isWorse(int cell, Verdict than) {
         return !isInside(cell) || cells.verdict(indexes[cell]).compareTo(than) > 0;

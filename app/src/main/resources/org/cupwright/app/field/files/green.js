@@ -1,7 +1,8 @@
 // One green, in the order in which the work is done there.
 'use strict';
 
-import {drawing, el, list, say} from './parts.js';
+import {el, list, say} from './parts.js';
+import {landMap, notHere} from './nothere.js';
 import {oddThing} from './odd.js';
 import {recording} from './recording.js';
 import {allHoles, became, ofHole, page} from './state.js';
@@ -21,9 +22,10 @@ export function holeView(hole) {
     done && el('p', {class: 'state', role: 'status'}, done),
     remarks(hole),
     done && following(hole),
+    notHere(hole),
     day.mayRecord && hole.cutToday && (done ? el('details', null, el('summary', null, say('round.again')), recording(hole))
         : recording(hole)),
-    el('figure', {class: 'land'}, drawing(hole.map), el('figcaption', null, hole.key.join(' · '))),
+    landMap(hole),
     el('details', null, el('summary', null, say('sheet.work.title')), el('ol', null,
         day.handWork.map(step => el('li', null, step))), list(day.cautions, 'cautions')),
     day.mayRecord && oddThing(hole),

@@ -1,6 +1,7 @@
 // How it went, in as few taps as can be.
 'use strict';
 
+import {cutHere} from './nothere.js';
 import {button, choice, el, number, say} from './parts.js';
 import {write} from './writing.js';
 
@@ -16,9 +17,10 @@ export function recording(hole) {
         event.preventDefault();
         write(hole, {kind: 'cupChanged', place: `${on.value()},${side.value()}${from.value()}`, parts: parts()});
       }}, on.field, side.field, from.field, el('button', {class: 'main'}, say('round.keep'))));
-  return el('section', {class: 'record'},
+  const instead = cutHere(hole, parts);
+  return el('section', {class: 'record'}, instead,
       button(say('round.asPlanned'), () => write(hole, {kind: 'cupChanged', asPlanned: true, parts: parts()}),
-          'main wide', {id: 'as-planned'}),
+          instead ? 'wide' : 'main wide', {id: 'as-planned'}),
       soil.field, elsewhere,
       button(say('round.left'), () => write(hole, {kind: 'leftInOldHole', parts: {}}), 'wide'));
 }
