@@ -2,9 +2,9 @@
 // phone, which is in a pocket while its owner paces.
 'use strict';
 
-import {counted, cellAt, open, partOf, placeOf, room, saidOf, spotAt, paced} from './ground.js';
+import {cellAt, counted, open, paced, partOf, room, saidOf} from './ground.js';
 import {say} from './parts.js';
-import {halves, halvesDown} from './places.js';
+import {halves, halvesDown, placeOf} from './places.js';
 import {allHoles, change, page} from './state.js';
 
 const NAME = 'cupwright-round-chosen';
@@ -50,11 +50,11 @@ export const half = paces => (paces % 1 === 0 ? paces : (Math.floor(paces) || ''
 
 export const inPaces = paces => half(paces) + ' ' + say(paces > 0 && paces <= 1 ? 'unit.pace' : 'unit.paces');
 
-// Good, good within 2 paces.
+// Good within 2 paces; use with care, the same within 1 pace; do not cut.
 export function verdictOf(hole, at) {
   const said = saidAt(hole, at);
-  const word = say('verdict.' + said.word);
-  return [word, said.unchecked && say('slopeNotChecked'), said.rank <= 1 && within(hole, at, said)].filter(Boolean).join(', ');
+  return [said.word !== 'pass' && say('verdict.' + said.word), said.rank <= 1 && within(hole, at, said),
+    said.unchecked && say('slopeNotChecked')].filter(Boolean).join(', ');
 }
 
 function within(hole, at, said) {
@@ -101,5 +101,3 @@ export function dayWith(hole, at) {
 
 // As an entry has it: what was said in paces as it was said, all else by its place.
 export const asEntry = spot => spot.said ?? spot.at.map(metres => metres.toFixed(2)).join(',');
-
-export {cellAt, placeOf, saidOf, spotAt};

@@ -1,9 +1,8 @@
 // "Not here": the next best spots, and what any other place is worth, in words; one of them becomes the place to cut.
 'use strict';
 
-import {asEntry, cellAt, choose, chosen, dayWith, greenOf, half, othersOf, placeOf, reasonsOf, rules, saidAt, saidOf, spotAt,
-  verdictOf, whereIs} from './chosen.js';
-import {distance, nextBest, onGround, onMap, paced} from './ground.js';
+import {asEntry, choose, chosen, dayWith, greenOf, inPaces, othersOf, reasonsOf, rules, saidAt, verdictOf, whereIs} from './chosen.js';
+import {cellAt, distance, nextBest, onGround, onMap, paced, saidOf, spotAt} from './ground.js';
 import {button, choice, drawing, el, list, number, say} from './parts.js';
 import {halves} from './places.js';
 import {became, page} from './state.js';
@@ -19,16 +18,16 @@ const asks = hole => hole.ground && hole.cutToday && page.day.mayRecord && !beca
 const isOpen = hole => asks(hole) && opened === hole.hole;
 const spotOf = hole => asks(hole) ? chosen(hole) : null;
 
-// Stands above what is written down: the place that was chosen, and the way to it.
+// Stands above what is written down: the way to other spots, and the one that was chosen.
 export function notHere(hole) {
   if (!asks(hole)) { return null; }
-  const spot = spotOf(hole);
   const area = rules().areaOnly && hole.ground.area;
-  return el('section', {class: 'not-here'}, spot && place(hole, spot),
+  return el('section', {class: 'not-here'},
       button(area ? say('round.else.area', area) : say('round.else'), () => toggle(hole), 'wide',
           {id: 'not-here', 'aria-expanded': String(isOpen(hole))}),
-      isOpen(hole) && el('div', {id: 'other-spots'}, nextSpots(hole), el('p', null, say('round.else.other')), land(hole),
-          inPacesForm(hole), el('p', null, say('round.else.ballMark'))));
+      isOpen(hole) && el('div', {id: 'other-spots'}, nextSpots(hole), el('p', null, say('round.else.ballMark')),
+          inPacesForm(hole), el('p', null, say('round.else.tap')), land(hole), el('p', {role: 'status'}, trouble)),
+      spotOf(hole) && place(hole, spotOf(hole)));
 }
 
 // The map, where it does not stand with the other spots.
@@ -38,7 +37,6 @@ export const landMap = hole => isOpen(hole) ? null : land(hole);
 export function cutHere(hole, parts) {
   const spot = spotOf(hole);
   return spot && button(say('round.else.cut'), async () => {
-    choose(hole, null);
     opened = null;
     await write(hole, {kind: 'cupChanged', place: asEntry(spot), parts: {...parts(), foundBy: spot.by}});
   }, 'main wide', {id: 'cut-here'});
@@ -50,29 +48,31 @@ async function toggle(hole) {
   await refresh();
 }
 
+// A spot of the list is taken without looking on.
 async function take(hole, spot) {
   choose(hole, spot);
-  trouble = '';
+  opened = null;
   await refresh();
+  document.getElementById('chosen-place')?.scrollIntoView({block: 'center'});
 }
 
 function place(hole, spot) {
   const changes = dayWith(hole, spot.at);
-  return el('div', {class: 'chosen', role: 'status'}, el('h2', null, say('round.else.chosen')),
+  return el('div', {class: 'instead', role: 'status'}, el('h2', null, say('round.else.chosen')),
       el('p', {class: 'big', id: 'chosen-place'}, whereIs(hole, spot.at)),
-      el('p', {class: saidAt(hole, spot.at).rank > 0 ? 'verdict warned' : 'verdict'}, verdictOf(hole, spot.at)),
+      el('p', {class: saidAt(hole, spot.at).rank > 0 ? 'judged care' : 'judged'}, verdictOf(hole, spot.at)),
       list(reasonsOf(hole, spot.at), 'warnings'),
-      el('p', null, changes.length > 0 ? changes.join(' ') : say('round.day.same')),
+      (changes.length > 0 ? changes : [say('round.day.same')]).map(line => el('p', null, line)),
       button(say('round.else.back'), () => take(hole, null), 'plain', {id: 'back-to-plan'}));
 }
 
 function nextSpots(hole) {
   const spots = spotsOf(hole);
   return el('section', null, el('h2', null, say('round.else.best')),
-      spots.length === 0 ? el('p', null, say('round.else.none')) : el('ol', {class: 'spots'}, spots.map((at, i) =>
+      spots.length === 0 ? el('p', null, say('round.else.none')) : el('ol', {class: 'other-spots'}, spots.map((at, i) =>
         el('li', null, el('button', {type: 'button', id: 'spot-' + (i + 1), onclick: () => take(hole, {at, by: 'paces'})},
             el('b', null, i + 1 + ' · ' + whereIs(hole, at)), ' ', el('span', null, verdictOf(hole, at)), ' ',
-            el('span', null, say('round.else.away', half(halves(distance(at, hole.ground.spot), rules().pace)))), ' ',
+            el('span', null, say('round.else.away', inPaces(halves(distance(at, hole.ground.spot), rules().pace)))), ' ',
             dayWith(hole, at).map(line => el('span', {class: 'day'}, line)))))));
 }
 
@@ -84,21 +84,18 @@ function inPacesForm(hole) {
   const on = number('else-on', say('round.on'));
   const side = choice('else-side', say('round.side'), [['L', say('round.side.left')], ['R', say('round.side.right')]]);
   const from = number('else-from', say('round.from'));
-  return el('form', {class: 'in-paces', onsubmit: async event => {
+  return el('form', {class: 'in-paces', 'aria-label': say('round.else.inPaces'), onsubmit: async event => {
     event.preventDefault();
     const metres = field => Number(field.value()) * rules().pace;
     await lookAt(hole, paced(greenOf(hole), metres(on), side.value(), metres(from)),
         {by: 'paces', said: `${on.value()},${side.value()}${from.value()}`}, 'round.else.nowhere');
-  }}, on.field, side.field, from.field, el('button', null, say('round.else.look')));
+  }}, el('p', null, say('round.else.inPaces')), on.field, side.field, from.field, el('button', null, say('round.else.look')));
 }
 
 async function lookAt(hole, cell, how, otherwise) {
-  if (saidOf(greenOf(hole), cell)) {
-    await take(hole, {...how, at: spotAt(greenOf(hole), cell)});
-  } else {
-    trouble = say(otherwise);
-    await refresh();
-  }
+  trouble = saidOf(greenOf(hole), cell) ? '' : say(otherwise);
+  if (!trouble) { choose(hole, {...how, at: spotAt(greenOf(hole), cell)}); }
+  await refresh();
 }
 
 function land(hole) {
@@ -110,8 +107,6 @@ function land(hole) {
     map.addEventListener('click', event => tapped(hole, map, event));
   }
   return el('figure', {class: isOpen(hole) ? 'land asks' : 'land'}, map,
-      isOpen(hole) && (trouble || spot) && el('p', {class: 'verdict', role: 'status'}, trouble
-          || whereIs(hole, spot.at) + ': ' + verdictOf(hole, spot.at)),
       el('figcaption', null, hole.key.join(' · ')));
 }
 
