@@ -39,6 +39,7 @@ record GroundOfRound(DayPaper paper, Texts texts) {
         shares(aims.difficulties(), shares.putArray("plays"));
         out.put("holds", texts.length(policy().get(HoldPolicy.HOLD_METRES)));
         out.put("holdsWithCare", texts.length(policy().get(HoldPolicy.HOLD_CAUTION_METRES)));
+        out.put("past", texts.length(policy().get(HoldPolicy.PAST_METRES)));
         out.put("areaOnly", paper.plan().leavesTheSpots());
     }
 

@@ -33,6 +33,7 @@ final class PageFiles {
                     "parts.js",
                     "places.js",
                     "recording.js",
+                    "rolled.js",
                     "sent.js",
                     "shed.js",
                     "state.js",

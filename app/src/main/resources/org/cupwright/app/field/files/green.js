@@ -5,6 +5,7 @@ import {el, list, say} from './parts.js';
 import {landMap, notHere} from './nothere.js';
 import {oddThing} from './odd.js';
 import {recording} from './recording.js';
+import {rollBall} from './rolled.js';
 import {allHoles, became, ofHole, page} from './state.js';
 import {standing} from './unsent.js';
 
@@ -23,6 +24,7 @@ export function holeView(hole) {
     remarks(hole),
     done && following(hole),
     notHere(hole),
+    rollBall(hole),
     day.mayRecord && hole.cutToday && (done ? el('details', null, el('summary', null, say('round.again')), recording(hole))
         : recording(hole)),
     landMap(hole),
