@@ -19,15 +19,13 @@ final class FieldModules implements AutoCloseable {
     private final Page page = phone.newPage();
 
     FieldModules() {
-        page.route(
-                PLACE + "/**",
-                route -> {
-                    String path = URI.create(route.request().url()).getPath();
-                    boolean module = path.endsWith(".js");
-                    route.fulfill(new FulfillOptions()
-                            .setContentType(module ? "text/javascript" : "text/html")
-                            .setBodyBytes(module ? file(path) : new byte[0]));
-                });
+        page.route(PLACE + "/**", route -> {
+            String path = URI.create(route.request().url()).getPath();
+            boolean module = path.endsWith(".js");
+            route.fulfill(new FulfillOptions()
+                    .setContentType(module ? "text/javascript" : "text/html")
+                    .setBodyBytes(module ? file(path) : new byte[0]));
+        });
         page.navigate(PLACE + "/");
     }
 

@@ -168,7 +168,8 @@ class GroundCasesIT {
                             "from", List.of(made.from().east(), made.from().north()),
                             "others", made.others(),
                             "rules", made.rules()));
-            List<Integer> cells = ((List<?>) answer).stream().map(one -> ((Number) one).intValue()).toList();
+            List<Integer> cells = ((List<?>) answer)
+                    .stream().map(one -> ((Number) one).intValue()).toList();
             assertThat(cells.stream().map(trying::score).toList())
                     .as("green " + i + ", seed " + Suite.seed())
                     .isEqualTo(trying.find().stream().map(trying::score).toList());
@@ -187,7 +188,8 @@ class GroundCasesIT {
             for (JsonNode part : carriedDay(office, chromium).path("parts")) {
                 for (JsonNode hole : part.path("holes")) {
                     GreenJudgement judgement = greens.stream()
-                            .filter(green -> green.hole().id().equals(hole.path("hole").asString()))
+                            .filter(green ->
+                                    green.hole().id().equals(hole.path("hole").asString()))
                             .findFirst()
                             .orElseThrow()
                             .judgement();
@@ -195,7 +197,9 @@ class GroundCasesIT {
                     assertThat(modules.ask(PICTURE, hole.path("ground").toString()))
                             .as(hole.path("hole").asString())
                             .isEqualTo(desk);
-                    spots += desk.stream().mapToInt(row -> row.replace(".", "").length()).sum();
+                    spots += desk.stream()
+                            .mapToInt(row -> row.replace(".", "").length())
+                            .sum();
                 }
             }
         }
@@ -228,9 +232,8 @@ class GroundCasesIT {
             page.locator("#password").fill(Workplace.PASSWORD);
             page.locator("button.main").click();
             page.waitForSelector(".greens li");
-            return JsonMapper.shared()
-                    .readTree((String) page.evaluate(
-                            "async day => (await fetch('/round/day?date=' + day)).text()", Days.FIRST));
+            return JsonMapper.shared().readTree((String)
+                    page.evaluate("async day => (await fetch('/round/day?date=' + day)).text()", Days.FIRST));
         }
     }
 

@@ -69,9 +69,8 @@ record MadeLookUp(
             parts.add(new int[] {random.nextInt(4) - 1, random.nextInt(4) - 1, random.nextInt(4) - 1});
         }
         MapPoint from = lattice.spot(lattice.nearest(RandomGreens.pointOn(hole.green(), random)));
-        Optional<MapPoint> other = random.nextInt(4) == 0
-                ? Optional.of(RandomGreens.pointOn(hole.green(), random))
-                : Optional.empty();
+        Optional<MapPoint> other =
+                random.nextInt(4) == 0 ? Optional.of(RandomGreens.pointOn(hole.green(), random)) : Optional.empty();
         return new MadeLookUp(hole, lattice, said, from, parts, other, shares(random));
     }
 
@@ -114,7 +113,10 @@ record MadeLookUp(
         said.forEach(one -> kinds.putIfAbsent(one, kinds.size()));
         ArrayNode names = out.putArray("kinds");
         kinds.keySet().forEach(names::add);
-        out.put("cells", String.join(" ", said.stream().map(one -> kinds.get(one).toString()).toList()));
+        out.put(
+                "cells",
+                String.join(
+                        " ", said.stream().map(one -> kinds.get(one).toString()).toList()));
         ArrayNode others = out.putArray("others");
         other.ifPresent(at -> point(at, others.addArray()));
         out.put("apartMetres", APART_METRES);
@@ -167,10 +169,11 @@ record MadeLookUp(
         ObjectNode all = out.putObject("shares");
         for (int split = 0; split < SPLITS.size(); split++) {
             String name = SPLITS.get(split);
-            shares.get(split).ifPresent(one -> all.putArray(name)
-                    .add(one.first())
-                    .add(one.second())
-                    .add(one.third()));
+            shares.get(split)
+                    .ifPresent(one -> all.putArray(name)
+                            .add(one.first())
+                            .add(one.second())
+                            .add(one.third()));
         }
         return out.toString();
     }

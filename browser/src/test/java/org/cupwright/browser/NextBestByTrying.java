@@ -108,7 +108,10 @@ final class NextBestByTrying {
 
     private Parts counts(int split, int own) {
         int[] counts = new int[3];
-        made.parts().stream().mapToInt(part -> part[split]).filter(one -> one >= 0).forEach(one -> counts[one]++);
+        made.parts().stream()
+                .mapToInt(part -> part[split])
+                .filter(one -> one >= 0)
+                .forEach(one -> counts[one]++);
         if (own >= 0) {
             counts[own]++;
         }

@@ -140,7 +140,8 @@ class NotHereIT {
             String kind = fact.at("/payload/kind").asString();
             if (kind.equals("cupChanged")) {
                 holes.add(fact.path("hole").asString());
-                assertThat(fact.at("/payload/cutAt").equals(fact.at("/payload/planned"))).isFalse();
+                assertThat(fact.at("/payload/cutAt").equals(fact.at("/payload/planned")))
+                        .isFalse();
                 places.add(where(fact));
             }
             if (kind.equals("rolledByHand")) {
@@ -202,7 +203,9 @@ class NotHereIT {
                 .redirectOutput(out.toFile())
                 .redirectError(folder.resolve("err").toFile())
                 .start();
-        assertThat(process.waitFor()).as(Files.readString(folder.resolve("err"))).isZero();
+        assertThat(process.waitFor())
+                .as(Files.readString(folder.resolve("err")))
+                .isZero();
         return JsonMapper.shared().readTree(Files.readString(out));
     }
 }

@@ -70,7 +70,7 @@ record GroundOfRound(DayPaper paper, Texts texts) {
     }
 
     /** Where the ground is that the map shows: at its corner, and how far on a unit of the drawing is, across and down. */
-    private static void onMap(MapFrame frame, ArrayNode out) {
+    static void onMap(MapFrame frame, ArrayNode out) {
         MapPoint corner = frame.ground(0, 0);
         MapPoint across = frame.ground(frame.width(), 0);
         MapPoint down = frame.ground(0, frame.height());

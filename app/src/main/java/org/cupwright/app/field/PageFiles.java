@@ -20,26 +20,25 @@ final class PageFiles {
     private static final int NAMED_BY = 8;
 
     /** Of the page's own. */
-    private static final List<String> OF_PAGE =
-            List.of(
-                    "round.css",
-                    "round.js",
-                    "chosen.js",
-                    "green.js",
-                    "ground.js",
-                    "kept.js",
-                    "nothere.js",
-                    "odd.js",
-                    "parts.js",
-                    "places.js",
-                    "recording.js",
-                    "rolled.js",
-                    "sent.js",
-                    "shed.js",
-                    "state.js",
-                    "unsent.js",
-                    "writing.js",
-                    "round.webmanifest");
+    private static final List<String> OF_PAGE = List.of(
+            "round.css",
+            "round.js",
+            "chosen.js",
+            "green.js",
+            "ground.js",
+            "kept.js",
+            "nothere.js",
+            "odd.js",
+            "parts.js",
+            "places.js",
+            "recording.js",
+            "rolled.js",
+            "sent.js",
+            "shed.js",
+            "state.js",
+            "unsent.js",
+            "writing.js",
+            "round.webmanifest");
 
     /** Of the office, whose look it has. */
     private static final List<String> OF_OFFICE = List.of("office.css", "mark.svg");

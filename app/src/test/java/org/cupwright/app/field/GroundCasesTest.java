@@ -38,7 +38,8 @@ class GroundCasesTest {
             files = all.sorted().toList();
         }
         assertThat(files).hasSizeGreaterThanOrEqualTo(4);
-        return files.stream().map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> says(file)));
+        return files.stream()
+                .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> says(file)));
     }
 
     private static void says(Path file) {
@@ -78,8 +79,8 @@ class GroundCasesTest {
     /** Where some spots are, and how far about them it is as good. */
     private static List<String> some(GreenJudge judge, MadeCase made) {
         GreenLattice lattice = judge.judgeGreen().lattice();
-        Optional<GreenFrame> frame = GreenFrame.of(
-                judge.judgeGreen().green().hole(), made.policy().get(PlacePolicy.ON_CONVENTION));
+        Optional<GreenFrame> frame =
+                GreenFrame.of(judge.judgeGreen().green().hole(), made.policy().get(PlacePolicy.ON_CONVENTION));
         List<String> said = new ArrayList<>();
         for (int cell = 0; cell < lattice.size(); cell += SOME) {
             MapPoint at = lattice.spot(cell);
@@ -110,8 +111,6 @@ class GroundCasesTest {
 
     private static String room(Judgement judged, GreenJudge judge) {
         boolean usable = judged.verdict() == Verdict.PASS || judged.verdict() == Verdict.CAUTION;
-        return usable
-                ? String.format(Locale.ROOT, "%.2f", GoodWithin.metres(judged, judge.judgeGreen()))
-                : "-";
+        return usable ? String.format(Locale.ROOT, "%.2f", GoodWithin.metres(judged, judge.judgeGreen())) : "-";
     }
 }

@@ -76,7 +76,9 @@ record MadeCase(Map<String, String> told, List<String> judged, List<String> said
     }
 
     private static double[] corners(String text) {
-        return Arrays.stream(text.split("[ ,]")).mapToDouble(Double::parseDouble).toArray();
+        return Arrays.stream(text.split("[ ,]"))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
     }
 
     private static Polygon area(String text) {

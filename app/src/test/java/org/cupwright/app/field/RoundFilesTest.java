@@ -39,8 +39,9 @@ class RoundFilesTest {
             List<String> names = files.map(file -> file.getFileName().toString())
                     .filter(name -> !name.equals("worker.js"))
                     .toList();
-            assertThat(names).isNotEmpty().allSatisfy(name -> assertThat(PageFiles.worker())
-                    .contains("'/round/files/" + name + "'"));
+            assertThat(names)
+                    .isNotEmpty()
+                    .allSatisfy(name -> assertThat(PageFiles.worker()).contains("'/round/files/" + name + "'"));
         }
     }
 
