@@ -5,11 +5,14 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cupwright.app.storage.Sha256;
+import org.springframework.core.io.Resource;
+import org.springframework.core.io.support.PathMatchingResourcePatternResolver;
 
 /** What the changer's page is made of, and the worker that keeps it on the phone. */
 final class PageFiles {
@@ -17,28 +20,11 @@ final class PageFiles {
     private static final String OFFICE = "/org/cupwright/app/office/assets/";
     private static final String PAGE = "/org/cupwright/app/office/pages/round.html";
     private static final String FONTS = "/org/cupwright/app/maps/fonts/";
+    private static final String WORKER = "worker.js";
     private static final int NAMED_BY = 8;
 
-    /** Of the page's own. */
-    private static final List<String> OF_PAGE = List.of(
-            "round.css",
-            "round.js",
-            "chosen.js",
-            "green.js",
-            "ground.js",
-            "kept.js",
-            "nothere.js",
-            "odd.js",
-            "parts.js",
-            "places.js",
-            "recording.js",
-            "rolled.js",
-            "sent.js",
-            "shed.js",
-            "state.js",
-            "unsent.js",
-            "writing.js",
-            "round.webmanifest");
+    /** Everything that lies there, but for the worker, which is made below. */
+    private static final List<String> OF_PAGE = ofPage();
 
     /** Of the office, whose look it has. */
     private static final List<String> OF_OFFICE = List.of("office.css", "mark.svg");
@@ -58,14 +44,26 @@ final class PageFiles {
                 .flatMap(List::stream)
                 .map(path -> "'" + path + "'")
                 .collect(Collectors.joining(", ", "[", "]"));
-        return "const KEPT = 'round-" + name() + "';\nconst FILES = " + files + ";\n" + text(OWN + "worker.js");
+        return "const KEPT = 'round-" + name() + "';\nconst FILES = " + files + ";\n" + text(OWN + WORKER);
+    }
+
+    private static List<String> ofPage() {
+        try {
+            return Arrays.stream(new PathMatchingResourcePatternResolver().getResources("classpath:" + OWN + "*.*"))
+                    .map(Resource::getFilename)
+                    .filter(name -> !name.equals(WORKER))
+                    .sorted()
+                    .toList();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     /** By content. */
     private static String name() {
         MessageDigest digest = Sha256.digest();
         digest.update(bytes(PAGE));
-        digest.update(bytes(OWN + "worker.js"));
+        digest.update(bytes(OWN + WORKER));
         OF_PAGE.forEach(file -> digest.update(bytes(OWN + file)));
         OF_OFFICE.forEach(file -> digest.update(bytes(OFFICE + file)));
         LETTERS.forEach(file -> digest.update(bytes(FONTS + file)));
