@@ -41,6 +41,7 @@ class AccessibleIT {
             "/round/worker.js",
             "/round/day", // what the changer's page loads
             "/round/who",
+            "/round/phone",
             "/round/again", // leads to the changer's page
             "/now", // a part of today, where it is looked at
             "/green/{hole}/spot", // a part of the page of the green, where it is looked at

@@ -8,6 +8,7 @@ import org.cupwright.app.people.Erase.Erased;
 import org.cupwright.app.people.ListPeople.Everybody;
 import org.cupwright.app.people.ListPeople.Invited;
 import org.cupwright.app.people.NewCode;
+import org.cupwright.app.people.PhonesOfAll;
 import org.cupwright.app.people.RoleWord;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.texts.Texts;
@@ -46,6 +47,17 @@ public record PeopleText(Texts texts, ZoneId zone, Lines lines) {
         return invited.name()
                 .map(name -> said("people.rowInvited", new Name(name), role(invited.role()), moment(invited.until())))
                 .orElseGet(() -> said("people.rowFirst", moment(invited.until())));
+    }
+
+    /** A phone on which somebody stays signed in, or that several share. */
+    public String row(PhonesOfAll.One phone) {
+        String key = phone.name().isPresent() ? "people.rowPhone" : "people.rowShared";
+        return said(
+                key,
+                new Name(phone.name().orElse("")),
+                moment(phone.madeAt()),
+                moment(phone.seenAt()),
+                moment(phone.until()));
     }
 
     /** For whom a code is, and what to do with it; the code itself is not among it. */

@@ -16,7 +16,9 @@ import org.cupwright.app.desk.entry.Says;
 import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.entry.typed.EntryPlace;
 import org.cupwright.app.desk.entry.typed.TypedEntry;
+import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Session;
+import org.cupwright.app.storage.NameKey;
 import org.cupwright.app.storage.Photo;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
@@ -28,6 +30,7 @@ import tools.jackson.databind.json.JsonMapper;
  * An entry as a phone kept it until it could be sent. What happened is not asked about any more when it arrives, hours
  * later: it is kept as it was said, beside whatever others said of the same hole.
  *
+ * @param by who wrote it down; empty where the phone did not keep that yet
  * @param form what kind of entry it is
  * @param hole the hole; empty for the whole course
  * @param day the day whose plan was carried
@@ -38,6 +41,7 @@ import tools.jackson.databind.json.JsonMapper;
  * @param parts what else was said, by the names of the logbook
  */
 record CarriedEntry(
+        Optional<String> by,
         EntryForm form,
         Optional<String> hole,
         LocalDate day,
@@ -56,6 +60,7 @@ record CarriedEntry(
         try {
             JsonNode node = JsonMapper.shared().readTree(json);
             return new CarriedEntry(
+                    text(node, "by"),
                     EntryForm.of(text(node, "kind").orElseThrow(() -> unreadable(json))),
                     text(node, "hole"),
                     LocalDate.parse(text(node, "day").orElseThrow(() -> unreadable(json))),
@@ -67,6 +72,17 @@ record CarriedEntry(
         } catch (JacksonException | DateTimeParseException unreadable) {
             throw unreadable(json);
         }
+    }
+
+    /**
+     * An entry stands under the name of whoever wrote it, never under that of who happens to be signed in.
+     *
+     * @throws Problem when that is somebody else
+     */
+    void checkWrittenBy(Person sender) {
+        by.filter(name -> !NameKey.of(name).equals(NameKey.of(sender.name()))).ifPresent(other -> {
+            throw Problem.of("round.byAnother", "by", other, new Name(other), new Name(sender.name()));
+        });
     }
 
     private static Problem unreadable(String json) {

@@ -1,5 +1,6 @@
 package org.cupwright.app.field;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.Optional;
 import java.util.UUID;
 import org.cupwright.app.answers.json.Json;
@@ -11,6 +12,7 @@ import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.paper.ShowDay;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.Photo;
+import org.cupwright.app.visit.PhoneInUse;
 import org.cupwright.app.visit.Visit;
 import org.springframework.http.CacheControl;
 import org.springframework.http.MediaType;
@@ -29,6 +31,12 @@ import tools.jackson.databind.node.ObjectNode;
 @Controller
 final class RoundController {
     private static final String WORKER = PageFiles.worker();
+
+    private final PhoneInUse phones;
+
+    RoundController(PhoneInUse phones) {
+        this.phones = phones;
+    }
 
     /** The page: the same for every day and everybody, so that a phone may keep it. */
     @GetMapping("/round")
@@ -57,10 +65,11 @@ final class RoundController {
 
     /** The day to carry; and the mark by which what is sent later is known to be ours. */
     @GetMapping("/round/day")
-    ResponseEntity<String> day(Visit visit, CsrfToken token) {
+    ResponseEntity<String> day(Visit visit, HttpServletRequest request, CsrfToken token) {
         ShowDay.Answer answer = new ShowDay(visit.session()).of(visit.question(), Progress.unheard());
         ObjectNode day = new CarriedDay(visit, visit.session().now()).of(answer);
         mark(token, day);
+        PhoneController.tell(phones, request, visit, day);
         day.set("words", new RoundWords(visit.texts()).all());
         day.put("language", visit.texts().language());
         return json(200, day);
@@ -68,11 +77,12 @@ final class RoundController {
 
     /** Who is signed in, what the office's clock shows, and the mark for what is sent. */
     @GetMapping("/round/who")
-    ResponseEntity<String> who(Visit visit, CsrfToken token) {
+    ResponseEntity<String> who(Visit visit, HttpServletRequest request, CsrfToken token) {
         ObjectNode who = Json.object();
         who.put("person", visit.session().person().name());
         who.put("now", visit.session().now().toString());
         mark(token, who);
+        PhoneController.tell(phones, request, visit, who);
         return json(200, who);
     }
 
@@ -88,6 +98,7 @@ final class RoundController {
             @RequestParam String entry,
             @RequestParam(required = false) MultipartFile photo) {
         CarriedEntry carried = CarriedEntry.read(entry);
+        carried.checkWrittenBy(visit.session().person());
         Optional<Photo> taken = photo(carried, photo);
         Session theirs = carried.recordedBy(visit.session());
         Optional<RecordFact.Answer> kept =
@@ -107,7 +118,7 @@ final class RoundController {
                 .map(sent -> TypedEntry.photo(carried.form(), new SourceFile("photo", sent::getInputStream)));
     }
 
-    private static void mark(CsrfToken token, ObjectNode out) {
+    static void mark(CsrfToken token, ObjectNode out) {
         if (token != null) {
             out.put("markName", token.getHeaderName());
             out.put("mark", token.getToken());

@@ -8,6 +8,7 @@ import org.cupwright.app.visit.Told;
 import org.cupwright.app.visit.Visit;
 import org.cupwright.app.visit.VisitArgument;
 import org.cupwright.app.visit.Visits;
+import org.cupwright.message.Problem;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.ResponseEntity;
@@ -32,6 +33,7 @@ final class RoundProblems {
         Told told = why.told();
         ObjectNode error = Json.object();
         error.put("error", told.what());
+        error.put("problem", failure instanceof Problem problem ? problem.what().key() : "");
         error.put("where", told.where());
         error.put("value", told.value());
         error.put("tryThis", told.tryThis());

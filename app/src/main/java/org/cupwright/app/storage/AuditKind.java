@@ -18,6 +18,20 @@ public enum AuditKind {
     SIGNED_IN,
     /** Somebody's password was tried wrongly so often that further tries have to wait. */
     SIGN_IN_SLOWED,
+    /** Somebody stays signed in on a phone for a season. */
+    PHONE_KEPT,
+    /** That is over: somebody ended it. */
+    PHONE_ENDED,
+    /** It is over because the phone showed what it had shown before: two have what one should. */
+    PHONE_COPIED,
+    /** A phone is nobody's from now on: several write on it, each by a PIN. */
+    PHONE_SHARED,
+    /** It is so no more: it was ended, or too many wrong PINs were typed. */
+    SHARED_PHONE_ENDED,
+    SHARED_PHONE_CLOSED,
+    /** Somebody has a PIN, or another one. */
+    PIN_SET,
+    SIGNED_IN_BY_PIN,
     POLICY_CHANGED,
     PLAN_PUBLISHED,
     PLAN_WITHDRAWN,

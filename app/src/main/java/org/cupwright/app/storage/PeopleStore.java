@@ -20,7 +20,7 @@ public interface PeopleStore {
 
     void add(KeptPerson person);
 
-    /** Writes what is kept of a person anew. */
+    /** Writes what is kept of a person anew, who is then signed in on no phone ({@link PhoneStore}). */
     void replace(KeptPerson person);
 
     /**

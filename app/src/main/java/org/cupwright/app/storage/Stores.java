@@ -27,6 +27,8 @@ public interface Stores {
 
     AuditStore audit();
 
+    PhoneStore phones();
+
     /** How far what is kept of a course has come, and the plan of a day among it. */
     Versions versions(String courseId, LocalDate day);
 }

@@ -40,6 +40,7 @@ record SqlPeople(Sql sql) implements PeopleStore {
     @Override
     public void replace(KeptPerson person) {
         sql.replace(PERSON, "account", PeopleRows.row(person));
+        new SqlPhones(sql).changed(person);
     }
 
     @Override

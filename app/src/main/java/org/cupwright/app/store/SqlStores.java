@@ -11,6 +11,7 @@ import org.cupwright.app.storage.DamagedRow;
 import org.cupwright.app.storage.DrawnStore;
 import org.cupwright.app.storage.FactStore;
 import org.cupwright.app.storage.PeopleStore;
+import org.cupwright.app.storage.PhoneStore;
 import org.cupwright.app.storage.PhotoStore;
 import org.cupwright.app.storage.PlanStore;
 import org.cupwright.app.storage.PolicyStore;
@@ -72,6 +73,11 @@ public record SqlStores(Sql sql, Dialect dialect, ResultCache cache, Clock clock
     @Override
     public AuditStore audit() {
         return new SqlAudit(sql);
+    }
+
+    @Override
+    public PhoneStore phones() {
+        return new SqlPhones(sql);
     }
 
     /** Every part's newest row, by an index. */

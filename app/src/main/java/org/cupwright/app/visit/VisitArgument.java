@@ -2,11 +2,9 @@ package org.cupwright.app.visit;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.security.Principal;
 import java.util.Optional;
 import org.cupwright.app.storage.DataFolder;
 import org.springframework.core.MethodParameter;
-import org.springframework.security.core.Authentication;
 import org.springframework.web.bind.support.WebDataBinderFactory;
 import org.springframework.web.context.request.NativeWebRequest;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
@@ -32,7 +30,7 @@ public record VisitArgument(Visits visits) implements HandlerMethodArgumentResol
         HttpServletRequest asked = request.getNativeRequest(HttpServletRequest.class);
         DataFolder folder = visits.house().folders().get();
         asked.setAttribute(FOLDER, folder);
-        Visit visit = visits.of(asked, person(asked.getUserPrincipal()), folder);
+        Visit visit = visits.of(asked, SignedIn.of(asked).orElseThrow(), folder);
         asked.setAttribute(VISIT, visit);
         return visit;
     }
@@ -40,10 +38,6 @@ public record VisitArgument(Visits visits) implements HandlerMethodArgumentResol
     /** The visit of a request, once it is settled. */
     public static Optional<Visit> of(HttpServletRequest request) {
         return Optional.ofNullable((Visit) request.getAttribute(VISIT));
-    }
-
-    private static SignedIn person(Principal principal) {
-        return (SignedIn) ((Authentication) principal).getPrincipal();
     }
 
     @Override

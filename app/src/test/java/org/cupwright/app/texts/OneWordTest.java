@@ -35,10 +35,10 @@ class OneWordTest {
                 "es ; costumbres? ; ajustes ;",
                 "es ; tees? de pr[aá]ctica|putting green ; green de prácticas ;",
                 "es ; aguj(ero|eros) ; hoyo ;",
-                "es ; banderín|pin ; bandera ;",
+                "es ; banderín|pin ; bandera ; PIN",
                 "es ; libro de registro|bit[aá]cora ; cuaderno ;",
                 "es ; configuraci[oó]n ; ajustes ;",
-                "en ; pins? ; hole location, flag ;",
+                "en ; pins? ; hole location, flag ; PIN",
                 "en ; cup locations?|pin positions? ; hole location ;",
                 "en ; diary ; logbook ;",
                 "en ; no hole''s ; practice green ;"

@@ -16,6 +16,7 @@ import org.cupwright.app.texts.Texts;
  * @param date the day that is looked at
  * @param today today on the course
  * @param person who is signed in
+ * @param byPhone whether that person is signed in by a phone, and may do more by typing the password
  * @param places where one can go
  * @param remarks what has to be known of what was read: rows that are damaged
  * @param here the address of the page, to which a wish for another language leads back
@@ -31,6 +32,7 @@ public record Frame(
         LocalDate date,
         LocalDate today,
         String person,
+        boolean byPhone,
         List<Place> places,
         List<String> remarks,
         String here,

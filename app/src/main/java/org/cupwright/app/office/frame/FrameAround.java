@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.cupwright.app.office.frame.Frame.Place;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.visit.OfficeHouse;
+import org.cupwright.app.visit.SignedIn;
 import org.cupwright.app.visit.Visit;
 import org.cupwright.app.visit.VisitArgument;
 import org.cupwright.app.visit.Wishes;
@@ -54,6 +55,9 @@ public record FrameAround(OfficeHouse house) implements HandlerInterceptor {
                 visit.date(),
                 visit.today(),
                 session.person().name(),
+                SignedIn.of(request)
+                        .filter(person -> person.by() != SignedIn.By.PASSWORD)
+                        .isPresent(),
                 places(visit, request.getRequestURI()),
                 Stream.concat(session.folder().remarks().stream(), besides.stream())
                         .distinct()

@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.Optional;
 import org.cupwright.app.people.ChangePassword;
 import org.cupwright.app.people.Passwords;
+import org.cupwright.app.people.SetPin;
 import org.cupwright.app.people.SlowDown;
 import org.cupwright.app.visit.Visit;
 import org.cupwright.message.Problem;
@@ -13,7 +14,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** One's own password. */
+/** One's own password, and the PIN for shared phones. */
 @Controller
 public final class PasswordController {
     private final Passwords passwords;
@@ -26,17 +27,31 @@ public final class PasswordController {
     }
 
     @GetMapping("/password")
-    String page(Visit visit, Model model) {
+    String page(Visit visit, Model model, HttpServletRequest request) {
+        model.addAttribute("pinKept", request.getParameter("pin") != null);
         return page(visit, model, Optional.empty());
     }
 
-    private static String page(Visit visit, Model model, Optional<Problem> problem) {
+    private String page(Visit visit, Model model, Optional<Problem> problem) {
+        model.addAttribute("pinSet", new SetPin(visit.session(), passwords, slowDown).isSet());
         model.addAttribute(
                 "problem", problem.map(found -> visit.texts().say(found.what())).orElse(""));
         model.addAttribute(
                 "tryThis",
                 problem.map(found -> visit.texts().say(found.tryThis())).orElse(""));
         return "password";
+    }
+
+    /** The digits by which the person is told from others on a shared phone. */
+    @PostMapping("/password/pin")
+    String pin(
+            Visit visit, Model model, HttpServletRequest request, @RequestParam String old, @RequestParam String pin) {
+        try {
+            new SetPin(visit.session(), passwords, slowDown).set(old, pin, request.getRemoteAddr());
+            return "redirect:/password?pin";
+        } catch (Problem problem) {
+            return page(visit, model, Optional.of(problem));
+        }
     }
 
     /** The account is another afterwards: whoever was signed in with it signs in anew, here and elsewhere. */

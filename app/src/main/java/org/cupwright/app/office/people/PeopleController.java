@@ -3,11 +3,13 @@ package org.cupwright.app.office.people;
 import jakarta.servlet.http.HttpServletResponse;
 import java.security.SecureRandom;
 import java.util.Optional;
+import java.util.UUID;
 import org.cupwright.app.people.ChangeRole;
 import org.cupwright.app.people.Deactivate;
 import org.cupwright.app.people.Erase;
 import org.cupwright.app.people.Invite;
 import org.cupwright.app.people.NewCode;
+import org.cupwright.app.people.PhonesOfAll;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.visit.Visit;
 import org.springframework.http.HttpStatus;
@@ -52,6 +54,14 @@ public final class PeopleController {
     @PostMapping("/people/remove")
     String remove(Visit visit, @RequestParam String name) {
         new Deactivate(visit.session()).person(name);
+        return "redirect:/people";
+    }
+
+    /** Ends one phone, or all of them. */
+    @PostMapping("/people/phones/end")
+    String endPhone(Visit visit, @RequestParam Optional<UUID> phone) {
+        PhonesOfAll phones = new PhonesOfAll(visit.session());
+        phone.ifPresentOrElse(phones::end, phones::endAll);
         return "redirect:/people";
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.Stream;
 import org.cupwright.app.answers.AuditText;
 import org.cupwright.app.answers.PeopleText;
@@ -14,6 +15,7 @@ import org.cupwright.app.people.ListAudit;
 import org.cupwright.app.people.ListPeople;
 import org.cupwright.app.people.ListPeople.Everybody;
 import org.cupwright.app.people.NewCode;
+import org.cupwright.app.people.PhonesOfAll;
 import org.cupwright.app.people.RoleWord;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.texts.Texts;
@@ -32,6 +34,7 @@ record PeopleView(Visit visit) {
      * @param active who may come in
      * @param others who left, and codes that still count, a sentence each
      * @param roles what one can be
+     * @param phones that are signed in, or that several share
      * @param done what was done in the last days, the newest first
      */
     record People(
@@ -40,10 +43,14 @@ record PeopleView(Visit visit) {
             List<One> active,
             List<String> others,
             List<Choice> roles,
+            List<Phone> phones,
             List<String> done) {}
 
     /** Somebody with an account. */
     record One(String name, String role, String says) {}
+
+    /** A phone that the office knows again. */
+    record Phone(UUID id, String says) {}
 
     /** A role to choose. */
     record Choice(String value, String says) {}
@@ -67,6 +74,10 @@ record PeopleView(Visit visit) {
                 Stream.of(Role.values())
                         .map(role -> new Choice(role.name(), texts.say(RoleWord.key(role))))
                         .toList(),
+                new PhonesOfAll(visit.session())
+                        .list().stream()
+                                .map(phone -> new Phone(phone.id(), new PeopleText(texts, zone).row(phone)))
+                                .toList(),
                 done);
     }
 

@@ -28,7 +28,8 @@ final class EmptyDatabase {
             "V7__kind.sql",
             "V8__people.sql",
             "V9__setup.sql",
-            "V10__shared.sql");
+            "V10__shared.sql",
+            "V11__phones.sql");
 
     /** What Flyway makes beside, to write down in which migrations were done. */
     static final List<String> HISTORY = List.of("index flyway_schema_history_s_idx", "table flyway_schema_history");

@@ -24,6 +24,7 @@ import org.cupwright.app.storage.upkeep.FolderReport.Damage;
 import org.cupwright.app.store.CheckedRow;
 import org.cupwright.app.store.Documents;
 import org.cupwright.app.store.PeopleRows;
+import org.cupwright.app.store.PhoneRows;
 import org.cupwright.app.store.PointBlob;
 import org.cupwright.app.store.Sql;
 import org.cupwright.course.Course;
@@ -63,6 +64,9 @@ final class FolderContents {
             Map.entry("photo", "id"),
             Map.entry("person", "id"),
             Map.entry("sign_in_code", "id"),
+            Map.entry("phone", "id"),
+            Map.entry("pin", "id"),
+            Map.entry("wrong_pin", "id"),
             Map.entry("audit", "id")));
 
     private boolean holdsAnything() {
@@ -114,6 +118,9 @@ final class FolderContents {
         look("photo", FolderContents::photo, found);
         look("person", PeopleRows::person, found);
         look("sign_in_code", PeopleRows::code, found);
+        look("phone", PhoneRows::phone, found);
+        look("pin", PhoneRows::pin, found);
+        look("wrong_pin", PhoneRows::wrong, found);
         look("audit", PeopleRows::audit, found);
         return found;
     }

@@ -16,6 +16,8 @@ import org.cupwright.app.session.Role;
  * @param open whether one need not be signed in
  */
 public record Route(String method, String pattern, Optional<Right> right, boolean open) {
+    private static final String SHARE = "/round/share";
+
     static Route open(String method, String pattern) {
         return new Route(method, pattern, Optional.empty(), true);
     }
@@ -26,6 +28,11 @@ public record Route(String method, String pattern, Optional<Right> right, boolea
 
     static Route with(Right right, String method, String pattern) {
         return new Route(method, pattern, Optional.of(right), false);
+    }
+
+    /** Whether it is of the round: there somebody may go who came in by a PIN on a shared phone, and nowhere else. */
+    public boolean byPin() {
+        return pattern.startsWith("/round") && !pattern.equals(SHARE) || pattern.equals("/sign-out");
     }
 
     /** The roles that may ask for it, of those who are signed in. */

@@ -3,6 +3,7 @@ package org.cupwright.app.wiring.server;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.cupwright.app.people.Account;
 import org.cupwright.app.people.Passwords;
 import org.cupwright.app.people.SignIn;
@@ -13,6 +14,7 @@ import org.cupwright.app.people.SlowDown;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.visit.OfficeHouse;
 import org.cupwright.app.visit.SignedIn;
+import org.cupwright.app.visit.SignedIn.By;
 import org.springframework.security.authentication.AuthenticationProvider;
 import org.springframework.security.authentication.BadCredentialsException;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
@@ -22,6 +24,9 @@ import org.springframework.security.web.authentication.WebAuthenticationDetails;
 
 /** Lets people in by the accounts there are, and knows whether somebody may still be in. */
 record Accounts(OfficeHouse house, Passwords passwords, SlowDown slowDown) implements AuthenticationProvider {
+    static final String ROLE = "ROLE_";
+    static final String BY_PIN = "PIN_";
+
     /** Nothing was tried: whoever asks has to wait first. */
     static final class HasToWait extends BadCredentialsException {
         private static final long serialVersionUID = 1;
@@ -62,10 +67,13 @@ record Accounts(OfficeHouse house, Passwords passwords, SlowDown slowDown) imple
 
     /** Whether somebody who signed in is still who and what that was. */
     boolean isStill(SignedIn person) {
+        return account(person).isPresent();
+    }
+
+    /** The account of somebody who is still who and what that was. */
+    Optional<Account> account(SignedIn person) {
         try (DataFolder folder = house.folders().get()) {
-            return person.account()
-                    .flatMap(id -> signIn(folder).still(id, person.changedAt()))
-                    .isPresent();
+            return person.account().flatMap(id -> signIn(folder).still(id, person.changedAt()));
         }
     }
 
@@ -74,13 +82,16 @@ record Accounts(OfficeHouse house, Passwords passwords, SlowDown slowDown) imple
     }
 
     private static SignedIn of(Account account, Instant now) {
-        return new SignedIn(account.id(), account.name(), account.role(), account.changedAt(), now);
+        return new SignedIn(
+                account.id(), account.name(), account.role(), account.changedAt(), now, By.PASSWORD, null);
     }
 
+    /** Whoever came in by a PIN has no role: the doors of the round know the person, and no others do. */
     static Authentication signedIn(SignedIn person) {
+        String kind = person.by() == By.PIN ? BY_PIN : ROLE;
         return UsernamePasswordAuthenticationToken.authenticated(
                 person,
                 null,
-                List.of(new SimpleGrantedAuthority("ROLE_" + person.role().name())));
+                List.of(new SimpleGrantedAuthority(kind + person.role().name())));
     }
 }

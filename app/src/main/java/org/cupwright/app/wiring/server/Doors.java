@@ -4,12 +4,12 @@ import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.security.SecureRandom;
+import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.cupwright.app.cli.command.Serving.Request;
 import org.cupwright.app.people.Passwords;
 import org.cupwright.app.people.SlowDown;
-import org.cupwright.app.session.Role;
 import org.cupwright.app.visit.OfficeHouse;
 import org.cupwright.app.visit.access.Route;
 import org.cupwright.app.visit.access.Routes;
@@ -61,6 +61,11 @@ class Doors {
         return new Accounts(house, passwords, slowDown);
     }
 
+    @Bean
+    KnownPhones knownPhones(Accounts accounts, SecureRandom random, Request request) {
+        return new KnownPhones(accounts, random, new PhoneCookie(OfficeServer.isEncrypted(request)));
+    }
+
     /** Before everything that asks who it is, and again where a refusal is told. */
     @Bean
     FilterRegistrationBean<LastHop> lastHop(Request request) {
@@ -72,13 +77,14 @@ class Doors {
     }
 
     @Bean
-    SecurityFilterChain guarded(HttpSecurity http, Request request, Accounts accounts) throws Exception {
+    SecurityFilterChain guarded(HttpSecurity http, Request request, KnownPhones phones) throws Exception {
         http.authorizeHttpRequests(Doors::allow)
                 .formLogin(form -> form.loginPage("/sign-in")
                         .usernameParameter("name")
                         .failureHandler(Doors::refused)
-                        .defaultSuccessUrl("/"))
-                .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in"))
+                        .successHandler(new WelcomedIn(phones)))
+                .logout(out ->
+                        out.logoutUrl("/sign-out").addLogoutHandler(phones).logoutSuccessUrl("/sign-in"))
                 .headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT))
                         .httpStrictTransportSecurity(always -> encryptedAlways(always, request))
                         .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN))
@@ -90,7 +96,7 @@ class Doors {
                         .accessDeniedHandler(Doors::notTaken));
         // before a form's token is looked for, which reads what was sent
         http.addFilterBefore(new HostsKnown(request), CsrfFilter.class);
-        http.addFilterBefore(request.demo() ? new OpenDemo() : new StillIn(accounts), CsrfFilter.class);
+        http.addFilterBefore(request.demo() ? new OpenDemo() : new StillIn(phones), CsrfFilter.class);
         http.addFilterBefore(new FilesTaken(OfficeServer.LARGEST_REQUEST.toBytes()), CsrfFilter.class);
         return http.build();
     }
@@ -137,14 +143,17 @@ class Doors {
             if (route.open()) {
                 requests.requestMatchers(matcher).permitAll();
             } else {
-                requests.requestMatchers(matcher).hasAnyRole(names(route.roles()));
+                requests.requestMatchers(matcher).hasAnyAuthority(names(route));
             }
         }
         requests.dispatcherTypeMatchers(DispatcherType.ERROR).permitAll(); // what is said of a refusal
         requests.anyRequest().denyAll();
     }
 
-    private static String[] names(Set<Role> roles) {
-        return roles.stream().map(Role::name).toArray(String[]::new);
+    private static String[] names(Route route) {
+        List<String> kinds = route.byPin() ? List.of(Accounts.ROLE, Accounts.BY_PIN) : List.of(Accounts.ROLE);
+        return route.roles().stream()
+                .flatMap(role -> kinds.stream().map(kind -> kind + role.name()))
+                .toArray(String[]::new);
     }
 }

@@ -135,7 +135,7 @@ public record OfficeServer(Clock clock, SecureRandom random, Function<SecureRand
         return Path.of(System.getProperty("java.io.tmpdir"), "cupwright-office.log");
     }
 
-    private static boolean isEncrypted(Request request) {
+    static boolean isEncrypted(Request request) {
         return request.tls().isPresent() || request.behindProxy();
     }
 

@@ -10,13 +10,14 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import org.cupwright.app.visit.SignedIn;
+import org.cupwright.app.visit.SignedIn.By;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
  * Who has asked for nothing for too long, signed in too long ago, or whose account was changed or taken away, is out
- * with the next request, and signs in anew.
+ * with the next request, and signs in anew; on a phone on which somebody stays signed in that happens by itself.
  */
 final class StillIn extends OncePerRequestFilter {
     /** A working day with what goes before and after it. Our choice. */
@@ -30,11 +31,13 @@ final class StillIn extends OncePerRequestFilter {
 
     private static final String LAST = "lastAsked";
 
+    private final KnownPhones phones;
     private final Accounts accounts;
     private final Clock clock;
 
-    StillIn(Accounts accounts) {
-        this.accounts = accounts;
+    StillIn(KnownPhones phones) {
+        this.phones = phones;
+        this.accounts = phones.accounts();
         this.clock = accounts.house().clock();
     }
 
@@ -44,15 +47,18 @@ final class StillIn extends OncePerRequestFilter {
         Authentication known = SecurityContextHolder.getContext().getAuthentication();
         HttpSession session = request.getSession(false);
         if (session != null && known != null && known.getPrincipal() instanceof SignedIn person) {
-            if (isOver(person, session) || !accounts.isStill(person)) {
+            if (isOver(person, session) || !accounts.isStill(person) || !phones.isStill(person)) {
                 SecurityContextHolder.clearContext();
                 session.invalidate();
-                ComeIn.leadOut(request, response);
-                return;
-            }
-            if (!request.getServletPath().equals(BY_ITSELF)) {
+                if (!phones.comeBack(request, response)) {
+                    ComeIn.leadOut(request, response);
+                    return;
+                }
+            } else if (!request.getServletPath().equals(BY_ITSELF)) {
                 session.setAttribute(LAST, clock.instant());
             }
+        } else if (Addresses.find(request).filter(route -> !route.open()).isPresent()) {
+            phones.comeBack(request, response);
         }
         chain.doFilter(request, response);
     }
@@ -63,6 +69,6 @@ final class StillIn extends OncePerRequestFilter {
                 ? asked
                 : person.since();
         return now.isAfter(last.plus(WITHOUT_A_CLICK))
-                || now.isAfter(person.since().plus(ALTOGETHER));
+                || now.isAfter(person.since().plus(person.by() == By.PASSWORD ? ALTOGETHER : WITHOUT_A_CLICK));
     }
 }

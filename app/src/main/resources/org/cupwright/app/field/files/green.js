@@ -3,6 +3,7 @@
 
 import {el, list, say} from './parts.js';
 import {landMap, notHere} from './nothere.js';
+import {asWhom} from './names.js';
 import {oddThing} from './odd.js';
 import {recording} from './recording.js';
 import {rollBall} from './rolled.js';
@@ -25,6 +26,7 @@ export function holeView(hole) {
     done && following(hole),
     notHere(hole),
     rollBall(hole),
+    asWhom(),
     day.mayRecord && hole.cutToday && (done ? el('details', null, el('summary', null, say('round.again')), recording(hole))
         : recording(hole)),
     landMap(hole),

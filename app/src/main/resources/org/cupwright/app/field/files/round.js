@@ -3,6 +3,7 @@
 
 import {holeView} from './green.js';
 import {asked, days, dropDay, dropEntry, entries, keepDay} from './kept.js';
+import {meet, names} from './names.js';
 import {button, el, say, speak} from './parts.js';
 import {ask, greet, line, sendNow, tell} from './sent.js';
 import {roundView} from './shed.js';
@@ -58,7 +59,7 @@ function show(moved) {
   const focused = document.activeElement?.id;
   const hole = allHoles().find(one => one.hole === decodeURIComponent(location.hash.slice(1)));
   main.replaceChildren(...(day === null ? [el('h1', {tabindex: -1}, say('round.title')),
-    el('p', null, page.loading ? say('round.loading') : say('round.noDay')), standing(),
+    el('p', null, page.loading ? say('round.loading') : say('round.noDay')), names(load), standing(),
     !page.loading && button(say('round.loadAgain'), load, 'main')] : hole ? holeView(hole) : roundView(load))
       .flat(2).filter(Boolean));
   if (moved) {
@@ -86,6 +87,7 @@ async function begin() {
   tell(refresh);
   window.addEventListener('hashchange', () => show(true));
   window.addEventListener('online', sendNow);
+  meet();
   await load();
   sendNow();
 }

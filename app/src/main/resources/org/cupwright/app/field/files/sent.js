@@ -3,6 +3,7 @@
 'use strict';
 
 import {entries, keepEntry} from './kept.js';
+import {learn} from './who.js';
 
 const FIRST_PAUSE = 2000; // ms, doubled at every try that fails: our choice
 const LONGEST_PAUSE = 60000;
@@ -11,8 +12,8 @@ const PATIENCE = 20000;
 // Says that a part of a page asks: whoever is signed out is told so, and not led away.
 const PART = {'HX-Request': 'true'};
 
-// What became of the last try: '', 'offline' or 'signedOut'.
-export const line = {state: '', mark: null, clockBehind: 0};
+// What became of the last try: '', 'offline' or 'signedOut'; and who is known to be signed in.
+export const line = {state: '', mark: null, clockBehind: 0, person: null};
 
 let pause = FIRST_PAUSE;
 let timer = null;
@@ -23,11 +24,20 @@ export function tell(listener) { heard = listener; }
 export async function ask(path, patience = PATIENCE) {
   const answer = await fetch(path, {headers: PART, redirect: 'manual', cache: 'no-store', signal: AbortSignal.timeout(patience)});
   if (answer.type === 'opaqueredirect' || answer.status === 401) {
+    line.person = null;
     throw Object.assign(new Error('signed out'), {signedOut: true});
   }
   if (!answer.ok) {
     throw Object.assign(new Error('status ' + answer.status), {told: await told(answer)});
   }
+  return answer.json();
+}
+
+// Sends a form with the mark that came with what was just asked for.
+export async function post(path, body, found) {
+  const answer = await fetch(path, {method: 'POST', body, headers: {...PART, [found.markName]: found.mark},
+    redirect: 'manual', signal: AbortSignal.timeout(PATIENCE)});
+  if (!answer.ok) { throw new Error('status ' + answer.status); }
   return answer.json();
 }
 
@@ -38,6 +48,8 @@ async function told(answer) {
 // Learns by which mark the office knows what comes from here, and how far this clock is behind its own.
 export function greet(from) {
   line.mark = from.mark ? {name: from.markName, value: from.mark} : null;
+  line.person = from.person;
+  learn(from);
   line.clockBehind = Date.parse(from.now ?? from.loadedAt) - Date.now();
 }
 
@@ -56,14 +68,15 @@ async function send(entry) {
   }
   // What the office says in words will not be taken at the next try either, and must not keep back what comes after it.
   const why = answer.status < 500 ? await told(answer) : null;
-  if (!why?.error) { throw new Error('not taken'); }
+  // What somebody else wrote waits until that person is signed in.
+  if (!why?.error || why.problem === 'problem.round.byAnother') { throw new Error('not taken'); }
   await keepEntry({...entry, state: 'refused', told: why});
 }
 
 async function round() {
   const waiting = (await entries()).filter(entry => entry.state === 'waiting');
   if (waiting.length > 0) { greet(await ask('/round/who')); }
-  for (const entry of waiting) {
+  for (const entry of waiting.filter(entry => !entry.says.by || entry.says.by === line.person)) {
     await send(entry);
     heard();
   }

@@ -1,6 +1,7 @@
 // The round: what to know first, what to take along, and the greens in the order in which they are gone to.
 'use strict';
 
+import {names} from './names.js';
 import {button, el, list, say, time} from './parts.js';
 import {became, page} from './state.js';
 import {standing} from './unsent.js';
@@ -14,6 +15,7 @@ export function roundView(load) {
         button(say('round.loadAgain'), load, 'plain', {disabled: page.loading})),
     day.date !== today && el('p', {class: 'another'}, say('round.otherDay', day.title)),
     day.first.length > 0 && el('section', {class: 'first'}, el('h2', null, say('first.title')), list(day.first)),
+    names(load),
     standing(),
     day.parts.length === 0 && el('p', null, say('round.noPlan')),
     day.parts.length > 0 && el('details', {class: 'shed'}, el('summary', null, say('sheet.card.before')),

@@ -5,6 +5,7 @@ import {dropEntry} from './kept.js';
 import {button, el, say} from './parts.js';
 import {line, sendNow} from './sent.js';
 import {page} from './state.js';
+import {who} from './who.js';
 import {refresh} from './writing.js';
 
 export function standing() {
@@ -15,7 +16,7 @@ export function standing() {
       page.problem && el('p', {class: 'problem'}, page.problem),
       el('p', {id: 'unsent'}, waiting === 0 ? say('round.unsent.none')
           : waiting === 1 ? say('round.unsent.one') : say('round.unsent.many', waiting)),
-      line.state === 'signedOut' && el('p', null, say('round.signedOut') + ' ',
+      line.state === 'signedOut' && !who.shared && el('p', null, say('round.signedOut') + ' ',
           el('a', {class: 'button', href: '/round/again'}, say('round.signIn'))),
       line.state === 'offline' && el('p', null, say('round.offline')),
       refused.map(entry => el('p', {class: 'problem'},

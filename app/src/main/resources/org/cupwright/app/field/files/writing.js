@@ -5,6 +5,7 @@ import {entries, keepEntry} from './kept.js';
 import {el, say} from './parts.js';
 import {line, sendNow} from './sent.js';
 import {page} from './state.js';
+import {who, writer} from './who.js';
 
 let drawn = () => {};
 
@@ -17,9 +18,14 @@ export async function refresh() {
 }
 
 export async function write(hole, says, photo) {
+  if (who.shared && !writer()) { // nothing is written down under nobody's name
+    page.problem = say('round.who.nobody');
+    await refresh();
+    return;
+  }
   const entry = {
     id: crypto.randomUUID(), order: Date.now(), state: 'waiting', photo: photo ?? null, course: page.day.course,
-    says: {...says, hole: hole.hole, day: page.day.date, at: new Date().toISOString(), clockBehind: line.clockBehind},
+    says: {...says, by: writer(), hole: hole.hole, day: page.day.date, at: new Date().toISOString(), clockBehind: line.clockBehind},
   };
   try {
     await keepEntry(entry);

@@ -10,6 +10,8 @@ import org.cupwright.app.storage.AuditLine.About;
 import org.cupwright.app.storage.AuditLine.Who;
 import org.cupwright.app.storage.KeptCode;
 import org.cupwright.app.storage.KeptPerson;
+import org.cupwright.app.storage.KeptPhone;
+import org.cupwright.app.storage.KeptPin;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.message.Message.Day;
 import org.cupwright.message.Message.Name;
@@ -24,6 +26,11 @@ final class PeopleRowsMade {
             new KeptCode("ab12", Optional.of("Kim"), "reader", THEN, THEN.plusSeconds(60), Optional.empty());
     static final KeptCode USED = new KeptCode(
             "cd34", Optional.empty(), "superintendent", THEN, THEN.plusSeconds(60), Optional.of(THEN.plusSeconds(5)));
+    static final KeptPhone OWN = new KeptPhone(
+            new UUID(8, 1), Optional.of(BO.id()), "sum one", "", THEN, THEN.plusSeconds(3), THEN.plusSeconds(90));
+    static final KeptPhone SHARED = new KeptPhone(
+            new UUID(8, 2), Optional.empty(), "sum two", "sum three", THEN, THEN, THEN.plusSeconds(90));
+    static final KeptPin PIN = new KeptPin(BO.id(), "invented hash 3", THEN);
     static final AuditLine ROLE_LINE = new AuditLine(
             THEN,
             new Who(Optional.of(IDA.id()), IDA.name()),
@@ -50,6 +57,10 @@ final class PeopleRowsMade {
         stores.people().add(BO);
         stores.people().add(OPEN);
         stores.people().add(USED);
+        stores.phones().add(OWN);
+        stores.phones().add(SHARED);
+        stores.phones().set(PIN);
+        stores.phones().wrong(SHARED.id(), BO.id(), THEN);
         stores.audit().add(ROLE_LINE);
         stores.audit().add(PLAN_LINE);
     }

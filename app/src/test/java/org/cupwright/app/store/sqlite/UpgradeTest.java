@@ -102,8 +102,38 @@ class UpgradeTest {
                 .contains(SurveyKind.SCAN);
     }
 
+    /** As format 10 left it. */
+    private static void takePhonesAway(Statement statement) throws SQLException {
+        for (String table : List.of("phone", "pin", "wrong_pin")) {
+            statement.executeUpdate("DROP TABLE " + table);
+        }
+        statement.executeUpdate("DELETE FROM flyway_schema_history WHERE version = '11'");
+        statement.executeUpdate("PRAGMA user_version = 10");
+    }
+
+    /** People keep what they sign in by, and there is room for phones and PINs. */
+    @Test
+    void aFileOfFormat10TakesPhonesIn() throws SQLException, IOException {
+        Writes.to(folder(), stores -> stores.people().add(PeopleRowsMade.IDA));
+        Path file = files.resolve("cupwright.db");
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = connection.createStatement()) {
+            takePhonesAway(statement);
+        }
+        Writes.to(folder(), stores -> {
+            assertThat(stores.people().all()).containsExactly(PeopleRowsMade.IDA);
+            assertThat(stores.phones().all()).isEmpty();
+            stores.phones().add(PeopleRowsMade.OWN);
+            stores.phones().set(PeopleRowsMade.PIN);
+        });
+        assertThat(format(file)).isEqualTo(Database.FORMAT);
+        assertThat(backups()).containsExactly("cupwright-backup-format10-20260621T050000Z.db");
+        assertThat(folder().upkeep().check().damages()).isEmpty();
+    }
+
     /** As format 9 left it. */
     private static void takeSharedAway(Statement statement) throws SQLException {
+        takePhonesAway(statement);
         for (String column : List.of("shared_metres", "shared_error_metres", "shared_length_metres")) {
             statement.executeUpdate("ALTER TABLE survey_version DROP COLUMN " + column);
         }

@@ -50,7 +50,7 @@ class RoutesTest {
                 .filter(route -> route.roles().contains(Role.READER))
                 .map(Route::pattern)
                 .toList();
-        assertThat(reader).containsExactlyInAnyOrder("/sign-out", "/password", "/work/{id}/stop");
+        assertThat(reader).containsExactlyInAnyOrder("/sign-out", "/password", "/password/pin", "/work/{id}/stop");
     }
 
     private static Set<String> answered() throws ClassNotFoundException {
