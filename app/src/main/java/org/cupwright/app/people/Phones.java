@@ -111,8 +111,7 @@ public record Phones(DataFolder folder, Clock clock, SecureRandom random) {
             copied(stores, phone);
             return Optional.empty();
         }
-        boolean atOneTime =
-                last && clock.instant().isBefore(phone.seenAt().plus(AT_ONE_TIME));
+        boolean atOneTime = last && clock.instant().isBefore(phone.seenAt().plus(AT_ONE_TIME));
         return Optional.of(new Known(
                 phone.id(),
                 phone.account().flatMap(stores.people()::find).map(Account::of),

@@ -21,8 +21,8 @@ public record SetPin(Session session, Passwords passwords, SlowDown slowDown) {
     public boolean isSet() {
         return session.person()
                 .id()
-                .filter(id -> session.<Boolean>read(
-                        stores -> stores.phones().pin(id).isPresent()))
+                .filter(id ->
+                        session.<Boolean>read(stores -> stores.phones().pin(id).isPresent()))
                 .isPresent();
     }
 

@@ -70,7 +70,8 @@ public record SignInByPin(DataFolder folder, Clock clock, Passwords passwords, S
         }
         Optional<KeptPerson> known =
                 folder.read(stores -> stores.people().named(name)).filter(KeptPerson::active);
-        Optional<KeptPin> kept = known.flatMap(person -> folder.read(stores -> stores.phones().pin(person.id())));
+        Optional<KeptPin> kept =
+                known.flatMap(person -> folder.read(stores -> stores.phones().pin(person.id())));
         boolean right = passwords.matches(pin, kept.map(KeptPin::hash).orElse(""));
         Outcome outcome = folder.write(stores -> decided(stores, phone, known, right ? kept : Optional.empty()));
         if (outcome instanceof Welcome) {

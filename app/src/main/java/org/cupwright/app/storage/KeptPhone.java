@@ -16,13 +16,7 @@ import java.util.UUID;
  * @param until from when on it counts no more
  */
 public record KeptPhone(
-        UUID id,
-        Optional<UUID> account,
-        String hash,
-        String before,
-        Instant madeAt,
-        Instant seenAt,
-        Instant until) {
+        UUID id, Optional<UUID> account, String hash, String before, Instant madeAt, Instant seenAt, Instant until) {
     public boolean isShared() {
         return account.isEmpty();
     }

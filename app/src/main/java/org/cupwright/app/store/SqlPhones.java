@@ -69,8 +69,7 @@ record SqlPhones(Sql sql) implements PhoneStore {
 
     @Override
     public void right(UUID phone, UUID account) {
-        sql.change(
-                "DELETE FROM wrong_pin WHERE phone = ? AND account = ?", phone.toString(), account.toString());
+        sql.change("DELETE FROM wrong_pin WHERE phone = ? AND account = ?", phone.toString(), account.toString());
     }
 
     /** Somebody's role, password or name is another one: what was opened before counts no more. */

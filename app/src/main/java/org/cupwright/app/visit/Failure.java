@@ -64,7 +64,8 @@ public record Failure(Told told, HttpStatus status) {
     private static HttpStatus status(Message what) {
         return switch (what.key()) {
             case "problem.notAllowed" -> HttpStatus.FORBIDDEN;
-            case "problem.round.byAnother", "problem.planChanged", "problem.plansChanged", "problem.changedMeanwhile" -> HttpStatus.CONFLICT;
+            case "problem.round.byAnother", "problem.planChanged", "problem.plansChanged", "problem.changedMeanwhile" ->
+                HttpStatus.CONFLICT;
             case "problem.noCourse",
                     "problem.unknownCourse",
                     "problem.unknownHole",

@@ -189,15 +189,15 @@ class PhonesTest {
         String third = phones.share(people.session(ida.person()), Optional.empty())
                 .shows()
                 .orElseThrow();
-        assertThat(ofAll().list()).extracting(PhonesOfAll.One::name).containsExactly(
-                Optional.of("Bo"), Optional.of("Bo"), Optional.empty());
+        assertThat(ofAll().list())
+                .extracting(PhonesOfAll.One::name)
+                .containsExactly(Optional.of("Bo"), Optional.of("Bo"), Optional.empty());
         ofAll().end(ofAll().list().get(0).id());
         assertThat(phones.back(first)).isEmpty();
         assertThat(phones.back(second)).isPresent();
         ofAll().endAll();
         assertThat(phones.back(third)).isEmpty();
-        assertThat(people.done())
-                .endsWith(AuditKind.PHONE_ENDED, AuditKind.PHONE_ENDED, AuditKind.SHARED_PHONE_ENDED);
+        assertThat(people.done()).endsWith(AuditKind.PHONE_ENDED, AuditKind.PHONE_ENDED, AuditKind.SHARED_PHONE_ENDED);
         assertThatThrownBy(() -> new PhonesOfAll(people.session(bo.person())).endAll())
                 .isInstanceOf(Problem.class);
     }
@@ -224,7 +224,8 @@ class PhonesTest {
         String shown = kept(bo);
         PhoneToken token = PhoneToken.read(shown).orElseThrow();
         assertThat(token.toString()).doesNotContain(token.secret());
-        assertThat(people.folder.read(stores -> stores.phones().all()).toString()).doesNotContain(token.hash());
+        assertThat(people.folder.read(stores -> stores.phones().all()).toString())
+                .doesNotContain(token.hash());
         people.close();
         assertThat(isInFiles(token.secret())).isFalse();
     }

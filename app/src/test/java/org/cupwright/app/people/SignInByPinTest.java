@@ -61,7 +61,10 @@ class SignInByPinTest {
     }
 
     private Account account(String name) {
-        return people.folder.read(stores -> stores.people().named(name)).map(Account::of).orElseThrow();
+        return people.folder
+                .read(stores -> stores.people().named(name))
+                .map(Account::of)
+                .orElseThrow();
     }
 
     private SetPin setting(String name) {
@@ -146,7 +149,8 @@ class SignInByPinTest {
         for (int i = 0; i < 6; i++) {
             attempt("Bo", WRONG);
         }
-        assertThat(people.signIn().as("Bo", MadePeople.OTHER, MadePeople.ADDRESS)).isInstanceOf(SignIn.Welcome.class);
+        assertThat(people.signIn().as("Bo", MadePeople.OTHER, MadePeople.ADDRESS))
+                .isInstanceOf(SignIn.Welcome.class);
     }
 
     @Test

@@ -82,8 +82,7 @@ record Accounts(OfficeHouse house, Passwords passwords, SlowDown slowDown) imple
     }
 
     private static SignedIn of(Account account, Instant now) {
-        return new SignedIn(
-                account.id(), account.name(), account.role(), account.changedAt(), now, By.PASSWORD, null);
+        return new SignedIn(account.id(), account.name(), account.role(), account.changedAt(), now, By.PASSWORD, null);
     }
 
     /** Whoever came in by a PIN has no role: the doors of the round know the person, and no others do. */

@@ -42,7 +42,8 @@ record KnownPhones(Accounts accounts, SecureRandom random, PhoneCookie cookie) i
         if (back.isEmpty() && shown.isPresent()) {
             cookie.takeAway(response);
         }
-        Optional<Known> whose = back.filter(phone -> phone.account().filter(Account::active).isPresent());
+        Optional<Known> whose =
+                back.filter(phone -> phone.account().filter(Account::active).isPresent());
         whose.ifPresent(phone -> signIn(phone.account().orElseThrow(), By.PHONE, phone.id(), request, response));
         return whose.isPresent();
     }
@@ -56,14 +57,17 @@ record KnownPhones(Accounts accounts, SecureRandom random, PhoneCookie cookie) i
         accounts.account(person).ifPresent(account -> {
             Known kept = asked(phones -> phones.keep(account, instead));
             kept.shows().ifPresent(shown -> cookie.show(response, shown));
-            put(new SignedIn(
+            put(
+                    new SignedIn(
                             person.id(),
                             person.name(),
                             person.role(),
                             person.changedAt(),
                             person.since(),
                             By.PASSWORD,
-                            kept.id()), request, response);
+                            kept.id()),
+                    request,
+                    response);
         });
     }
 
@@ -134,8 +138,7 @@ record KnownPhones(Accounts accounts, SecureRandom random, PhoneCookie cookie) i
         return asked(phones -> phones.known(shown));
     }
 
-    private void signIn(
-            Account account, By by, UUID phone, HttpServletRequest request, HttpServletResponse response) {
+    private void signIn(Account account, By by, UUID phone, HttpServletRequest request, HttpServletResponse response) {
         out(request);
         SignedIn person = new SignedIn(
                 account.id(),
@@ -173,8 +176,8 @@ record KnownPhones(Accounts accounts, SecureRandom random, PhoneCookie cookie) i
 
     private <T> T pin(Function<SignInByPin, T> work) {
         try (DataFolder folder = accounts.house().folders().get()) {
-            return work.apply(new SignInByPin(
-                    folder, accounts.house().clock(), accounts.passwords(), accounts.slowDown()));
+            return work.apply(
+                    new SignInByPin(folder, accounts.house().clock(), accounts.passwords(), accounts.slowDown()));
         }
     }
 }

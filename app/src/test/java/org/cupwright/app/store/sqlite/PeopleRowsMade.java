@@ -28,8 +28,8 @@ final class PeopleRowsMade {
             "cd34", Optional.empty(), "superintendent", THEN, THEN.plusSeconds(60), Optional.of(THEN.plusSeconds(5)));
     static final KeptPhone OWN = new KeptPhone(
             new UUID(8, 1), Optional.of(BO.id()), "sum one", "", THEN, THEN.plusSeconds(3), THEN.plusSeconds(90));
-    static final KeptPhone SHARED = new KeptPhone(
-            new UUID(8, 2), Optional.empty(), "sum two", "sum three", THEN, THEN, THEN.plusSeconds(90));
+    static final KeptPhone SHARED =
+            new KeptPhone(new UUID(8, 2), Optional.empty(), "sum two", "sum three", THEN, THEN, THEN.plusSeconds(90));
     static final KeptPin PIN = new KeptPin(BO.id(), "invented hash 3", THEN);
     static final AuditLine ROLE_LINE = new AuditLine(
             THEN,

@@ -61,6 +61,12 @@ class EncryptedIT {
                 .allSatisfy(line -> assertThat(line.split("; "))
                         .contains("Secure", "HttpOnly", "SameSite=Lax", "Path=/")
                         .noneMatch(part -> part.startsWith("Domain")));
+        caller.post("/sign-in", "/sign-in", Map.of("name", "Ida", "password", PASSWORD, "keep", "yes"));
+        assertThat(cookies.lines(COOKIE + "-phone"))
+                .singleElement()
+                .satisfies(line -> assertThat(line.split("; "))
+                        .contains("Secure", "HttpOnly", "SameSite=Lax", "Path=/")
+                        .noneMatch(part -> part.startsWith("Domain")));
         caller.post("/password", "/wish", Map.of("cupwright-theme", "dark"));
         assertThat(cookies.lines("cupwright-theme"))
                 .singleElement()

@@ -66,7 +66,8 @@ class PhonesIT {
     private Phone phone() {
         SeenCookies cookies = new SeenCookies();
         return new Phone(
-                cookies, new Caller(path -> office.at(path), HttpClient.newBuilder().cookieHandler(cookies)));
+                cookies,
+                new Caller(path -> office.at(path), HttpClient.newBuilder().cookieHandler(cookies)));
     }
 
     private Phone in(String name) {
@@ -163,9 +164,11 @@ class PhonesIT {
     @Test
     void whoeverIsKeptIsInAfterARestartAndAfterMonths() throws Exception {
         Phone ash = kept(ASH);
-        assertThat(ash.cookies().lines(COOKIE)).singleElement().satisfies(line -> assertThat(line.split("; "))
-                .contains("HttpOnly", "SameSite=Lax", "Path=/")
-                .doesNotContain("Secure"));
+        assertThat(ash.cookies().lines(COOKIE))
+                .singleElement()
+                .satisfies(line -> assertThat(line.split("; "))
+                        .contains("HttpOnly", "SameSite=Lax", "Path=/")
+                        .doesNotContain("Secure"));
         officeAnew();
         assertThat(who(ash)).isEqualTo(ASH);
         for (int month = 0; month < 7; month++) {
@@ -220,12 +223,10 @@ class PhonesIT {
 
         Phone changed = kept(BO);
         Phone elsewhere = kept(BO);
-        changed.caller()
-                .post("/password", "/password", Map.of("old", PASSWORD, "fresh", "four other plain oars"));
+        changed.caller().post("/password", "/password", Map.of("old", PASSWORD, "fresh", "four other plain oars"));
         assertThat(who(elsewhere)).isEqualTo("/sign-in?ended");
         assertThat(elsewhere.caller().signIn(BO, "four other plain oars")).isEqualTo("/");
-        elsewhere.caller()
-                .post("/password", "/password", Map.of("old", "four other plain oars", "fresh", PASSWORD));
+        elsewhere.caller().post("/password", "/password", Map.of("old", "four other plain oars", "fresh", PASSWORD));
     }
 
     /** People, settings and plans ask a superintendent for the password; until then there are a changer's rights. */
@@ -237,7 +238,9 @@ class PhonesIT {
         assertThat(who(first)).isEqualTo(FIRST);
         assertThat(first.caller().get("/people").statusCode()).isEqualTo(403);
         for (String path : List.of("/people/erase", "/course/settings", "/plan", "/round/share")) {
-            assertThat(first.caller().post("/password", path, Map.of("name", ASH, "typed", ASH)).statusCode())
+            assertThat(first.caller()
+                            .post("/password", path, Map.of("name", ASH, "typed", ASH))
+                            .statusCode())
                     .as(path)
                     .isEqualTo(403);
         }
@@ -288,7 +291,8 @@ class PhonesIT {
             String path = FilledForms.address(route.pattern());
             boolean get = route.method().equals("GET");
             int status = (get ? shared.caller().get(path) : marked(shared, path)).statusCode();
-            boolean round = route.pattern().startsWith("/round") && !route.pattern().equals("/round/share");
+            boolean round =
+                    route.pattern().startsWith("/round") && !route.pattern().equals("/round/share");
             assertThat(status == 403).as(route.pattern() + " " + status).isEqualTo(!round);
         }
     }
