@@ -39,6 +39,8 @@ class AccessibleIT {
             "/log/photo/{id}", // a photograph
             "/round/files/**", // styles and scripts
             "/round/worker.js",
+            "/round/manifest/{language}", // what a telephone puts the page among its own by
+            "/round/icon/{icon}",
             "/round/day", // what the changer's page loads
             "/round/who",
             "/round/phone",
@@ -58,7 +60,7 @@ class AccessibleIT {
                     List.of("/green/7?date=" + DAY, "/green/2?on=12&from=5&side=L&level=true&date=" + DAY)),
             Map.entry("/log", List.of("/log?date=" + DAY, "/log?date=2026-06-19", "/log?do=speed")),
             Map.entry("/round", List.of("/round?date=" + DAY, "/round?date=" + DAY + "#7")),
-            Map.entry("/sheet/{course}", List.of()),
+            Map.entry("/sheet/{link}", List.of()),
             Map.entry("/work/{id}", List.of()),
             Map.entry("/weeks", List.of("/weeks?date=" + DAY, "/weeks?date=" + DAY + "&cell=" + DAY + ":4")),
             Map.entry("/weeks/why", List.of("/weeks/why?hole=4&on=" + DAY)),

@@ -59,6 +59,11 @@ final class PageFiles {
         }
     }
 
+    /** The drawing of our mark. */
+    static byte[] mark() {
+        return bytes(OFFICE + "mark.svg");
+    }
+
     /** By content. */
     private static String name() {
         MessageDigest digest = Sha256.digest();

@@ -2,6 +2,7 @@ package org.cupwright.app.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Loop;
 import org.cupwright.policy.EnumNames;
@@ -32,16 +33,21 @@ public record HoleLocationSheet(Texts texts) {
 
     String xhtml(DaySheet day) {
         Page page = day.page("locations", "13mm 16mm 11mm 16mm", texts);
-        page.heading().say("h1", "title", "sheet.locations.title");
+        Optional<LinkOnPaper> link = LinkOnPaper.of(day.policy(), texts);
+        page.heading();
+        link.ifPresent(known -> known.code(page));
+        page.say("h1", "title", "sheet.locations.title");
         page.open("p", "state").element("span", "state", day.state(texts));
         page.text(" · " + DaySheet.speed(day.speed(), texts)).close("p");
+        link.ifPresent(known -> known.words(page));
+        double around =
+                AROUND_MILLIMETRES + link.map(LinkOnPaper::moreMillimetres).orElse(0.0);
         List<List<Loop>> pages = pages(day.blocks().all());
         int rows = Math.max(
                 ON_A_PAGE,
                 pages.stream().mapToInt(HoleLocationSheet::rows).max().orElse(0));
         boolean parts = day.blocks().all().size() > 1;
-        String height =
-                Page.millimetres((page.paper().heightMillimetres() - AROUND_MILLIMETRES) / (parts ? rows : ON_A_PAGE));
+        String height = Page.millimetres((page.paper().heightMillimetres() - around) / (parts ? rows : ON_A_PAGE));
         for (int i = 0; i < pages.size(); i++) {
             if (i > 0) {
                 page.open("div", "further", FURTHER).heading().close("div");

@@ -23,12 +23,12 @@ import org.cupwright.units.UnitSystem;
  * @param demo whether it is open to whoever sits at this machine, on the invented course
  */
 public record OfficeHouse(Supplier<DataFolder> folders, Clock clock, String version, boolean demo) {
-    /** A session of nobody, who may look at one course. */
-    public Session ofNobody(DataFolder folder, String course) {
+    /** A session of nobody, who comes with an address alone. */
+    public Session ofNobody(DataFolder folder) {
         return new Session(
                 folder,
                 new Person("", Role.READER),
-                new CourseChoice(Optional.of(course)),
+                new CourseChoice(Optional.empty()),
                 clock,
                 UUID::randomUUID,
                 new Speech(Door.PAGES, "en", UnitSystem.PACES, Paces.STANDARD_METRES));

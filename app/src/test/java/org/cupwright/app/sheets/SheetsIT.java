@@ -21,6 +21,7 @@ import org.cupwright.app.texts.Door;
 import org.cupwright.app.texts.LanguageFiles;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.holelocation.FastestSpeed.Quickened;
+import org.cupwright.policy.Policy;
 import org.cupwright.settingout.PacedPlace;
 import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
@@ -141,6 +142,33 @@ class SheetsIT {
             allClear(sheet, paper);
             allClear(card, paper);
             offTheFolds(card, paper);
+        }
+    }
+
+    /** With the link to the sheet as it is now, in the longest address that is taken. */
+    @ParameterizedTest
+    @EnumSource
+    void aLinkLeavesTheSheetOnOnePage(PaperSize paper) throws IOException {
+        DaySheet day = MadeDay.on(paper);
+        Policy linked = day.policy()
+                .with(PaperPolicy.PUBLIC_SHEET, true)
+                .with(PaperPolicy.SHEET_LINK, "b".repeat(40))
+                .with(PaperPolicy.OFFICE_ADDRESS, "https://" + "a".repeat(52));
+        for (String language : LanguageFiles.languages()) {
+            Texts own =
+                    Texts.find(language, Door.COMMANDS, UnitSystem.PACES, 0.914).orElseThrow();
+            byte[] sheet = new HoleLocationSheet(own)
+                    .pdf(new DaySheet(
+                            day.course(),
+                            day.date(),
+                            day.speed(),
+                            day.soFar(),
+                            day.holes(),
+                            day.blocks(),
+                            day.first(),
+                            linked));
+            assertThat(pages(sheet)).as(language).isEqualTo(1);
+            allClear(sheet, paper);
         }
     }
 

@@ -91,6 +91,23 @@ class RefusedSettingsIT {
     }
 
     @Test
+    void whatIsNoAddressAndWhatSomebodyCouldGuess() throws Exception {
+        refused(
+                "with a name and at most a port",
+                "paper.officeAddress",
+                "greens.example.org",
+                "javascript:alert(1)",
+                "https://greens.example.org/office",
+                "https://greens.example.org?a=b",
+                "https://a@example.org",
+                "https://" + "a".repeat(53));
+        taken("paper.officeAddress=https://greens.example.org:8443/");
+        refused("20 to 40 letters", "paper.sheetLink", "today", "k7m2p9qrs4tuvwx3yz5", "../../../../../../../../etc");
+        taken("paper.sheetLink=k7m2p9qrs4tuvwx3yz5a");
+        taken("paper.sheetLink=", "paper.officeAddress=");
+    }
+
+    @Test
     void noThirdAtAll() throws Exception {
         refused("one or more of front middle back", "rotation.thirdsAllowed", "", "  ");
         refused("any of front, middle, back", "rotation.thirdsAllowed", "front front", "left");

@@ -32,7 +32,28 @@ public record HolesCut(Map<String, HoleCut> holes) {
      * @param person who
      * @param inPlay whether it was moved there while it was played to
      */
-    public record HoleCut(Optional<MapPoint> at, LocalTime time, String person, boolean inPlay) {}
+    public record HoleCut(Optional<MapPoint> at, LocalTime time, String person, boolean inPlay) {
+        /**
+         * What became of the plan.
+         *
+         * @param wanted where the plan has the hole
+         */
+        public Became became(Optional<MapPoint> wanted) {
+            if (inPlay) {
+                return Became.IN_PLAY;
+            }
+            return at.map(cut -> Optional.of(cut).equals(wanted) ? Became.CUT : Became.ELSEWHERE)
+                    .orElse(Became.LEFT);
+        }
+    }
+
+    /** Cut as planned or elsewhere, left where it was, or moved while it was played to. */
+    public enum Became {
+        CUT,
+        ELSEWHERE,
+        LEFT,
+        IN_PLAY
+    }
 
     public HolesCut {
         holes = Collections.unmodifiableMap(new LinkedHashMap<>(holes));

@@ -30,6 +30,15 @@ public final class PaperPolicy {
     public static final Setting<Boolean> PUBLIC_SHEET =
             SLICE.setting("publicSheet", yesNo(), "", false).ours("nothing is given out until the course says so");
 
+    /** The last part of that address, which nobody guesses. */
+    public static final Setting<String> SHEET_LINK = SLICE.setting("sheetLink", SheetLink.typed(), "", "")
+            .ours("none, until one is made: one that came with the program would be known to everybody");
+
+    /** Under which address readers find the office. */
+    public static final Setting<String> OFFICE_ADDRESS = SLICE.setting(
+                    "officeAddress", SheetLink.typedAddress(), "", "")
+            .ours("none is guessed: what stands on paper has to lead somewhere");
+
     public static final Setting<Boolean> WHITE_RIM = SLICE.setting("whiteRim", yesNo(), "", false)
             .commonPractice("common practice, no source: rims are whited for events");
 

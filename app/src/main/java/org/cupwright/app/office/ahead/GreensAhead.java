@@ -75,7 +75,7 @@ public final class GreensAhead implements SmartLifecycle {
     private void judge() {
         try (DataFolder folder = house.folders().get()) {
             for (String course : folder.read(stores -> stores.courses().ids())) {
-                judge(house.ofNobody(folder, course));
+                judge(house.ofNobody(folder).about(course));
             }
         } catch (Problem mendable) {
             LOG.log(System.Logger.Level.DEBUG, "nothing was judged ahead", mendable);

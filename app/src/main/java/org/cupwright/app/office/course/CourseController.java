@@ -112,8 +112,9 @@ public final class CourseController {
         mayBring(visit, model);
     }
 
-    /** Whether whoever looks may bring in files, for the way there. */
+    /** Whether whoever looks may bring in files and give the sheet out, for the ways there. */
     private static void mayBring(Visit visit, Model model) {
         model.addAttribute("mayBring", visit.may(Right.SURVEY));
+        model.addAttribute("maySet", visit.may(Right.SET));
     }
 }

@@ -107,6 +107,7 @@ public final class DrawController {
         DrawGround.Answer green = new DrawGround(visit.session()).show(hole);
         return new ModelAndView("course-ground")
                 .addObject("mayBring", visit.may(Right.SURVEY))
+                .addObject("maySet", visit.may(Right.SET))
                 .addObject("page", new DrawView(visit, green).page(wish));
     }
 

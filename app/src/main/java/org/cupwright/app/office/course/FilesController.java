@@ -8,6 +8,7 @@ import org.cupwright.app.answers.Lines;
 import org.cupwright.app.office.course.Parcel.What;
 import org.cupwright.app.office.work.Piece;
 import org.cupwright.app.office.work.Works;
+import org.cupwright.app.session.Right;
 import org.cupwright.app.visit.Told;
 import org.cupwright.app.visit.Visit;
 import org.cupwright.message.Problem;
@@ -60,6 +61,7 @@ public final class FilesController {
     private static ModelAndView page(Visit visit) {
         return new ModelAndView("files")
                 .addObject("mayBring", true)
+                .addObject("maySet", visit.may(Right.SET))
                 .addObject("courseId", visit.session().course().id().orElse(""));
     }
 

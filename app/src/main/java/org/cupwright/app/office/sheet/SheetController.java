@@ -2,7 +2,6 @@ package org.cupwright.app.office.sheet;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.util.concurrent.TimeUnit;
 import org.cupwright.app.desk.paper.PublicSheet;
 import org.cupwright.app.storage.DataFolder;
 import org.cupwright.app.texts.Texts;
@@ -18,9 +17,8 @@ import org.springframework.web.bind.annotation.PathVariable;
 /** Nobody is signed in here: what is given out is today's sheet and nothing else. */
 @Controller
 public final class SheetController {
-    /** Players look again and again; what is a minute old is new enough for them. Our choice. */
-    private static final String KEPT =
-            CacheControl.maxAge(1, TimeUnit.MINUTES).cachePrivate().getHeaderValue();
+    /** A hole that was moved is elsewhere at once, and so is the sheet: nobody is shown an old one. */
+    private static final String NOT_KEPT = CacheControl.noStore().getHeaderValue();
 
     private final OfficeHouse house;
 
@@ -28,15 +26,16 @@ public final class SheetController {
         this.house = house;
     }
 
-    @GetMapping("/sheet/{course}")
-    String sheet(HttpServletRequest request, HttpServletResponse response, @PathVariable String course, Model model) {
+    @GetMapping("/sheet/{link}")
+    String sheet(HttpServletRequest request, HttpServletResponse response, @PathVariable String link, Model model) {
         try (DataFolder folder = house.folders().get()) {
-            PublicSheet.Answer today = new PublicSheet(house.ofNobody(folder, course)).today();
+            PublicSheet.Answer today = new PublicSheet(house.ofNobody(folder)).today(link);
             Texts words = Visits.words(request, today.policy());
             model.addAttribute("words", words);
             model.addAttribute("sheet", new SheetView(words).of(today));
         }
-        response.setHeader(HttpHeaders.CACHE_CONTROL, KEPT);
+        response.setHeader(HttpHeaders.CACHE_CONTROL, NOT_KEPT);
+        response.setHeader("X-Robots-Tag", "noindex"); // what nobody guesses, nobody is to find
         return "sheet";
     }
 }

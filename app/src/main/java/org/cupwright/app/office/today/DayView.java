@@ -1,7 +1,5 @@
 package org.cupwright.app.office.today;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.answers.DayText;
@@ -12,7 +10,7 @@ import org.cupwright.app.desk.first.Notice;
 import org.cupwright.app.desk.first.SpotNotices;
 import org.cupwright.app.desk.log.HolesCut;
 import org.cupwright.app.desk.log.HolesCut.HoleCut;
-import org.cupwright.app.desk.paper.PaperPolicy;
+import org.cupwright.app.desk.paper.SheetLink;
 import org.cupwright.app.desk.paper.ShowDay;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.session.Right;
@@ -173,9 +171,7 @@ record DayView(Visit visit) {
     }
 
     private Optional<String> openSheet(StoredPlan plan, Policy policy) {
-        boolean open = policy.get(PaperPolicy.PUBLIC_SHEET) && plan.date().equals(visit.today());
-        return Optional.of("/sheet/" + URLEncoder.encode(plan.courseId(), StandardCharsets.UTF_8))
-                .filter(address -> open && plan.state() != State.DRAFT);
+        return SheetLink.path(policy).filter(path -> plan.date().equals(visit.today()) && plan.state() != State.DRAFT);
     }
 
     /** How far a plan has come; which of its holes are cut is said beside it. */

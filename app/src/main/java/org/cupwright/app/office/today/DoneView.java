@@ -10,7 +10,7 @@ import org.cupwright.app.desk.log.HolesCut.HoleCut;
 import org.cupwright.app.storage.StoredHole;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.texts.Texts;
-import org.cupwright.course.MapPoint;
+import org.cupwright.policy.EnumNames;
 
 /** What has been done of a day's plan, in words. */
 record DoneView(Texts texts) {
@@ -53,13 +53,7 @@ record DoneView(Texts texts) {
 
     /** Cut as planned or elsewhere, left where it was, or moved while it was played to. */
     static String key(HoleCut cut, Optional<StoredHole> planned) {
-        if (cut.inPlay()) {
-            return "inPlay";
-        }
-        Optional<MapPoint> wanted =
-                planned.map(hole -> hole.position().judgement().position());
-        return cut.at()
-                .map(at -> Optional.of(at).equals(wanted) ? "cut" : "elsewhere")
-                .orElse(LEFT);
+        return EnumNames.lowerCamel(
+                cut.became(planned.map(hole -> hole.position().judgement().position())));
     }
 }
