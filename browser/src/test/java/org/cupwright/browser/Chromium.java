@@ -52,15 +52,17 @@ final class Chromium implements AutoCloseable {
      * A telephone that keeps what pages keep on it when its browser is closed, and finds it when that is opened again.
      *
      * @param memory the folder that is its storage
+     * @param further what else the browser is told when it is opened
      */
-    BrowserContext phoneWithMemory(Path memory) {
+    BrowserContext phoneWithMemory(Path memory, String... further) {
         BrowserContext phone = playwright
                 .chromium()
                 .launchPersistentContext(
                         memory,
                         new LaunchPersistentContextOptions()
                                 .setExecutablePath(program)
-                                .setArgs(ARGUMENTS)
+                                .setArgs(Stream.concat(ARGUMENTS.stream(), Stream.of(further))
+                                        .toList())
                                 .setViewportSize(360, 740));
         phone.setDefaultTimeout(PATIENCE_MILLISECONDS);
         return phone;

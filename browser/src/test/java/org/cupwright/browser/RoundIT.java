@@ -69,6 +69,7 @@ class RoundIT {
                 signIn(page);
                 assertThat(page.locator(".greens li")).hasCount(HOLES);
                 kept(page);
+                Assertions.assertThat(Installable.errors(page)).isEmpty();
                 office.close();
                 assertClosed(port);
                 eighteenGreens(page);
