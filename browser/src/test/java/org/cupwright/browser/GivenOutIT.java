@@ -15,7 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Today's sheet as strangers look at it on a morning on which some holes are cut, one of them elsewhere than planned. */
+/** Today's sheet as strangers look at it on a morning: some holes are cut, one of them elsewhere than planned. */
 class GivenOutIT {
     private static final int FOUND = 200;
     private static final int HOLES = 18;
@@ -74,7 +74,9 @@ class GivenOutIT {
 
     private void command(String... words) throws IOException, InterruptedException {
         List<String> line = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", RunningOffice.JAR.toString()));
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-jar",
+                RunningOffice.JAR.toString()));
         line.addAll(List.of(words));
         line.addAll(List.of("--data", data().toString()));
         Path said = folder.resolve("said");

@@ -3,9 +3,7 @@ package org.cupwright.app.field;
 import java.nio.charset.StandardCharsets;
 import org.cupwright.app.maps.Png;
 
-/**
- * The mark as a telephone wants it beside its other programs: drawn when it is asked for, from the one drawing there is.
- */
+/** The mark as a telephone wants it beside its other programs: drawn when asked for, from the one drawing there is. */
 enum PageIcon {
     SMALL(192, "any", 0),
     LARGE(512, "any", 0),

@@ -46,6 +46,7 @@ final class KeyNames {
         Map<String, Stream<String>> names = new TreeMap<>(drawn);
         names.put("course.known.", each(ENGINE + "green.RestsOn"));
         names.put("course.rests.", each(ENGINE + "green.RestsOn"));
+        names.put("publicSheet.became.", each(APP + "desk.log.HolesCut$Became"));
         names.put("course.files.unit.", Stream.of(LengthUnit.values()).map(LengthUnit::symbol));
         names.putAll(Map.of(
                 "begin.field.",

@@ -17,7 +17,7 @@ import org.cupwright.message.Message;
 import org.cupwright.message.Problem;
 import org.cupwright.policy.Policy;
 
-/** Today's hole locations for whoever has the link, without signing in: of a course that gives them out, once published. */
+/** Today's hole locations for whoever has the link, without signing in: where they are given out, once published. */
 public record PublicSheet(Session session) {
     /**
      * Today.
