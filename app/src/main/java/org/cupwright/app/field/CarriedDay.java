@@ -61,6 +61,7 @@ record CarriedDay(Visit visit, Instant loadedAt) {
             ArrayNode holes = part.putArray("holes");
             sheet.holes(loop).forEach(hole -> hole(hole, sheet, cut, ground, holes.addObject()));
         }
+        new CarriedWays(visit, paper, sheet).put(day);
     }
 
     private void hole(SheetHole hole, DaySheet sheet, HolesCut cut, GroundOfRound ground, ObjectNode out) {

@@ -54,17 +54,17 @@ public final class PlaceWords {
         return on(place) + " · " + side(place);
     }
 
-    String on(PlaceOnGreen place) {
+    public String on(PlaceOnGreen place) {
         return texts.say("sheet.on", positions.halves(place.onMetres()));
     }
 
-    String side(PlaceOnGreen place) {
+    public String side(PlaceOnGreen place) {
         String key = place.side() == Side.LEFT ? "sheet.fromLeft" : "sheet.fromRight";
         return texts.say(key, positions.halves(place.sideMetres()));
     }
 
     /** {@code 4½ from the back}, where the back is nearer. */
-    Optional<String> fromBack(PacedPlace place) {
+    public Optional<String> fromBack(PacedPlace place) {
         return place.nearerEnd() == End.BACK
                 ? Optional.of(texts.say("sheet.fromBack", texts.halves(place.fromBackPaces())))
                 : Optional.empty();
@@ -100,7 +100,7 @@ public final class PlaceWords {
     }
 
     /** {@code 12½ paces from head 7-3 towards head 7-1}. */
-    String fromMark(FromMark way) {
+    public String fromMark(FromMark way) {
         String paces = texts.paces(way.paces());
         return way.towards()
                 .map(towards ->

@@ -4,18 +4,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.cupwright.app.desk.HoleChoice;
 import org.cupwright.app.desk.SpotOnGreen;
 import org.cupwright.app.desk.day.CourseDay;
-import org.cupwright.app.desk.log.FactsInEffect;
 import org.cupwright.app.storage.Asked;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.course.Hole;
-import org.cupwright.cupchange.CupWork.DotPainted;
-import org.cupwright.cupchange.Fact;
-import org.cupwright.cupchange.PayloadKinds;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
 
@@ -24,11 +19,6 @@ import org.cupwright.message.Problem;
  * greens for that day, which the plan's own wishes go before.
  */
 final class AskedOfDay {
-    private static final Set<String> DOTS = PayloadKinds.names(DotPainted.class);
-
-    /** A dot is painted at most so many days ahead: our choice. */
-    private static final int DOTS_AHEAD_DAYS = 14;
-
     private final CourseDay day;
     private final Map<String, Asked> kept = new LinkedHashMap<>();
     private final Map<String, Asked> dots = new LinkedHashMap<>();
@@ -41,24 +31,10 @@ final class AskedOfDay {
     static AskedOfDay of(Stores stores, CourseDay day, Optional<StoredPlan> draft) {
         AskedOfDay asked = new AskedOfDay(day);
         draft.ifPresent(plan -> plan.asked().forEach(one -> asked.kept.put(one.hole(), one)));
-        new FactsInEffect(stores.facts(), day.course().id())
-                .ofKinds(
-                        DOTS,
-                        day.date()
-                                .minusDays(DOTS_AHEAD_DAYS)
-                                .atStartOfDay(day.log().zone())
-                                .toInstant(),
-                        day.log().end())
-                .forEach(asked::dot);
+        PaintedDots.of(stores, day)
+                .forEach((hole, dot) -> asked.dots.put(
+                        hole, Asked.nothing(hole, dot.person()).here(dot.at(), dot.person())));
         return asked;
-    }
-
-    private void dot(Fact fact) {
-        DotPainted dot = (DotPainted) fact.payload();
-        if (dot.forDay().equals(day.date()) && fact.hole().isPresent()) {
-            String hole = fact.hole().get();
-            dots.put(hole, Asked.nothing(hole, fact.person()).here(dot.at(), fact.person()));
-        }
     }
 
     /** One wish more. */

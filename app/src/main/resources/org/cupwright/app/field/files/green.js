@@ -4,6 +4,7 @@
 import {el, list, say} from './parts.js';
 import {landMap, notHere} from './nothere.js';
 import {asWhom} from './names.js';
+import {findSpot, paced} from './find.js';
 import {oddThing} from './odd.js';
 import {recording} from './recording.js';
 import {rollBall} from './rolled.js';
@@ -19,6 +20,7 @@ export function holeView(hole) {
     el('p', {class: 'big'}, hole.paces, hole.flag && ' · ' + hole.flag),
     el('p', null, hole.beside.join(' · ')),
     hole.room && el('p', null, hole.room),
+    paced(hole),
     list(hole.notices, 'first'), list(hole.warnings, 'warnings'),
     el('p', null, hole.plug),
     done && el('p', {class: 'state', role: 'status'}, done),
@@ -29,7 +31,7 @@ export function holeView(hole) {
     asWhom(),
     day.mayRecord && hole.cutToday && (done ? el('details', null, el('summary', null, say('round.again')), recording(hole))
         : recording(hole)),
-    landMap(hole),
+    findSpot(hole, landMap(hole)),
     el('details', null, el('summary', null, say('sheet.work.title')), el('ol', null,
         day.handWork.map(step => el('li', null, step))), list(day.cautions, 'cautions')),
     day.mayRecord && oddThing(hole),

@@ -32,8 +32,8 @@ export function drawing(svg) {
   return document.importNode(new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement, true);
 }
 
-export function number(id, label) {
-  const input = el('input', {id, inputmode: 'decimal', pattern: '[0-9]{1,3}([.,][0-9])?', required: true, size: 4});
+export function number(id, label, decimals = 1) {
+  const input = el('input', {id, inputmode: 'decimal', pattern: `[0-9]{1,3}([.,][0-9]{1,${decimals}})?`, required: true, size: 3 + decimals});
   return {field: el('div', null, el('label', {for: id}, label), input), value: () => input.value.replace(',', '.')};
 }
 
