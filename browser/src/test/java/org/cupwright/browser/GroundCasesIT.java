@@ -41,7 +41,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** What the phone says of a green's ground is what the office says of it, at every spot. */
 class GroundCasesIT {
-    private static final Path CASES = Path.of("../app/src/test/resources/org/cupwright/app/field/cases");
+    private static final Path CASES = Path.of("../app/src/test/resources/org/cupwright/app/field/ground-cases");
 
     /** The picture of a green, a letter a spot, north above. */
     private static final String PICTURE = """

@@ -45,7 +45,7 @@ import org.locationtech.jts.geom.Polygon;
  * what is said of some spots.
  */
 record MadeCase(Map<String, String> told, List<String> judged, List<String> said) {
-    static final Path FOLDER = Path.of("src/test/resources/org/cupwright/app/field/cases");
+    static final Path FOLDER = Path.of("src/test/resources/org/cupwright/app/field/ground-cases");
     private static final LocalDate DAY = LocalDate.of(2026, 6, 20);
 
     static MadeCase read(Path file) {

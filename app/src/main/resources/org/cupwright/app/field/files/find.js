@@ -3,7 +3,7 @@
 
 import {counted} from './lengths.js';
 import {halves, halvesDown, onMap} from './measures.js';
-import {line, mark, over} from './overlay.js';
+import {line, named, over} from './overlay.js';
 import {ownStep, stepForm} from './ownstep.js';
 import {el, list, say} from './parts.js';
 import {phone} from './phone.js';
@@ -31,5 +31,5 @@ function fromMark(way, map) {
   if (way.from === undefined || !map) { return; }
   const [name, x, y] = way.marks[way.from];
   const at = onMap(way.map, [x, y]);
-  over(map, 'from-mark', [line(at, onMap(way.map, way.spot)), ...mark(at, name, map.viewBox.baseVal.width)]);
+  over(map, 'from-mark', [line(at, onMap(way.map, way.spot)), named(at, name, map.viewBox.baseVal.width)]);
 }

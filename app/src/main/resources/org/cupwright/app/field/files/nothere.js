@@ -107,7 +107,7 @@ function land(hole) {
     map.addEventListener('click', event => tapped(hole, map, event));
   }
   return el('figure', {class: isOpen(hole) ? 'land asks' : 'land'}, map,
-      el('figcaption', null, hole.key.join(' · ')));
+      el('figcaption', null, el('details', null, el('summary', null, say('round.find.signs')), hole.key.join(' · '))));
 }
 
 // The page is drawn anew; whoever taps a map goes on looking at the same place of it.

@@ -21,9 +21,8 @@ export function over(map, layer, shapes) {
 
 export const line = ([x1, y1], [x2, y2]) => shape('line', {x1, y1, x2, y2});
 
-// A mark: a small cross with its name, on the side of it where the map has room.
-export function mark([x, y], name, width) {
+// The name of a mark, on the side of it where the map has room.
+export function named([x, y], name, width) {
   const left = x > width * 0.6;
-  return [shape('path', {d: `M${x - 9} ${y - 9}l18 18m0-18l-18 18`}),
-    shape('text', {x: left ? x - 16 : x + 16, y: y + 12, 'text-anchor': left ? 'end' : 'start'}, name)];
+  return shape('text', {x: left ? x - 16 : x + 16, y: y + 12, 'text-anchor': left ? 'end' : 'start'}, name);
 }

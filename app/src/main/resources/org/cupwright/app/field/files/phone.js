@@ -34,9 +34,10 @@ function look(hole) {
   watch = navigator.geolocation.watchPosition(
       ({coords}) => { seen = {at: inFrame(hole.way.world, coords.longitude, coords.latitude), within: coords.accuracy}; paint(hole); },
       error => {
+        if (error.code !== error.PERMISSION_DENIED) { seen = {failed: 'none'}; paint(hole); return; } // it may find it yet
         stop();
         of = hole.hole;
-        seen = {failed: error.code === error.PERMISSION_DENIED ? 'denied' : 'none'};
+        seen = {failed: 'denied'};
         renew(hole);
       }, {enableHighAccuracy: true, maximumAge: 0, timeout: PATIENCE});
   renew(hole);

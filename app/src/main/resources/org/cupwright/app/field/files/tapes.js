@@ -3,7 +3,7 @@
 
 import {beside, counted, length, small, unit} from './lengths.js';
 import {HOLDING_95, halves, meet, onMap, pairs, place, rings, toGo} from './measures.js';
-import {line, mark, over, shape} from './overlay.js';
+import {line, named, over, shape} from './overlay.js';
 import {choice, el, number, say} from './parts.js';
 import {page} from './state.js';
 
@@ -38,7 +38,7 @@ const ends = (marks, all) => [marks[all[typed.pair].first], marks[all[typed.pair
 function drawn({way}, two, map) {
   const spot = onMap(way.map, way.spot);
   return two.flatMap(one => [line(onMap(way.map, one.at), spot),
-    ...mark(onMap(way.map, one.at), one.name, map.viewBox.baseVal.width)]);
+    named(onMap(way.map, one.at), one.name, map.viewBox.baseVal.width)]);
 }
 
 function content(hole, marks, all, again) {
