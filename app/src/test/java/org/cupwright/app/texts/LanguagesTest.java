@@ -27,7 +27,7 @@ class LanguagesTest {
 
     /** Units, ways on a map, and what is typed: the same in every language. */
     private static final Set<String> SIGNS =
-            Set.of("mm", "cm", "ft", "m", "s", "d", "E", "N", "ID", "set", "port", "bind", "certificate", "key");
+            Set.of("mm", "cm", "ft", "m", "s", "d", "E", "N", "ID", "set", "port", "bind", "certificate", "key", "PIN");
 
     private static final Pattern ENGLISH =
             Pattern.compile("(?i)(?<![-.\\w])(?:the|and|of|with|this|that|which|there|were|they)(?![-.=\\w])");
