@@ -35,7 +35,7 @@ class AllowedUsesTest {
     private static final String ROOT = "org.cupwright.";
     private static final Set<String> EVERYWHERE = Set.of("units", "policy", "message");
     private static final String ENGINE =
-            "course finding green roll holelocation cupchange turf rotation settingout formats";
+            "course finding green roll holelocation cupchange turf rotation round settingout formats";
     private static final String DESK = ENGINE + " app.storage app.session app.desk";
     private static final String ANSWERS = DESK + " app.people app.texts app.answers";
     private static final String DOOR = ANSWERS + " democourse app.maps app.sheets";
@@ -46,6 +46,7 @@ class AllowedUsesTest {
             Map.entry("message", ""),
             Map.entry("policy", ""),
             Map.entry("course", ""),
+            Map.entry("round", "course"),
             Map.entry("finding", "course"),
             Map.entry("green", "course finding"),
             Map.entry("settingout", "course green"),

@@ -24,6 +24,7 @@ import org.cupwright.app.cli.plan.MorningCommand;
 import org.cupwright.app.cli.plan.PlanCommand;
 import org.cupwright.app.cli.plan.PublishCommand;
 import org.cupwright.app.cli.plan.RollCommand;
+import org.cupwright.app.cli.plan.RoundCommand;
 import org.cupwright.app.cli.plan.SheetsCommand;
 import org.cupwright.app.cli.serve.ServeCommand;
 import org.cupwright.app.cli.survey.FindingsCommand;
@@ -56,6 +57,7 @@ public record Cli(Surroundings surroundings) {
             PlanCommand.class,
             ChangeCommand.class,
             PublishCommand.class,
+            RoundCommand.class,
             SheetsCommand.class,
             ExplainCommand.class,
             TurfCommand.class,

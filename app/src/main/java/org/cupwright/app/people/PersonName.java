@@ -1,24 +1,13 @@
 package org.cupwright.app.people;
 
 import java.text.Normalizer;
-import java.util.Set;
+import org.cupwright.app.storage.NameKey;
 import org.cupwright.message.Message.Count;
 
 /** A name as it may stand beside entries and on paper. */
 final class PersonName {
     /** Our choice: what fits beside an entry. */
     static final int LONGEST = 60;
-
-    private static final int NON_JOINER = 0x200C;
-    private static final int JOINER = 0x200D;
-    private static final Set<Byte> UNSEEN = Set.of(
-            Character.CONTROL,
-            Character.FORMAT,
-            Character.LINE_SEPARATOR,
-            Character.PARAGRAPH_SEPARATOR,
-            Character.PRIVATE_USE,
-            Character.SURROGATE,
-            Character.UNASSIGNED);
 
     private PersonName() {}
 
@@ -32,7 +21,7 @@ final class PersonName {
         String name = Normalizer.normalize(said, Normalizer.Form.NFC)
                 .replaceAll("\\p{Zs}+", " ")
                 .strip();
-        if (!name.codePoints().allMatch(PersonName::isSeen)) {
+        if (!NameKey.isSeen(name)) {
             throw PeopleProblems.of("nameUnseen", "name");
         }
         if (name.codePoints().noneMatch(Character::isLetterOrDigit)) {
@@ -42,10 +31,5 @@ final class PersonName {
             throw PeopleProblems.of("nameLong", "name", new Count(LONGEST));
         }
         return name;
-    }
-
-    /** Letters of some languages are joined and parted by characters that are not seen themselves. */
-    private static boolean isSeen(int character) {
-        return character == JOINER || character == NON_JOINER || !UNSEEN.contains((byte) Character.getType(character));
     }
 }

@@ -17,16 +17,21 @@ final class CardHole {
     private static final double NOTICE_GAP = 0.5;
     private static final double BESIDE_MILLIMETRES = 49;
 
+    /** Who and by when. */
+    private static final double BY_MILLIMETRES = 4.5;
+
     /** What a hole says besides its notices, with a way from a mark and a person's word. */
     private static final double SAYS_MILLIMETRES = 31;
 
     private final Texts texts;
     private final CardWords words;
+    private final WhoAndWhen by;
     private final Page page;
 
     CardHole(DaySheet day, Texts texts, Page page) {
         this.texts = texts;
         this.words = new CardWords(day, texts);
+        this.by = WhoAndWhen.of(day, texts);
         this.page = page;
     }
 
@@ -35,6 +40,7 @@ final class CardHole {
         drawing(hole, heightMillimetres - DRAWING_LESS);
         page.open("div", "says").open("div", "top").element("span", "hole", hole.hole());
         page.element("span", "where", words.where(hole)).close("div");
+        by.line(hole).ifPresent(line -> page.element("div", "by", line));
         if (hole.cut().isPresent() && !hole.temporary()) {
             cut(hole);
         }
@@ -46,12 +52,13 @@ final class CardHole {
     }
 
     /** How high a hole grows with its notices, mm: so high at least as it would be without. */
-    static double height(SheetHole hole, double without, double quarterMillimetres) {
+    double height(SheetHole hole, double without, double quarterMillimetres) {
         double width = quarterMillimetres - BESIDE_MILLIMETRES;
         double said = hole.notices().stream()
                 .mapToDouble(notice -> NOTICE_GAP + NOTICES.height(notice, width))
                 .sum();
-        return Math.max(without, SAYS_MILLIMETRES + said);
+        double by = this.by.line(hole).isPresent() ? BY_MILLIMETRES : 0;
+        return Math.max(without, SAYS_MILLIMETRES + said + by);
     }
 
     private void drawing(SheetHole hole, double height) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Loop;
+import org.cupwright.course.WholeLoops;
 
 /**
  * The changer's card: a sheet printed on both sides and folded twice, so that it goes into a pocket. Quarter by
@@ -25,7 +26,8 @@ public record ChangersCard(Texts texts) {
         return Pdf.of(xhtml(day), texts.say("sheet.card.title") + " " + day.course(), day.date());
     }
 
-    String xhtml(DaySheet day) {
+    String xhtml(DaySheet any) {
+        DaySheet day = any.inRoundOrder(texts);
         Page page = day.page("card", "0", texts);
         List<List<Loop>> cards = WholeLoops.packed(day.blocks().all(), HOLES_A_CARD);
         for (int i = 0; i < cards.size(); i++) {
@@ -61,7 +63,7 @@ public record ChangersCard(Texts texts) {
         List<Runnable> quarters = new ArrayList<>(List.of(() -> shed.before(boxes.first())));
         boxes.further().forEach(notices -> quarters.add(() -> shed.firstGoesOn(notices)));
         for (Loop block : blocks) {
-            for (List<SheetHole> holes : inQuarters(day.holes(block), height, page.paper())) {
+            for (List<SheetHole> holes : inQuarters(card, day.holes(block), height, page.paper())) {
                 quarters.add(() -> {
                     page.heading(day.blocks().title(block));
                     holes.forEach(hole -> card.write(hole, height));
@@ -88,11 +90,12 @@ public record ChangersCard(Texts texts) {
     }
 
     /** Three holes a quarter; fewer where their notices need the room. */
-    private static List<List<SheetHole>> inQuarters(List<SheetHole> holes, double height, PaperSize paper) {
+    private static List<List<SheetHole>> inQuarters(
+            CardHole card, List<SheetHole> holes, double height, PaperSize paper) {
         List<List<SheetHole>> quarters = new ArrayList<>();
         double used = 0;
         for (SheetHole hole : holes) {
-            double needs = CardHole.height(hole, height, paper.widthMillimetres() / 2);
+            double needs = card.height(hole, height, paper.widthMillimetres() / 2);
             boolean full = used + needs > HOLES_A_QUARTER * height + 0.01;
             if (quarters.isEmpty() || full) {
                 quarters.add(new ArrayList<>());

@@ -12,6 +12,7 @@ import org.cupwright.app.desk.first.Notice;
 import org.cupwright.app.desk.green.GreenOnDay;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
+import org.cupwright.app.desk.round.RoundOfDay;
 import org.cupwright.app.maps.AreaOnMap;
 import org.cupwright.app.maps.GreenDrawing;
 import org.cupwright.app.storage.DaySpeed;
@@ -44,6 +45,7 @@ import org.cupwright.turf.state.RoughHole;
  * @param blocks the parts of the course they belong to, in the same order
  * @param first what has to be known before anything else, the gravest first
  * @param policy the course's settings
+ * @param round in which order and by when the holes are cut, and by whom; empty where nothing is known of it
  */
 public record DaySheet(
         String course,
@@ -53,22 +55,43 @@ public record DaySheet(
         List<SheetHole> holes,
         BlockText blocks,
         List<String> first,
-        Policy policy) {
+        Policy policy,
+        Optional<RoundOfDay> round) {
     public DaySheet {
         first = List.copyOf(first);
         holes = List.copyOf(holes);
     }
 
-    /** The holes of a part of the course. */
+    /** A day whose holes one person cuts as they are played. */
+    DaySheet(
+            String course,
+            LocalDate date,
+            DaySpeed speed,
+            CutSoFar soFar,
+            List<SheetHole> holes,
+            BlockText blocks,
+            List<String> first,
+            Policy policy) {
+        this(course, date, speed, soFar, holes, blocks, first, policy, Optional.empty());
+    }
+
+    /** The holes of a part of the course, in its order. */
     public List<SheetHole> holes(Loop block) {
-        return holes.stream()
-                .filter(hole -> block.holes().contains(hole.hole()))
+        return block.holes().stream()
+                .flatMap(name -> holes.stream().filter(hole -> hole.hole().equals(name)))
                 .toList();
+    }
+
+    /** The same day with its parts and their holes as they are gone to. */
+    public DaySheet inRoundOrder(Texts texts) {
+        return round.map(of -> new DaySheet(
+                        course, date, speed, soFar, holes, new BlockText(texts, of.parts()), first, policy, round))
+                .orElse(this);
     }
 
     /** The same day with some of its holes. */
     DaySheet of(List<SheetHole> some) {
-        return new DaySheet(course, date, speed, soFar, some, blocks, first, policy);
+        return new DaySheet(course, date, speed, soFar, some, blocks, first, policy, round);
     }
 
     /** From where "on" is measured. */
@@ -116,7 +139,8 @@ public record DaySheet(
                 holes,
                 new BlockText(texts, day.course()),
                 paper.first().before().stream().map(first::says).toList(),
-                day.policy());
+                day.policy(),
+                Optional.of(paper.round()));
     }
 
     private static SheetHole hole(GreenOnDay green, DayPaper paper, FirstText first, Texts texts) {

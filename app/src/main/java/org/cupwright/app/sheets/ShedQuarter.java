@@ -2,6 +2,7 @@ package org.cupwright.app.sheets;
 
 import java.util.List;
 import java.util.Optional;
+import org.cupwright.app.desk.round.RoundOfDay;
 import org.cupwright.app.texts.Texts;
 
 /** The card's quarters about the whole round: before it begins, the hand work in short, room for notes. */
@@ -12,6 +13,8 @@ record ShedQuarter(DaySheet day, Texts texts, Page page) {
         page.heading().say("h1", "title", "sheet.card.title");
         first(first);
         page.element("p", "state", day.state(texts) + " · " + DaySheet.speed(day.speed(), texts));
+        day.round().filter(RoundOfDay::tells).ifPresent(round -> round.says()
+                .forEach(says -> page.element("p", "state", texts.say(says))));
         page.say("h2", "load", "sheet.card.load");
         page.element("p", "load", String.join(" · ", new Flags(texts, day.policy()).load(day)));
         page.say("h2", "ticks", "sheet.card.before").open("div", "ticks");

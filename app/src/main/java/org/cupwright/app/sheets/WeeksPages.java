@@ -6,6 +6,7 @@ import org.cupwright.app.answers.BlockText;
 import org.cupwright.app.desk.paper.PaperSize;
 import org.cupwright.app.desk.paper.WeeksPaper.PlanOfDay;
 import org.cupwright.course.Loop;
+import org.cupwright.course.WholeLoops;
 
 /**
  * How weeks of plans stand on paper: which days and holes on which page, upright or lying, and how large. All pages of

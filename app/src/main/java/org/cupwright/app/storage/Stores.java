@@ -12,6 +12,8 @@ public interface Stores {
 
     PlanStore plans();
 
+    RoundStore rounds();
+
     FactStore facts();
 
     /** What need not be computed twice; not part of the transaction. */

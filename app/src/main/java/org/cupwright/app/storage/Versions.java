@@ -20,6 +20,8 @@ public record Versions(Map<Part, Long> byPart) {
         POLICY,
         /** The plan of the day in question. */
         PLAN,
+        /** What was said of the round of the day in question. */
+        ROUND,
         /** The logbook of all courses. */
         LOGBOOK
     }

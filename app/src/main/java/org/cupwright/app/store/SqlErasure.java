@@ -24,6 +24,7 @@ final class SqlErasure {
             "plan_version", "id",
             "levels_version", "id",
             "drawn_version", "id",
+            "round_version", "id",
             "audit", "id");
 
     private final Sql sql;

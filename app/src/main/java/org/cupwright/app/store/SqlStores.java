@@ -16,6 +16,7 @@ import org.cupwright.app.storage.PhotoStore;
 import org.cupwright.app.storage.PlanStore;
 import org.cupwright.app.storage.PolicyStore;
 import org.cupwright.app.storage.ResultCache;
+import org.cupwright.app.storage.RoundStore;
 import org.cupwright.app.storage.SetUpStore;
 import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.SurveyStore;
@@ -43,6 +44,11 @@ public record SqlStores(Sql sql, Dialect dialect, ResultCache cache, Clock clock
     @Override
     public PlanStore plans() {
         return new SqlPlans(sql, clock);
+    }
+
+    @Override
+    public RoundStore rounds() {
+        return new SqlRounds(sql, clock);
     }
 
     @Override
@@ -90,6 +96,7 @@ public record SqlStores(Sql sql, Dialect dialect, ResultCache cache, Clock clock
         newest.put(Part.DRAWN, newest("id", "drawn_version WHERE course = ?", courseId));
         newest.put(Part.POLICY, newest("id", "policy_change WHERE course IN ('', ?)", courseId));
         newest.put(Part.PLAN, newest("id", "plan_version WHERE course = ? AND day = ?", courseId, day.toString()));
+        newest.put(Part.ROUND, newest("id", "round_version WHERE course = ? AND day = ?", courseId, day.toString()));
         newest.put(Part.LOGBOOK, newest("received", "fact"));
         return new Versions(newest);
     }

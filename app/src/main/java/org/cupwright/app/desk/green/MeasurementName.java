@@ -31,7 +31,7 @@ import org.locationtech.jts.io.WKBWriter;
  */
 public final class MeasurementName {
     /** Begin the names of settings of what comes after measuring: none of the engine's measuring knows them. */
-    private static final Set<String> LATER = Set.of("turf", "rotation", "desk", "paper");
+    private static final Set<String> LATER = Set.of("turf", "rotation", "desk", "paper", "round");
 
     private final DataOutputStream out;
 

@@ -16,6 +16,7 @@ import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.app.desk.plan.DayPaper;
 import org.cupwright.app.desk.plan.PlanChoice;
 import org.cupwright.app.desk.plan.ShowHole;
+import org.cupwright.app.desk.round.RoundOfDay;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredPlan;
@@ -26,7 +27,7 @@ import org.cupwright.course.MapPoint;
 /** Brings together what the paper of a day needs, from the newest plan that is stored for it. */
 public record PrepareSheets(Session session) {
     /** What was read from the folder. */
-    private record Read(StoredPlan plan, GreensOfDay greens, HolesCut cut, FirstOfDay first) {}
+    private record Read(StoredPlan plan, GreensOfDay greens, HolesCut cut, FirstOfDay first, RoundOfDay round) {}
 
     /**
      * A day's paper.
@@ -55,7 +56,8 @@ public record PrepareSheets(Session session) {
                 read.greens().onDay(judged),
                 positions,
                 CutSoFar.of(read.plan(), read.cut()),
-                read.first().with(SpotNotices.of(day.course(), positions, day.policy())));
+                read.first().with(SpotNotices.of(day.course(), positions, day.policy())),
+                read.round());
         return new Prepared(paper, read.cut());
     }
 
@@ -86,6 +88,7 @@ public record PrepareSheets(Session session) {
                 plan,
                 greens,
                 HolesCut.of(stores.facts(), course, date),
-                FirstOfDay.of(stores, day, greens.turf(), CourseToday.of(day.course(), session.clock())));
+                FirstOfDay.of(stores, day, greens.turf(), CourseToday.of(day.course(), session.clock())),
+                RoundOfDay.of(stores, day.course(), date, day.policy()));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.cupwright.app.desk.day.CourseDay;
 import org.cupwright.app.desk.first.FirstOfDay;
 import org.cupwright.app.desk.green.GreenOnDay;
+import org.cupwright.app.desk.round.RoundOfDay;
 import org.cupwright.app.storage.JudgedPosition;
 import org.cupwright.app.storage.StoredPlan;
 
@@ -20,6 +21,7 @@ import org.cupwright.app.storage.StoredPlan;
  *     is missing
  * @param soFar how much of the plan has been cut
  * @param first what has to be known before anybody goes out, the spots told of where they are
+ * @param round in which order and by when the holes are cut, and by whom
  */
 public record DayPaper(
         CourseDay day,
@@ -27,15 +29,17 @@ public record DayPaper(
         List<GreenOnDay> greens,
         Map<String, JudgedPosition> positions,
         CutSoFar soFar,
-        FirstOfDay first) {
+        FirstOfDay first,
+        RoundOfDay round) {
     public DayPaper {
         greens = List.copyOf(greens);
         positions = Map.copyOf(positions);
     }
 
     /** The paper of a plan, before anything was cut. */
-    public static DayPaper planned(CourseDay day, StoredPlan plan, List<GreenOnDay> greens, FirstOfDay first) {
-        return new DayPaper(day, plan, greens, planned(plan), CutSoFar.NOTHING, first);
+    public static DayPaper planned(
+            CourseDay day, StoredPlan plan, List<GreenOnDay> greens, FirstOfDay first, RoundOfDay round) {
+        return new DayPaper(day, plan, greens, planned(plan), CutSoFar.NOTHING, first, round);
     }
 
     /** Where the plan has its holes. */

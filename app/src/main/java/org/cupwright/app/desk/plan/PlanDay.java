@@ -16,6 +16,7 @@ import org.cupwright.app.desk.green.GreensOfDay;
 import org.cupwright.app.desk.green.Judging;
 import org.cupwright.app.desk.turf.DayTurf;
 import org.cupwright.app.desk.turf.WeeksWeather;
+import org.cupwright.app.desk.round.RoundOfDay;
 import org.cupwright.app.session.Right;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.StoredHole;
@@ -65,7 +66,8 @@ public record PlanDay(Session session, String engineVersion) {
             FirstOfDay first,
             Versions versions,
             AskedOfDay asked,
-            Optional<StoredPlan> draft) {}
+            Optional<StoredPlan> draft,
+            RoundOfDay round) {}
 
     /** Plans the whole day; what was asked for single holes counts. */
     public Answer plan(DayQuestion question, long seed, Progress progress) {
@@ -112,7 +114,7 @@ public record PlanDay(Session session, String engineVersion) {
             return kept;
         });
         FirstOfDay first = withSpots(read.first(), day, stored);
-        DayPaper paper = DayPaper.planned(day, stored, greens.onDay(judged), first);
+        DayPaper paper = DayPaper.planned(day, stored, greens.onDay(judged), first, read.round());
         Optional<StoredHole> changed = wish.flatMap(one -> stored.find(one.hole()));
         return new Answer(day, stored, read.weather(), first, Optional.of(paper), changed);
     }
@@ -166,7 +168,8 @@ public record PlanDay(Session session, String engineVersion) {
         AskedOfDay asked = AskedOfDay.of(stores, day, draft);
         wish.ifPresent(one -> asked.add(one, session.person().name()));
         WeatherBasis weather = WeeksWeather.of(stores, day);
-        return new Read(greens, weather, first, versions, asked, draft);
+        RoundOfDay round = RoundOfDay.of(stores, day.course(), day.date(), day.policy());
+        return new Read(greens, weather, first, versions, asked, draft, round);
     }
 
     /** What was published stands until somebody withdraws it: the shop's sheet may hang already. */

@@ -27,7 +27,7 @@ public record ShowWeeks(Session session) {
     private static final int LATE_DAYS = 14;
 
     /** Begin the names of settings that no plan depends on. */
-    private static final Set<String> AFTER_PLANNING = Set.of("desk", "paper");
+    private static final Set<String> AFTER_PLANNING = Set.of("desk", "paper", "round");
 
     /**
      * One of the days.

@@ -15,6 +15,7 @@ import org.cupwright.policy.Setting;
 import org.cupwright.rotation.RotationPolicy;
 import org.cupwright.rotation.SchemePolicy;
 import org.cupwright.rotation.weeks.WeeksPolicy;
+import org.cupwright.round.RoundPolicy;
 import org.cupwright.turf.TurfPolicy;
 
 /** Every setting there is: the slices of the engine's packages and the desk's own. */
@@ -40,6 +41,7 @@ public final class Settings {
         List<Setting<?>> all = new ArrayList<>();
         all.addAll(DeskPolicy.settings());
         all.addAll(PaperPolicy.settings());
+        all.addAll(RoundPolicy.settings());
         all.addAll(PlacePolicy.settings());
         all.addAll(GroundPolicy.settings());
         all.addAll(SharingPolicy.settings());

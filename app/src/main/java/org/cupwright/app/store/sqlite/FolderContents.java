@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.cupwright.app.storage.DamagedRow;
+import org.cupwright.app.storage.DayRound;
 import org.cupwright.app.storage.DrawnOnCourse;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.Photo;
@@ -58,6 +59,7 @@ final class FolderContents {
             Map.entry("drawn_version", "id"),
             Map.entry("set_up_version", "id"),
             Map.entry("plan_version", "id"),
+            Map.entry("round_version", "id"),
             Map.entry("policy_change", "id"),
             Map.entry("survey_version", "id"),
             Map.entry("fact", "received"),
@@ -112,6 +114,7 @@ final class FolderContents {
         look("drawn_version", row -> Documents.read(row.getString("document"), DrawnOnCourse.class), found);
         look("set_up_version", row -> Documents.read(row.getString("document"), SettingUp.class), found);
         look("plan_version", row -> Documents.read(row.getString("document"), StoredPlan.class), found);
+        look("round_version", row -> Documents.read(row.getString("document"), DayRound.class), found);
         look("policy_change", row -> LocalDate.parse(row.getString("effective")), found);
         look("survey_version", FolderContents::points, found);
         look("fact", FolderContents::fact, found);
