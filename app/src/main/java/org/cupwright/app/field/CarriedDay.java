@@ -44,7 +44,7 @@ record CarriedDay(Visit visit, Instant loadedAt) {
     }
 
     private void planned(DayPaper paper, HolesCut cut, ObjectNode day, ArrayNode parts) {
-        DaySheet sheet = DaySheet.of(paper, visit.texts());
+        DaySheet sheet = DaySheet.of(paper, visit.texts()).inRoundOrder(visit.texts());
         day.put("state", sheet.state(visit.texts()));
         texts(day.putArray("flags"), new Flags(visit.texts(), sheet.policy()).load(sheet));
         ShedWords shed = new ShedWords(sheet, visit.texts());
@@ -62,6 +62,7 @@ record CarriedDay(Visit visit, Instant loadedAt) {
             sheet.holes(loop).forEach(hole -> hole(hole, sheet, cut, ground, holes.addObject()));
         }
         new CarriedWays(visit, paper, sheet).put(day);
+        new CarriedOrder(sheet, visit.texts()).addTo(day);
     }
 
     private void hole(SheetHole hole, DaySheet sheet, HolesCut cut, GroundOfRound ground, ObjectNode out) {

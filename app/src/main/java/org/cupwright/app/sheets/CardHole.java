@@ -17,7 +17,10 @@ final class CardHole {
     private static final double NOTICE_GAP = 0.5;
     private static final double BESIDE_MILLIMETRES = 49;
 
-    /** Who and by when. */
+    /** With the style itself, so that paper on which nobody is named stays what it was, byte for byte. */
+    private static final String BY = "font-size: 9pt; font-weight: 600; line-height: 1.25;";
+
+    /** Who and by when; where nothing is warned of, there is room for it in what a hole says. */
     private static final double BY_MILLIMETRES = 4.5;
 
     /** What a hole says besides its notices, with a way from a mark and a person's word. */
@@ -40,7 +43,7 @@ final class CardHole {
         drawing(hole, heightMillimetres - DRAWING_LESS);
         page.open("div", "says").open("div", "top").element("span", "hole", hole.hole());
         page.element("span", "where", words.where(hole)).close("div");
-        by.line(hole).ifPresent(line -> page.element("div", "by", line));
+        by.line(hole).ifPresent(line -> page.open("div", "by", BY).text(line).close("div"));
         if (hole.cut().isPresent() && !hole.temporary()) {
             cut(hole);
         }
@@ -57,7 +60,8 @@ final class CardHole {
         double said = hole.notices().stream()
                 .mapToDouble(notice -> NOTICE_GAP + NOTICES.height(notice, width))
                 .sum();
-        double by = this.by.line(hole).isPresent() ? BY_MILLIMETRES : 0;
+        boolean warned = !words.warnings(hole).isEmpty();
+        double by = warned && this.by.line(hole).isPresent() ? BY_MILLIMETRES : 0;
         return Math.max(without, SAYS_MILLIMETRES + said + by);
     }
 

@@ -59,7 +59,7 @@ public record ChangersCard(Texts texts) {
         ShedQuarter shed = new ShedQuarter(day, texts, page);
         CardHole card = new CardHole(day, texts, page);
         double height = (page.paper().heightMillimetres() / 2 - CardHole.AROUND_MILLIMETRES) / HOLES_A_QUARTER;
-        NoticeBoxes boxes = NoticeBoxes.of(day.first(), page.paper());
+        NoticeBoxes boxes = NoticeBoxes.of(day.first(), shed.round(), page.paper());
         List<Runnable> quarters = new ArrayList<>(List.of(() -> shed.before(boxes.first())));
         boxes.further().forEach(notices -> quarters.add(() -> shed.firstGoesOn(notices)));
         for (Loop block : blocks) {

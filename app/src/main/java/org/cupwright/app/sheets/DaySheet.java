@@ -90,7 +90,7 @@ public record DaySheet(
     }
 
     /** The same day with some of its holes. */
-    DaySheet of(List<SheetHole> some) {
+    public DaySheet of(List<SheetHole> some) {
         return new DaySheet(course, date, speed, soFar, some, blocks, first, policy, round);
     }
 

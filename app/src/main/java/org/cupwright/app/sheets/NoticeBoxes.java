@@ -2,6 +2,7 @@ package org.cupwright.app.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.cupwright.app.desk.paper.PaperSize;
 
 /**
@@ -21,11 +22,13 @@ record NoticeBoxes(List<String> first, List<List<String>> further) {
 
     private static final double MARGINS_MILLIMETRES = 26;
 
-    static NoticeBoxes of(List<String> notices, PaperSize paper) {
+    /** @param also a paragraph that stands on the first quarter besides; empty where none does */
+    static NoticeBoxes of(List<String> notices, Optional<String> also, PaperSize paper) {
         double width = paper.widthMillimetres() / 2 - BESIDE_MILLIMETRES;
         double quarter = paper.heightMillimetres() / 2;
         List<List<String>> boxes = new ArrayList<>(List.of(new ArrayList<>()));
-        double left = quarter - ELSE_ON_FIRST_MILLIMETRES - HEAD_MILLIMETRES;
+        double left = quarter - ELSE_ON_FIRST_MILLIMETRES - HEAD_MILLIMETRES
+                - also.map(text -> LETTERS.height(text, width)).orElse(0.0);
         for (String notice : notices) {
             double height = LETTERS.height(notice, width) + GAP_MILLIMETRES;
             if (height > left) {

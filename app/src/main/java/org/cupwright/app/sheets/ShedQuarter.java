@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.cupwright.app.desk.round.RoundOfDay;
 import org.cupwright.app.texts.Texts;
+import org.cupwright.message.Message.Said;
 
 /** The card's quarters about the whole round: before it begins, the hand work in short, room for notes. */
 record ShedQuarter(DaySheet day, Texts texts, Page page) {
@@ -13,14 +14,18 @@ record ShedQuarter(DaySheet day, Texts texts, Page page) {
         page.heading().say("h1", "title", "sheet.card.title");
         first(first);
         page.element("p", "state", day.state(texts) + " · " + DaySheet.speed(day.speed(), texts));
-        day.round().filter(RoundOfDay::tells).ifPresent(round -> round.says()
-                .forEach(says -> page.element("p", "state", texts.say(says))));
+        round().ifPresent(says -> page.element("p", "state", says));
         page.say("h2", "load", "sheet.card.load");
         page.element("p", "load", String.join(" · ", new Flags(texts, day.policy()).load(day)));
         page.say("h2", "ticks", "sheet.card.before").open("div", "ticks");
         words().ticks().forEach(tick -> page.open("div", "tick").box(tick).close("div"));
         page.close("div").say("h2", "here", "sheet.card.here");
         answers();
+    }
+
+    /** How play begins and who has which holes; empty where there is nothing to tell of it. */
+    Optional<String> round() {
+        return day.round().filter(RoundOfDay::tells).map(round -> texts.show(new Said(round.says())));
     }
 
     /** A box with what has to be known first. */

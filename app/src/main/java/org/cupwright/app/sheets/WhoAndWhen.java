@@ -12,11 +12,6 @@ public record WhoAndWhen(Optional<RoundOfDay> round, Texts texts) {
         return new WhoAndWhen(day.round(), texts);
     }
 
-    /** Whether there is anything to say of the round at all. */
-    public boolean says() {
-        return round.filter(RoundOfDay::tells).isPresent();
-    }
-
     /** Who has a hole; that nobody has, where others have somebody. */
     public Optional<String> who(SheetHole hole) {
         return round.flatMap(of -> of.shares()
@@ -33,7 +28,7 @@ public record WhoAndWhen(Optional<RoundOfDay> round, Texts texts) {
     }
 
     /** Both in one line. */
-    Optional<String> line(SheetHole hole) {
+    public Optional<String> line(SheetHole hole) {
         List<String> said =
                 Stream.of(who(hole), cutBy(hole)).flatMap(Optional::stream).toList();
         return said.isEmpty() ? Optional.empty() : Optional.of(String.join(" · ", said));

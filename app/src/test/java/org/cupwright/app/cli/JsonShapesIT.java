@@ -325,4 +325,29 @@ class JsonShapesIT {
         assertThat(wrongUsage.status()).isEqualTo(2);
         checked("error", wrongUsage);
     }
+
+    @Test
+    void roundKeepsItsShape() throws IOException {
+        JsonNode usual = checked("round", cupwright.run("round", "--json", "--date", "2026-07-01"));
+        assertThat(usual.path("start").path("usual").asBoolean()).isTrue();
+        assertThat(usual.path("people").isEmpty()).isTrue();
+        Result said = cupwright.run(
+                "round", "--json", "--date", "2026-07-01", "--start", "twoTees", "--first", "7:00", "--give", "1,3=Ash",
+                "--person", "Robin");
+        JsonNode round = checked("round", said);
+        assertThat(said.status()).isZero();
+        assertThat(round.path("saidBy").asString()).isEqualTo("Robin");
+        assertThat(round.path("holes").path(1).path("hole").asString()).isEqualTo("3");
+        assertThat(round.path("holes").path(1).path("cutBy").asString()).isEqualTo("06:50");
+        assertThat(round.path("nobody").path(0).asString()).isEqualTo("2");
+        checked("round", cupwright.run("round", "--json", "--date", "2026-07-01", "--usual", "--person", "Robin"));
+        for (String wrong : List.of("--give=1-9", "--give==Ash", "--start=sideways")) {
+            Result refused = cupwright.run("round", "--json", wrong);
+            assertThat(refused.status()).isEqualTo(2);
+            checked("error", refused);
+        }
+        Result none = cupwright.run("round", "--json", "--give", "7=Ash", "--person", "Robin");
+        assertThat(none.status()).isEqualTo(1);
+        checked("error", none);
+    }
 }

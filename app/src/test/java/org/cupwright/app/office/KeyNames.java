@@ -47,6 +47,7 @@ final class KeyNames {
         names.put("course.known.", each(ENGINE + "green.RestsOn"));
         names.put("course.rests.", each(ENGINE + "green.RestsOn"));
         names.put("publicSheet.became.", each(APP + "desk.log.HolesCut$Became"));
+        names.put("roundOf.start.", each(ENGINE + "round.StartType"));
         names.put("course.files.unit.", Stream.of(LengthUnit.values()).map(LengthUnit::symbol));
         names.putAll(Map.of(
                 "begin.field.",

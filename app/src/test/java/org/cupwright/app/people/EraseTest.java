@@ -12,12 +12,14 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.session.Session;
+import org.cupwright.app.storage.DayRound;
 import org.cupwright.app.storage.KeptPerson;
 import org.cupwright.app.storage.LevelSpots;
 import org.cupwright.app.storage.Writes;
@@ -27,6 +29,7 @@ import org.cupwright.cupchange.Fact;
 import org.cupwright.green.LevelReading;
 import org.cupwright.message.Message.Name;
 import org.cupwright.message.Problem;
+import org.cupwright.round.StartType;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -35,6 +38,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** An invented name goes from everywhere it stands as a name, and what it stood beside stays. */
 class EraseTest {
     private static final String NAME = "Zbigniew Ås";
+    private static final LocalDate DAY = LocalDate.of(2026, 6, 20);
     private static final UUID BY_ZBIGNIEW = new UUID(1, 1);
     private static final UUID BY_IDA = new UUID(1, 2);
 
@@ -57,6 +61,7 @@ class EraseTest {
             stores.facts().add(fact(BY_ZBIGNIEW, NAME.toUpperCase(java.util.Locale.ROOT)));
             stores.facts().add(fact(BY_IDA, "Ida"));
             stores.surveys().addLevels("made", levels());
+            stores.rounds().add("made", DAY, round());
         });
     }
 
@@ -79,6 +84,12 @@ class EraseTest {
                 new SpeedRead(10.25, java.util.OptionalDouble.empty()));
     }
 
+    /** Who said it has the name, and who has the holes. */
+    private static DayRound round() {
+        DayRound.Shares shares = new DayRound.Shares(List.of(new DayRound.Share(NAME, List.of("1", "2"))));
+        return new DayRound(NAME, Optional.empty(), StartType.FIRST_TEE, Optional.of(shares));
+    }
+
     private static LevelSpots levels() {
         return new LevelSpots(java.util.Map.of(
                 "1",
@@ -99,6 +110,9 @@ class EraseTest {
                     .isEqualTo(was.receivedAt(Instant.EPOCH));
             assertThat(stores.facts().find(BY_IDA).orElseThrow().person()).isEqualTo("Ida");
             assertThat(stores.people().named(NAME)).isEmpty();
+            DayRound round = stores.rounds().find("made", DAY).orElseThrow();
+            assertThat(round.person()).isEqualTo(neutral);
+            assertThat(round.given().orElseThrow().who("2")).contains(neutral);
         });
         assertThat(people.audit().toString()).doesNotContain("Zbigniew").contains(neutral, "Ida");
         assertThat(people.folder.upkeep().check().damages()).isEmpty();

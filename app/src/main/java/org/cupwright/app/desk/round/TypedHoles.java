@@ -30,9 +30,11 @@ final class TypedHoles {
      */
     List<String> read(String typed) {
         Set<Integer> found = new TreeSet<>();
-        String closed = typed.replaceAll("\\s*[-–]\\s*", "-").strip();
-        for (String part : closed.isEmpty() ? List.<String>of() : List.of(closed.split("[,;\\s]+", -1))) {
-            found.addAll(places(part));
+        String closed = typed.replaceAll("\\s*[-–]\\s*", "-");
+        for (String part : closed.split("[,;\\s]+", -1)) {
+            if (!part.isEmpty()) {
+                found.addAll(places(part));
+            }
         }
         return found.stream().map(all::get).toList();
     }
@@ -45,7 +47,8 @@ final class TypedHoles {
         if (place >= 0) {
             return List.of(place);
         }
-        for (int dash = part.indexOf('-'); dash > 0; dash = part.indexOf('-', dash + 1)) {
+        int dash = part.indexOf('-');
+        if (dash > 0) {
             int from = all.indexOf(part.substring(0, dash));
             int to = all.indexOf(part.substring(dash + 1));
             if (from >= 0 && to >= from) {

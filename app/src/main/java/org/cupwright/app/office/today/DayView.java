@@ -55,6 +55,7 @@ record DayView(Visit visit) {
      * @param parts its holes in round order
      * @param done what has been done of it
      * @param byHand what is lost when the day is planned anew; empty where nobody changed anything by hand
+     * @param round who cuts which holes, and by when
      * @param openSheet where everybody finds the day's sheet; empty where the course gives none out
      */
     record Plan(
@@ -66,6 +67,7 @@ record DayView(Visit visit) {
             List<Block> parts,
             DoneView.Done done,
             Optional<String> byHand,
+            RoundView.Told round,
             Optional<String> openSheet) {
         public boolean draft() {
             return state.equals("draft");
@@ -153,7 +155,7 @@ record DayView(Visit visit) {
     private Plan plan(DayPaper paper, HolesCut cut) {
         Texts texts = visit.texts();
         StoredPlan plan = paper.plan();
-        DaySheet sheet = DaySheet.of(paper, texts);
+        DaySheet sheet = DaySheet.of(paper, texts).inRoundOrder(texts);
         PlanText said = new PlanText(texts);
         List<Block> parts = sheet.blocks().all().stream()
                 .map(loop -> block(loop, sheet, paper, cut))
@@ -167,6 +169,7 @@ record DayView(Visit visit) {
                 parts,
                 new DoneView(texts).of(plan, cut),
                 byHand(plan),
+                new RoundView(visit).of(paper.round(), sheet),
                 openSheet(plan, sheet.policy()));
     }
 

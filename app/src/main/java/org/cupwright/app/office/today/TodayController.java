@@ -63,12 +63,19 @@ public final class TodayController {
      * What others did meanwhile, for a page of today that stands open.
      *
      * @param seen the number of the plan that stands there
+     * @param seenRound the number of what stands there of the round
      * @param as how far all had come when it was last looked at
      */
     @GetMapping("/now")
-    String now(Visit visit, @RequestParam long seen, @RequestParam String as, Model model, HttpServletResponse answer) {
+    String now(
+            Visit visit,
+            @RequestParam long seen,
+            @RequestParam(defaultValue = "0") long seenRound,
+            @RequestParam String as,
+            Model model,
+            HttpServletResponse answer) {
         answer.setHeader("Cache-Control", "no-store");
-        Optional<String> part = meanwhile(visit, seen, as, model);
+        Optional<String> part = meanwhile(visit, seen, seenRound, as, model);
         if (part.isEmpty()) {
             answer.setStatus(HttpServletResponse.SC_NO_CONTENT);
         }
@@ -76,13 +83,16 @@ public final class TodayController {
     }
 
     /** What is sent of the page; empty where nothing came, or its greens are being judged: it asks again. */
-    Optional<String> meanwhile(Visit visit, long seen, String as, Model model) {
+    Optional<String> meanwhile(Visit visit, long seen, long seenRound, String as, Model model) {
         Live live = Live.of(visit);
         if (!live.isToday() || live.as().equals(as)) {
             return Optional.empty();
         }
         if (live.plan() != seen) {
             return Optional.of("today-live :: another");
+        }
+        if (live.round() != seenRound) {
+            return Optional.of("today-live :: anotherRound");
         }
         AwaitedDays.Outcome outcome = days.of(visit);
         return outcome.answer().map(day -> {

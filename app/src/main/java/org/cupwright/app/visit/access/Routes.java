@@ -36,6 +36,7 @@ public final class Routes {
             with(Right.PLAN, "POST", "/plan"),
             with(Right.PLAN, "POST", "/publish"),
             with(Right.PLAN, "POST", "/withdraw"),
+            with(Right.PLAN, "POST", "/who-cuts"),
             signedIn("GET", "/paper/{kind}"),
             with(Right.PEOPLE, "GET", "/people"),
             with(Right.PEOPLE, "POST", "/people/invite"),

@@ -6,9 +6,10 @@ import {landMap, notHere} from './nothere.js';
 import {asWhom} from './names.js';
 import {findSpot, paced} from './find.js';
 import {oddThing} from './odd.js';
+import {allOwnDone, byWhom, nextFrom} from './order.js';
 import {recording} from './recording.js';
 import {rollBall} from './rolled.js';
-import {allHoles, became, ofHole, page} from './state.js';
+import {became, ofHole, page} from './state.js';
 import {standing} from './unsent.js';
 
 export function holeView(hole) {
@@ -17,6 +18,7 @@ export function holeView(hole) {
   return [
     el('p', {class: 'back'}, el('a', {href: '#'}, say('round.all'))),
     el('h1', {tabindex: -1}, say('round.hole', hole.hole) + ' · ' + hole.where),
+    byWhom(hole) && el('p', {class: 'by'}, byWhom(hole)),
     el('p', {class: 'big'}, hole.paces, hole.flag && ' · ' + hole.flag),
     el('p', null, hole.beside.join(' · ')),
     hole.room && el('p', null, hole.room),
@@ -43,8 +45,7 @@ export function holeView(hole) {
 const remarks = hole => list(ofHole(hole.hole).flatMap(entry => entry.remarks ?? []), 'warnings');
 
 function following(hole) {
-  const all = allHoles();
-  const next = all[all.findIndex(one => one.hole === hole.hole) + 1];
-  return next && el('p', null, el('a', {class: 'button wide', href: '#' + encodeURIComponent(next.hole)},
+  const next = nextFrom(hole);
+  return allOwnDone() ? el('p', {class: 'state'}, say('round.order.yoursDone')) : next && el('p', null, el('a', {class: 'button wide', href: '#' + encodeURIComponent(next.hole)},
       say('round.next', next.hole)));
 }

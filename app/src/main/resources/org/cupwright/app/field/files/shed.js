@@ -3,6 +3,7 @@
 
 import {names} from './names.js';
 import {button, el, list, say, time} from './parts.js';
+import {byWhom, inOrder, ownFlags, roundSays} from './order.js';
 import {became, page} from './state.js';
 import {standing} from './unsent.js';
 
@@ -17,13 +18,13 @@ export function roundView(load) {
     day.first.length > 0 && el('section', {class: 'first'}, el('h2', null, say('first.title')), list(day.first)),
     names(load),
     standing(),
+    roundSays(),
     day.parts.length === 0 && el('p', null, say('round.noPlan')),
     day.parts.length > 0 && el('details', {class: 'shed'}, el('summary', null, say('sheet.card.before')),
-        el('h2', null, say('sheet.card.load')), el('p', null, day.flags.join(' · ')),
+        el('h2', null, say('sheet.card.load')), el('p', null, day.flags.join(' · ')), ownFlags(),
         day.ticks.map((tick, i) => el('label', {class: 'tick'}, el('input', {type: 'checkbox', id: 'tick' + i}), tick)),
         list(day.answers), day.ring && el('p', null, day.ring)),
-    day.parts.map(part => [part.title && el('h2', null, part.title),
-      el('ol', {class: 'greens'}, part.holes.map(row))]),
+    inOrder(row),
     day.parts.length > 0 && el('section', null, el('h2', null, say('sheet.caution.title')), list(day.cautions, 'cautions')),
   ];
 }
@@ -35,6 +36,7 @@ function row(hole) {
           el('span', {class: 'spot'}, el('span', {class: 'where'}, hole.where), ' ',
               hole.paces && el('span', {class: 'paces'}, hole.paces)), ' ',
           hole.flag && el('span', {class: 'flag'}, hole.flag), ' ',
+          byWhom(hole) && el('span', {class: 'by'}, byWhom(hole)), ' ',
           hole.notices.length > 0 && el('span', {class: 'warned'}, hole.notices[0]), ' ',
           done && el('span', {class: 'became'}, done)));
 }

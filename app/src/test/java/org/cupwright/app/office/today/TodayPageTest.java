@@ -114,6 +114,9 @@ class TodayPageTest {
         type("log", "add", "cup-changed", "--hole", "1", "--as-planned", "--person", "Robin");
         assertThat(asked(before)).isEqualTo("today-live :: rows");
         assertThat(asked(Live.of(visit))).isEqualTo("nothing");
+        type("round", "--give", "1=Ash", "--person", "Robin");
+        assertThat(asked(before)).isEqualTo("today-live :: anotherRound");
+        assertThat(asked(Live.of(visit))).isEqualTo("nothing");
         type("plan", "--hole", "2", "--on", "12", "--side", "L5");
         assertThat(asked(before)).isEqualTo("today-live :: another");
     }
@@ -130,20 +133,20 @@ class TodayPageTest {
                 visit.courseName(),
                 visit.version());
         assertThat(Live.of(other).isToday()).isFalse();
-        assertThat(answer(other, 0, "")).isEqualTo("nothing");
+        assertThat(answer(other, 0, 0, "")).isEqualTo("nothing");
     }
 
     private String asked(Live live) {
-        return answer(visit, live.plan(), live.as());
+        return answer(visit, live.plan(), live.round(), live.as());
     }
 
-    private String answer(Visit who, long seen, String as) {
+    private String answer(Visit who, long seen, long seenRound, String as) {
         OfficeHouse house =
                 new OfficeHouse(() -> new SqliteFolder(data, InProcess.CLOCK), InProcess.CLOCK, "made", false);
         try (AwaitedDays days = new AwaitedDays(house, LONG);
                 Works works = new Works(house, LONG)) {
             Model model = new ConcurrentModel();
-            Optional<String> part = new TodayController(days, works).meanwhile(who, seen, as, model);
+            Optional<String> part = new TodayController(days, works).meanwhile(who, seen, seenRound, as, model);
             assertThat(model.containsAttribute("day")).isEqualTo(part.equals(Optional.of("today-live :: rows")));
             return part.orElse("nothing");
         }

@@ -26,6 +26,7 @@ final class FilledForms {
             entry("/plan", SEEN),
             entry("/publish", SEEN),
             entry("/withdraw", SEEN),
+            entry("/who-cuts", Map.of("seen", "987654321", "start", "SHOTGUN", "person", "Ash", "holes", "1-9, 14")),
             entry("/people/invite", Map.of("name", "Invited", "role", "READER")),
             entry("/people/role", NOBODY),
             entry("/people/remove", NOBODY),
