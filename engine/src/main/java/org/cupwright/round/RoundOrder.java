@@ -86,16 +86,16 @@ public record RoundOrder(List<Loop> parts, Map<String, LocalTime> cutBy) {
 
     /** Holes that one group plays one after another, from a tee from which groups start. */
     private static List<List<String>> inOneGo(List<Loop> round, StartType type) {
-        List<String> all =
-                round.stream().flatMap(loop -> loop.holes().stream()).toList();
+        List<String> all = round.stream().flatMap(loop -> loop.holes().stream()).toList();
         return switch (type) {
             case FIRST_TEE -> List.of(all);
             case TWO_TEES -> halves(all);
-            case SPLIT_NINES -> round.stream()
-                    .flatMap(loop -> loop.holes().size() > NINE
-                            ? halves(loop.holes()).stream()
-                            : List.of(loop.holes()).stream())
-                    .toList();
+            case SPLIT_NINES ->
+                round.stream()
+                        .flatMap(loop -> loop.holes().size() > NINE
+                                ? halves(loop.holes()).stream()
+                                : List.of(loop.holes()).stream())
+                        .toList();
             case SHOTGUN -> all.stream().map(List::of).toList();
         };
     }
@@ -103,9 +103,7 @@ public record RoundOrder(List<Loop> parts, Map<String, LocalTime> cutBy) {
     /** Of an odd number of holes the first half has the one more. */
     private static List<List<String>> halves(List<String> holes) {
         int half = (holes.size() + 1) / 2;
-        return holes.size() < 2
-                ? List.of(holes)
-                : List.of(holes.subList(0, half), holes.subList(half, holes.size()));
+        return holes.size() < 2 ? List.of(holes) : List.of(holes.subList(0, half), holes.subList(half, holes.size()));
     }
 
     /** As the round is played, unless that is not the order in which it is reached: then as one part without a name. */
@@ -113,8 +111,8 @@ public record RoundOrder(List<Loop> parts, Map<String, LocalTime> cutBy) {
         List<String> holes = minutes.keySet().stream().toList();
         List<String> ordered =
                 holes.stream().sorted(Comparator.comparing(minutes::get)).toList();
-        boolean asPlayed = IntStream.range(0, holes.size())
-                .allMatch(i -> holes.get(i).equals(ordered.get(i)));
+        boolean asPlayed =
+                IntStream.range(0, holes.size()).allMatch(i -> holes.get(i).equals(ordered.get(i)));
         return asPlayed ? round : List.of(new Loop("", ordered, false));
     }
 

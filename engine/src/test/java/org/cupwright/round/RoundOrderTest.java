@@ -26,8 +26,7 @@ class RoundOrderTest {
     private static Course course(int holes, int greens, Loop... loops) {
         List<Hole> made = IntStream.range(0, holes)
                 .mapToObj(i -> Hole.of(
-                        Integer.toString(i + 1),
-                        Shapes.rectangle(100 * (i % greens), 0, 100 * (i % greens) + 20, 30)))
+                        Integer.toString(i + 1), Shapes.rectangle(100 * (i % greens), 0, 100 * (i % greens) + 20, 30)))
                 .toList();
         return new Course("made-up", "Invented", new CourseFrame(25832, ZoneOffset.UTC), made, List.of(loops));
     }
@@ -71,8 +70,7 @@ class RoundOrderTest {
     @Test
     void ofAnOddNumberTheFirstHalfHasOneMore() {
         RoundOrder order = order(course(13, 13), StartType.TWO_TEES, 0, "07:00");
-        assertThat(holes(order))
-                .containsExactly("1", "8", "2", "9", "3", "10", "4", "11", "5", "12", "6", "13", "7");
+        assertThat(holes(order)).containsExactly("1", "8", "2", "9", "3", "10", "4", "11", "5", "12", "6", "13", "7");
         assertThat(cutBy(order, "8")).isEqualTo("06:50");
         assertThat(cutBy(order, "7")).isEqualTo("08:14"); // 6 × 14 = 84
         assertThat(holes(order(course(1, 1), StartType.TWO_TEES, 0))).containsExactly("1");
@@ -92,7 +90,9 @@ class RoundOrderTest {
         RoundOrder order = order(course(27, 27), StartType.SPLIT_NINES, 0, "07:30", "07:00");
         assertThat(cutBy(order, "1")).isEqualTo("07:20");
         assertThat(cutBy(order, "10")).isEqualTo("06:50");
-        assertThat(cutBy(order, "19")).as("the last time is that of all after it").isEqualTo("06:50");
+        assertThat(cutBy(order, "19"))
+                .as("the last time is that of all after it")
+                .isEqualTo("06:50");
         // 10 06:50, 11 07:04, 12 07:18, 1 07:20, 13 07:32, 2 07:34
         assertThat(holes(order)).startsWith("10", "11", "12", "1", "13", "2");
         assertThat(holes(order).subList(18, 27)).isEqualTo(numbered(19, 27));
@@ -170,8 +170,7 @@ class RoundOrderTest {
     @Test
     void theUsualStartIsTheSettings() {
         Policy set = POLICY.with(RoundPolicy.START, StartType.SHOTGUN).with(RoundPolicy.FIRST_GROUP, List.of("8:30"));
-        assertThat(DayStart.usual(set))
-                .isEqualTo(new DayStart(StartType.SHOTGUN, List.of(LocalTime.of(8, 30)), 0));
+        assertThat(DayStart.usual(set)).isEqualTo(new DayStart(StartType.SHOTGUN, List.of(LocalTime.of(8, 30)), 0));
         assertThat(DayStart.usual(set).tells()).isTrue();
         assertThat(DayStart.usual(POLICY).tells()).isFalse();
         assertThat(RoundPolicy.FIRST_GROUP.type().read("24:00")).isEmpty();

@@ -18,9 +18,7 @@ public record RoundText(Texts texts) {
 
     /** What there is to tell of it; that there is nothing, where there is not. */
     private List<String> says(RoundOfDay round) {
-        return round.tells()
-                ? round.says().stream().map(texts::say).toList()
-                : List.of(texts.say("roundOf.nothing"));
+        return round.tells() ? round.says().stream().map(texts::say).toList() : List.of(texts.say("roundOf.nothing"));
     }
 
     private void row(String hole, RoundOfDay round, Lines lines) {

@@ -27,7 +27,9 @@ record NoticeBoxes(List<String> first, List<List<String>> further) {
         double width = paper.widthMillimetres() / 2 - BESIDE_MILLIMETRES;
         double quarter = paper.heightMillimetres() / 2;
         List<List<String>> boxes = new ArrayList<>(List.of(new ArrayList<>()));
-        double left = quarter - ELSE_ON_FIRST_MILLIMETRES - HEAD_MILLIMETRES
+        double left = quarter
+                - ELSE_ON_FIRST_MILLIMETRES
+                - HEAD_MILLIMETRES
                 - also.map(text -> LETTERS.height(text, width)).orElse(0.0);
         for (String notice : notices) {
             double height = LETTERS.height(notice, width) + GAP_MILLIMETRES;

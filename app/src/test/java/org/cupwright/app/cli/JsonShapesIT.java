@@ -332,8 +332,18 @@ class JsonShapesIT {
         assertThat(usual.path("start").path("usual").asBoolean()).isTrue();
         assertThat(usual.path("people").isEmpty()).isTrue();
         Result said = cupwright.run(
-                "round", "--json", "--date", "2026-07-01", "--start", "twoTees", "--first", "7:00", "--give", "1,3=Ash",
-                "--person", "Robin");
+                "round",
+                "--json",
+                "--date",
+                "2026-07-01",
+                "--start",
+                "twoTees",
+                "--first",
+                "7:00",
+                "--give",
+                "1,3=Ash",
+                "--person",
+                "Robin");
         JsonNode round = checked("round", said);
         assertThat(said.status()).isZero();
         assertThat(round.path("saidBy").asString()).isEqualTo("Robin");

@@ -31,13 +31,16 @@ public final class RoundJson {
                                                 .map(LocalTime::toString)
                                                 .toList())
                                 .with("frostMinutes", round.start().frostMinutes())
-                                .with("usual", round.said().flatMap(DayRound::start).isEmpty()))
+                                .with(
+                                        "usual",
+                                        round.said().flatMap(DayRound::start).isEmpty()))
                 .with("holes", holes)
                 .with(
                         "people",
                         round.shares().all().stream()
-                                .map(share ->
-                                        new Shape().with("person", share.person()).with("holes", share.holes()))
+                                .map(share -> new Shape()
+                                        .with("person", share.person())
+                                        .with("holes", share.holes()))
                                 .toList())
                 .with("nobody", round.nobodys());
     }

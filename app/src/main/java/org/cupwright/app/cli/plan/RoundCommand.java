@@ -84,8 +84,8 @@ public final class RoundCommand extends CourseCommand {
 
     private StartType type(String typed) {
         return EnumNames.find(StartType.class, typed)
-                .orElseThrow(() -> wrong(
-                        "--start takes firstTee, twoTees, splitNines or shotgun, not '" + typed + "'.", typed));
+                .orElseThrow(() ->
+                        wrong("--start takes firstTee, twoTees, splitNines or shotgun, not '" + typed + "'.", typed));
     }
 
     private RoundWish.Give give(String typed) {

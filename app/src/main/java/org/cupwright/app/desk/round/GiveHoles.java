@@ -30,16 +30,17 @@ public record GiveHoles(Session session) {
 
     /** Changes what is named, upon what stands now; all else stays as it is. */
     public RoundOfDay change(Optional<LocalDate> date, RoundWish wish) {
-        return session.decide(
-                Right.PLAN, stores -> kept(standing(stores, date), standing -> changed(standing, wish)));
+        return session.decide(Right.PLAN, stores -> kept(standing(stores, date), standing -> changed(standing, wish)));
     }
 
     /** Takes back all that was said of the day. */
     public RoundOfDay asUsual(Optional<LocalDate> date) {
-        return session.decide(Right.PLAN, stores -> kept(standing(stores, date), standing -> {
-            DayStart usual = DayStart.usual(standing.policy());
-            return new DayRound(person(), Optional.empty(), usual.type(), Optional.empty());
-        }));
+        return session.decide(
+                Right.PLAN,
+                stores -> kept(standing(stores, date), standing -> {
+                    DayStart usual = DayStart.usual(standing.policy());
+                    return new DayRound(person(), Optional.empty(), usual.type(), Optional.empty());
+                }));
     }
 
     /**

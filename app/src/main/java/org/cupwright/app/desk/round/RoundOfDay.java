@@ -115,9 +115,7 @@ public record RoundOfDay(
                 hole -> shares.who(hole).map(people::indexOf).orElse(people.size()));
         return order.parts().stream()
                 .map(part -> new Loop(
-                        part.name(),
-                        part.holes().stream().sorted(byPerson).toList(),
-                        part.practice()))
+                        part.name(), part.holes().stream().sorted(byPerson).toList(), part.practice()))
                 .toList();
     }
 
@@ -135,8 +133,9 @@ public record RoundOfDay(
         if (start.frostMinutes() > 0) {
             says.add(Message.of("roundOf.frost", new Count(start.frostMinutes())));
         }
-        shares.all().forEach(share -> says.add(
-                Message.of("roundOf.share", new Name(share.person()), new Name(told(share.holes())))));
+        shares.all()
+                .forEach(share ->
+                        says.add(Message.of("roundOf.share", new Name(share.person()), new Name(told(share.holes())))));
         if (!nobodys().isEmpty()) {
             says.add(Message.of("roundOf.nobody", new Name(told(nobodys()))));
         }

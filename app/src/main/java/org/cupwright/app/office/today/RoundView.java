@@ -75,9 +75,8 @@ record RoundView(Visit visit) {
     }
 
     private Form form(RoundOfDay round) {
-        List<Line> people = new ArrayList<>(round.shares().all().stream()
-                .map(share -> line(share, round))
-                .toList());
+        List<Line> people = new ArrayList<>(
+                round.shares().all().stream().map(share -> line(share, round)).toList());
         for (int i = 0; i < FREE_LINES; i++) {
             people.add(new Line("", ""));
         }
@@ -102,12 +101,13 @@ record RoundView(Visit visit) {
 
     /** Whoever may write down what was cut. */
     private List<String> names() {
-        return visit.session().read(stores -> stores.people().all().stream()
-                .filter(KeptPerson::active)
-                .filter(person -> EnumNames.find(Role.class, person.role())
-                        .filter(role -> role.may(Right.RECORD))
-                        .isPresent())
-                .map(KeptPerson::name)
-                .toList());
+        return visit.session()
+                .read(stores -> stores.people().all().stream()
+                        .filter(KeptPerson::active)
+                        .filter(person -> EnumNames.find(Role.class, person.role())
+                                .filter(role -> role.may(Right.RECORD))
+                                .isPresent())
+                        .map(KeptPerson::name)
+                        .toList());
     }
 }

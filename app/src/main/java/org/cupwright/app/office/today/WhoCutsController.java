@@ -34,8 +34,8 @@ public final class WhoCutsController {
             @RequestParam(defaultValue = "") String first,
             @RequestParam(defaultValue = "0") int frost,
             @RequestParam MultiValueMap<String, String> lines) {
-        RoundWish whole = new RoundWish(
-                Optional.of(start), Optional.of(first), OptionalInt.of(frost), people(lines), List.of());
+        RoundWish whole =
+                new RoundWish(Optional.of(start), Optional.of(first), OptionalInt.of(frost), people(lines), List.of());
         new GiveHoles(visit.session()).set(visit.date(), seen, whole);
         return "redirect:/?date=" + visit.date();
     }

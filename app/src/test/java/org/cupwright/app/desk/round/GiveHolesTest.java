@@ -90,14 +90,17 @@ class GiveHolesTest {
         assertThat(on(TODAY).nobodys()).containsExactly("3");
         RoundOfDay moved = by("Ida").change(Optional.of(TODAY), wish("Noor", "2, 3"));
         assertThat(moved.shares()).isEqualTo(shares("Ash", "1", "Noor", "2,3"));
-        assertThat(by("Ida").change(Optional.of(TODAY), wish("Noor", "1")).shares()).isEqualTo(shares("Noor", "1,2,3"));
+        assertThat(by("Ida").change(Optional.of(TODAY), wish("Noor", "1")).shares())
+                .isEqualTo(shares("Noor", "1,2,3"));
         assertThatThrownBy(() -> by("Ida").change(Optional.of(TODAY), wish("Ash", "1-3", "Noor", "3")))
-                .isInstanceOfSatisfying(Problem.class, problem -> assertThat(problem.what())
-                        .isEqualTo(Message.of(
-                                "problem.givenTwice",
-                                new Message.Name("3"),
-                                new Message.Name("Ash"),
-                                new Message.Name("Noor"))));
+                .isInstanceOfSatisfying(
+                        Problem.class,
+                        problem -> assertThat(problem.what())
+                                .isEqualTo(Message.of(
+                                        "problem.givenTwice",
+                                        new Message.Name("3"),
+                                        new Message.Name("Ash"),
+                                        new Message.Name("Noor"))));
         assertThat(on(TODAY).shares()).isEqualTo(shares("Noor", "1,2,3"));
     }
 
@@ -134,8 +137,10 @@ class GiveHolesTest {
         InProcess.Result typed = new InProcess(data).run("round", "--give", "1=Ash", "--person", "Robin");
         assertThat(typed.status()).as(typed.err()).isZero();
         assertThatThrownBy(() -> by("Noor").set(TODAY, seen, wish("Noor", "1-3")))
-                .isInstanceOfSatisfying(Problem.class, told -> assertThat(told.what().toString())
-                        .contains("text=Robin", "roundOf.share", "text=Ash", "roundOf.nobody", "text=2, 3"));
+                .isInstanceOfSatisfying(
+                        Problem.class,
+                        told -> assertThat(told.what().toString())
+                                .contains("text=Robin", "roundOf.share", "text=Ash", "roundOf.nobody", "text=2, 3"));
         assertThat(on(TODAY).shares()).isEqualTo(shares("Ash", "1"));
         RoundOfDay now = by("Noor").set(TODAY, on(TODAY).seen(), wish("Noor", "1-3"));
         assertThat(now.shares()).isEqualTo(shares("Noor", "1,2,3"));
@@ -152,7 +157,9 @@ class GiveHolesTest {
         assertThat(shotgun.shares()).isEqualTo(shares("Kim", "1,2,3"));
         assertThat(shotgun.cutBy("3")).contains(LocalTime.of(8, 50));
         assertThat(by("Ida").asUsual(Optional.of(later)).shares()).isEqualTo(shares("Ash", "1,2", "Noor", "3"));
-        assertThat(on(TODAY.minusDays(2)).shares()).as("days before know nothing").isEqualTo(Shares.NONE);
+        assertThat(on(TODAY.minusDays(2)).shares())
+                .as("days before know nothing")
+                .isEqualTo(Shares.NONE);
     }
 
     @Test
@@ -161,10 +168,12 @@ class GiveHolesTest {
         assertThat(frost.cutBy("1")).contains(LocalTime.of(8, 5));
         assertThat(frost.parts().get(0).holes()).containsExactly("1", "3", "2");
         assertThat(on(TODAY.plusDays(1)).tells()).isFalse();
-        for (RoundWish wrong :
-                List.of(start(StartType.SHOTGUN, "25:00", 0), start(StartType.SHOTGUN, "soon", 0), start(
-                        StartType.SHOTGUN, "09:00", 481))) {
-            assertThatThrownBy(() -> by("Ida").change(Optional.of(TODAY), wrong)).isInstanceOf(Problem.class);
+        for (RoundWish wrong : List.of(
+                start(StartType.SHOTGUN, "25:00", 0),
+                start(StartType.SHOTGUN, "soon", 0),
+                start(StartType.SHOTGUN, "09:00", 481))) {
+            assertThatThrownBy(() -> by("Ida").change(Optional.of(TODAY), wrong))
+                    .isInstanceOf(Problem.class);
         }
         assertThat(on(TODAY).start()).isEqualTo(frost.start());
     }
@@ -187,7 +196,9 @@ class GiveHolesTest {
                     .isInstanceOf(Problem.class);
             assertThat(give.show(Optional.of(TODAY)).tells()).isFalse();
         }
-        assertThat(new GiveHoles(session(Role.OFFICIAL)).change(Optional.of(TODAY), wish("Ash", "1")).isShared())
+        assertThat(new GiveHoles(session(Role.OFFICIAL))
+                        .change(Optional.of(TODAY), wish("Ash", "1"))
+                        .isShared())
                 .isTrue();
     }
 
