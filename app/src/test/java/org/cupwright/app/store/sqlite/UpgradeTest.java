@@ -102,8 +102,16 @@ class UpgradeTest {
                 .contains(SurveyKind.SCAN);
     }
 
+    /** As format 11 left it. */
+    private static void takeRoundAway(Statement statement) throws SQLException {
+        statement.executeUpdate("DROP TABLE round_version");
+        statement.executeUpdate("DELETE FROM flyway_schema_history WHERE version = '12'");
+        statement.executeUpdate("PRAGMA user_version = 11");
+    }
+
     /** As format 10 left it. */
     private static void takePhonesAway(Statement statement) throws SQLException {
+        takeRoundAway(statement);
         for (String table : List.of("phone", "pin", "wrong_pin")) {
             statement.executeUpdate("DROP TABLE " + table);
         }
