@@ -104,6 +104,25 @@ class TodayPageTest {
         assertThat(rows(plan())).doesNotHaveDuplicates().hasSize(3);
     }
 
+    /** Who and by when is told where there is something to tell; rows stand as the holes are gone to. */
+    @Test
+    void rowsSayWhoAndByWhen() {
+        type("plan");
+        assertThat(plan().round().says()).isEmpty();
+        assertThat(plan().round().line("1")).isEmpty();
+        assertThat(plan().round().form().orElseThrow().people()).hasSize(2);
+        type("round", "--start", "twoTees", "--first", "7:00", "--give", "2=Ash", "--person", "Robin");
+        RoundView.Told round = plan().round();
+        assertThat(round.says()).contains("From two tees, first groups at 07:00. Ash: 2. Nobody has 1, 3.");
+        assertThat(round.line("2")).isEqualTo("Ash · by 07:04");
+        assertThat(round.line("3")).isEqualTo("nobody · by 06:50");
+        assertThat(rows(plan()).stream().map(row -> row.replace("row-", "")).toList())
+                .containsExactly("1", "0", "2");
+        assertThat(round.form().orElseThrow().people().get(0)).isEqualTo(new RoundView.Line("Ash", "2"));
+        visit = MadeVisit.to(new SqliteFolder(data, InProcess.CLOCK), Role.CHANGER);
+        assertThat(plan().round().form()).as("of whoever may not plan").isEmpty();
+    }
+
     /** As long as nothing came, nothing is sent; then the rows; and of another plan only that it is another. */
     @Test
     void aPageThatStandsOpenIsToldWhatOthersDid() {
