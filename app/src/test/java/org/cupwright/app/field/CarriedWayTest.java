@@ -89,7 +89,8 @@ class CarriedWayTest {
                 List.of(sheetHole),
                 new BlockText(texts, new Course("made", "Made", FRAME, List.of(hole))),
                 List.of(),
-                policy);
+                policy,
+                Optional.empty());
         ObjectNode out = Json.object();
         new CarriedWay(sheetHole, sheet, texts).put(out, dot, in);
         return out.path("way");
