@@ -39,7 +39,7 @@ export function cutHere(hole, parts) {
   return spot && button(say('round.else.cut'), async () => {
     opened = null;
     await write(hole, {kind: 'cupChanged', place: asEntry(spot), parts: {...parts(), foundBy: spot.by}});
-  }, 'main wide', {id: 'cut-here'});
+  }, saidAt(hole, spot.at).rank > 1 ? 'wide' : 'main wide', {id: 'cut-here'});
 }
 
 async function toggle(hole) {
