@@ -11,8 +11,8 @@ import org.cupwright.rotation.counting.Parts;
 import org.cupwright.units.Paces;
 
 /**
- * The next best spots in place of one, found slowly: each time all spots are tried, and the best of those that are apart
- * from the ones already found is taken. Thirds are the engine's, and so is how even a day is.
+ * The next best spots in place of one, found slowly: each time all spots are tried, and the best of those that are
+ * apart from the ones already found is taken. Thirds are the engine's, and so is how even a day is.
  */
 final class NextBestByTrying {
     static final double PACE = Paces.STANDARD_METRES;

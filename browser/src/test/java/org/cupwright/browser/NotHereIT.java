@@ -15,6 +15,8 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -24,6 +26,9 @@ import tools.jackson.databind.json.JsonMapper;
 class NotHereIT {
     private static final String BY_THE_LIST = "3";
     private static final String BY_THE_MAP = "12";
+
+    /** A day that nobody has planned. */
+    private static final String AREA_DAY = "2026-06-25";
 
     @TempDir
     private Path folder;
@@ -66,7 +71,52 @@ class NotHereIT {
         } finally {
             office.close();
         }
-        assertArrivedOnce(told);
+        assertArrived(List.of(BY_THE_LIST, BY_THE_MAP), told, 1);
+    }
+
+    /** The plan names the area, and the spot is whoever's who cuts: taps in the area and beside it, and a cut there. */
+    @Test
+    void theSpotIsChosenInTheDaysArea() throws Exception {
+        MadeOffice.copyTo(data());
+        Files.writeString(folder.resolve("areas.csv"), areas());
+        run(
+                "import",
+                "--json",
+                "--course",
+                "wrenfold-moor",
+                "--drawn",
+                folder.resolve("areas.csv").toString());
+        run("policy", "--json", "rotation.cycle=1 2", "rotation.cycleFrom=" + AREA_DAY, "rotation.scheme=areaOnly");
+        run("plan", "--json", "--date", AREA_DAY);
+        String place;
+        try (RunningOffice office = RunningOffice.open(data());
+                Chromium chromium = new Chromium();
+                BrowserContext phone = chromium.phoneWithMemory(folder.resolve("phone"))) {
+            Page page = phone.newPage();
+            page.navigate(office.at("/round?date=" + AREA_DAY));
+            signIn(page);
+            assertThat(page.locator(".greens li")).hasCount(18);
+            open(page, BY_THE_LIST);
+            assertThat(page.locator("#not-here")).hasText("Choose the spot in area 1");
+            tap(page, ".area-today", 0.5, 0.5);
+            place = page.locator("#chosen-place").textContent();
+            assertThat(page.locator(".instead")).not().containsText("Outside the day's area");
+            tap(page, ".edge", 0.5, 0.97);
+            assertThat(page.locator(".instead")).containsText("Outside the day's area 1.");
+            assertThat(page.locator(".instead .judged")).hasText("do not cut");
+            tap(page, ".area-today", 0.5, 0.5);
+            assertThat(page.locator("#chosen-place")).hasText(place);
+            cutHere(page);
+            assertThat(page.locator("#unsent")).hasText("All you wrote down has been sent.");
+        }
+        assertArrived(List.of(BY_THE_LIST), List.of(place), 0);
+    }
+
+    private static String areas() {
+        String areas = IntStream.rangeClosed(1, 18)
+                .mapToObj(hole -> hole + ",area,10,L8,5,1\n" + hole + ",area,18,R7,4,2\n")
+                .collect(Collectors.joining());
+        return "hole,kind,on,side,radius,area\n" + areas;
     }
 
     private static void open(Page page, String hole) {
@@ -100,26 +150,29 @@ class NotHereIT {
     /** A tap to the left of the middle of the green is a spot to the left, one to the right a spot to the right. */
     private static String byTheMap(Page page) {
         open(page, BY_THE_MAP);
-        tap(page, 0.62, 0.5);
+        tap(page, ".edge", 0.62, 0.5);
         assertThat(page.locator("#chosen-place")).containsText(Pattern.compile(" right$"));
-        tap(page, 0.38, 0.5);
+        assertThat(Axe.found(page)).isEmpty();
+        assertThat((Integer) page.evaluate("document.documentElement.scrollWidth"))
+                .isLessThanOrEqualTo(360);
+        tap(page, ".edge", 0.38, 0.5);
         assertThat(page.locator("#chosen-place")).containsText(Pattern.compile(" left$"));
         String place = page.locator("#chosen-place").textContent();
-        tap(page, 0, 0); // a corner of the box about it
+        tap(page, ".edge", 0, 0); // a corner of the box about it
         assertThat(page.locator("#other-spots")).containsText("That is off the green.");
         assertThat(page.locator("#chosen-place")).hasText(place);
         cutHere(page);
         return place;
     }
 
-    /** Taps the map so far across and down the green, as a finger would. */
-    private static void tap(Page page, double across, double down) {
+    /** Taps the map so far across and down something that is drawn on it, as a finger would. */
+    private static void tap(Page page, String drawn, double across, double down) {
         Locator map = page.locator(".land svg");
         map.scrollIntoViewIfNeeded();
         BoundingBox whole = map.boundingBox();
-        BoundingBox green = page.locator(".land svg .edge").boundingBox();
-        double x = green.x - whole.x + across * green.width;
-        double y = green.y - whole.y + down * green.height;
+        BoundingBox box = page.locator(".land svg " + drawn).boundingBox();
+        double x = box.x - whole.x + across * box.width;
+        double y = box.y - whole.y + down * box.height;
         map.click(new Locator.ClickOptions().setPosition(x, y));
     }
 
@@ -129,7 +182,8 @@ class NotHereIT {
         assertThat(page.locator("#not-here")).hasCount(0);
     }
 
-    private void assertArrivedOnce(List<String> told) throws Exception {
+    /** Each once, at the place that was said, and the balls that ran on. */
+    private void assertArrived(List<String> cut, List<String> told, int ran) throws Exception {
         List<String> holes = new ArrayList<>();
         List<String> places = new ArrayList<>();
         int rolled = 0;
@@ -149,9 +203,9 @@ class NotHereIT {
                 assertThat(fact.at("/payload/stopped").asBoolean()).isFalse();
             }
         }
-        assertThat(holes).containsExactlyInAnyOrder(BY_THE_LIST, BY_THE_MAP);
+        assertThat(holes).containsExactlyInAnyOrderElementsOf(cut);
         assertThat(places).containsExactlyInAnyOrderElementsOf(told);
-        assertThat(rolled).isEqualTo(1);
+        assertThat(rolled).isEqualTo(ran);
     }
 
     /** What the office says of the place, in its own words. */

@@ -103,7 +103,7 @@ public final class JudgementText {
         return judgement.restsOn() == RestsOn.OUTLINE ? word + ", " + texts.say("slopeNotChecked") : word;
     }
 
-    /** The word of a verdict. Where nobody measured and a person speaks for the spot, its being good is that person's word. */
+    /** A verdict's word: where nobody measured and a person speaks for the spot, being good is that person's word. */
     public static String verdictName(Judgement judgement) {
         boolean said =
                 judgement.restsOn() == RestsOn.OUTLINE && judgement.verdict() == Verdict.PASS && judgement.vouchedFor();

@@ -69,7 +69,7 @@ record GroundOfRound(DayPaper paper, Texts texts) {
                 .orElseThrow();
     }
 
-    /** Where the ground is that the map shows: at its corner, and how far on a unit of the drawing is, across and down. */
+    /** The ground that the map shows: at its corner, and how far on a unit of the drawing is, across and down. */
     static void onMap(MapFrame frame, ArrayNode out) {
         MapPoint corner = frame.ground(0, 0);
         MapPoint across = frame.ground(frame.width(), 0);

@@ -16,7 +16,7 @@ import org.cupwright.units.Paces;
 import org.cupwright.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 
-/** What the changer's page is made of lies on the phone as a whole: a part that is missing is missed far from the office. */
+/** What the changer's page is made of lies on the phone as a whole: what is missing is missed far from the office. */
 class RoundFilesTest {
     private static final Path FILES = Path.of("src/main/resources/org/cupwright/app/field/files");
 
