@@ -37,7 +37,7 @@ class InstallTest {
         }
     }
 
-    /** A telephone cuts it to a shape of its own: four fifths of it stay, whatever the shape (W3C, Manifest, recalled). */
+    /** A telephone cuts it to a shape of its own: four fifths of it stay, whatever the shape (recalled). */
     @Test
     void whateverShapeItIsCutToTheMarkIsWhole() throws IOException {
         BufferedImage picture = picture(PageIcon.MASKABLE);

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** What a stranger gets under the link of the day's sheet, step by step as the course gives it out and takes it back. */
+/** What a stranger gets under the link of the day's sheet, as the course gives it out and takes it back. */
 class OpenSheetIT {
     private static final Pattern ROW =
             Pattern.compile("<th scope=\"row\">(\\d+)</th>\\s*<td>\\s*<b class=\"where\">([^<]*)</b>");
