@@ -51,15 +51,20 @@ record CarriedDay(Visit visit, Instant loadedAt) {
         texts(day.putArray("ticks"), shed.ticks());
         texts(day.putArray("answers"), shed.answers());
         shed.ring().ifPresent(ring -> day.put("ring", ring));
-        texts(day.putArray("handWork"), shed.handWork());
+        new CarriedWork(visit.texts(), sheet.policy()).into(day);
         texts(day.putArray("cautions"), shed.cautions());
         GroundOfRound ground = new GroundOfRound(paper, visit.texts());
         ground.day(day.putObject("ground"));
+        CarriedPlugs plugs = CarriedPlugs.of(visit);
         for (Loop loop : sheet.blocks().all()) {
             ObjectNode part = parts.addObject();
             sheet.blocks().title(loop).ifPresent(title -> part.put("title", title));
             ArrayNode holes = part.putArray("holes");
-            sheet.holes(loop).forEach(hole -> hole(hole, sheet, cut, ground, holes.addObject()));
+            sheet.holes(loop).forEach(hole -> {
+                ObjectNode green = holes.addObject();
+                hole(hole, sheet, cut, ground, green);
+                plugs.into(green, hole.hole());
+            });
         }
         new CarriedWays(visit, paper, sheet).put(day);
         new CarriedOrder(sheet, visit.texts()).addTo(day);

@@ -33,6 +33,8 @@ record RoundWords(Texts texts) {
             "sheet.fromRight",
             "sheet.on",
             "sheet.work.title",
+            "signal.plugsRunHigh",
+            "signal.plugsRunLow",
             "slopeNotChecked",
             "unit.pace",
             "unit.paces");

@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.cupwright.app.desk.paper.PaperPolicy;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.policy.EnumNames;
-import org.cupwright.policy.Policy;
 
 /** What concerns the whole round: what to take along, what the course decided, the hand work in short, cautions. */
 public record ShedWords(DaySheet day, Texts texts) {
@@ -31,18 +30,15 @@ public record ShedWords(DaySheet day, Texts texts) {
 
     /** What the course decided, where it is needed. */
     public List<String> answers() {
-        Policy policy = day.policy();
+        CourseAnswers course = new CourseAnswers(texts, day.policy());
         List<String> answers = new ArrayList<>(List.of(
                 texts.say("sheet.convention." + EnumNames.lowerCamel(day.convention())),
                 texts.say("sheet.card.plugs"),
-                texts.say(policy.get(PaperPolicy.MOWN_FIRST) ? "sheet.card.mownFirst" : "sheet.card.mownLater"),
-                texts.say(policy.get(PaperPolicy.TWO_PIECE) ? "sheet.card.twoPiece" : "sheet.card.onePiece"),
-                texts.say(policy.get(PaperPolicy.WHITE_RIM) ? "sheet.card.whiteRim" : "sheet.card.plainRim"),
-                texts.say("sheet.card.ballMarks", new CourseText(texts, policy).of(PaperPolicy.BALL_MARKS))));
-        String nursery = policy.get(PaperPolicy.NURSERY);
-        if (!nursery.isBlank()) {
-            answers.add(texts.say("sheet.card.nursery", nursery));
-        }
+                course.mown(),
+                course.pieces(),
+                course.rim(),
+                course.ballMarks()));
+        course.nursery().ifPresent(answers::add);
         return answers;
     }
 

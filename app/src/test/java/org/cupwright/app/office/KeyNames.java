@@ -30,6 +30,7 @@ final class KeyNames {
         names.putAll(ofDays());
         names.putAll(ofWeeks());
         names.putAll(ofLog());
+        names.putAll(ofRound());
         return names;
     }
 
@@ -129,6 +130,21 @@ final class KeyNames {
                 each(ENGINE + "green.RestsOn"),
                 "setting.name.",
                 settings().map(Setting::key));
+    }
+
+    private static Map<String, Stream<String>> ofRound() {
+        return Map.of(
+                "round.if.",
+                words("high leans leansStill low stuck"),
+                "round.then.",
+                words("high leans leansStill low stuck"),
+                "round.plug.",
+                each(ENGINE + "turf.today.RecheckItem$Reason"),
+                "round.work.",
+                words("look spot straight hammer halfTurned halfHammered upper fullTurned fullHammered draw lower old wipe"
+                        + " cup rim white clear halves plug roll knit water flag brush plugs marks last tools"),
+                "turf.watering.",
+                each(ENGINE + "turf.today.WateringItem$Reason"));
     }
 
     private static Map<String, Stream<String>> ofLog() {

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.cupwright.app.desk.paper.PaperPolicy;
+import org.cupwright.app.desk.paper.RimWhited;
 import org.cupwright.app.desk.plan.CutSoFar;
 import org.cupwright.course.MapPoint;
 import org.cupwright.course.Mark;
@@ -175,7 +176,7 @@ class CardWordsTest {
         Policy own = SmallDay.policy()
                 .with(PaperPolicy.MOWN_FIRST, false)
                 .with(PaperPolicy.TWO_PIECE, true)
-                .with(PaperPolicy.WHITE_RIM, true)
+                .with(PaperPolicy.WHITE_RIM, RimWhited.ALWAYS)
                 .with(PaperPolicy.NURSERY, "behind the barn")
                 .with(PaperPolicy.RING, "the shed")
                 .with(PaperPolicy.TICK_LIST, "long board,, chalk ");

@@ -39,11 +39,15 @@ public final class PaperPolicy {
                     "officeAddress", SheetLink.typedAddress(), "", "")
             .ours("none is guessed: what stands on paper has to lead somewhere");
 
-    public static final Setting<Boolean> WHITE_RIM = SLICE.setting("whiteRim", yesNo(), "", false)
+    public static final Setting<RimWhited> WHITE_RIM = SLICE.setting("whiteRim", RimWhited.type(), "", RimWhited.NEVER)
             .commonPractice("common practice, no source: rims are whited for events");
 
     public static final Setting<Boolean> TWO_PIECE = SLICE.setting("twoPiece", yesNo(), "", false)
             .commonPractice("common practice, no source: plugs come out in two pieces on heavy clay");
+
+    public static final Setting<CutterKind> CUTTER = SLICE.setting(
+                    "cutter", oneOf(CutterKind.class), "", CutterKind.TURNED)
+            .commonPractice("common practice, no source: most cutters are turned in by hand, some driven by a hammer");
 
     public static final Setting<Boolean> MOWN_FIRST = SLICE.setting("mownFirst", yesNo(), "", true)
             .commonPractice("common practice, no source: a green is mown before its hole is cut");
@@ -54,6 +58,12 @@ public final class PaperPolicy {
 
     public static final Setting<String> NURSERY = SLICE.setting("nursery", text(LINE), "", "")
             .ours("none, until the course says where turf for repairs grows");
+
+    public static final Setting<String> SOIL = SLICE.setting("soil", text(LINE), "", "")
+            .commonPractice("common practice, no source: what the green is built of; the course says what that is");
+
+    public static final Setting<String> SHARPENS = SLICE.setting("sharpens", text(LINE), "", "")
+            .commonPractice("common practice, no source: whoever looks after the tools; the course says who that is");
 
     public static final Setting<String> TICK_LIST = SLICE.setting("tickList", text(LIST), "", "")
             .ours("the usual tools, until the course gives its own list, separated by commas");

@@ -1,16 +1,20 @@
 // One green, in the order in which the work is done there.
 'use strict';
 
-import {el, list, say} from './parts.js';
-import {landMap, notHere} from './nothere.js';
-import {asWhom} from './names.js';
 import {findSpot, paced} from './find.js';
+import {measured} from './measured.js';
+import {asWhom} from './names.js';
+import {landMap, notHere} from './nothere.js';
 import {oddThing} from './odd.js';
 import {allOwnDone, byWhom, nextFrom} from './order.js';
+import {el, list, say} from './parts.js';
+import {plugs} from './plugs.js';
 import {recording} from './recording.js';
 import {rollBall} from './rolled.js';
 import {became, ofHole, page} from './state.js';
+import {stopRemark} from './stop.js';
 import {standing} from './unsent.js';
+import {handWork} from './work.js';
 
 export function holeView(hole) {
   const day = page.day;
@@ -26,7 +30,7 @@ export function holeView(hole) {
     list(hole.notices, 'first'), list(hole.warnings, 'warnings'),
     el('p', null, hole.plug),
     done && el('p', {class: 'state', role: 'status'}, done),
-    remarks(hole),
+    remarks(hole), stopRemark(),
     done && following(hole),
     notHere(hole),
     rollBall(hole),
@@ -34,8 +38,9 @@ export function holeView(hole) {
     day.mayRecord && hole.cutToday && (done ? el('details', null, el('summary', null, say('round.again')), recording(hole))
         : recording(hole)),
     findSpot(hole, landMap(hole)),
-    el('details', null, el('summary', null, say('sheet.work.title')), el('ol', null,
-        day.handWork.map(step => el('li', null, step))), list(day.cautions, 'cautions')),
+    handWork(hole),
+    plugs(hole),
+    day.mayRecord && hole.cutToday && measured(hole),
     day.mayRecord && oddThing(hole),
     standing(),
     !done && following(hole),

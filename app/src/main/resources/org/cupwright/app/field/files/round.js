@@ -1,6 +1,7 @@
 // The changer's page: loads a day, keeps it, and shows the round or one green of it.
 'use strict';
 
+import {recall} from './choices.js';
 import {holeView} from './green.js';
 import {asked, days, dropDay, dropEntry, entries, keepDay} from './kept.js';
 import {meet, names} from './names.js';
@@ -53,7 +54,7 @@ function show(moved) {
     document.documentElement.lang = day.language;
   }
   main.setAttribute('aria-busy', String(page.loading));
-  const open = [...main.querySelectorAll('details[open] > summary')].map(summary => summary.textContent);
+  const stood = new Map([...main.querySelectorAll('details')].map(one => [one.firstElementChild.textContent, one.open]));
   const typed = new Map([...main.querySelectorAll('input:not([type=file]), textarea, select')]
       .map(field => [field.id, field.type === 'checkbox' ? field.checked : field.value]));
   const focused = document.activeElement?.id;
@@ -67,7 +68,7 @@ function show(moved) {
     main.querySelector('h1').focus();
     return;
   }
-  main.querySelectorAll('details').forEach(one => { one.open = open.includes(one.firstElementChild.textContent); });
+  main.querySelectorAll('details').forEach(one => { one.open = stood.get(one.firstElementChild.textContent) ?? one.open; });
   typed.forEach((value, id) => {
     const field = id && document.getElementById(id);
     if (field) { if (field.type === 'checkbox') { field.checked = value; } else { field.value = value; } }
@@ -77,6 +78,7 @@ function show(moved) {
 
 async function begin() {
   page.storage = await asked();
+  await recall();
   const wanted = new URLSearchParams(location.search).get('date');
   try {
     const all = (await days()).sort((one, other) => one.loadedAt < other.loadedAt ? 1 : -1);

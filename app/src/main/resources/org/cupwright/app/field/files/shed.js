@@ -3,8 +3,10 @@
 
 import {names} from './names.js';
 import {button, el, list, say, time} from './parts.js';
-import {byWhom, inOrder, ownFlags, roundSays} from './order.js';
+import {byWhom, inOrder, roundSays} from './order.js';
 import {became, page} from './state.js';
+import {stopRemark} from './stop.js';
+import {beforeLeaving} from './ticks.js';
 import {standing} from './unsent.js';
 
 export function roundView(load) {
@@ -20,10 +22,8 @@ export function roundView(load) {
     standing(),
     roundSays(),
     day.parts.length === 0 && el('p', null, say('round.noPlan')),
-    day.parts.length > 0 && el('details', {class: 'shed'}, el('summary', null, say('sheet.card.before')),
-        el('h2', null, say('sheet.card.load')), el('p', null, day.flags.join(' · ')), ownFlags(),
-        day.ticks.map((tick, i) => el('label', {class: 'tick'}, el('input', {type: 'checkbox', id: 'tick' + i}), tick)),
-        list(day.answers), day.ring && el('p', null, day.ring)),
+    day.parts.length > 0 && stopRemark(),
+    day.parts.length > 0 && beforeLeaving(),
     inOrder(row),
     day.parts.length > 0 && el('section', null, el('h2', null, say('sheet.caution.title')), list(day.cautions, 'cautions')),
   ];
