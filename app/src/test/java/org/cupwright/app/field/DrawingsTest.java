@@ -74,8 +74,12 @@ class DrawingsTest {
     void aCupIsAnInchDown() throws IOException {
         Map<String, Integer> seen = new TreeMap<>();
         for (Element drawing : drawings()) {
-            List<Element> holes = ofClass(drawing, "hole").filter(hole -> hole.hasAttribute("height")).toList();
-            for (Element cup : ofClass(drawing, "cup").filter(one -> one.hasAttribute("data-top")).toList()) {
+            List<Element> holes = ofClass(drawing, "hole")
+                    .filter(hole -> hole.hasAttribute("height"))
+                    .toList();
+            for (Element cup : ofClass(drawing, "cup")
+                    .filter(one -> one.hasAttribute("data-top"))
+                    .toList()) {
                 String name = drawing.getAttribute("id");
                 if (!Set.of("cup", "white", "flag", "rim").contains(name)) {
                     continue; // on its way
@@ -136,7 +140,7 @@ class DrawingsTest {
                 assertThat(one.getAttribute("stroke-width")).isEmpty();
                 for (String paint : List.of("fill", "stroke")) {
                     assertThat(one.getAttribute(paint))
-                            .isIn("", "none", "url(#soil)", "url(#core)", "var(--accent, #a4431d)");
+                            .isIn("", "none", "url(#hatched-soil)", "url(#hatched-core)", "var(--accent, #a4431d)");
                 }
             });
         });

@@ -54,8 +54,27 @@ class HandWorkTest {
     void aCutterThatIsTurnedTakesThePlugInOnePiece() {
         assertThat(names(Policy.defaults()))
                 .containsExactly(
-                        "look", "spot", "straight", "halfTurned", "fullTurned", "draw", "old", "wipe", "cup", "rim",
-                        "clear", "plug", "roll", "knit", "water", "flag", "brush", "plugs", "marks", "last", "tools");
+                        "look",
+                        "spot",
+                        "straight",
+                        "halfTurned",
+                        "fullTurned",
+                        "draw",
+                        "old",
+                        "wipe",
+                        "cup",
+                        "rim",
+                        "clear",
+                        "plug",
+                        "roll",
+                        "knit",
+                        "water",
+                        "flag",
+                        "brush",
+                        "plugs",
+                        "marks",
+                        "last",
+                        "tools");
         assertThat(carried("en", Policy.defaults()).path("way").asString()).isEqualTo("onePiece");
     }
 
@@ -149,10 +168,16 @@ class HandWorkTest {
         for (Policy policy : policies().toList()) {
             for (JsonNode step : carried(language, policy).path("work")) {
                 String drawing = step.path("drawing").asString();
-                assertThat(step.path("says").asString()).doesNotStartWith("round.").endsWith(".");
+                assertThat(step.path("says").asString())
+                        .doesNotStartWith("round.")
+                        .endsWith(".");
                 assertThat(drawn).containsOnlyOnce("<g id=\"" + drawing + "\"");
-                assertThat(texts(language).knows("round.draw." + drawing)).as(drawing).isTrue();
-                assertThat(texts(language).knows("round.drawn." + drawing)).as(drawing).isTrue();
+                assertThat(texts(language).knows("round.draw." + drawing))
+                        .as(drawing)
+                        .isTrue();
+                assertThat(texts(language).knows("round.drawn." + drawing))
+                        .as(drawing)
+                        .isTrue();
             }
         }
     }

@@ -141,8 +141,8 @@ final class KeyNames {
                 "round.plug.",
                 each(ENGINE + "turf.today.RecheckItem$Reason"),
                 "round.work.",
-                words("look spot straight hammer halfTurned halfHammered upper fullTurned fullHammered draw lower old wipe"
-                        + " cup rim white clear halves plug roll knit water flag brush plugs marks last tools"),
+                words("look spot straight hammer halfTurned halfHammered upper fullTurned fullHammered draw lower old"
+                        + " wipe cup rim white clear halves plug roll knit water flag brush plugs marks last tools"),
                 "turf.watering.",
                 each(ENGINE + "turf.today.WateringItem$Reason"));
     }

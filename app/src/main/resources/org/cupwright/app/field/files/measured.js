@@ -23,7 +23,7 @@ export function measured(hole) {
         }
         inputs.forEach(input => { input.value = ''; });
         write(hole, {kind: 'spotCheck', parts});
-      }}, ['hole', 'cup', 'plug'].map((name, i) =>
+      }}, ['hole', 'cup', 'plug'].flatMap((name, i) =>
           [el('label', {for: 'measured-' + name}, say('round.measured.' + name)), inputs[i]]),
       el('button', {class: 'main'}, say('round.keep'))),
       last && el('p', {class: 'became'}, say('round.measured.done', time(last.says.at)) + ' · ' + say('round.' + last.state)));

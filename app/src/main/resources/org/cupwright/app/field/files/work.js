@@ -47,7 +47,7 @@ function oneOfMany(step, i, steps) {
 const details = step => [
   el('figure', null, picture(step.drawing)),
   list(step.answers, 'answers'),
-  step.ifs.map(one => el('p', {class: 'if'}, el('b', null, one.when), ' ', one.then)),
+  ...step.ifs.map(one => el('p', {class: 'if'}, el('b', null, one.when), ' ', one.then)),
 ];
 
 function onwards(i, steps) {
