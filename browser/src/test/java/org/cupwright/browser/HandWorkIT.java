@@ -14,7 +14,7 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The hand work on a telephone without the office: steps by keyboard, ticks, plugs in passing, and the cutter's stop. */
+/** The hand work on a telephone without the office: steps by keyboard, ticks, plugs in passing, the cutter's stop. */
 class HandWorkIT {
     private static final String DAY = Days.FIRST;
 
