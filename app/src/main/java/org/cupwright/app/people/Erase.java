@@ -1,9 +1,14 @@
 package org.cupwright.app.people;
 
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.cupwright.app.people.Account.Roles;
+import org.cupwright.app.session.Role;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.AuditKind;
 import org.cupwright.app.storage.KeptPerson;
+import org.cupwright.app.storage.NameKey;
+import org.cupwright.app.storage.Stores;
 import org.cupwright.message.Message.Name;
 
 /**
@@ -28,7 +33,7 @@ public record Erase(Session session) {
     public Erased person(String name) {
         PeopleDesk desk = new PeopleDesk(session);
         Erased erased = desk.decide(stores -> {
-            KeptPerson left = Deactivate.left(desk, stores, PeopleDesk.named(stores, name));
+            KeptPerson left = Deactivate.left(desk, stores, whoever(stores, name));
             String neutral = NEUTRAL + left.id().toString().substring(0, DIGITS);
             int rows = stores.people().erase(left, neutral);
             KeptPerson after = stores.people().find(left.id()).orElseThrow();
@@ -38,5 +43,22 @@ public record Erase(Session session) {
         });
         session.folder().cache().clear(); // what was worked out from entries has their names
         return erased;
+    }
+
+    /** Whoever learns may have no account: for the name an account is made by which nobody signs in. */
+    private KeptPerson whoever(Stores stores, String name) {
+        Optional<KeptPerson> account = stores.people().named(name);
+        Optional<String> learner = account.isPresent() ? Optional.empty() : learner(stores, name);
+        learner.ifPresent(known -> stores.people()
+                .add(new KeptPerson(
+                        session.ids().get(), known, Roles.name(Role.READER), false, "", session.now(), session.now())));
+        return PeopleDesk.named(stores, name);
+    }
+
+    private static Optional<String> learner(Stores stores, String name) {
+        return stores.training().all().stream()
+                .flatMap(record -> Stream.of(record.person().name(), record.by().name()))
+                .filter(one -> NameKey.of(one).equals(NameKey.of(name)))
+                .findFirst();
     }
 }

@@ -3,6 +3,7 @@ package org.cupwright.app.people;
 import java.security.SecureRandom;
 import java.util.Optional;
 import org.cupwright.app.people.Account.Roles;
+import org.cupwright.app.session.PersonName;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.AuditKind;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.cupwright.app.people.Account.Roles;
+import org.cupwright.app.session.PersonName;
 import org.cupwright.app.session.Role;
 import org.cupwright.app.storage.AuditKind;
 import org.cupwright.app.storage.AuditLine;

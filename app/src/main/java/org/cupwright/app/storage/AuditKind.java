@@ -44,5 +44,23 @@ public enum AuditKind {
     /** What was drawn last about a green is again as it was before. */
     DRAWING_TAKEN_BACK,
     /** It was said anew from where a green is played to. */
-    PLAY_TURNED
+    PLAY_TURNED,
+    /** Somebody can do a step of the hand work alone. */
+    SIGNED_OFF,
+    /** A sign-off counts no more. */
+    SIGN_OFF_WITHDRAWN,
+    /** A sign-off, or its end, was of another day, or should not have been written. */
+    TRAINING_CORRECTED,
+    /** Somebody may sign others off. */
+    TRAINER_NAMED,
+    /** Somebody may sign nobody off any more. */
+    TRAINER_ENDED;
+
+    /** Whether what a line of it is about is a person's name, also where that person has no account. */
+    public boolean isAboutAPerson() {
+        return switch (this) {
+            case PERSON_INVITED, SIGNED_OFF, SIGN_OFF_WITHDRAWN, TRAINING_CORRECTED -> true;
+            default -> false; // of others the account stands in the line, where it is about one
+        };
+    }
 }

@@ -25,8 +25,8 @@ public interface PeopleStore {
 
     /**
      * Replaces a person's name by a neutral one wherever it stands as a name: here, in the audit trail, in the logbook,
-     * in plans, rounds, level readings and drawn ground. Codes for that name are taken away. Answers in how many
-     * rows it stood.
+     * in plans, rounds, level readings, drawn ground and records of training. Codes for that name are taken away.
+     * Answers in how many rows it stood.
      *
      * @throws org.cupwright.message.Problem if a row that may have the name is damaged; nothing is changed then
      */

@@ -1,6 +1,7 @@
 package org.cupwright.app.storage;
 
 import java.time.LocalDate;
+import org.cupwright.app.storage.training.TrainingStore;
 
 /** The stores of one data folder within one transaction. */
 public interface Stores {
@@ -30,6 +31,8 @@ public interface Stores {
     AuditStore audit();
 
     PhoneStore phones();
+
+    TrainingStore training();
 
     /** How far what is kept of a course has come, and the plan of a day among it. */
     Versions versions(String courseId, LocalDate day);

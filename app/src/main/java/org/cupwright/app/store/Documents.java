@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.annotation.Nulls;
 import java.util.List;
+import org.cupwright.app.storage.training.Learnt;
 import org.cupwright.message.Message;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
@@ -21,6 +22,7 @@ public final class Documents {
     private static final class Mapper {
         static final JsonMapper INSTANCE = PlaceDocuments.addedTo(JsonMapper.builder())
                 .addMixIn(Message.Argument.class, ArgumentNames.class)
+                .addMixIn(Learnt.class, LearntNames.class)
                 .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
                 .withConfigOverride(
                         List.class, lists -> lists.setNullHandling(JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY)))
@@ -62,4 +64,16 @@ public final class Documents {
         @JsonSubTypes.Type(value = Message.Name.class, name = "name")
     })
     private interface ArgumentNames {}
+
+    /** Which kind of record it is stands in the property {@code is}. */
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "is")
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = Learnt.Done.class, name = "done"),
+        @JsonSubTypes.Type(value = Learnt.Practised.class, name = "practised"),
+        @JsonSubTypes.Type(value = Learnt.SignedOff.class, name = "signedOff"),
+        @JsonSubTypes.Type(value = Learnt.Withdrawn.class, name = "withdrawn"),
+        @JsonSubTypes.Type(value = Learnt.Trainer.class, name = "trainer"),
+        @JsonSubTypes.Type(value = Learnt.Corrected.class, name = "corrected")
+    })
+    private interface LearntNames {}
 }

@@ -3,6 +3,8 @@ package org.cupwright.app.store;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cupwright.app.storage.AuditKind;
 import org.cupwright.app.storage.NameKey;
 import tools.jackson.databind.JsonNode;
@@ -32,6 +34,12 @@ final class NamesInDocument {
             "rule.drawnGround.good", 1,
             "rule.drawnGround.usual", 1);
 
+    /** What lines of the audit trail tell of people, whether they have an account or none. */
+    private static final Set<String> ABOUT_PERSONS = Stream.of(AuditKind.values())
+            .filter(AuditKind::isAboutAPerson)
+            .map(Enum::name)
+            .collect(Collectors.toUnmodifiableSet());
+
     private final String key;
     private final String neutral;
 
@@ -51,7 +59,7 @@ final class NamesInDocument {
     private boolean replace(JsonNode node) {
         boolean found = false;
         if (node instanceof ObjectNode object) {
-            found = inProperties(object) | inSentence(object) | inAudit(object);
+            found = inProperties(object) | inSentence(object) | inAudit(object) | inTraining(object);
         }
         for (JsonNode child : node) {
             found |= replace(child);
@@ -80,15 +88,20 @@ final class NamesInDocument {
     private boolean inAudit(ObjectNode line) {
         boolean by = line.get("by") instanceof ObjectNode who && replace(who, "name");
         boolean about = line.get("about") instanceof ObjectNode whom
-                && (whom.get("person") instanceof StringNode || isInvitation(line))
+                && (whom.get("person") instanceof StringNode || isAboutSomebody(line))
                 && whom.get("thing") instanceof ObjectNode name
                 && replace(name, "text");
         return by | about;
     }
 
-    /** Whoever is invited has no account yet. */
-    private static boolean isInvitation(ObjectNode line) {
-        return line.get("what") instanceof StringNode what && what.asString().equals(AuditKind.PERSON_INVITED.name());
+    /** Whoever is invited has no account yet, and whoever learns may have none. */
+    private static boolean isAboutSomebody(ObjectNode line) {
+        return line.get("what") instanceof StringNode what && ABOUT_PERSONS.contains(what.asString());
+    }
+
+    /** Whom a record of training is about. */
+    private boolean inTraining(ObjectNode record) {
+        return record.get("person") instanceof ObjectNode whom && replace(whom, "name");
     }
 
     private boolean replace(ObjectNode object, String property) {

@@ -25,7 +25,8 @@ final class SqlErasure {
             "levels_version", "id",
             "drawn_version", "id",
             "round_version", "id",
-            "audit", "id");
+            "audit", "id",
+            "training", "id");
 
     private final Sql sql;
     private final String key;

@@ -22,6 +22,7 @@ import org.cupwright.app.storage.Stores;
 import org.cupwright.app.storage.SurveyStore;
 import org.cupwright.app.storage.Versions;
 import org.cupwright.app.storage.Versions.Part;
+import org.cupwright.app.storage.training.TrainingStore;
 
 /** The stores of one transaction. */
 public record SqlStores(Sql sql, Dialect dialect, ResultCache cache, Clock clock, Set<DamagedRow> leftOut)
@@ -84,6 +85,11 @@ public record SqlStores(Sql sql, Dialect dialect, ResultCache cache, Clock clock
     @Override
     public PhoneStore phones() {
         return new SqlPhones(sql);
+    }
+
+    @Override
+    public TrainingStore training() {
+        return new SqlTraining(sql, dialect, clock);
     }
 
     /** Every part's newest row, by an index. */

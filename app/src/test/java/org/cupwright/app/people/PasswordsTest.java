@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.security.SecureRandom;
 import java.util.List;
+import org.cupwright.app.session.PersonName;
 import org.junit.jupiter.api.Test;
 
 class PasswordsTest {

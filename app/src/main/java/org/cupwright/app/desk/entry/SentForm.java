@@ -36,8 +36,10 @@ public record SentForm(Session session, UUID id) {
         }
     }
 
+    /** An entry of the logbook or a record of training. */
     private boolean isKept() {
-        return session.read(stores -> stores.facts().find(id)).isPresent();
+        return session.read(stores -> stores.facts().find(id).isPresent()
+                || stores.training().find(id).isPresent());
     }
 
     /** The form's own id is the first entry's, so that it can be looked for. */

@@ -42,6 +42,7 @@ public final class Settings {
         all.addAll(DeskPolicy.settings());
         all.addAll(PaperPolicy.settings());
         all.addAll(RoundPolicy.settings());
+        all.addAll(TrainingPolicy.settings());
         all.addAll(PlacePolicy.settings());
         all.addAll(GroundPolicy.settings());
         all.addAll(SharingPolicy.settings());

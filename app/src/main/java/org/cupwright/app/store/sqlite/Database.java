@@ -17,7 +17,7 @@ import org.sqlite.SQLiteDataSource;
 /** One data file: opening it, and what it says of itself. */
 record Database(Path file) {
     /** The data format this program writes; the newest migration sets it as the file's user_version. */
-    static final int FORMAT = 12;
+    static final int FORMAT = 13;
 
     /** The file's application_id, "CUPW". */
     static final int APPLICATION = 1129664599;

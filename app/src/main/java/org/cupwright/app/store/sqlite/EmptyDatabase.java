@@ -30,7 +30,8 @@ final class EmptyDatabase {
             "V9__setup.sql",
             "V10__shared.sql",
             "V11__phones.sql",
-            "V12__round.sql");
+            "V12__round.sql",
+            "V13__training.sql");
 
     /** What Flyway makes beside, to write down in which migrations were done. */
     static final List<String> HISTORY = List.of("index flyway_schema_history_s_idx", "table flyway_schema_history");

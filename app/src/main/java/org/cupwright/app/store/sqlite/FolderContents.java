@@ -28,6 +28,7 @@ import org.cupwright.app.store.PeopleRows;
 import org.cupwright.app.store.PhoneRows;
 import org.cupwright.app.store.PointBlob;
 import org.cupwright.app.store.Sql;
+import org.cupwright.app.store.SqlTraining;
 import org.cupwright.course.Course;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.message.Message;
@@ -69,7 +70,8 @@ final class FolderContents {
             Map.entry("phone", "id"),
             Map.entry("pin", "id"),
             Map.entry("wrong_pin", "id"),
-            Map.entry("audit", "id")));
+            Map.entry("audit", "id"),
+            Map.entry("training", "id")));
 
     private boolean holdsAnything() {
         return tables.stream()
@@ -125,6 +127,7 @@ final class FolderContents {
         look("pin", PhoneRows::pin, found);
         look("wrong_pin", PhoneRows::wrong, found);
         look("audit", PeopleRows::audit, found);
+        look("training", SqlTraining::record, found);
         return found;
     }
 

@@ -26,6 +26,7 @@ import org.cupwright.app.storage.GreenSurvey;
 import org.cupwright.app.storage.GreenSurvey.Origin;
 import org.cupwright.app.storage.StoredPlan;
 import org.cupwright.app.storage.Writes;
+import org.cupwright.app.storage.training.TrainingRecord;
 import org.cupwright.cupchange.Fact;
 import org.cupwright.cupchange.MadeFacts;
 import org.cupwright.green.SharedAmplitude;
@@ -102,8 +103,16 @@ class UpgradeTest {
                 .contains(SurveyKind.SCAN);
     }
 
+    /** As format 12 left it. */
+    private static void takeTrainingAway(Statement statement) throws SQLException {
+        statement.executeUpdate("DROP TABLE training");
+        statement.executeUpdate("DELETE FROM flyway_schema_history WHERE version = '13'");
+        statement.executeUpdate("PRAGMA user_version = 12");
+    }
+
     /** As format 11 left it. */
     private static void takeRoundAway(Statement statement) throws SQLException {
+        takeTrainingAway(statement);
         statement.executeUpdate("DROP TABLE round_version");
         statement.executeUpdate("DELETE FROM flyway_schema_history WHERE version = '12'");
         statement.executeUpdate("PRAGMA user_version = 11");
@@ -136,6 +145,24 @@ class UpgradeTest {
         });
         assertThat(format(file)).isEqualTo(Database.FORMAT);
         assertThat(backups()).containsExactly("cupwright-backup-format10-20260621T050000Z.db");
+        assertThat(folder().upkeep().check().damages()).isEmpty();
+    }
+
+    /** What was kept stays as it was, and there is room for what people learn. */
+    @Test
+    void aFileOfFormat12TakesTrainingIn() throws SQLException {
+        Writes.to(folder(), PeopleRowsMade::fill);
+        Path file = files.resolve("cupwright.db");
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = connection.createStatement()) {
+            takeTrainingAway(statement);
+        }
+        List<TrainingRecord> none = folder().read(stores -> stores.training().all());
+        assertThat(none).isEmpty();
+        assertThat(format(file)).isEqualTo(Database.FORMAT);
+        Writes.to(folder(), stores -> TrainingMade.all().forEach(stores.training()::add));
+        List<TrainingRecord> kept = folder().read(stores -> stores.training().all());
+        assertThat(kept).hasSameSizeAs(TrainingMade.all());
         assertThat(folder().upkeep().check().damages()).isEmpty();
     }
 

@@ -1,0 +1,2 @@
+/** What people learn of the hand work, and who says that they can do it: kept, never changed, only corrected. */
+package org.cupwright.app.storage.training;
