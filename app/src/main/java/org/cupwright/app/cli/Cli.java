@@ -30,6 +30,7 @@ import org.cupwright.app.cli.serve.ServeCommand;
 import org.cupwright.app.cli.survey.FindingsCommand;
 import org.cupwright.app.cli.survey.ImportCommand;
 import org.cupwright.app.cli.survey.SurveyCommand;
+import org.cupwright.app.cli.training.TrainingCommand;
 import org.cupwright.app.cli.turf.TurfCommand;
 import org.cupwright.app.cli.turf.WeatherCommand;
 import org.cupwright.app.cli.upkeep.BackupCommand;
@@ -71,6 +72,7 @@ public record Cli(Surroundings surroundings) {
             HistoryCommand.class,
             WeatherCommand.class,
             PeopleCommand.class,
+            TrainingCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
             CheckCommand.class);
