@@ -60,6 +60,7 @@ class AccessibleIT {
                     List.of("/green/7?date=" + DAY, "/green/2?on=12&from=5&side=L&level=true&date=" + DAY)),
             Map.entry("/log", List.of("/log?date=" + DAY, "/log?date=2026-06-19", "/log?do=speed")),
             Map.entry("/round", List.of("/round?date=" + DAY, "/round?date=" + DAY + "#7")),
+            Map.entry("/course/training/person", List.of("/course/training/person?name=Noor")),
             Map.entry("/sheet/{link}", List.of()),
             Map.entry("/work/{id}", List.of()),
             Map.entry("/weeks", List.of("/weeks?date=" + DAY, "/weeks?date=" + DAY + "&cell=" + DAY + ":4")),

@@ -38,6 +38,7 @@ record CarriedDay(Visit visit, Instant loadedAt) {
         texts(
                 day.putArray("first"),
                 answer.first().before().stream().map(first::says).toList());
+        day.set("training", new CarriedTraining(visit).of(answer.day().date()));
         ArrayNode parts = day.putArray("parts");
         answer.paper().ifPresent(paper -> planned(paper, answer.cut(), day, parts));
         return day;

@@ -85,12 +85,12 @@ record CarriedEntry(
         });
     }
 
-    private static Problem unreadable(String json) {
+    static Problem unreadable(String json) {
         String begins = json.substring(0, Math.min(json.length(), MOST_QUOTED));
         return Problem.of("round.entry", "entry", begins, new Name(begins));
     }
 
-    private static Optional<String> text(JsonNode node, String name) {
+    static Optional<String> text(JsonNode node, String name) {
         return Optional.of(node.path(name))
                 .filter(JsonNode::isString)
                 .map(JsonNode::asString)
@@ -123,6 +123,10 @@ record CarriedEntry(
 
     /** When it happened: by the phone's clock, put right where that is known to be wrong. */
     Instant happened() {
+        return happened(at, behind);
+    }
+
+    static Instant happened(Instant at, Duration behind) {
         return behind.abs().compareTo(AS_GOOD_AS_RIGHT) < 0 ? at : at.plus(behind);
     }
 

@@ -18,7 +18,7 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What the changer's page is told when something cannot be had: as the commands tell it with {@code --json}. */
-@ControllerAdvice(assignableTypes = RoundController.class)
+@ControllerAdvice(assignableTypes = {RoundController.class, LearningController.class})
 @Order(Ordered.HIGHEST_PRECEDENCE)
 final class RoundProblems {
     @ExceptionHandler(AccessDeniedException.class)

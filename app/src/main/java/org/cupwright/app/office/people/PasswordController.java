@@ -2,6 +2,8 @@ package org.cupwright.app.office.people;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Optional;
+import org.cupwright.app.desk.training.ShowTraining;
+import org.cupwright.app.office.training.TrainingView;
 import org.cupwright.app.people.ChangePassword;
 import org.cupwright.app.people.Passwords;
 import org.cupwright.app.people.SetPin;
@@ -39,6 +41,7 @@ public final class PasswordController {
         model.addAttribute(
                 "tryThis",
                 problem.map(found -> visit.texts().say(found.tryThis())).orElse(""));
+        model.addAttribute("training", new TrainingView(visit.texts()).of(new ShowTraining(visit.session()).mine()));
         return "password";
     }
 

@@ -2,6 +2,7 @@
 'use strict';
 
 import {findSpot, paced} from './find.js';
+import {learner} from './learning.js';
 import {measured} from './measured.js';
 import {asWhom} from './names.js';
 import {landMap, notHere} from './nothere.js';
@@ -37,6 +38,7 @@ export function holeView(hole) {
     asWhom(),
     day.mayRecord && hole.cutToday && (done ? el('details', null, el('summary', null, say('round.again')), recording(hole))
         : recording(hole)),
+    learner(hole),
     findSpot(hole, landMap(hole)),
     handWork(hole),
     plugs(hole),

@@ -58,7 +58,7 @@ async function send(entry) {
   form.append('entry', JSON.stringify(entry.says));
   if (entry.photo) { form.append('photo', entry.photo, 'photo.jpg'); }
   const headers = line.mark ? {...PART, [line.mark.name]: line.mark.value} : PART;
-  const answer = await fetch('/round/entries/' + entry.id + '?course=' + encodeURIComponent(entry.course), {
+  const answer = await fetch('/round/' + (entry.to ?? 'entries') + '/' + entry.id + '?course=' + encodeURIComponent(entry.course), {
     method: 'POST', body: form, headers, redirect: 'manual', signal: AbortSignal.timeout(PATIENCE),
   });
   if (answer.ok) {

@@ -1,6 +1,7 @@
 // The round: what to know first, what to take along, and the greens in the order in which they are gone to.
 'use strict';
 
+import {eventNote, learning} from './learning.js';
 import {names} from './names.js';
 import {button, el, list, say, time} from './parts.js';
 import {byWhom, inOrder, roundSays} from './order.js';
@@ -18,6 +19,7 @@ export function roundView(load) {
         button(say('round.loadAgain'), load, 'plain', {disabled: page.loading})),
     day.date !== today && el('p', {class: 'another'}, say('round.otherDay', day.title)),
     day.first.length > 0 && el('section', {class: 'first'}, el('h2', null, say('first.title')), list(day.first)),
+    eventNote(),
     names(load),
     standing(),
     roundSays(),
@@ -25,6 +27,7 @@ export function roundView(load) {
     day.parts.length > 0 && stopRemark(),
     day.parts.length > 0 && beforeLeaving(),
     inOrder(row),
+    learning(),
     day.parts.length > 0 && el('section', null, el('h2', null, say('sheet.caution.title')), list(day.cautions, 'cautions')),
   ];
 }

@@ -20,7 +20,9 @@ export function standing() {
           el('a', {class: 'button', href: '/round/again'}, say('round.signIn'))),
       line.state === 'offline' && el('p', null, say('round.offline')),
       refused.map(entry => el('p', {class: 'problem'},
-          say('round.notTaken', entry.says.hole ?? '', entry.told?.error ?? ''), ' ', entry.told?.tryThis ?? '', ' ',
+          entry.says.hole
+              ? say('round.notTaken', entry.says.hole, entry.told?.error ?? '')
+              : say('round.notTaken.whole', entry.told?.error ?? ''), ' ', entry.told?.tryThis ?? '', ' ',
           button(say('round.forget'), () => forget(entry.id), 'plain'))),
       waiting > 0 && el('p', {class: 'do'}, button(say('round.send'), sendNow),
           button(say('round.saveFile'), saveFile)));

@@ -17,14 +17,15 @@ export async function refresh() {
   drawn();
 }
 
-export async function write(hole, says, photo) {
+// Where it is to go stands in its address; entries of the logbook where nothing else is said.
+export async function write(hole, says, photo, to) {
   if (who.shared && !writer()) { // nothing is written down under nobody's name
     page.problem = say('round.who.nobody');
     await refresh();
     return;
   }
   const entry = {
-    id: crypto.randomUUID(), order: Date.now(), state: 'waiting', photo: photo ?? null, course: page.day.course,
+    id: crypto.randomUUID(), order: Date.now(), state: 'waiting', photo: photo ?? null, to, course: page.day.course,
     says: {...says, by: writer(), hole: hole.hole, day: page.day.date, at: new Date().toISOString(), clockBehind: line.clockBehind},
   };
   try {

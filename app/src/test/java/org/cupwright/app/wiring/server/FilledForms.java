@@ -51,6 +51,16 @@ final class FilledForms {
                             "entry",
                             "{\"kind\": \"noteToNext\", \"day\": \"2026-06-20\", \"at\": \"2026-06-20T05:10:00Z\","
                                     + " \"parts\": {\"text\": \"invented\"}}")),
+            entry(
+                    "/round/training/{id}",
+                    Map.of(
+                            "entry",
+                            "{\"kind\": \"practised\", \"exercise\": \"paces\", \"best\": 3, \"last\": 3,"
+                                    + " \"day\": \"2026-06-20\", \"at\": \"2026-06-20T05:10:00Z\"}")),
+            entry("/course/training/sign-off", Map.of("name", "Nobody Here", "skill", "CUP")),
+            entry("/course/training/withdraw", Map.of("name", "Nobody Here", "skill", "PLUG", "reason", "invented")),
+            entry("/course/training/correct", Map.of("record", NOBODYS, "reason", "invented")),
+            entry("/course/training/trainer", Map.of("name", "Nobody Here", "may", "true")),
             entry("/work/{id}/stop", Map.of()),
             entry("/weeks/plan", Map.of("days", "0")),
             entry("/weeks/change", Map.of("seen", "none")),
@@ -87,6 +97,9 @@ final class FilledForms {
             entry("/round/icon/{icon}", "/round/icon/small"),
             entry("/round/entries/{id}", "/round/entries/" + NOBODYS),
             entry("/sheet/{link}", "/sheet/" + DemoCourse.ID),
+            entry("/round/training/{id}", "/round/training/" + NOBODYS),
+            entry("/course/training/person", "/course/training/person?name=Nobody"),
+            entry("/sheet/{course}", "/sheet/" + DemoCourse.ID),
             entry("/paper/{kind}", "/paper/card"),
             entry("/weeks/paper/{kind}", "/weeks/paper/table?days=7"),
             entry("/now", "/now?seen=0&as=0"),

@@ -1,0 +1,74 @@
+package org.cupwright.app.field;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
+import org.cupwright.app.desk.training.RecordPractice;
+import org.cupwright.app.session.Session;
+import org.cupwright.app.storage.training.Exercise;
+import org.cupwright.app.storage.training.HowWell;
+import org.cupwright.app.storage.training.Learnt;
+import org.cupwright.app.storage.training.Skill;
+import org.cupwright.app.storage.training.TrainingRecord;
+import org.cupwright.policy.EnumNames;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * What a phone kept of a learner's round, or of an exercise.
+ *
+ * @param learner whom it is about; empty: whoever sends it
+ * @param learnt what it says
+ * @param happened when it was written down, put right where the phone's clock is known to be wrong
+ */
+record CarriedPractice(Optional<String> learner, Learnt learnt, Instant happened) {
+    /** @throws org.cupwright.message.Problem when it is none */
+    static CarriedPractice read(String json) {
+        try {
+            JsonNode node = JsonMapper.shared().readTree(json);
+            Instant at = Instant.parse(needed(node, "at", json));
+            Duration behind = Duration.ofMillis(node.path("clockBehind").asLong(0));
+            return new CarriedPractice(
+                    CarriedEntry.text(node, "learner"), learnt(node, json), CarriedEntry.happened(at, behind));
+        } catch (JacksonException | DateTimeParseException unreadable) {
+            throw CarriedEntry.unreadable(json);
+        }
+    }
+
+    private static Learnt learnt(JsonNode node, String json) {
+        LocalDate day = LocalDate.parse(needed(node, "day", json));
+        return switch (needed(node, "kind", json)) {
+            case "done" ->
+                new Learnt.Done(
+                        choice(Skill.class, node, "skill", json),
+                        choice(HowWell.class, node, "how", json),
+                        day,
+                        CarriedEntry.text(node, "hole"));
+            case "practised" ->
+                new Learnt.Practised(
+                        choice(Exercise.class, node, "exercise", json),
+                        day,
+                        node.path("best").asInt(-1),
+                        node.path("last").asInt(-1));
+            default -> throw CarriedEntry.unreadable(json);
+        };
+    }
+
+    private static String needed(JsonNode node, String name, String json) {
+        return CarriedEntry.text(node, name).orElseThrow(() -> CarriedEntry.unreadable(json));
+    }
+
+    private static <E extends Enum<E>> E choice(Class<E> choices, JsonNode node, String name, String json) {
+        return EnumNames.find(choices, needed(node, name, json)).orElseThrow(() -> CarriedEntry.unreadable(json));
+    }
+
+    /** Keeps it, said by whoever sends it at the moment when it was written down. */
+    TrainingRecord keep(Session sender) {
+        return new RecordPractice(sender.at(Clock.fixed(happened, ZoneOffset.UTC))).keep(learner, learnt);
+    }
+}
