@@ -94,7 +94,8 @@ class FindSpotIT {
     }
 
     private double drawn(String what) {
-        return Double.parseDouble(page.locator(".land .here circle:not(.within)").getAttribute(what));
+        return Double.parseDouble(
+                page.locator(".land .here circle:not(.within)").getAttribute(what));
     }
 
     @Test
@@ -129,8 +130,8 @@ class FindSpotIT {
     /** Of where the phone was nothing lies on it: neither beside its own step nor among what is to be sent. */
     private void nothingIsKept() {
         Assertions.assertThat((int) page.evaluate("localStorage.length")).isZero();
-        Assertions.assertThat(
-                        (int) page.evaluate("async () => (await (await import('/round/files/kept.js')).entries()).length"))
+        Assertions.assertThat((int)
+                        page.evaluate("async () => (await (await import('/round/files/kept.js')).entries()).length"))
                 .isZero();
     }
 

@@ -23,8 +23,7 @@ import org.junit.jupiter.api.Test;
  */
 class SharedCasesIT {
     private static final Path CASES = Path.of("../app/src/test/resources/org/cupwright/app/field/cases");
-    private static final Path MEASURES =
-            Path.of("../app/src/main/resources/org/cupwright/app/field/files/measures.js");
+    private static final Path MEASURES = Path.of("../app/src/main/resources/org/cupwright/app/field/files/measures.js");
     private static final Path HOLDING = Path.of("src/test/resources/org/cupwright/browser/cases.js");
     private static final String SITE = "http://cases.test/";
 
@@ -58,8 +57,7 @@ class SharedCasesIT {
             Page page = phone.newPage();
             page.route("**/*", route -> serve(route, measures));
             page.navigate(SITE);
-            return (Map<String, Object>)
-                    page.evaluate("async text => (await import('/cases.js')).hold(text)", cases());
+            return (Map<String, Object>) page.evaluate("async text => (await import('/cases.js')).hold(text)", cases());
         }
     }
 
@@ -97,10 +95,12 @@ class SharedCasesIT {
     @Test
     void whatIsMirroredIsNoticed() throws IOException {
         assertThat(noticed("left: left <= right", "left: left > right")).isGreaterThan(300);
-        assertThat(noticed("return [world[2] * east", "return [-world[2] * east")).isGreaterThan(300);
+        assertThat(noticed("return [world[2] * east", "return [-world[2] * east"))
+                .isGreaterThan(300);
         assertThat(noticed("[-beside, beside]", "[beside, -beside]")).isZero(); // both are looked at, in any order
         assertThat(noticed("along * x + by * y", "along * x - by * y")).isGreaterThan(200);
-        assertThat(noticed("axis: axis >= 180 ? axis - 180 : axis", "axis: 180 - axis")).isGreaterThan(150);
+        assertThat(noticed("axis: axis >= 180 ? axis - 180 : axis", "axis: 180 - axis"))
+                .isGreaterThan(150);
     }
 
     @SuppressWarnings("unchecked")

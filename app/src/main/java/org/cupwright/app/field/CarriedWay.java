@@ -104,15 +104,14 @@ final class CarriedWay {
     private void said(Directions way, ArrayNode out) {
         way.place().ifPresent(place -> {
             said(words.on(place.metres()), place.metres().onMetres(), out);
-            words.fromBack(place)
-                    .ifPresent(text -> said(text, place.metres().fromBackMetres(), out));
+            words.fromBack(place).ifPresent(text -> said(text, place.metres().fromBackMetres(), out));
             said(words.side(place.metres()), place.metres().sideMetres(), out);
         });
         way.leeway()
                 .filter(leeway -> leeway.goodWithinPaces() > 0)
-                .ifPresent(leeway -> said(
-                                words.within(leeway, hole.cut().get().verdict()), leeway.goodWithinMetres(), out)
-                        .add("down"));
+                .ifPresent(
+                        leeway -> said(words.within(leeway, hole.cut().get().verdict()), leeway.goodWithinMetres(), out)
+                                .add("down"));
         way.fromMark()
                 .ifPresent(from -> said(fromMark(from), from.metres(), out).add("mark"));
     }
@@ -180,6 +179,8 @@ final class CarriedWay {
     }
 
     private static BigDecimal rounded(double value, int decimals) {
-        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros();
     }
 }

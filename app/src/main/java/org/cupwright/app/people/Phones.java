@@ -18,8 +18,8 @@ import org.cupwright.app.storage.Stores;
 
 /**
  * Phones that the office knows again: those on which somebody stays signed in, and those that several share. What a
- * phone shows is another secret after each time it is asked for, and what was shown before is not taken any more: whoever
- * copied it is found out as soon as one of the two comes back.
+ * phone shows is another secret after each time it is asked for, and what was shown before is not taken any more:
+ * whoever copied it is found out as soon as one of the two comes back.
  *
  * @param folder what is kept
  * @param clock until when a phone counts

@@ -56,7 +56,9 @@ class RoundOnCardIT {
         byte[] sheet = paper(DayPaperFiles.SHEET);
         run("round", "--start", "shotgun", "--first", "9:00", "--give", "1=Ash", "--person", "Robin");
         assertThat(paper(DayPaperFiles.CARD)).isNotEqualTo(card);
-        assertThat(paper(DayPaperFiles.SHEET)).as("the sheet is for those who play").isEqualTo(sheet);
+        assertThat(paper(DayPaperFiles.SHEET))
+                .as("the sheet is for those who play")
+                .isEqualTo(sheet);
         run("round", "--usual", "--person", "Robin");
         assertThat(paper(DayPaperFiles.CARD)).isEqualTo(card);
     }

@@ -97,7 +97,10 @@ class CarriedWayTest {
     }
 
     private static JsonNode eastwards() {
-        return way(Optional.of(LineOfPlay.towards(SQUARE, new Heading(90))), Policy.defaults(), Optional.empty(),
+        return way(
+                Optional.of(LineOfPlay.towards(SQUARE, new Heading(90))),
+                Policy.defaults(),
+                Optional.empty(),
                 Optional.of(FRAME));
     }
 
@@ -117,8 +120,11 @@ class CarriedWayTest {
     @Test
     void whatIsPacedIsSaidWithItsLength() {
         JsonNode said = eastwards().path("said");
-        assertThat(said.toString()).isEqualTo("[[\"16½ on\",15],[\"5½ from back\",5],[\"7½ from left\",7],"
-                + "[\"good within 1½ paces\",1.5,\"down\"],[\"13 paces from nail A towards the right\",12,\"mark\"]]");
+        assertThat(said.toString())
+                .isEqualTo(
+                        "[[\"16½ on\",15],[\"5½ from back\",5],[\"7½ from left\",7],"
+                                + "[\"good within 1½ paces\",1.5,\"down\"],"
+                                + "[\"13 paces from nail A towards the right\",12,\"mark\"]]");
         assertThat(eastwards().path("from").asInt()).isZero();
     }
 
@@ -165,7 +171,9 @@ class CarriedWayTest {
         JsonNode way = way(Optional.empty(), Policy.defaults(), Optional.empty(), Optional.of(FRAME));
         assertThat(numbers(way.path("spot"))).containsExactly(5.0, 3.0);
         assertThat(way.path("played").asBoolean()).isFalse();
-        assertThat(way.path("said").toString()).contains("13 paces from nail A, see the drawing").doesNotContain(" on");
+        assertThat(way.path("said").toString())
+                .contains("13 paces from nail A, see the drawing")
+                .doesNotContain(" on");
     }
 
     @Test

@@ -32,8 +32,8 @@ final class AskedOfDay {
         AskedOfDay asked = new AskedOfDay(day);
         draft.ifPresent(plan -> plan.asked().forEach(one -> asked.kept.put(one.hole(), one)));
         PaintedDots.of(stores, day)
-                .forEach((hole, dot) -> asked.dots.put(
-                        hole, Asked.nothing(hole, dot.person()).here(dot.at(), dot.person())));
+                .forEach((hole, dot) ->
+                        asked.dots.put(hole, Asked.nothing(hole, dot.person()).here(dot.at(), dot.person())));
         return asked;
     }
 

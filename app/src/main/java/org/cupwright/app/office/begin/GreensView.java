@@ -81,10 +81,8 @@ record GreensView(Texts texts) {
     List<Small> small(SettingUp stands) {
         return stands.ofHoles().stream()
                 .sorted(Comparator.comparing(green -> green.hole().id(), RoundOrder.byName()))
-                .map(green -> new Small(
-                        label(green),
-                        texts.area(green.hole().green().areaSquareMetres()),
-                        drawn(green)))
+                .map(green ->
+                        new Small(label(green), texts.area(green.hole().green().areaSquareMetres()), drawn(green)))
                 .toList();
     }
 

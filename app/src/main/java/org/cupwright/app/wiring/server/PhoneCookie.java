@@ -9,7 +9,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What a phone shows to be known again, as its browser keeps it: no script reads it, and no form from elsewhere sends it.
+ * What a phone shows to be known again, as its browser keeps it: no script reads it, and no form from elsewhere sends
+ * it.
  *
  * @param encrypted whether the pages are: then it goes no other way, and is this host's alone
  */

@@ -7,8 +7,9 @@ import java.util.function.Supplier;
 
 /** The files of cases as they are made: seeded, worked out by the slow way, the same on every machine. */
 final class MadeCases {
-    private static final String ABOUT = "# Invented. Made and worked out by %s, slowly; never typed in. Metres, degrees."
-            + "\n# Run MadeCasesTest with -Dcupwright.cases=write to make it anew.\n";
+    private static final String ABOUT =
+            "# Invented. Made and worked out by %s, slowly; never typed in. Metres, degrees."
+                    + "\n# Run MadeCasesTest with -Dcupwright.cases=write to make it anew.\n";
 
     private MadeCases() {}
 

@@ -30,9 +30,7 @@ final class MeetingCases {
     private static double[] mark(Random random) {
         double turn = 2 * Math.PI * random.nextDouble();
         double away = 14 + 10 * random.nextDouble();
-        return new double[] {
-            Case.asWritten(away * StrictMath.sin(turn)), Case.asWritten(away * StrictMath.cos(turn))
-        };
+        return new double[] {Case.asWritten(away * StrictMath.sin(turn)), Case.asWritten(away * StrictMath.cos(turn))};
     }
 
     /** A green whose middle is at 0, 0: of each corner there is another one straight across. */

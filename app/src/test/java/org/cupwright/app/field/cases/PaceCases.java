@@ -21,7 +21,8 @@ final class PaceCases {
         Random random = new Random(47);
         while (lines.size() < CASES) {
             BigDecimal metres = decimals(random.nextDouble() * 45);
-            BigDecimal pace = random.nextInt(3) == 0 ? new BigDecimal("0.914") : decimals(0.5 + 0.7 * random.nextDouble());
+            BigDecimal pace =
+                    random.nextInt(3) == 0 ? new BigDecimal("0.914") : decimals(0.5 + 0.7 * random.nextDouble());
             if (clear(metres, pace)) {
                 lines.add(line(metres, pace));
             }

@@ -37,8 +37,10 @@ final class PlaceCases {
                     .map(corner -> SlowPlane.inFrame(corner, middle, heading))
                     .toArray(double[][]::new);
         }
-        double least = Arrays.stream(local[0]).mapToDouble(corner -> corner[1]).min().orElseThrow();
-        double most = Arrays.stream(local[0]).mapToDouble(corner -> corner[1]).max().orElseThrow();
+        double least =
+                Arrays.stream(local[0]).mapToDouble(corner -> corner[1]).min().orElseThrow();
+        double most =
+                Arrays.stream(local[0]).mapToDouble(corner -> corner[1]).max().orElseThrow();
         String on = number % 3 == 0 ? "chord" : number % 3 == 1 ? "squared" : "mark";
         double front = on.equals("mark") ? least + 3 * random.nextDouble() : least;
         double turn = StrictMath.toRadians(heading);

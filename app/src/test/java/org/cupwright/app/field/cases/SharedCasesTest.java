@@ -135,7 +135,9 @@ class SharedCasesTest {
             Mark second = new Mark(Mark.Kind.SURVEYED_MARK, "B", onMap(one.point("second")));
             Outline green = outline(Arrays.stream(one.rings("green"))
                     .map(ring -> Arrays.stream(ring)
-                            .map(corner -> new double[] {onMap(corner).east(), onMap(corner).north()})
+                            .map(corner -> new double[] {
+                                onMap(corner).east(), onMap(corner).north()
+                            })
                             .toArray(double[][]::new))
                     .toArray(double[][][]::new));
             Optional<MapPoint> met = meet(first, one.number("r"), second, one.number("s"), green);

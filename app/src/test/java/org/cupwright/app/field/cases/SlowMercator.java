@@ -79,13 +79,11 @@ final class SlowMercator {
         }
 
         Complex sine() {
-            return new Complex(
-                    StrictMath.sin(re) * StrictMath.cosh(im), StrictMath.cos(re) * StrictMath.sinh(im));
+            return new Complex(StrictMath.sin(re) * StrictMath.cosh(im), StrictMath.cos(re) * StrictMath.sinh(im));
         }
 
         Complex cosine() {
-            return new Complex(
-                    StrictMath.cos(re) * StrictMath.cosh(im), -StrictMath.sin(re) * StrictMath.sinh(im));
+            return new Complex(StrictMath.cos(re) * StrictMath.cosh(im), -StrictMath.sin(re) * StrictMath.sinh(im));
         }
 
         Complex root() {

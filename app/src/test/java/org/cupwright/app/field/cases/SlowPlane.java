@@ -13,7 +13,9 @@ final class SlowPlane {
 
     private SlowPlane() {}
 
-    /** Whether a point lies on the green: a line of sight in an odd direction crosses the edge an odd number of times. */
+    /**
+     * Whether a point lies on the green: a line of sight in an odd direction crosses the edge an odd number of times.
+     */
     static boolean inside(double[][][] rings, double x, double y) {
         double farX = x + 1000 * StrictMath.sin(0.7312);
         double farY = y + 1000 * StrictMath.cos(0.7312);

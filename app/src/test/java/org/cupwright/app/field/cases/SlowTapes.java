@@ -1,8 +1,8 @@
 package org.cupwright.app.field.cases;
 
 /**
- * How well two tapes fix a point, found by pulling them a little longer and shorter and seeing where they then meet, and
- * by turning a line about the point until the spread along it is greatest.
+ * How well two tapes fix a point, found by pulling them a little longer and shorter and seeing where they then meet,
+ * and by turning a line about the point until the spread along it is greatest.
  */
 record SlowTapes(double[] at, double[] first, double[] second) {
     private static final double SIGMA = 0.02;

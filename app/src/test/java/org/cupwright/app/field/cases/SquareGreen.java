@@ -16,8 +16,8 @@ public final class SquareGreen {
         double e = green.point("middle")[0];
         double n = green.point("middle")[1];
         Outline outline = Shapes.rectangle(e - 9, n - 9, e + 9, n + 9);
-        Hole hole = Hole.of("1", outline)
-                .withLineOfPlay(LineOfPlay.towards(outline, new Heading(green.number("heading"))));
+        Hole hole =
+                Hole.of("1", outline).withLineOfPlay(LineOfPlay.towards(outline, new Heading(green.number("heading"))));
         return GreenFrame.of(hole, OnConvention.ALONG_CHORD).orElseThrow();
     }
 }

@@ -80,8 +80,7 @@ final class TapeCases {
             double[] ellipse = tapes.ellipse();
             if (ellipse[0] - ellipse[1] > 1e-3) { // of a circle no axis is the longer one
                 lines.add(says + " pair=" + best[0] + "," + best[1] + " read="
-                        + Case.written(
-                                SlowPlane.distance(at, marks[best[0]]), SlowPlane.distance(at, marks[best[1]]))
+                        + Case.written(SlowPlane.distance(at, marks[best[0]]), SlowPlane.distance(at, marks[best[1]]))
                         + " angle=" + Case.written(tapes.angleDegrees()) + " longer=" + Case.written(ellipse[0])
                         + " shorter=" + Case.written(ellipse[1]) + " axis=" + Case.written(ellipse[2]));
             }
