@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.cupwright.app.desk.entry.typed.EntryForm;
+import org.cupwright.app.desk.log.PhoneClock;
 import org.cupwright.app.storage.Photo;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.course.Course;
@@ -49,6 +50,23 @@ public final class FactText {
     /** By the course's clock, on a day that is told beside it. */
     public String time(Fact fact) {
         return TIME.format(fact.happenedAt().atZone(zone));
+    }
+
+    /** What the telephone's clock showed and what the office's did, where the two were not at one. */
+    public Optional<String> clocks(Fact fact) {
+        return PhoneClock.wronglyShown(fact)
+                .map(shown -> texts.say("log.clocks", MOMENT.format(shown.atZone(zone)), moment(fact)));
+    }
+
+    /** All that was written of one hole, in one sentence: when, what and by whom. */
+    public String several(List<Fact> written) {
+        return texts.say(
+                "log.several", written.size(), written.stream().map(this::timed).collect(Collectors.joining("; ")));
+    }
+
+    private String timed(Fact fact) {
+        return time(fact) + " " + told(fact)
+                + clocks(fact).map(said -> ", " + said).orElse("");
     }
 
     /** The day on the course, with its weekday. */

@@ -43,7 +43,8 @@ public record LogText(Texts texts, Lines lines) {
         for (Fact fact : answer.facts()) {
             boolean corrected = answer.corrected().contains(fact.id());
             String mark = corrected ? " (" + texts.say("log.corrected") + ")" : "";
-            lines.wrapped(head(words, fact), words.told(fact) + mark);
+            String clocks = words.clocks(fact).map(said -> " · " + said).orElse("");
+            lines.wrapped(head(words, fact), words.told(fact) + mark + clocks);
         }
         return lines;
     }

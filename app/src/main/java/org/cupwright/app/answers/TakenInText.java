@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.cupwright.app.answers.Line.Cell;
+import org.cupwright.app.desk.entry.carried.TakeRound;
 import org.cupwright.app.desk.entry.notebook.DayOrder;
 import org.cupwright.app.desk.entry.notebook.ImportHistory;
 import org.cupwright.app.desk.entry.table.ImportTable;
@@ -28,6 +29,14 @@ public record TakenInText(Texts texts, Lines lines) {
     /** Entries as they were written out. */
     public Lines entries(FactLines.Imported done) {
         return lines.say(done.kept() ? "log.imported" : "log.wouldBeKept", done.added(), done.known());
+    }
+
+    /** What a telephone could not send. */
+    public Lines round(TakeRound.Taken taken) {
+        lines.say("log.imported", taken.added(), taken.known());
+        taken.notTaken()
+                .forEach(one -> sentence("log.notTaken", one.hole(), texts.say(one.why()), texts.say(one.tryThis())));
+        return lines;
     }
 
     public Lines table(ImportTable.Answer answer) {

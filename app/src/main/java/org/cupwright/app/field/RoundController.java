@@ -7,7 +7,7 @@ import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.desk.Progress;
 import org.cupwright.app.desk.entry.RecordFact;
 import org.cupwright.app.desk.entry.SentForm;
-import org.cupwright.app.desk.entry.typed.TypedEntry;
+import org.cupwright.app.desk.entry.carried.CarriedEntry;
 import org.cupwright.app.desk.files.SourceFile;
 import org.cupwright.app.desk.paper.ShowDay;
 import org.cupwright.app.session.Session;
@@ -115,7 +115,7 @@ final class RoundController {
     private static Optional<Photo> photo(CarriedEntry carried, MultipartFile file) {
         return Optional.ofNullable(file)
                 .filter(sent -> !sent.isEmpty())
-                .map(sent -> TypedEntry.photo(carried.form(), new SourceFile("photo", sent::getInputStream)));
+                .map(sent -> carried.photo(new SourceFile("photo", sent::getInputStream)));
     }
 
     static void mark(CsrfToken token, ObjectNode out) {

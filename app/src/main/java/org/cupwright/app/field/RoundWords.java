@@ -11,8 +11,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** The words of the changer's page, which has none of its own: where something comes in there stand {0} to {3}. */
 record RoundWords(Texts texts) {
-    /** Its own words; and those by which spots are told of everywhere. */
-    private static final List<String> BEGINNINGS = List.of("round.", "area.", "difficulty.", "verdict.");
+    /** Its own words; those of the logbook for what is written down; and those by which spots are told of. */
+    private static final List<String> BEGINNINGS = List.of("round.", "log.kind.", "area.", "difficulty.", "verdict.");
 
     /** Said by card, desk and page alike. */
     private static final List<String> SHARED = List.of(

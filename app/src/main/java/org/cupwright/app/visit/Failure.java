@@ -60,8 +60,14 @@ public record Failure(Told told, HttpStatus status) {
         return new Failure(Told.defect(reference, texts), HttpStatus.INTERNAL_SERVER_ERROR);
     }
 
-    /** Whoever may not do something is told so; what stands on another's plan is told as a conflict. */
+    /**
+     * Whoever may not do something is told so; what stands on another's plan is told as a conflict. What the data
+     * folder does not take now is no fault of what was sent: it can be sent again.
+     */
     private static HttpStatus status(Message what) {
+        if (what.key().startsWith("problem.store.")) {
+            return HttpStatus.SERVICE_UNAVAILABLE;
+        }
         return switch (what.key()) {
             case "problem.notAllowed" -> HttpStatus.FORBIDDEN;
             case "problem.round.byAnother", "problem.planChanged", "problem.plansChanged", "problem.changedMeanwhile" ->

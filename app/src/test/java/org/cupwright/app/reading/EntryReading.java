@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.cupwright.app.desk.entry.carried.TakeRound;
 import org.cupwright.app.desk.entry.notebook.DayOrder;
 import org.cupwright.app.desk.entry.notebook.ImportHistory;
 import org.cupwright.app.desk.entry.table.ImportTable;
@@ -94,5 +95,13 @@ final class EntryReading {
         Arrays.stream(new String(bytes, StandardCharsets.UTF_8).split("\n"))
                 .filter(line -> line.startsWith("{"))
                 .forEach(line -> isKept(FactJson.read(line)));
+    }
+
+    /** What a telephone could not send; what cannot be kept says why. */
+    static void round(ReadingDesk desk, byte[] bytes) {
+        new TakeRound(desk.session()).take(ReadingDesk.file(bytes)).notTaken().forEach(one -> {
+            desk.words().check(one.why());
+            desk.words().check(one.tryThis());
+        });
     }
 }

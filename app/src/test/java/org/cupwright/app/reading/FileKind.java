@@ -20,8 +20,9 @@ enum FileKind {
     GROUND("ground", 8, ReadingDesk::ground),
     NOTEBOOK("notebook", 8, EntryReading::notebook),
     WEATHER("weather", 8, EntryReading::weather),
-    ENTRY_TABLE("entryTable", 10, EntryReading::table),
-    ENTRY_LINES("entryLines", 9, EntryReading::lines),
+    ENTRY_TABLE("entryTable", 8, EntryReading::table),
+    ENTRY_LINES("entryLines", 7, EntryReading::lines),
+    CARRIED_ROUND("carriedRound", 4, EntryReading::round),
     PHOTO("photo", 3, ReadingDesk::photo),
     BACKUP("backup", 1, ReadingDesk::backup);
 

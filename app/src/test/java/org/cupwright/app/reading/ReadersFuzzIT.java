@@ -83,6 +83,11 @@ class ReadersFuzzIT {
     }
 
     @FuzzTest
+    void carriedRound(byte[] bytes) {
+        FileKind.CARRIED_ROUND.reads(desk, bytes);
+    }
+
+    @FuzzTest
     void photo(byte[] bytes) {
         FileKind.PHOTO.reads(desk, bytes);
     }

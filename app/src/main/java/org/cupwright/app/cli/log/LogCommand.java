@@ -16,10 +16,11 @@ import picocli.CommandLine.Command;
             LogSeenCommand.class,
             LogPhotoCommand.class,
             LogExportCommand.class,
-            LogImportCommand.class
+            LogImportCommand.class,
+            LogTakeCommand.class
         })
 public final class LogCommand extends CommandGroup {
     LogCommand() {
-        super("log takes one of: add, kinds, list, correct, withdraw, seen, photo, export, import.");
+        super("log takes one of: add, kinds, list, correct, withdraw, seen, photo, export, import, take.");
     }
 }

@@ -16,6 +16,7 @@ import org.cupwright.app.storage.Photo;
  *     that is not today
  * @param photo a photo to keep with it
  * @param sure whether an entry that looks wrong is meant
+ * @param beside whether it stands beside what others wrote of the same hole, and corrects nothing of theirs
  */
 public record Entry(
         List<String> holes,
@@ -23,8 +24,20 @@ public record Entry(
         Optional<LocalDate> day,
         Says says,
         Optional<Photo> photo,
-        boolean sure) {
+        boolean sure,
+        boolean beside) {
     public Entry {
         holes = List.copyOf(holes);
+    }
+
+    /** One that is made where all that others wrote can be seen. */
+    public Entry(
+            List<String> holes,
+            boolean asPlanned,
+            Optional<LocalDate> day,
+            Says says,
+            Optional<Photo> photo,
+            boolean sure) {
+        this(holes, asPlanned, day, says, photo, sure, false);
     }
 }

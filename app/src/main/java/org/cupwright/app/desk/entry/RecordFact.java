@@ -95,7 +95,8 @@ public record RecordFact(Session session) {
             Says.Said said = ground.ask(entry, hole);
             remarks.addAll(said.remarks());
             Fact fact = fact(said, entry, ground, hole);
-            Optional<Fact> cut = LeftInstead.of(fact, ground.log());
+            Optional<Fact> cut = LeftInstead.of(fact, ground.log())
+                    .filter(before -> !entry.beside() || before.person().equals(fact.person()));
             facts.add(cut.map(before -> new LeftInstead(stores.facts(), before).corrected(fact))
                     .orElse(fact));
             cut.map(LeftInstead::remark).ifPresent(remarks::add);

@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cupwright.app.storage.FactStore;
@@ -22,8 +24,9 @@ import org.cupwright.cupchange.Fact;
  *
  * @param holes by hole, in the order of the last word on each; holes that nobody has said anything about, and
  *     those cut where nobody knows, are missing
+ * @param records all that was written of the change of a hole, in the order in which it happened
  */
-public record HolesCut(Map<String, HoleCut> holes) {
+public record HolesCut(Map<String, HoleCut> holes, Map<String, List<Fact>> records) {
     /**
      * What was done.
      *
@@ -57,12 +60,23 @@ public record HolesCut(Map<String, HoleCut> holes) {
 
     public HolesCut {
         holes = Collections.unmodifiableMap(new LinkedHashMap<>(holes));
+        records = Map.copyOf(records);
+    }
+
+    /** With one record of each. */
+    public HolesCut(Map<String, HoleCut> holes) {
+        this(holes, Map.of());
     }
 
     public static HolesCut of(FactStore store, Course course, LocalDate day) {
         ZoneId zone = course.frame().zone();
         Map<String, HoleCut> holes = new LinkedHashMap<>();
+        Map<String, List<Fact>> records = new LinkedHashMap<>();
         for (Fact fact : DayLog.of(store, course, day).facts()) {
+            fact.hole()
+                    .filter(hole -> DayLog.isChange(fact.payload()))
+                    .ifPresent(hole -> records.computeIfAbsent(hole, none -> new ArrayList<>())
+                            .add(fact));
             if (fact.payload() instanceof CutSomewhere) {
                 fact.hole().ifPresent(holes::remove); // it is no longer where it was cut before
             }
@@ -75,7 +89,7 @@ public record HolesCut(Map<String, HoleCut> holes) {
                         new HoleCut(place.get(), time, fact.person(), fact.payload() instanceof HoleMovedInPlay));
             }
         }
-        return new HolesCut(holes);
+        return new HolesCut(holes, records);
     }
 
     /**
@@ -89,6 +103,12 @@ public record HolesCut(Map<String, HoleCut> holes) {
             return Optional.of(Optional.of(moved.movedTo()));
         }
         return fact.payload() instanceof LeftInOldHole ? Optional.of(Optional.empty()) : Optional.empty();
+    }
+
+    /** What several wrote of one hole: telephones do not ask each other. Empty where there is one record, or none. */
+    public List<Fact> several(String hole) {
+        List<Fact> written = records.getOrDefault(hole, List.of());
+        return written.size() > 1 ? written : List.of();
     }
 
     public Optional<HoleCut> find(String hole) {

@@ -54,6 +54,7 @@ record LogView(Visit visit) {
      * @param hole where; a dash for the whole course
      * @param says what it says
      * @param person who says so
+     * @param clocks what the telephone's clock showed, where it was wrong; else empty
      * @param corrected whether it said something else at first
      * @param correctable whether its parts can be put right
      * @param photo whether it has a photo
@@ -64,6 +65,7 @@ record LogView(Visit visit) {
             String hole,
             String says,
             String person,
+            String clocks,
             boolean corrected,
             boolean correctable,
             boolean photo) {}
@@ -109,6 +111,7 @@ record LogView(Visit visit) {
                 words.hole(fact),
                 words.says(fact),
                 fact.person(),
+                words.clocks(fact).orElse(""),
                 answer.corrected().contains(fact.id()),
                 !(fact.payload() instanceof OddSeen),
                 photo.isPresent());

@@ -2,7 +2,9 @@ package org.cupwright.app.office.today;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.cupwright.app.answers.DayText;
+import org.cupwright.app.answers.FactText;
 import org.cupwright.app.answers.FirstText;
 import org.cupwright.app.answers.PlanText;
 import org.cupwright.app.desk.Progress.Step;
@@ -26,6 +28,7 @@ import org.cupwright.app.storage.Versions.Part;
 import org.cupwright.app.texts.Texts;
 import org.cupwright.app.visit.Visit;
 import org.cupwright.course.Loop;
+import org.cupwright.cupchange.Fact;
 import org.cupwright.holelocation.Verdict;
 import org.cupwright.policy.EnumNames;
 import org.cupwright.policy.Policy;
@@ -202,12 +205,13 @@ record DayView(Visit visit) {
 
     private Block block(Loop loop, DaySheet sheet, DayPaper paper, HolesCut cut) {
         List<Row> rows = sheet.holes(loop).stream()
-                .map(hole -> row(hole, sheet, paper, cut.find(hole.hole())))
+                .map(hole -> row(hole, sheet, paper, cut))
                 .toList();
         return new Block(sheet.blocks().title(loop), rows);
     }
 
-    private Row row(SheetHole hole, DaySheet sheet, DayPaper paper, Optional<HoleCut> cut) {
+    private Row row(SheetHole hole, DaySheet sheet, DayPaper paper, HolesCut cuts) {
+        Optional<HoleCut> cut = cuts.find(hole.hole());
         Texts texts = visit.texts();
         Optional<StoredHole> planned = paper.plan().find(hole.hole());
         PlaceWords words = new PlaceWords(texts, sheet.paceMetres());
@@ -235,21 +239,24 @@ record DayView(Visit visit) {
                 cut.map(was -> texts.say("today.done." + done, was.time().toString(), was.person()))
                         .orElse(""),
                 planned.filter(StoredHole::locked).isPresent(),
-                notices(paper, hole.hole(), left));
+                notices(paper, hole.hole(), left, cuts.several(hole.hole())));
     }
 
     /**
      * That a spot is to be used with care its verdict says; why, stands below it. Of a hole that was left where it was
-     * the rules for a new one say nothing: it would be too near itself.
+     * the rules for a new one say nothing: it would be too near itself. Before all of it stands what several wrote of
+     * one hole.
      */
-    private List<String> notices(DayPaper paper, String hole, boolean left) {
+    private List<String> notices(DayPaper paper, String hole, boolean left, List<Fact> several) {
         Texts texts = visit.texts();
         FirstText first = new FirstText(texts, paper.day());
-        return paper.first().at(hole).stream()
+        FactText words = new FactText(texts, paper.day().course(), paper.day().policy());
+        Stream<String> told = paper.first().at(hole).stream()
                 .filter(notice -> !(left && notice.kind() == Notice.Kind.CARE))
                 .map(notice -> notice.says().key().equals(SpotNotices.CARE)
                         ? texts.show(notice.says().arguments().get(0))
-                        : first.says(notice))
+                        : first.says(notice));
+        return Stream.concat(several.isEmpty() ? Stream.of() : Stream.of(words.several(several)), told)
                 .toList();
     }
 }

@@ -59,6 +59,10 @@ public record OfficeServer(Clock clock, SecureRandom random, Function<SecureRand
     /** What stands about the files of a form. */
     static final DataSize LARGEST_REQUEST = DataSize.ofMegabytes(257);
 
+    /** What the round is made of, and the day: read where there is little connection. No page with a form. */
+    private static final String COMPRESSED =
+            "text/css,text/javascript,application/json,application/manifest+json,image/svg+xml,font/ttf";
+
     @Configuration(proxyBeanMethods = false)
     @EnableAutoConfiguration(exclude = UserDetailsServiceAutoConfiguration.class)
     @Import({OfficeConfiguration.class, FieldConfiguration.class, Doors.class})
@@ -157,6 +161,8 @@ public record OfficeServer(Clock clock, SecureRandom random, Function<SecureRand
         properties.put("server.servlet.session.tracking-modes", "cookie");
         properties.put("server.servlet.session.timeout", StillIn.WITHOUT_A_CLICK.toString());
         properties.put("server.error.whitelabel.enabled", false);
+        properties.put("server.compression.enabled", true);
+        properties.put("server.compression.mime-types", COMPRESSED);
         properties.put("server.shutdown", "graceful");
         properties.put("spring.lifecycle.timeout-per-shutdown-phase", "10s");
         properties.put("spring.main.lazy-initialization", false);

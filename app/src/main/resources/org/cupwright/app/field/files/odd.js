@@ -13,7 +13,11 @@ export function oddThing(hole) {
   return el('details', null, el('summary', null, say('round.odd')),
       el('form', {onsubmit: async event => {
         event.preventDefault();
-        write(hole, {kind: 'somethingOdd', parts: {severity: urgent.value(), text: text.value}}, await small(photo.files[0]));
+        if (event.submitter) { event.submitter.disabled = true; } // a photo takes a moment to be made small
+        const says = {kind: 'somethingOdd', parts: {severity: urgent.value(), text: text.value}};
+        if (await write(hole, says, await small(photo.files[0]))) {
+          document.getElementById('odd')?.form.reset(); // it is written down: nobody is to write it down again
+        }
       }}, el('label', {for: 'odd'}, say('round.odd.text')), text,
       urgent.field, page.day.ring && el('p', null, page.day.ring),
       el('label', {for: 'odd-photo'}, say('round.odd.photo')), photo, el('button', {class: 'main'}, say('round.keep'))));

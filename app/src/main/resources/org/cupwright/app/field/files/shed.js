@@ -1,9 +1,10 @@
 // The round: what to know first, what to take along, and the greens in the order in which they are gone to.
 'use strict';
 
+import {loaded} from './age.js';
 import {eventNote, learning} from './learning.js';
 import {names} from './names.js';
-import {button, el, list, say, time} from './parts.js';
+import {button, el, list, say} from './parts.js';
 import {byWhom, inOrder, roundSays} from './order.js';
 import {became, page} from './state.js';
 import {stopRemark} from './stop.js';
@@ -12,12 +13,10 @@ import {standing} from './unsent.js';
 
 export function roundView(load) {
   const day = page.day;
-  const today = new Date().toLocaleDateString('sv'); // as 2026-05-31
   return [
     el('h1', {tabindex: -1}, day.title),
-    el('p', {class: 'speed'}, day.courseName + ' · ' + say('round.loadedAt', time(day.loadedAt)) + ' ',
+    el('p', {class: 'speed'}, day.courseName + ' · ' + loaded(day) + ' ',
         button(say('round.loadAgain'), load, 'plain', {disabled: page.loading})),
-    day.date !== today && el('p', {class: 'another'}, say('round.otherDay', day.title)),
     day.first.length > 0 && el('section', {class: 'first'}, el('h2', null, say('first.title')), list(day.first)),
     eventNote(),
     names(load),

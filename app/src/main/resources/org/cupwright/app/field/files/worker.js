@@ -2,8 +2,11 @@
 // that changes with it. A page that is open goes on with what it was opened with.
 'use strict';
 
+// Who is signed out would be led to the doors, and they must not be kept as the page.
+const asked = file => new Request(file, {cache: 'reload', redirect: 'error'});
+
 self.addEventListener('install', event => {
-  event.waitUntil(caches.open(KEPT).then(kept => kept.addAll(FILES.map(file => new Request(file, {cache: 'reload'})))));
+  event.waitUntil(caches.open(KEPT).then(kept => kept.addAll(FILES.map(asked))));
 });
 
 self.addEventListener('activate', event => {

@@ -147,6 +147,22 @@ class RoundIT {
         String other = entry("3", MORNING.plusSeconds(600), Duration.ZERO, "\"place\": \"12,R4\"");
         assertThat(send(UUID.randomUUID(), other).statusCode()).isEqualTo(200);
         assertThat(kept("3")).hasSize(2);
+        assertThat(phone.awaited("/?date=" + DAY).body())
+                .contains(
+                        "2 records of this hole; the last one counts: 05:10 cup changed · as planned",
+                        "; 05:20 cup changed");
+    }
+
+    /** Nobody's telephone puts right what somebody else wrote on another. */
+    @Test
+    void thatAHoleWasLeftStandsBesideWhatAnotherWrote() {
+        InProcess.Result cut = commands.run("cut", "12", "--person", "Robin Marlow");
+        assertThat(cut.status()).as(cut.err()).isZero();
+        String left = "{\"kind\": \"leftInOldHole\", \"hole\": \"12\", \"day\": \"" + DAY + "\", \"at\": \"" + MORNING
+                + "\"}";
+        assertThat(send(UUID.randomUUID(), left).statusCode()).isEqualTo(200);
+        assertThat(kept("12")).hasSize(1);
+        assertThat(phone.awaited("/?date=" + DAY).body()).contains("2 records of this hole", "Robin Marlow");
     }
 
     /** A phone whose clock is a day behind, which it has known since it loaded the day: both times are kept. */
@@ -157,6 +173,8 @@ class RoundIT {
         JsonNode kept = kept("9").get(0);
         assertThat(Instant.parse(kept.path("happenedAt").asString())).isEqualTo(MORNING);
         assertThat(Instant.parse(kept.path("recordedAtDevice").asString())).isEqualTo(shown);
+        assertThat(phone.get("/log?date=" + DAY).body())
+                .contains("the telephone showed 2026-06-19 05:10, the office 2026-06-20 05:10");
     }
 
     @Test

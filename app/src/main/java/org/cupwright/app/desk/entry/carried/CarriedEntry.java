@@ -1,4 +1,4 @@
-package org.cupwright.app.field;
+package org.cupwright.app.desk.entry.carried;
 
 import java.time.Clock;
 import java.time.Duration;
@@ -16,6 +16,8 @@ import org.cupwright.app.desk.entry.Says;
 import org.cupwright.app.desk.entry.typed.EntryForm;
 import org.cupwright.app.desk.entry.typed.EntryPlace;
 import org.cupwright.app.desk.entry.typed.TypedEntry;
+import org.cupwright.app.desk.files.SourceFile;
+import org.cupwright.app.desk.log.PhoneClock;
 import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.NameKey;
@@ -40,7 +42,7 @@ import tools.jackson.databind.json.JsonMapper;
  * @param where the place, where it was another
  * @param parts what else was said, by the names of the logbook
  */
-record CarriedEntry(
+public record CarriedEntry(
         Optional<String> by,
         EntryForm form,
         Optional<String> hole,
@@ -50,28 +52,30 @@ record CarriedEntry(
         boolean asPlanned,
         Optional<Spot> where,
         Map<String, String> parts) {
-    /** A clock that is off by less is not put right: our choice. */
-    static final Duration AS_GOOD_AS_RIGHT = Duration.ofMinutes(2);
+    private static final Duration AS_GOOD_AS_RIGHT = PhoneClock.AS_GOOD_AS_RIGHT;
 
     private static final int MOST_QUOTED = 80;
 
     /** @throws Problem when it is none */
-    static CarriedEntry read(String json) {
+    public static CarriedEntry read(String json) {
         try {
-            JsonNode node = JsonMapper.shared().readTree(json);
-            return new CarriedEntry(
-                    text(node, "by"),
-                    EntryForm.of(text(node, "kind").orElseThrow(() -> unreadable(json))),
-                    text(node, "hole"),
-                    LocalDate.parse(text(node, "day").orElseThrow(() -> unreadable(json))),
-                    Instant.parse(text(node, "at").orElseThrow(() -> unreadable(json))),
-                    Duration.ofMillis(node.path("clockBehind").asLong(0)),
-                    node.path("asPlanned").asBoolean(false),
-                    text(node, "place").map(place -> EntryPlace.spot(place.replace(" ", ""))),
-                    parts(node.path("parts")));
+            return read(JsonMapper.shared().readTree(json), json);
         } catch (JacksonException | DateTimeParseException unreadable) {
             throw unreadable(json);
         }
+    }
+
+    private static CarriedEntry read(JsonNode node, String json) {
+        return new CarriedEntry(
+                text(node, "by"),
+                EntryForm.of(text(node, "kind").orElseThrow(() -> unreadable(json))),
+                text(node, "hole"),
+                LocalDate.parse(text(node, "day").orElseThrow(() -> unreadable(json))),
+                Instant.parse(text(node, "at").orElseThrow(() -> unreadable(json))),
+                Duration.ofMillis(node.path("clockBehind").asLong(0)),
+                node.path("asPlanned").asBoolean(false),
+                text(node, "place").map(place -> EntryPlace.spot(place.replace(" ", ""))),
+                parts(node.path("parts")));
     }
 
     /**
@@ -79,7 +83,7 @@ record CarriedEntry(
      *
      * @throws Problem when that is somebody else
      */
-    void checkWrittenBy(Person sender) {
+    public void checkWrittenBy(Person sender) {
         by.filter(name -> !NameKey.of(name).equals(NameKey.of(sender.name()))).ifPresent(other -> {
             throw Problem.of("round.byAnother", "by", other, new Name(other), new Name(sender.name()));
         });
@@ -104,8 +108,13 @@ record CarriedEntry(
         return parts;
     }
 
+    /** A photo that comes with it. */
+    public Photo photo(SourceFile file) {
+        return TypedEntry.photo(form, file);
+    }
+
     /** The entry for the logbook. */
-    Entry entry(Optional<Photo> photo) {
+    public Entry entry(Optional<Photo> photo) {
         TypedEntry typed = new TypedEntry(
                 Optional.of(form),
                 parts,
@@ -118,7 +127,7 @@ record CarriedEntry(
             Says.Said said = typed.on(occasion);
             return new Says.Said(said.payload(), said.when().or(() -> Optional.of(happened())), said.remarks());
         };
-        return new Entry(hole.stream().toList(), asPlanned, Optional.of(day), says, photo, true);
+        return new Entry(hole.stream().toList(), asPlanned, Optional.of(day), says, photo, true, true);
     }
 
     /** When it happened: by the phone's clock, put right where that is known to be wrong. */
@@ -131,7 +140,7 @@ record CarriedEntry(
     }
 
     /** Whoever sent it, at the moment when it was written down by the clock it was written down by. */
-    Session recordedBy(Session sender) {
+    public Session recordedBy(Session sender) {
         return sender.at(Clock.fixed(at, ZoneOffset.UTC));
     }
 }
