@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.cupwright.app.answers.json.Json;
 import org.cupwright.app.desk.entry.SentForm;
+import org.cupwright.app.desk.entry.carried.CarriedPractice;
 import org.cupwright.app.storage.training.TrainingRecord;
 import org.cupwright.app.visit.Visit;
 import org.springframework.http.ResponseEntity;
@@ -24,6 +25,7 @@ final class LearningController {
     @PostMapping("/round/training/{id}")
     ResponseEntity<String> take(Visit visit, @PathVariable UUID id, @RequestParam String entry) {
         CarriedPractice carried = CarriedPractice.read(entry);
+        carried.checkWrittenBy(visit.session().person());
         Optional<TrainingRecord> kept = new SentForm(visit.session(), id).once(carried::keep);
         ObjectNode answer = Json.object();
         answer.put("id", id.toString());

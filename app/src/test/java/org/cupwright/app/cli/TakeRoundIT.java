@@ -64,6 +64,18 @@ class TakeRoundIT {
     }
 
     @Test
+    void whatIsPractisedIsHandedInBesides() throws IOException {
+        String says = "{\"kind\": \"practised\", \"by\": \"Robin Marlow\", \"exercise\": \"levelPlugs\", \"best\": 10, "
+                + "\"last\": 3, \"day\": \"" + DAY + "\", \"at\": \"2026-06-20T05:40:00Z\", \"clockBehind\": 0}";
+        String practice = "{\"id\": \"" + FIRST + "\", \"course\": \"wrenfold-moor\", \"to\": \"training\", \"says\": "
+                + says + "}";
+        String file = "{\"round\": 1, \"entries\": [" + practice + ", " + entry(SECOND, "7") + "]}";
+        assertThat(take(file).out()).contains("2 entries kept");
+        assertThat(take(file).out()).contains("No entries kept; 2 were there already.");
+        assertThat(commands.run("training", "list", "--person", "Robin Marlow").out()).contains("10");
+    }
+
+    @Test
     void anotherFileIsRefusedAndSaysWhichOneIsWanted() throws IOException {
         for (String other : List.of(
                 "",

@@ -64,8 +64,8 @@ const asText = photo => new Promise(read => {
 // The last resort: what is not sent, as a file that somebody can hand in. It stays here as well, and counts once.
 async function saveFile() {
   const waiting = page.kept.filter(entry => entry.state !== 'sent');
-  const written = await Promise.all(waiting.map(async ({id, course, says, photo}) =>
-      ({id, course, says, photo: photo ? await asText(photo) : undefined})));
+  const written = await Promise.all(waiting.map(async ({id, course, to, says, photo}) =>
+      ({id, course, to, says, photo: photo ? await asText(photo) : undefined})));
   const file = new Blob([JSON.stringify({round: 1, entries: written}, null, 2)], {type: 'application/json'});
   const link = el('a', {href: URL.createObjectURL(file), download: 'round-' + new Date().toLocaleDateString('sv') + '.json'});
   link.click();

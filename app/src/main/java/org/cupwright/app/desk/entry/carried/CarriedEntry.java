@@ -84,6 +84,10 @@ public record CarriedEntry(
      * @throws Problem when that is somebody else
      */
     public void checkWrittenBy(Person sender) {
+        checkWrittenBy(by, sender);
+    }
+
+    static void checkWrittenBy(Optional<String> by, Person sender) {
         by.filter(name -> !NameKey.of(name).equals(NameKey.of(sender.name()))).ifPresent(other -> {
             throw Problem.of("round.byAnother", "by", other, new Name(other), new Name(sender.name()));
         });

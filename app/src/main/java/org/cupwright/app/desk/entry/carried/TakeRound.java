@@ -44,7 +44,12 @@ public record TakeRound(Session session) {
     /** An entry that cannot be kept, about which hole, why, and what to try. */
     public record NotTaken(String id, String hole, Message why, Message tryThis) {}
 
-    private record Sent(UUID id, String course, CarriedEntry entry, Optional<Photo> photo) {}
+    private interface Keeping {
+        /** Whether it was not there yet. */
+        boolean in(Session session, UUID id);
+    }
+
+    private record Sent(UUID id, String course, Optional<String> by, Keeping keeping) {}
 
     /** @throws Problem when it is no such file; nothing of it is kept then */
     public Taken take(SourceFile file) {
@@ -72,10 +77,7 @@ public record TakeRound(Session session) {
 
     private boolean keep(Sent sent) {
         Session handed = session.about(sent.course());
-        Session theirs = sent.entry().recordedBy(sent.entry().by().map(handed::by).orElse(handed));
-        return new SentForm(theirs, sent.id())
-                .once(once -> new RecordFact(once).record(sent.entry().entry(sent.photo())))
-                .isPresent();
+        return sent.keeping().in(sent.by().map(handed::by).orElse(handed), sent.id());
     }
 
     private static List<JsonNode> entries(InputStream in, SourceFile file) throws IOException {
@@ -108,14 +110,25 @@ public record TakeRound(Session session) {
     }
 
     private static Sent sent(JsonNode node, SourceFile file) {
-        CarriedEntry entry = CarriedEntry.read(node.path("says").toString());
-        return new Sent(
-                UUID.fromString(node.path("id").asString()),
-                node.path("course").asString(),
-                entry,
-                Optional.of(node.path("photo").asString(""))
-                        .filter(text -> !text.isEmpty())
-                        .map(text -> entry.photo(photo(text, file))));
+        UUID id = UUID.fromString(node.path("id").asString());
+        String course = node.path("course").asString();
+        String says = node.path("says").toString();
+        if (node.path("to").asString("").equals(CarriedPractice.TO)) {
+            CarriedPractice practice = CarriedPractice.read(says);
+            return new Sent(
+                    id,
+                    course,
+                    practice.by(),
+                    (session, own) ->
+                            new SentForm(session, own).once(practice::keep).isPresent());
+        }
+        CarriedEntry entry = CarriedEntry.read(says);
+        Optional<Photo> photo = Optional.of(node.path("photo").asString(""))
+                .filter(text -> !text.isEmpty())
+                .map(text -> entry.photo(photo(text, file)));
+        return new Sent(id, course, entry.by(), (session, own) -> new SentForm(entry.recordedBy(session), own)
+                .once(once -> new RecordFact(once).record(entry.entry(photo)))
+                .isPresent());
     }
 
     private static SourceFile photo(String text, SourceFile file) {

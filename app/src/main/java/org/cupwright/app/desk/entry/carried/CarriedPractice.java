@@ -1,4 +1,4 @@
-package org.cupwright.app.field;
+package org.cupwright.app.desk.entry.carried;
 
 import java.time.Clock;
 import java.time.Duration;
@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import org.cupwright.app.desk.training.RecordPractice;
+import org.cupwright.app.session.Person;
 import org.cupwright.app.session.Session;
 import org.cupwright.app.storage.training.Exercise;
 import org.cupwright.app.storage.training.HowWell;
@@ -22,19 +23,26 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * What a phone kept of a learner's round, or of an exercise.
  *
+ * @param by who wrote it down; empty where the phone did not keep that yet
  * @param learner whom it is about; empty: whoever sends it
  * @param learnt what it says
  * @param happened when it was written down, put right where the phone's clock is known to be wrong
  */
-record CarriedPractice(Optional<String> learner, Learnt learnt, Instant happened) {
+public record CarriedPractice(Optional<String> by, Optional<String> learner, Learnt learnt, Instant happened) {
+    /** What tells it from entries of the logbook, in a file that a phone saved. */
+    static final String TO = "training";
+
     /** @throws org.cupwright.message.Problem when it is none */
-    static CarriedPractice read(String json) {
+    public static CarriedPractice read(String json) {
         try {
             JsonNode node = JsonMapper.shared().readTree(json);
             Instant at = Instant.parse(needed(node, "at", json));
             Duration behind = Duration.ofMillis(node.path("clockBehind").asLong(0));
             return new CarriedPractice(
-                    CarriedEntry.text(node, "learner"), learnt(node, json), CarriedEntry.happened(at, behind));
+                    CarriedEntry.text(node, "by"),
+                    CarriedEntry.text(node, "learner"),
+                    learnt(node, json),
+                    CarriedEntry.happened(at, behind));
         } catch (JacksonException | DateTimeParseException unreadable) {
             throw CarriedEntry.unreadable(json);
         }
@@ -67,8 +75,13 @@ record CarriedPractice(Optional<String> learner, Learnt learnt, Instant happened
         return EnumNames.find(choices, needed(node, name, json)).orElseThrow(() -> CarriedEntry.unreadable(json));
     }
 
+    /** @throws org.cupwright.message.Problem when somebody else wrote it than who is signed in */
+    public void checkWrittenBy(Person sender) {
+        CarriedEntry.checkWrittenBy(by, sender);
+    }
+
     /** Keeps it, said by whoever sends it at the moment when it was written down. */
-    TrainingRecord keep(Session sender) {
+    public TrainingRecord keep(Session sender) {
         return new RecordPractice(sender.at(Clock.fixed(happened, ZoneOffset.UTC))).keep(learner, learnt);
     }
 }
