@@ -149,7 +149,7 @@ class HandWorkIT {
             page.locator(".greens a[href='#" + hole + "']").click();
             page.locator("#soil").selectOption("took-out");
             page.locator("#as-planned").click();
-            assertThat(page.locator(".state")).containsText("Cut as planned");
+            assertThat(page.locator("#became")).containsText("Cut as planned");
             page.locator("a[href='#']").click();
         }
         assertThat(page.locator(".remark"))

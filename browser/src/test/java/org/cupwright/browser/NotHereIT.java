@@ -178,7 +178,7 @@ class NotHereIT {
 
     private static void cutHere(Page page) {
         page.locator("#cut-here").click();
-        assertThat(page.locator(".state")).containsText("Cut elsewhere");
+        assertThat(page.locator("#became")).containsText("Cut elsewhere");
         assertThat(page.locator("#not-here")).hasCount(0);
     }
 

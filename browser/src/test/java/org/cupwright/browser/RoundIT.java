@@ -115,10 +115,10 @@ class RoundIT {
                 page.locator("#on").fill("9");
                 page.locator("#from").fill("4");
                 page.locator("details.elsewhere button.main").click();
-                assertThat(page.locator(".state")).containsText("Cut elsewhere");
+                assertThat(page.locator("#became")).containsText("Cut elsewhere");
             } else {
                 page.locator("#as-planned").click();
-                assertThat(page.locator(".state")).containsText("Cut as planned");
+                assertThat(page.locator("#became")).containsText("Cut as planned");
             }
             if (hole.equals(ODD)) {
                 somethingOdd(page);

@@ -104,7 +104,7 @@ class SharedPhoneIT {
     private static void cut(Page page, String hole) {
         row(page, hole).locator("a").click();
         page.locator("#as-planned").click();
-        assertThat(page.locator(".state")).containsText("Cut as planned");
+        assertThat(page.locator("#became")).containsText("Cut as planned");
         page.locator("a[href='#']").click();
     }
 

@@ -94,6 +94,6 @@ class TwoPhonesIT {
     private static void cut(Page page, String hole) {
         page.navigate(page.url().replaceAll("#.*", "") + "#" + hole);
         page.locator("#as-planned").click();
-        assertThat(page.locator(".state")).containsText("Cut as planned");
+        assertThat(page.locator("#became")).containsText("Cut as planned");
     }
 }

@@ -30,7 +30,7 @@ export function holeView(hole) {
     paced(hole),
     list(hole.notices, 'first'), list(hole.warnings, 'warnings'),
     el('p', null, hole.plug),
-    done && el('p', {class: 'state', role: 'status'}, done),
+    done && el('p', {id: 'became', class: 'state', role: 'status'}, done),
     remarks(hole), stopRemark(),
     done && following(hole),
     notHere(hole),
