@@ -19,7 +19,8 @@ import org.cupwright.democourse.DemoCourse;
 import org.cupwright.formats.CoordinateFrame;
 import org.cupwright.formats.Projection;
 import org.cupwright.units.Heading;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,20 +36,22 @@ class FindSpotIT {
     private static final String HOLE = "4";
     private static final double PACE_METRES = 0.914;
 
-    @TempDir
-    private Path folder;
+    private static final Hole GREEN = new DemoCourse(1).course().find(HOLE).orElseThrow();
+    private static final Heading PLAY =
+            GREEN.lineOfPlay().map(LineOfPlay::atGreen).orElseThrow();
 
-    private final Hole hole = new DemoCourse(1).course().find(HOLE).orElseThrow();
-    private final Heading play = hole.lineOfPlay().map(LineOfPlay::atGreen).orElseThrow();
-    private MapPoint spot;
-    private String round;
-    private Chromium chromium;
-    private BrowserContext phone;
-    private Page page;
+    @TempDir
+    private static Path folder;
+
+    private static MapPoint spot;
+    private static String round;
+    private static Chromium chromium;
+    private static BrowserContext phone;
+    private static Page page;
 
     /** The day is loaded, and the office is no more. */
-    @BeforeEach
-    void loaded() throws Exception {
+    @BeforeAll
+    static void loaded() throws Exception {
         Path data = folder.resolve("data");
         MadeOffice.copyTo(data);
         JsonNode why = Commands.answer(data, "explain", "--hole", HOLE, "--date", DAY);
@@ -67,16 +70,17 @@ class FindSpotIT {
             page.waitForFunction("navigator.serviceWorker.controller !== null");
             assertThat(page.locator("#content")).hasAttribute("aria-busy", "false");
         }
-        open();
     }
 
-    @AfterEach
-    void close() {
+    @AfterAll
+    static void close() {
         phone.close();
         chromium.close();
     }
 
-    private void open() {
+    @BeforeEach
+    void open() {
+        page.navigate("about:blank");
         page.navigate(round + "#" + HOLE);
         assertThat(page.locator("h1")).containsText("Hole " + HOLE);
     }
@@ -87,7 +91,7 @@ class FindSpotIT {
 
     /** The telephone so far short of the spot and to the right of it, as the map of the course has right. */
     private void stand(double shortMetres, double rightMetres, double within) {
-        MapPoint at = spot.moved(play, -shortMetres).moved(play.turnedClockwise(90), rightMetres);
+        MapPoint at = spot.moved(PLAY, -shortMetres).moved(PLAY.turnedClockwise(90), rightMetres);
         Coordinate degrees = Projection.between(CoordinateFrame.of(32_626), CoordinateFrame.of(CoordinateFrame.WGS84))
                 .apply(at.east(), at.north());
         phone.setGeolocation(new Geolocation(degrees.y, degrees.x).setAccuracy(within));
@@ -129,7 +133,8 @@ class FindSpotIT {
 
     /** Of where the phone was nothing lies on it: neither beside its own step nor among what is to be sent. */
     private void nothingIsKept() {
-        Assertions.assertThat((int) page.evaluate("localStorage.length")).isZero();
+        Assertions.assertThat((List<?>) page.evaluate("Object.keys(localStorage)"))
+                .isEmpty();
         Assertions.assertThat((int)
                         page.evaluate("async () => (await (await import('/round/files/kept.js')).entries()).length"))
                 .isZero();
@@ -137,6 +142,7 @@ class FindSpotIT {
 
     @Test
     void aPhoneThatGivesNothingIsSaidSo() {
+        phone.clearPermissions();
         button(page, "Where am I?").click();
         assertThat(page.locator("#phone-hint")).containsText("does not give this page its position");
         assertThat(button(page, "Where am I?")).isVisible();
@@ -187,7 +193,7 @@ class FindSpotIT {
         assertThat(page.locator(".reads")).hasCount(2);
         for (int i = 0; i < 2; i++) {
             String[] says = page.locator(".reads").nth(i).textContent().split(" m from ");
-            MapPoint mark = hole.marks().stream()
+            MapPoint mark = GREEN.marks().stream()
                     .filter(one -> one.name().equals(says[1]))
                     .findFirst()
                     .orElseThrow()
@@ -196,7 +202,7 @@ class FindSpotIT {
             page.locator("#tape-" + i).fill(says[0]);
         }
         assertThat(page.locator("#tape-gives")).containsText("That is the spot.");
-        page.locator("#tape-0").fill("1");
+        page.locator("#tape-0").fill("60");
         assertThat(page.locator("#tape-gives")).containsText("do not meet");
         assertThat(page.locator(".ellipse ellipse")).isVisible();
         assertThat(page.locator(".land .tapes line")).hasCount(2);
