@@ -72,7 +72,7 @@ class TakeRoundIT {
         String file = "{\"round\": 1, \"entries\": [" + practice + ", " + entry(SECOND, "7") + "]}";
         assertThat(take(file).out()).contains("2 entries kept");
         assertThat(take(file).out()).contains("No entries kept; 2 were there already.");
-        assertThat(commands.run("training", "list", "--person", "Robin Marlow").out()).contains("10");
+        assertThat(commands.run("training", "list", "Robin Marlow").out()).contains("10");
     }
 
     @Test
