@@ -8,6 +8,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -36,7 +37,11 @@ class TwoPhonesIT {
             second.navigate(work.at("/?date=" + DAY));
             assertThat(second.locator("tr[data-hole='10'] .by")).containsText(OTHER);
 
+            second.locator("details.cuts summary").click();
+            Assertions.assertThat(Axe.found(second)).isEmpty();
+
             Page mine = carried(one, work);
+            Assertions.assertThat(Axe.found(mine)).isEmpty();
             Page theirs = carried(other, work);
             one.setOffline(true);
             other.setOffline(true);
