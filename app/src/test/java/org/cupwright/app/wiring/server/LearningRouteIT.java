@@ -100,6 +100,14 @@ class LearningRouteIT {
         }
     }
 
+    /** On a phone that several share it waits until whoever wrote it is signed in. */
+    @Test
+    void whatSomebodyElseWroteIsNotTaken() {
+        HttpResponse<String> answer = send(UUID.randomUUID(), tick("alone") + ", \"by\": \"Somebody Else\"");
+        assertThat(answer.statusCode()).isEqualTo(409);
+        assertThat(answer.body()).contains("problem.round.byAnother");
+    }
+
     /** Who may cut for an event is told on its days alone, and counts by what is in force then. */
     @Test
     void onAnEventsDayThePhoneSaysWhoMayCut() {
