@@ -23,7 +23,8 @@ import org.junit.jupiter.api.Test;
  */
 class SharedCasesIT {
     private static final Path CASES = Path.of("../app/src/test/resources/org/cupwright/app/field/cases");
-    private static final Path MEASURES = Path.of("../app/src/main/resources/org/cupwright/app/field/files/measures.js");
+    private static final Path FILES = Path.of("../app/src/main/resources/org/cupwright/app/field/files");
+    private static final Path MEASURES = FILES.resolve("measures.js");
     private static final Path HOLDING = Path.of("src/test/resources/org/cupwright/browser/cases.js");
     private static final String SITE = "http://cases.test/";
 
@@ -66,6 +67,7 @@ class SharedCasesIT {
         Route.FulfillOptions answer = new Route.FulfillOptions();
         switch (path) {
             case "measures.js" -> answer.setContentType("text/javascript").setBody(measures);
+            case "edges.js" -> answer.setContentType("text/javascript").setBody(text(FILES.resolve(path)));
             case "cases.js" -> answer.setContentType("text/javascript").setBody(text(HOLDING));
             default -> answer.setContentType("text/html").setBody("<title>cases</title>");
         }

@@ -35,9 +35,7 @@ record RoundWords(Texts texts) {
             "sheet.work.title",
             "signal.plugsRunHigh",
             "signal.plugsRunLow",
-            "slopeNotChecked",
-            "unit.pace",
-            "unit.paces");
+            "slopeNotChecked");
 
     ObjectNode all() {
         ObjectNode words = Json.object();

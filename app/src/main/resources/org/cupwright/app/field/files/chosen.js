@@ -3,8 +3,10 @@
 'use strict';
 
 import {cellAt, counted, open, paced, partOf, room, saidOf} from './ground.js';
+import {counted as inHalves, paces} from './lengths.js';
+import {halves, halvesDown} from './measures.js';
 import {say} from './parts.js';
-import {halves, halvesDown, placeOf} from './places.js';
+import {placeOf} from './places.js';
 import {allHoles, change, page} from './state.js';
 
 const NAME = 'cupwright-round-chosen';
@@ -40,15 +42,11 @@ export function whereIs(hole, at) {
   const place = placeOf(greenOf(hole), at);
   if (!place) { return say('place.coordinates', at[0].toFixed(1), at[1].toFixed(1)); }
   const side = place.side === 'L' ? place.left : place.right;
-  return [say('area.' + THIRDS[place.third] + '.' + LATERALS[place.lateral]), say('sheet.on', half(halves(place.on, pace()))),
-    say(place.side === 'L' ? 'sheet.fromLeft' : 'sheet.fromRight', half(halves(side, pace())))].join(' · ');
+  return [say('area.' + THIRDS[place.third] + '.' + LATERALS[place.lateral]), say('sheet.on', inHalves(halves(place.on, pace()))),
+    say(place.side === 'L' ? 'sheet.fromLeft' : 'sheet.fromRight', inHalves(halves(side, pace())))].join(' · ');
 }
 
 const pace = () => rules().pace;
-
-export const half = paces => (paces % 1 === 0 ? paces : (Math.floor(paces) || '') + '½').toString();
-
-export const inPaces = paces => half(paces) + ' ' + say(paces > 0 && paces <= 1 ? 'unit.pace' : 'unit.paces');
 
 // Good within 2 paces; use with care, the same within 1 pace; do not cut.
 export function verdictOf(hole, at) {
@@ -58,9 +56,9 @@ export function verdictOf(hole, at) {
 }
 
 function within(hole, at, said) {
-  const paces = halvesDown(room(greenOf(hole), cellAt(greenOf(hole), at)), pace());
-  if (paces < 0.5) { return say(said.rank === 0 ? 'goodJustThere' : 'justThere'); }
-  return say(said.rank === 0 ? 'goodWithin' : 'sameWithin', inPaces(paces));
+  const free = halvesDown(room(greenOf(hole), cellAt(greenOf(hole), at)), pace());
+  if (free < 0.5) { return say(said.rank === 0 ? 'goodJustThere' : 'justThere'); }
+  return say(said.rank === 0 ? 'goodWithin' : 'sameWithin', paces(free));
 }
 
 // What stands against a hole there, and what is out of the ordinary.

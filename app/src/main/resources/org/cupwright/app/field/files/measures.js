@@ -2,8 +2,9 @@
 // where nobody knows it). The office works the same out by code of its own; both are held to the same cases. No page.
 'use strict';
 
+import {edges, fromStart, holding} from './edges.js';
+
 const STEPS = [0.4, 1.3]; // m, what people's steps lie within: our choice
-const ROUNDING = 1e-6; // m: how far a point of the edge may seem to lie off it
 const IN_ONE_LINE = 1e-6; // sine of the angle below which two tapes fix nothing
 const SHARPEST = 30; // degrees, and as much short of a straight line; common practice
 const LONGEST_TAPE = 50; // m
@@ -11,7 +12,6 @@ const TAPE_ERROR = 0.02; // m, of a tape pulled by hand
 
 // By this much an ellipse of one standard error grows to hold the point 95 times in 100.
 export const HOLDING_95 = 2.4477;
-
 
 // In steps of a length, to the half; of two halves as near the even one, as on paper.
 export function halves(metres, step) {
@@ -31,47 +31,24 @@ export function stepOf(metres, steps) {
   return step >= STEPS[0] && step <= STEPS[1] ? step : null;
 }
 
-// Where lines at right angles to the first axis cross the edge, as pieces [from, to] on the other.
-function pieces(rings, across) {
-  const crossings = [];
-  for (const ring of rings) {
-    ring.forEach((corner, i) => {
-      const before = ring[(i || ring.length) - 1];
-      if ((before[0] <= across) !== (corner[0] <= across)) {
-        crossings.push(before[1] + (across - before[0]) * (corner[1] - before[1]) / (corner[0] - before[0]));
-      }
-    });
-  }
-  crossings.sort((one, other) => one - other);
-  const found = [];
-  for (let i = 0; i + 1 < crossings.length; i += 2) { found.push([crossings[i], crossings[i + 1]]); }
-  return found;
+const cut = new WeakMap(); // the pieces of each green that was asked about
+
+function edgeOf(green) {
+  if (!cut.has(green)) { cut.set(green, edges(green.rings)); }
+  return cut.get(green);
 }
 
-const outside = (piece, at) => Math.max(0, piece[0] - at, at - piece[1]);
-
-// The piece that holds a point of the green.
-function holding(rings, across, along) {
-  for (const beside of [0, ROUNDING, -ROUNDING]) {
-    const near = pieces(rings, across + beside).filter(piece => outside(piece, along) <= ROUNDING);
-    if (near.length > 0) { return near.reduce((best, one) => outside(one, along) < outside(best, along) ? one : best); }
-  }
-  return null;
-}
-
-const turned = rings => rings.map(ring => ring.map(([x, y]) => [y, x]));
-
-export const onGreen = (green, [x, y]) => holding(green.rings, x, y) !== null;
+export const onGreen = (green, [x, y]) => holding(edgeOf(green).withPlay, x, y) !== null;
 
 // Where a point lies as it is paced; null off the green. green.front says from where "on" is squared off, if it is.
 export function place(green, [x, y]) {
-  const chord = holding(green.rings, x, y);
-  const width = holding(turned(green.rings), y, x);
+  const chord = holding(edgeOf(green).withPlay, x, y);
+  const width = holding(edgeOf(green).acrossPlay, y, x);
   if (chord === null || width === null) { return null; }
   const squared = green.front !== undefined;
   const depth = squared ? [green.front, Math.max(...green.rings[0].map(corner => corner[1]))] : chord;
-  const within = squared ? y - depth[0] : Math.min(depth[1] - depth[0], Math.max(0, y - depth[0]));
-  const left = Math.min(width[1] - width[0], Math.max(0, x - width[0]));
+  const within = squared ? y - depth[0] : fromStart(depth, y);
+  const left = fromStart(width, x);
   const right = width[1] - width[0] - left;
   return {on: within, back: depth[1] - depth[0] - within, left: left <= right, side: Math.min(left, right)};
 }

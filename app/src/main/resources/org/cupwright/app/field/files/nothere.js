@@ -1,10 +1,11 @@
 // "Not here": the next best spots, and what any other place is worth, in words; one of them becomes the place to cut.
 'use strict';
 
-import {asEntry, choose, chosen, dayWith, greenOf, inPaces, othersOf, reasonsOf, rules, saidAt, verdictOf, whereIs} from './chosen.js';
+import {asEntry, choose, chosen, dayWith, greenOf, othersOf, reasonsOf, rules, saidAt, verdictOf, whereIs} from './chosen.js';
 import {cellAt, distance, nextBest, onGround, onMap, paced, saidOf, spotAt} from './ground.js';
+import {paces} from './lengths.js';
+import {halves} from './measures.js';
 import {button, choice, drawing, el, list, number, say} from './parts.js';
-import {halves} from './places.js';
 import {became, page} from './state.js';
 import {refresh, write} from './writing.js';
 
@@ -72,7 +73,7 @@ function nextSpots(hole) {
       spots.length === 0 ? el('p', null, say('round.else.none')) : el('ol', {class: 'other-spots'}, spots.map((at, i) =>
         el('li', null, el('button', {type: 'button', id: 'spot-' + (i + 1), onclick: () => take(hole, {at, by: 'paces'})},
             el('b', null, i + 1 + ' · ' + whereIs(hole, at)), ' ', el('span', null, verdictOf(hole, at)), ' ',
-            el('span', null, say('round.else.away', inPaces(halves(distance(at, hole.ground.spot), rules().pace)))), ' ',
+            el('span', null, say('round.else.away', paces(halves(distance(at, hole.ground.spot), rules().pace)))), ' ',
             dayWith(hole, at).map(line => el('span', {class: 'day'}, line)))))));
 }
 
