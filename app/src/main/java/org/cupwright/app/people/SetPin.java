@@ -51,13 +51,13 @@ public record SetPin(Session session, Passwords passwords, SlowDown slowDown) {
 
     private void keep(KeptPerson seen, String hash) {
         session.folder().write(stores -> {
-            stores.people()
+            KeptPerson person = stores.people()
                     .find(seen.id())
                     .filter(seen::equals)
                     .orElseThrow(() -> PeopleProblems.of("notAnyMore", "person"));
-            stores.phones().set(new KeptPin(seen.id(), hash, session.now()));
-            new PeopleDesk(session).writeDown(stores, AuditKind.PIN_SET, seen, Optional.empty(), Optional.empty());
-            return seen;
+            stores.phones().set(new KeptPin(person.id(), hash, session.now()));
+            new PeopleDesk(session).writeDown(stores, AuditKind.PIN_SET, person, Optional.empty(), Optional.empty());
+            return person;
         });
     }
 
