@@ -1,4 +1,4 @@
-// One green, in the order in which the work is done there.
+// One green: what is needed on every one first, then what helps with it, in the order in which the work is done there.
 'use strict';
 
 import {findSpot, paced} from './find.js';
