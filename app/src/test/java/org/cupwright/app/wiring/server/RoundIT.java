@@ -156,7 +156,8 @@ class RoundIT {
     /** Nobody's telephone puts right what somebody else wrote on another. */
     @Test
     void thatAHoleWasLeftStandsBesideWhatAnotherWrote() {
-        InProcess.Result cut = commands.run("cut", "12", "--person", "Robin Marlow");
+        InProcess.Result cut = commands.run(
+                "log", "add", "cup-changed", "--hole", "12", "--as-planned", "--date", DAY, "--person", "Robin Marlow");
         assertThat(cut.status()).as(cut.err()).isZero();
         String left = "{\"kind\": \"leftInOldHole\", \"hole\": \"12\", \"day\": \"" + DAY + "\", \"at\": \"" + MORNING
                 + "\"}";
