@@ -59,7 +59,8 @@ class GroundCasesIT {
     private static final String SOME = """
             async ({carried, pace}) => {
               const {open, room, saidOf, spotAt} = await import('/ground.js');
-              const {halves, placeOf} = await import('/places.js');
+              const {placeOf} = await import('/places.js');
+              const {halves} = await import('/measures.js');
               const green = open(JSON.parse(carried));
               const said = [];
               for (let cell = 0; cell < green.cells.length; cell += 29) {

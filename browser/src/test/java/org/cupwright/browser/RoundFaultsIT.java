@@ -205,10 +205,10 @@ class RoundFaultsIT {
         phone.context().clearCookies();
         line.bytes().clear();
         newPage(phone);
+        phone.until("navigator.serviceWorker.getRegistration().then(one => one.installing === null)");
         Assertions.assertThat(line.bytes())
                 .as("what the later page's worker asked for")
                 .containsKey("/round");
-        phone.until("navigator.serviceWorker.getRegistration().then(one => one.installing === null)");
         line.up(false);
         RoundPhone next = phone.reopened(line.at(ROUND));
         assertThat(next.page().locator(".greens li")).hasCount(HOLES.size());

@@ -93,7 +93,7 @@ class RoundStorageIT {
         phone.row("6").locator("a").click();
         phone.page().locator("#as-planned").click();
         assertThat(phone.page().locator(".unsent")).containsText("That was not kept");
-        assertThat(phone.page().locator(".state")).hasCount(0);
+        assertThat(phone.page().locator("#became")).hasCount(0);
         Assertions.assertThat(phone.said()).isEmpty();
         phone.context().close();
     }

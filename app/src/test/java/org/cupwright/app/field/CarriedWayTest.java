@@ -121,10 +121,9 @@ class CarriedWayTest {
     void whatIsPacedIsSaidWithItsLength() {
         JsonNode said = eastwards().path("said");
         assertThat(said.toString())
-                .isEqualTo(
-                        "[[\"16½ on\",15],[\"5½ from back\",5],[\"7½ from left\",7],"
-                                + "[\"good within 1½ paces\",1.5,\"down\"],"
-                                + "[\"13 paces from nail A towards the right\",12,\"mark\"]]");
+                .isEqualTo("[[\"16½ on\",15],[\"5½ from back\",5],[\"7½ from left\",7],"
+                        + "[\"good within 1½ paces\",1.5,\"down\"],"
+                        + "[\"13 paces from nail A towards the right\",12,\"mark\"]]");
         assertThat(eastwards().path("from").asInt()).isZero();
     }
 

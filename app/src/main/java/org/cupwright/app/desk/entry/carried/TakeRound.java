@@ -126,9 +126,13 @@ public record TakeRound(Session session) {
         Optional<Photo> photo = Optional.of(node.path("photo").asString(""))
                 .filter(text -> !text.isEmpty())
                 .map(text -> entry.photo(photo(text, file)));
-        return new Sent(id, course, entry.by(), (session, own) -> new SentForm(entry.recordedBy(session), own)
-                .once(once -> new RecordFact(once).record(entry.entry(photo)))
-                .isPresent());
+        return new Sent(
+                id,
+                course,
+                entry.by(),
+                (session, own) -> new SentForm(entry.recordedBy(session), own)
+                        .once(once -> new RecordFact(once).record(entry.entry(photo)))
+                        .isPresent());
     }
 
     private static SourceFile photo(String text, SourceFile file) {
