@@ -41,6 +41,10 @@ class GuidesIT {
             "weather.csv", "date,tmax,tmin,rain\n2025-06-01,21,9,0\n2025-06-02,22,10,1.5\n",
             "coming.csv", "date,tmax,tmin,rain\n2026-06-20,21,9,0\n2026-06-21,22,10,1.5\n",
             "readings.csv", "hole,on,side,heading,fall,fallRight\n1,14,L9,play,-1.5,-0.6\n",
+            "round-2026-06-20.json", """
+                    {"round": 1, "entries": [{"id": "0b0e1c52-5f0a-4c3e-9a51-6f2f5d5b7a03", "course": "wrenfold-moor",
+                     "says": {"kind": "cupChanged", "asPlanned": true, "parts": {}, "hole": "7", "day": "2026-06-20",
+                     "at": "2026-06-20T05:10:00Z", "clockBehind": 0}}]}""",
             "drawn.csv", "hole,kind,on,side,radius,reason,person,date\n7,usual,12,L9,,,Ash,2026-05-01\n");
 
     /** What the invented course has nothing to answer to, with what is said then. */
@@ -220,7 +224,7 @@ class GuidesIT {
         boolean file = word.equals("FILE")
                 || word.equals("DIR")
                 || word.equals("paper")
-                || word.matches(".*[.](csv|ics|jsonl|geojson|png|svg|pdf|jpg|db)");
+                || word.matches(".*[.](csv|ics|json|jsonl|geojson|png|svg|pdf|jpg|db)");
         return file ? file(folder, word, line) : word;
     }
 
