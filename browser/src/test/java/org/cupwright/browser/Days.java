@@ -47,10 +47,10 @@ final class Days {
     static void begin(Workplace work, Page page, String from, int days) {
         page.navigate(work.at("/weeks?date=" + from));
         if (!page.locator("#from").isVisible()) {
-            page.locator("details.drop summary").click();
+            page.locator("details.drop:not(.cuts) summary").click();
         }
         page.locator("#from").fill(from);
         page.locator("#days").fill("" + days);
-        page.locator("details.drop button.main").click();
+        page.locator("details.drop:not(.cuts) button.main").click();
     }
 }
