@@ -10,17 +10,19 @@ import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 
-/** Two people share a round: each sees the own holes first, with no connection as well. */
-@ExtendWith(AtWork.class)
+/**
+ * Two people share a round: each sees the own holes first, with no connection as well. In an office of their own, since
+ * no hole of the day may have been cut by whoever was tried before.
+ */
 class TwoPhonesIT {
     private static final String DAY = Days.FIRST;
     private static final String OTHER = "Noor Ito";
 
     @Test
-    void eachSeesTheOwnHolesFirst(Workplace work) {
-        try (BrowserContext office = work.laptop(ColorScheme.LIGHT);
+    void eachSeesTheOwnHolesFirst() {
+        try (Workplace work = Workplace.begun();
+                BrowserContext office = work.laptop(ColorScheme.LIGHT);
                 BrowserContext late = work.laptop(ColorScheme.LIGHT);
                 BrowserContext one = work.phone(ColorScheme.DARK);
                 BrowserContext other = work.colleague(OTHER, "CHANGER")) {
