@@ -12,11 +12,13 @@ import java.util.Map;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What lies on a telephone: storage that is full, refused, cleared, or of the version before; and how much comes. */
+@Tag("long")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class RoundStorageIT {
     private static final String ROUND = "/round?date=" + Days.FIRST;

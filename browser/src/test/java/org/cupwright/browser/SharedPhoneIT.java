@@ -19,12 +19,14 @@ import java.util.TreeMap;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Who writes on a telephone: two people on a shared one with the office closed, and one who stays signed in. */
+@Tag("long")
 class SharedPhoneIT {
     private static final String DAY = Days.FIRST;
     private static final String KIM = "Kim Invented";
