@@ -116,7 +116,7 @@ export function counted(parts) {
 }
 
 // How many holes would have to be in another part for the day to be spread as it is to be.
-export function unevenness(counts, shares) {
+function unevenness(counts, shares) {
   return Object.keys(shares).reduce((sum, split) => sum + holesOff(counts[split], shares[split]), 0);
 }
 

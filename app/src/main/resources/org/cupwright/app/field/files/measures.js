@@ -38,7 +38,7 @@ function edgeOf(green) {
   return cut.get(green);
 }
 
-export const onGreen = (green, [x, y]) => holding(edgeOf(green).withPlay, x, y) !== null;
+const onGreen = (green, [x, y]) => holding(edgeOf(green).withPlay, x, y) !== null;
 
 // Where a point lies as it is paced; null off the green. green.front says from where "on" is squared off, if it is.
 export function place(green, [x, y]) {
